@@ -1,0 +1,46 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  // Relative addresses, so that the built app also runs from a sub-folder of any web server.
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2023', chunkSizeWarningLimit: 1500 },
+  test: {
+    passWithNoTests: false,
+    restoreMocks: true,
+    coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'domain',
+          environment: 'node',
+          include: [
+            'src/domain/**/*.test.ts',
+            'src/exporting/**/*.test.ts',
+            'src/cli/**/*.test.ts',
+            'tests/health/**/*.test.ts',
+            'tests/properties/**/*.test.ts',
+            'tests/golden/**/*.test.ts',
+            'tests/checks/**/*.test.ts',
+            'scripts/**/*.test.ts',
+          ],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'ui',
+          environment: 'jsdom',
+          setupFiles: ['tests/setup-ui.ts'],
+          include: [
+            'src/ui/**/*.test.{ts,tsx}',
+            'src/app/**/*.test.{ts,tsx}',
+            'src/storage/**/*.test.{ts,tsx}',
+          ],
+        },
+      },
+    ],
+  },
+});
