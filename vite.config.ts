@@ -9,6 +9,9 @@ export default defineConfig({
   test: {
     passWithNoTests: false,
     restoreMocks: true,
+    // Some tests start the compiler or the linter, which takes long on a busy machine.
+    testTimeout: 20_000,
+    hookTimeout: 30_000,
     coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {
