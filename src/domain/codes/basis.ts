@@ -1,0 +1,51 @@
+import { z } from 'zod';
+
+/** Books a rule can rest on. `project` rules are this product's own policy; `practice` is trade practice or physics. */
+export const books = {
+  ibc: 'IBC',
+  nfpa101: 'NFPA 101',
+  nfpa80: 'NFPA 80',
+  nfpa72: 'NFPA 72',
+  nec: 'NEC (NFPA 70)',
+  osha: 'OSHA 29 CFR 1910',
+  ada: '2010 ADA Standards',
+  a117: 'ICC A117.1',
+  ifc: 'IFC',
+  ul: 'UL listing',
+  bhma: 'ANSI/BHMA A156',
+  practice: 'Common practice',
+  project: 'Policy of this schedule',
+} as const;
+export type Book = keyof typeof books;
+
+export const ibcEditions = [2018, 2021, 2024] as const;
+export const nfpa101Editions = [2018, 2021, 2024] as const;
+export const necEditions = [2017, 2020, 2023] as const;
+export const nfpa72Editions = [2010, 2016, 2019, 2022] as const;
+
+/**
+ * The codes and editions a project is judged under. `null` means not adopted. With both IBC and NFPA 101
+ * adopted the stricter governs, because every rule of both is judged. OSHA, ADA, NFPA 80 and trade rules
+ * always apply. Whether the basis was confirmed with the authority is a fact of the building.
+ */
+export const codeBasisSchema = z.looseObject({
+  ibc: z.union([z.literal(2018), z.literal(2021), z.literal(2024)]).nullable(),
+  nfpa101: z.union([z.literal(2018), z.literal(2021), z.literal(2024)]).nullable(),
+  nec: z.union([z.literal(2017), z.literal(2020), z.literal(2023)]).nullable(),
+  nfpa72: z.union([z.literal(2010), z.literal(2016), z.literal(2019), z.literal(2022)]).nullable(),
+});
+export type CodeBasis = Readonly<z.infer<typeof codeBasisSchema>>;
+
+export const defaultBasis: CodeBasis = { ibc: 2021, nfpa101: null, nec: 2020, nfpa72: 2019 };
+
+/** "IBC 2021 · NEC 2020" — the words printed in every title block. */
+export function basisInWords(basis: CodeBasis): string {
+  const parts = (['ibc', 'nfpa101', 'nec', 'nfpa72'] as const)
+    .filter((book) => basis[book] !== null)
+    .map((book) => `${books[book]} ${basis[book]}`);
+  return parts.length > 0 ? parts.join(' · ') : 'no code basis chosen';
+}
+
+export function basisKey(basis: CodeBasis): string {
+  return `${basis.ibc}/${basis.nfpa101}/${basis.nec}/${basis.nfpa72}`;
+}

@@ -1,0 +1,104 @@
+import { books, type CodeBasis } from './basis.ts';
+
+type LimitBook = 'ibc' | 'nfpa101' | 'nec' | 'ada' | 'practice' | 'project';
+
+export interface LimitEntry {
+  readonly value: number;
+  /** Section in that edition; our own paraphrase lives in the rule. */
+  readonly section: string;
+  /** The day a person last held this value against its source. */
+  readonly checkedOn: string;
+  readonly confidence: 'read' | 'secondary' | 'memory';
+}
+
+export interface Limit {
+  readonly book: LimitBook;
+  readonly unit: string;
+  readonly what: string;
+  /** Keyed by edition year; books without editions use the single key `any`. */
+  readonly editions: Readonly<Record<string, LimitEntry>>;
+}
+
+const on = '2026-11-25';
+function same(value: number, sections: Record<string, string>, confidence: LimitEntry['confidence']) {
+  return Object.fromEntries(
+    Object.entries(sections).map(([edition, section]) => [
+      edition,
+      { value, section, checkedOn: on, confidence },
+    ]),
+  );
+}
+
+/** Numbers that codes set, filed by edition. Logic names a limit; it never carries the number. */
+export const limits = {
+  panicLoadIbc: {
+    book: 'ibc',
+    unit: 'people',
+    what: 'occupant load of Group A or E space from which latching doors need panic hardware',
+    editions: same(50, { 2018: '1010.1.10', 2021: '1010.2.9', 2024: '1010.2.8' }, 'read'),
+  },
+  panicLoadNfpa: {
+    book: 'nfpa101',
+    unit: 'people',
+    what: 'occupant load of assembly, educational and day-care use from which panic hardware is needed',
+    editions: same(100, { 2018: '7.2.1.7', 2021: '7.2.1.7', 2024: '7.2.1.7' }, 'secondary'),
+  },
+  panicLoadHighHazardNfpa: {
+    book: 'nfpa101',
+    unit: 'people',
+    what: 'occupant load of high hazard above which panic hardware is needed',
+    editions: same(5, { 2018: '7.11', 2021: '7.11', 2024: '7.11' }, 'secondary'),
+  },
+  keyLockAssemblyLoadIbc: {
+    book: 'ibc',
+    unit: 'people',
+    what: 'largest assembly load whose main door may have a key-operated lock',
+    editions: same(300, { 2018: '1010.1.9.4', 2021: '1010.2.4', 2024: '1010.2.4' }, 'read'),
+  },
+  keyLockAssemblyLoadNfpa: {
+    book: 'nfpa101',
+    unit: 'people',
+    what: 'largest assembly load whose main entrance may have a key-operated lock',
+    editions: same(500, { 2018: '12.2.2.2', 2021: '12.2.2.2', 2024: '12.2.2.2' }, 'memory'),
+  },
+  hardwareLowIn: {
+    book: 'ada',
+    unit: 'in',
+    what: 'lowest height of hardware that must be worked to leave',
+    editions: { any: { value: 34, section: '404.2.7', checkedOn: on, confidence: 'read' } },
+  },
+  hardwareHighIn: {
+    book: 'ada',
+    unit: 'in',
+    what: 'greatest height of hardware that must be worked to leave',
+    editions: { any: { value: 48, section: '404.2.7', checkedOn: on, confidence: 'read' } },
+  },
+} as const satisfies Record<string, Limit>;
+
+export type LimitId = keyof typeof limits;
+
+/**
+ * The number an edition sets. Throws, naming value, edition and asker, when nobody entered that edition:
+ * a silent fallback to another year would be a wrong answer in print.
+ * A book the project does not adopt answers with its newest entry, because the rule that asks is off anyway.
+ */
+export function limitValue(id: LimitId, basis: CodeBasis, asker: string): number {
+  return limitEntry(id, basis, asker).value;
+}
+
+export function limitEntry(id: LimitId, basis: CodeBasis, asker: string): LimitEntry {
+  const limit: Limit = limits[id];
+  const editions = limit.editions;
+  if (editions.any) return editions.any;
+  const book = limit.book as 'ibc' | 'nfpa101' | 'nec';
+  const edition = basis[book];
+  if (edition === null) {
+    const newest = Object.values(editions).at(-1);
+    if (newest) return newest;
+  }
+  const entry = editions[String(edition)];
+  if (!entry) {
+    throw new Error(`${asker} asks for ${id} (${limit.what}) under ${books[book]} ${edition}, which nobody entered.`);
+  }
+  return entry;
+}

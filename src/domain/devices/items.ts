@@ -1,0 +1,126 @@
+/** Who does the work. */
+export type Trade = 'locksmith' | 'electrician' | 'fireAlarm' | 'security' | 'doorSupplier' | 'signs' | 'owner';
+export const trades: Record<Trade, string> = {
+  locksmith: 'Locksmith',
+  electrician: 'Electrician',
+  fireAlarm: 'Fire-alarm contractor',
+  security: 'Security contractor',
+  doorSupplier: 'Door and frame supplier',
+  signs: 'Sign maker',
+  owner: 'Owner',
+};
+
+/** Steps in which a set is listed: hang, secure, control, protect, then the electrified parts. */
+export type SetStep = 'hang' | 'secure' | 'control' | 'protect' | 'electrical' | 'paper';
+
+export interface Item {
+  readonly name: string;
+  readonly trade: Trade;
+  readonly step: SetStep;
+  /** ANSI/BHMA or other standard it is bought to, where there is one. */
+  readonly standard?: string;
+}
+
+/** Every part a decision can ask for, named in trade words. */
+export const items = {
+  hinges: { name: 'Butt hinges', trade: 'locksmith', step: 'hang', standard: 'A156.1' },
+  continuousHinge: { name: 'Continuous hinge', trade: 'locksmith', step: 'hang', standard: 'A156.26' },
+  pivots: { name: 'Pivot set', trade: 'locksmith', step: 'hang', standard: 'A156.4' },
+  powerTransfer: { name: 'Power transfer across the hinge line', trade: 'locksmith', step: 'hang' },
+  leafRaceway: { name: 'Wire way in the leaf from hinge to lock', trade: 'doorSupplier', step: 'hang' },
+  frameRaceway: { name: 'Surface raceway or conduit to the frame', trade: 'electrician', step: 'electrical' },
+
+  electricStrike: { name: 'Electric strike', trade: 'locksmith', step: 'secure', standard: 'A156.31' },
+  fireListedStrike: { name: 'Electric strike listed for fire doors, fail secure', trade: 'locksmith', step: 'secure', standard: 'A156.31, UL 10C' },
+  continuousDutyStrike: { name: 'Strike coil rated for continuous duty', trade: 'locksmith', step: 'secure', standard: 'A156.31' },
+  preloadStrike: { name: 'Strike tested to release under preload', trade: 'locksmith', step: 'secure', standard: 'A156.31, optional test' },
+  storeroomLockset: { name: 'Lockset, storeroom function (outside always locked)', trade: 'locksmith', step: 'secure', standard: 'A156.2 or A156.13' },
+  passiveLatch: { name: 'Listed latching hardware beside the magnet', trade: 'locksmith', step: 'secure' },
+  magnetLock: { name: 'Electromagnetic lock', trade: 'security', step: 'secure', standard: 'A156.23' },
+  doubleMagnet: { name: 'Second magnet (one on each leaf)', trade: 'security', step: 'secure', standard: 'A156.23' },
+  magnetBracket: { name: 'Z-bracket for an in-swinging leaf', trade: 'security', step: 'secure' },
+  glassBracket: { name: 'Glass armature bracket', trade: 'security', step: 'secure' },
+  electricBolt: { name: 'Electric bolt', trade: 'locksmith', step: 'secure' },
+  mortiseLock: { name: 'Electrified mortise lock', trade: 'locksmith', step: 'secure', standard: 'A156.13, A156.25' },
+  cylindricalLock: { name: 'Electrified cylindrical lock', trade: 'locksmith', step: 'secure', standard: 'A156.2, A156.25' },
+  exitTrim: { name: 'Electrified exit-device trim', trade: 'locksmith', step: 'secure', standard: 'A156.3, A156.25' },
+  latchRetraction: { name: 'Electric latch retraction kit', trade: 'locksmith', step: 'secure', standard: 'A156.3' },
+  delayedExitDevice: { name: 'Delayed-egress exit device', trade: 'locksmith', step: 'secure', standard: 'A156.24' },
+  delayedMagnet: { name: 'Delayed-egress magnet', trade: 'security', step: 'secure', standard: 'A156.24' },
+  glassLock: { name: 'Electrified patch or header lock for glass', trade: 'locksmith', step: 'secure', standard: 'A156.44' },
+  glassRailExit: { name: 'Rail exit device for glass with electric release', trade: 'locksmith', step: 'secure', standard: 'A156.3' },
+  narrowStileLatch: { name: 'Electrified narrow-stile latch', trade: 'locksmith', step: 'secure' },
+  gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure' },
+  batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure' },
+  mechanicalLock: { name: 'Mechanical lockset', trade: 'locksmith', step: 'secure', standard: 'A156.2 or A156.13' },
+  keyLockMainDoor: { name: 'Key-operated lock, readily seen as locked', trade: 'locksmith', step: 'secure' },
+  panicHardware: { name: 'Panic hardware', trade: 'locksmith', step: 'secure', standard: 'UL 305, A156.3' },
+  fireExitHardware: { name: 'Fire exit hardware, without mechanical dogging', trade: 'locksmith', step: 'secure', standard: 'UL 10C and UL 305' },
+  pushPadDevice: { name: 'Push-pad exit device for a balanced door', trade: 'locksmith', step: 'secure' },
+  automaticFlushBolts: { name: 'Automatic or constant-latching flush bolts', trade: 'locksmith', step: 'secure', standard: 'A156.3' },
+  auxiliaryFirePin: { name: 'Auxiliary fire pin', trade: 'locksmith', step: 'secure' },
+  keyCylinder: { name: 'Key override cylinder', trade: 'locksmith', step: 'secure', standard: 'A156.5' },
+  outsideUnlockKey: { name: 'Key or approved means to unlock from outside', trade: 'locksmith', step: 'secure' },
+  fireLabelledHardware: { name: 'Every hardware item labelled for fire doors', trade: 'locksmith', step: 'secure' },
+  labelledLeafOrFrame: { name: 'New labelled leaf or frame made with the preparation', trade: 'doorSupplier', step: 'secure' },
+  laboratoryApproval: { name: 'Listing laboratory’s approval before cutting', trade: 'doorSupplier', step: 'paper' },
+  listedLock: { name: 'Lock listed to UL 294 (2024: UL 294 or UL 1034)', trade: 'security', step: 'secure', standard: 'UL 294' },
+  latchHardwareOnLeaf: { name: 'Latch-releasing hardware on the leaf', trade: 'locksmith', step: 'secure' },
+  breakawayHardware: { name: 'Swing-out breakaway to the full required width', trade: 'doorSupplier', step: 'hang', standard: 'A156.10' },
+
+  coordinator: { name: 'Coordinator', trade: 'locksmith', step: 'control', standard: 'A156.3' },
+  closer: { name: 'Door closer', trade: 'locksmith', step: 'control', standard: 'A156.4' },
+  smokeHoldOpen: { name: 'Hold-open released by smoke detection and power loss', trade: 'fireAlarm', step: 'control', standard: 'A156.15' },
+  fireListedOperator: { name: 'Automatic operator listed for fire doors, off on fire alarm', trade: 'doorSupplier', step: 'control', standard: 'A156.10 or A156.19' },
+  automaticOperator: { name: 'Automatic operator', trade: 'doorSupplier', step: 'control', standard: 'A156.10 or A156.19' },
+
+  gasketing: { name: 'Gasketing', trade: 'locksmith', step: 'protect', standard: 'A156.22' },
+  intumescent: { name: 'Listed intumescent treatment at the strike box', trade: 'doorSupplier', step: 'protect' },
+  latchGuard: { name: 'Latch guard or astragal', trade: 'locksmith', step: 'protect' },
+  weatherRated: { name: 'Weather-rated device, box and cable entry', trade: 'security', step: 'protect' },
+
+  reader: { name: 'Credential reader, secure side', trade: 'security', step: 'electrical' },
+  readerInside: { name: 'Credential reader, egress side (records only)', trade: 'security', step: 'electrical' },
+  doorPosition: { name: 'Door position switch', trade: 'security', step: 'electrical' },
+  doorPositionInactive: { name: 'Door position switch, inactive leaf', trade: 'security', step: 'electrical' },
+  requestToExit: { name: 'Request-to-exit switch in the hardware (shunts the alarm)', trade: 'security', step: 'electrical' },
+  lockSupply: { name: 'Listed lock power supply with standby battery', trade: 'electrician', step: 'electrical' },
+  exitSensor: { name: 'Exit sensor on the egress side, unlocking on loss of its power or signal', trade: 'security', step: 'electrical' },
+  pushToExit: { name: 'Push button, breaks lock power directly, at least 30 s', trade: 'security', step: 'electrical' },
+  signPushToExit: { name: 'Sign PUSH TO EXIT', trade: 'signs', step: 'electrical' },
+  doorSwitchHardware: { name: 'Bar or lever with a switch that breaks lock power directly', trade: 'locksmith', step: 'secure' },
+  fireAlarmRelease: { name: 'Fire-alarm connection: unlocks, held until reset', trade: 'fireAlarm', step: 'electrical' },
+  fireAlarmRelatch: { name: 'Fire-alarm connection: drops power so the door latches', trade: 'fireAlarm', step: 'electrical' },
+  powerLossRelease: { name: 'Unlocks on loss of lock power', trade: 'electrician', step: 'electrical' },
+  detectionRelease: { name: 'Release on sprinkler flow or automatic detection', trade: 'fireAlarm', step: 'electrical' },
+  stairReleaseTogether: { name: 'Release of all locked stair doors together', trade: 'fireAlarm', step: 'electrical' },
+  stairAlarmRelease: { name: 'Stair side unlocks on fire alarm in the area served and on power loss', trade: 'fireAlarm', step: 'electrical' },
+  stairPhones: { name: 'Two-way communication at every fifth floor of the stair', trade: 'security', step: 'electrical' },
+  remoteRelease: { name: 'Remote switch that breaks lock power directly', trade: 'fireAlarm', step: 'electrical' },
+  overrideReset: { name: 'Manual reset of the release; no automatic relock', trade: 'fireAlarm', step: 'electrical' },
+  publicHoursDisarm: { name: 'Lock disarmed while open to the public', trade: 'security', step: 'electrical' },
+  twoWayCommunication: { name: 'Two-way communication at the locked door', trade: 'security', step: 'electrical' },
+  emergencyLighting: { name: 'Emergency lighting on the egress side', trade: 'electrician', step: 'electrical' },
+  delaySounder: { name: 'Audible signal at the door, re-armed by hand', trade: 'security', step: 'electrical' },
+  operatorSequence: { name: 'Sequence: latch released before the operator drives', trade: 'security', step: 'electrical' },
+  battery: { name: 'Fresh batteries and low-battery report', trade: 'owner', step: 'electrical' },
+  alarmShunt: { name: 'Local alarm shunted by the inside reader', trade: 'security', step: 'electrical' },
+
+  signDelayed15: { name: 'Sign: PUSH UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 15 SECONDS', trade: 'signs', step: 'protect' },
+  signDelayed30: { name: 'Sign: PUSH UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 30 SECONDS', trade: 'signs', step: 'protect' },
+  signDelayedPull: { name: 'Delayed-egress sign with PULL wording', trade: 'signs', step: 'protect' },
+  signKeyLock: { name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THIS SPACE IS OCCUPIED', trade: 'signs', step: 'protect' },
+  signOutdoor: { name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THE OUTDOOR AREA IS OCCUPIED', trade: 'signs', step: 'protect' },
+  signReentry: { name: 'Re-entry signs on the stair side', trade: 'signs', step: 'protect' },
+  postedLoad: { name: 'Posted occupant load', trade: 'signs', step: 'protect' },
+  glazedOpening: { name: 'Clear glazed opening of 5 ft² or more at the door', trade: 'doorSupplier', step: 'protect' },
+  keyBox: { name: 'Fire-department key box or key switch', trade: 'owner', step: 'protect' },
+
+  ahjApproval: { name: 'Authority’s approval in writing', trade: 'owner', step: 'paper' },
+  staffMeans: { name: 'Keys or codes carried by all clinical staff; unlocking in the emergency plan', trade: 'owner', step: 'paper' },
+  acceptanceTest: { name: 'Recorded acceptance test: power loss, fire alarm, manual release, timing', trade: 'security', step: 'paper' },
+  yearlyInspection: { name: 'Yearly inspection', trade: 'owner', step: 'paper' },
+  holeRecord: { name: 'Record of hole sizes drilled in the labelled door', trade: 'locksmith', step: 'paper' },
+} as const satisfies Record<string, Item>;
+
+export type ItemId = keyof typeof items;

@@ -1,0 +1,169 @@
+import type { CodeBasis } from '../codes/basis.ts';
+import { limitValue } from '../codes/limits.ts';
+import { factKeys } from '../model/fields.ts';
+import type { Condition, Readable } from './condition.ts';
+import { derivedKeys } from './derivedKeys.ts';
+import { NO, UNKNOWN, type Verdict, YES } from './verdict.ts';
+
+/** Values by slot; `undefined` is unknown. An array, because property look-ups by name cost most of the time. */
+export type Slots = (string | number | boolean | undefined)[];
+export type Test = (slots: Slots) => Verdict;
+
+const slotByKey = new Map<Readable, number>([...factKeys, ...derivedKeys].map((key, index) => [key, index]));
+export const slotCount = slotByKey.size;
+
+export function slotOf(key: Readable): number {
+  const slot = slotByKey.get(key);
+  if (slot === undefined) throw new Error(`No slot for fact ${key}.`);
+  return slot;
+}
+
+const never: Test = () => NO;
+const certainly: Test = () => YES;
+
+/**
+ * Turns a condition into a function under one code basis. Editions and limits are settled here, so they cost
+ * nothing per opening. Throws when a limit is asked for an edition nobody entered; `asker` names who asked.
+ */
+export function compile(condition: Condition, basis: CodeBasis, asker: string): Test {
+  switch (condition.op) {
+    case 'always':
+      return certainly;
+    case 'edition': {
+      const edition = basis[condition.book];
+      const inside =
+        edition !== null && edition >= (condition.from ?? 0) && edition <= (condition.to ?? 9999);
+      return inside ? certainly : never;
+    }
+    case 'is':
+      return compileIs(slotOf(condition.fact), condition.values);
+    case 'compare': {
+      const slot = slotOf(condition.fact);
+      const bound =
+        typeof condition.bound === 'number' ? condition.bound : limitValue(condition.bound, basis, asker);
+      return compileComparison(slot, condition.how, bound);
+    }
+    case 'known': {
+      const slot = slotOf(condition.fact);
+      return (slots) => (slots[slot] === undefined ? NO : YES);
+    }
+    case 'not': {
+      const inner = compile(condition.of, basis, asker);
+      if (inner === never) return certainly;
+      if (inner === certainly) return never;
+      return (slots) => {
+        const verdict = inner(slots);
+        return verdict === UNKNOWN ? UNKNOWN : verdict === YES ? NO : YES;
+      };
+    }
+    case 'all':
+      return compileAll(condition.of.map((part) => compile(part, basis, asker)));
+    case 'any':
+      return compileAny(condition.of.map((part) => compile(part, basis, asker)));
+  }
+}
+
+function compileIs(slot: number, values: readonly (string | boolean)[]): Test {
+  const [first, second] = values;
+  if (values.length === 1) {
+    return (slots) => {
+      const value = slots[slot];
+      return value === undefined ? UNKNOWN : value === first ? YES : NO;
+    };
+  }
+  if (values.length === 2) {
+    return (slots) => {
+      const value = slots[slot];
+      return value === undefined ? UNKNOWN : value === first || value === second ? YES : NO;
+    };
+  }
+  const wanted = new Set<string | number | boolean>(values);
+  return (slots) => {
+    const value = slots[slot];
+    return value === undefined ? UNKNOWN : wanted.has(value) ? YES : NO;
+  };
+}
+
+function compileComparison(slot: number, how: 'atLeast' | 'over' | 'atMost' | 'under', bound: number): Test {
+  const decide = (holds: (value: number) => boolean): Test => {
+    return (slots) => {
+      const value = slots[slot];
+      return typeof value !== 'number' ? UNKNOWN : holds(value) ? YES : NO;
+    };
+  };
+  switch (how) {
+    case 'atLeast':
+      return decide((value) => value >= bound);
+    case 'over':
+      return decide((value) => value > bound);
+    case 'atMost':
+      return decide((value) => value <= bound);
+    case 'under':
+      return decide((value) => value < bound);
+  }
+}
+
+function compileAll(parts: readonly Test[]): Test {
+  if (parts.includes(never)) return never;
+  const rest = parts.filter((part) => part !== certainly);
+  if (rest.length === 0) return certainly;
+  const [only] = rest;
+  if (rest.length === 1 && only) return only;
+  return (slots) => {
+    let answer: Verdict = YES;
+    for (let index = 0; index < rest.length; index++) {
+      const verdict = (rest[index] as Test)(slots);
+      if (verdict === NO) return NO;
+      if (verdict === UNKNOWN) answer = UNKNOWN;
+    }
+    return answer;
+  };
+}
+
+function compileAny(parts: readonly Test[]): Test {
+  if (parts.includes(certainly)) return certainly;
+  const rest = parts.filter((part) => part !== never);
+  if (rest.length === 0) return never;
+  const [only] = rest;
+  if (rest.length === 1 && only) return only;
+  return (slots) => {
+    let answer: Verdict = NO;
+    for (let index = 0; index < rest.length; index++) {
+      const verdict = (rest[index] as Test)(slots);
+      if (verdict === YES) return YES;
+      if (verdict === UNKNOWN) answer = UNKNOWN;
+    }
+    return answer;
+  };
+}
+
+/**
+ * The unknown facts that keep a condition from an answer. Only parts that are themselves unknown count:
+ * a fact that can no longer change the answer is not asked for.
+ */
+export function missingFacts(
+  condition: Condition,
+  basis: CodeBasis,
+  slots: Slots,
+  into: Set<Readable> = new Set(),
+): Set<Readable> {
+  if (compile(condition, basis, 'missing facts')(slots) !== UNKNOWN) return into;
+  switch (condition.op) {
+    case 'is':
+    case 'compare':
+      into.add(condition.fact);
+      break;
+    case 'not':
+      missingFacts(condition.of, basis, slots, into);
+      break;
+    case 'all':
+    case 'any':
+      for (const part of condition.of) missingFacts(part, basis, slots, into);
+      break;
+    case 'always':
+    case 'edition':
+    case 'known':
+      break;
+  }
+  return into;
+}

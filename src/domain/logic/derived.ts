@@ -1,0 +1,108 @@
+import type { CodeBasis } from '../codes/basis.ts';
+import { basisKey } from '../codes/basis.ts';
+import { compile, type Slots, slotOf, type Test } from './compile.ts';
+import { all, any, atLeast, type Condition, ibc, is, nec, nfpa101, not, over, yes } from './condition.ts';
+import { type DerivedKey, derivedKeys } from './derivedKeys.ts';
+import { UNKNOWN, YES } from './verdict.ts';
+
+const groupA = is('occupancyGroup', 'A-1', 'A-2', 'A-3', 'A-4', 'A-5');
+const groupE = is('occupancyGroup', 'E');
+const groupH = is('occupancyGroup', 'H-1', 'H-2', 'H-3', 'H-4', 'H-5');
+const latchesOrLocks = not(is('latch', 'pushPull'));
+
+/** Why panic hardware can be required, by the rule that says so; the rules and the derived fact share one text. */
+export const panicTriggers = {
+  /** R-69: Group A or E space at or over the load. */
+  ibcAssemblyOrEducation: all(
+    ibc(),
+    yes('isEgress'),
+    yes('isSwinging'),
+    latchesOrLocks,
+    any(groupA, groupE),
+    atLeast('occupantLoad', 'panicLoadIbc'),
+  ),
+  /** R-70: Group H, any load. */
+  ibcHighHazard: all(ibc(), yes('isEgress'), yes('isSwinging'), latchesOrLocks, groupH),
+  /** R-71: NFPA 101 assembly, educational, day care; high hazard. */
+  nfpaLoads: all(
+    nfpa101(),
+    yes('isEgress'),
+    latchesOrLocks,
+    any(
+      all(any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')), atLeast('occupantLoad', 'panicLoadNfpa')),
+      all(groupH, over('occupantLoad', 'panicLoadHighHazardNfpa')),
+    ),
+  ),
+  /** R-76 (a): vaults, battery rooms, modular data centers, whatever the distance. */
+  electricalRoomAnyDistance: all(
+    any(ibc({ from: 2021 }), nec()),
+    is('roomUse', 'transformerVault', 'batteryRoom', 'modularDataCenter'),
+  ),
+  /** R-76 (b), (c): large equipment with the door near the working space. */
+  electricalRoomNear: all(
+    any(ibc({ from: 2021 }), nec()),
+    is('roomUse', 'electricalRoom', 'equipment'),
+    not(atLeast('doorToWorkingSpaceFt', 25)),
+    any(
+      all(atLeast('equipmentAmps', 800), yes('overcurrentDevices')),
+      all(nec(), over('equipmentVolts', 1000)),
+    ),
+  ),
+  /** R-77: IBC 2018 on its own. */
+  electricalRoomOldIbc: all(
+    ibc({ to: 2018 }),
+    is('roomUse', 'electricalRoom', 'equipment'),
+    atLeast('equipmentAmps', 1200),
+    over('equipmentWidthFt', 6),
+    yes('overcurrentDevices'),
+  ),
+  /** R-109: refrigeration machinery room over 1,000 ft². */
+  refrigerationMachinery: all(is('roomUse', 'refrigerationMachinery'), over('roomAreaFt2', 1000)),
+} as const satisfies Record<string, Condition>;
+
+const definitions: Record<DerivedKey, Condition> = {
+  // An unknown role stays unknown here; R-10 then treats the door as an egress door.
+  isEgress: not(is('egressRole', 'noOccupiedSpace', 'sealedOff')),
+  // Wall and door are asked apart; a missing label never removes the duty (R-53).
+  fireRated: any(over('fireRatingMin', 0), all(over('wallRatingMin', 0), not(is('wallKind', 'none', 'smokePartition')))),
+  isPair: is('doorType', 'pair', 'doubleEgressPair'),
+  isSwinging: is('doorType', 'single', 'pair', 'doubleEgressPair', 'doubleActing', 'balanced', 'gateSwing'),
+  isStairDoor: is('egressRole', 'stairEntry', 'stairDischarge'),
+  stairSideToLock: all(is('egressRole', 'stairEntry'), is('stairLockWanted', 'stairSide', 'both')),
+  floorSideToLock: all(is('egressRole', 'stairEntry'), is('stairLockWanted', 'floorSide', 'both')),
+  groupA,
+  groupE,
+  groupH,
+  groupI: is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'I-3', 'I-4'),
+  hasExitDevice: any(yes('panicPresent'), is('latch', 'rimExit', 'verticalRods', 'rimPlusRods', 'railExit')),
+  panicRequired: any(...Object.values(panicTriggers)),
+  mustLatch: any(yes('fireRated'), is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter')),
+  wantsReader: not(is('readerSides', 'none')),
+};
+
+export function derivedDefinition(key: DerivedKey): Condition {
+  return definitions[key];
+}
+
+const compiledByBasis = new Map<string, readonly { slot: number; test: Test }[]>();
+
+function compiledDerived(basis: CodeBasis) {
+  const key = basisKey(basis);
+  let compiled = compiledByBasis.get(key);
+  if (!compiled) {
+    compiled = derivedKeys.map((name) => ({
+      slot: slotOf(name),
+      test: compile(definitions[name], basis, `derived fact ${name}`),
+    }));
+    compiledByBasis.set(key, compiled);
+  }
+  return compiled;
+}
+
+/** Fills the derived slots in place, in the order of `derivedKeys`: a later one may read an earlier one. */
+export function fillDerived(slots: Slots, basis: CodeBasis): void {
+  for (const { slot, test } of compiledDerived(basis)) {
+    const verdict = test(slots);
+    slots[slot] = verdict === UNKNOWN ? undefined : verdict === YES;
+  }
+}

@@ -1,0 +1,19 @@
+/** Yes/no facts that are worked out from surveyed ones, in `derived.ts`, in this order. */
+export const derivedKeys = [
+  'isEgress',
+  'fireRated',
+  'isPair',
+  'isSwinging',
+  'isStairDoor',
+  'stairSideToLock',
+  'floorSideToLock',
+  'groupA',
+  'groupE',
+  'groupH',
+  'groupI',
+  'hasExitDevice',
+  'panicRequired',
+  'mustLatch',
+  'wantsReader',
+] as const;
+export type DerivedKey = (typeof derivedKeys)[number];

@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import { type FactKey, type FactValue, factKeys, factSchemas } from './fields.ts';
+
+/** When and by whom a value was entered; lets two copies of a project be merged field by field. */
+const stamp = { at: z.iso.datetime().optional(), by: z.string().optional() };
+
+/**
+ * A surveyed fact and its standing. `known` was seen or confirmed; `assumed` is a default and says where it
+ * came from; `unknown` was asked and not answered. A key that is absent was not asked yet; both count as unknown.
+ */
+export function factSchema<T extends z.ZodType>(value: T) {
+  return z.discriminatedUnion('is', [
+    z.looseObject({ is: z.literal('known'), value, ...stamp }),
+    z.looseObject({ is: z.literal('assumed'), value, from: z.string().min(1), ...stamp }),
+    z.looseObject({ is: z.literal('unknown'), ...stamp }),
+  ]);
+}
+
+export type Fact<T> =
+  | { readonly is: 'known'; readonly value: T; readonly at?: string | undefined; readonly by?: string | undefined }
+  | {
+      readonly is: 'assumed';
+      readonly value: T;
+      readonly from: string;
+      readonly at?: string | undefined;
+      readonly by?: string | undefined;
+    }
+  | { readonly is: 'unknown'; readonly at?: string | undefined; readonly by?: string | undefined };
+
+export type Facts = { readonly [K in FactKey]?: Fact<FactValue<K>> };
+
+const shape = Object.fromEntries(
+  factKeys.map((key) => [key, factSchema(factSchemas[key]).optional()]),
+) as unknown as { [K in FactKey]: z.ZodOptional<z.ZodType<Fact<FactValue<K>>>> };
+
+/** Loose: a fact written by a newer version is carried along, never dropped. */
+export const factsSchema = z.looseObject(shape);
+
+export const known = <T>(value: T): Fact<T> => ({ is: 'known', value });
+export const assumed = <T>(value: T, from: string): Fact<T> => ({ is: 'assumed', value, from });
+export const unknown: Fact<never> = { is: 'unknown' };

@@ -1,0 +1,39 @@
+import { readdirSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { candidates, matches } from '../devices/candidates.ts';
+import { allRules } from './all.ts';
+
+const ids = allRules.map((rule) => rule.id);
+
+test('no id is used twice', () => {
+  expect(ids.filter((id, index) => ids.indexOf(id) !== index), 'give the newer rule a new id').toEqual([]);
+});
+
+test('every rule file is in its family’s list', () => {
+  const here = new URL('.', import.meta.url);
+  const files = readdirSync(here, { recursive: true })
+    .map(String)
+    .filter((path) => /[A-Z]-\d+.*\.ts$/.test(path));
+  const named = files.map((path) => /([A-Z]+-\d+)/.exec(path)?.[1]).sort();
+  expect(named, 'add the file to the list.ts of its folder').toEqual([...ids].sort());
+});
+
+describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
+  test('cites at least one source', () => {
+    expect(rule.cites.length, 'add a cite; for physics cite text("practice", "")').toBeGreaterThan(0);
+  });
+  test.each(rule.clauses.map((clause) => [clause.key ?? '', clause] as const))('clause "%s" is complete', (key, clause) => {
+    if (rule.clauses.length > 1) expect(key, 'give each clause a key').not.toBe('');
+    const answers = new Set(rule.cases.filter((one) => (one.clause ?? '') === key).map((one) => one.expect));
+    const wanted = clause.when.op === 'always' ? ['yes'] : ['no', 'unknown', 'yes'];
+    expect([...answers].filter((answer) => wanted.includes(answer)).sort(), 'add the missing case beside the rule').toEqual(wanted);
+    expect(clause.says.endsWith('.'), 'a sentence ends with a full stop').toBe(true);
+    const of = clause.of;
+    if (of) expect(candidates.some((candidate) => matches(of, candidate)), 'the clause speaks of no candidate').toBe(true);
+  });
+  test('what rests on memory alone only cautions, asks or refuses on the safe side', () => {
+    if (rule.confidence !== 'memory' && rule.confidence !== 'inferred') return;
+    const permits = rule.clauses.filter((clause) => clause.effect === 'permit');
+    expect(permits, 'a rule from memory must not wave something through').toEqual([]);
+  });
+});
