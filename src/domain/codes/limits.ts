@@ -98,7 +98,9 @@ export function limitEntry(id: LimitId, basis: CodeBasis, asker: string): LimitE
   }
   const entry = editions[String(edition)];
   if (!entry) {
-    throw new Error(`${asker} asks for ${id} (${limit.what}) under ${books[book]} ${edition}, which nobody entered.`);
+    throw new Error(
+      `${asker} asks for ${id} (${limit.what}) under ${books[book]} ${edition}, which nobody entered.`,
+    );
   }
   return entry;
 }

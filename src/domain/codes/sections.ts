@@ -8,9 +8,17 @@ export interface Cite {
 }
 
 type Years = readonly [y2018: string, y2021: string, y2024: string];
-const ibc = (what: string, [y18, y21, y24]: Years): Cite => ({ book: 'ibc', what, sections: { 2018: y18, 2021: y21, 2024: y24 } });
+const ibc = (what: string, [y18, y21, y24]: Years): Cite => ({
+  book: 'ibc',
+  what,
+  sections: { 2018: y18, 2021: y21, 2024: y24 },
+});
 /** NFPA 101 clause numbers were rearranged after 2018; where a later number was not seen none is printed. */
-const nfpa = (what: string, y18: string, y21 = '', y24 = ''): Cite => ({ book: 'nfpa101', what, sections: { 2018: y18, 2021: y21, 2024: y24 } });
+const nfpa = (what: string, y18: string, y21 = '', y24 = ''): Cite => ({
+  book: 'nfpa101',
+  what,
+  sections: { 2018: y18, 2021: y21, 2024: y24 },
+});
 
 /** Section numbers by topic. Number and edition always travel together. */
 export const sections = {
@@ -26,12 +34,25 @@ export const sections = {
   unlatching: ibc('Unlatching', ['1010.1.9.6', '1010.2.1', '1010.2.1']),
   unlatchingNfpa: nfpa('Releasing operation', '7.2.1.5.10.2', '7.2.1.5.3', '7.2.1.5.3'),
   controlledEgress: ibc('Controlled egress in Groups I-1 and I-2', ['1010.1.9.7', '1010.2.14', '1010.2.13']),
-  controlledEgressNfpa: nfpa('Clinical-needs and security-needs locks', '18/19.2.2.2.5', '18/19.2.2.2.5', '18/19.2.2.2.5'),
+  controlledEgressNfpa: nfpa(
+    'Clinical-needs and security-needs locks',
+    '18/19.2.2.2.5',
+    '18/19.2.2.2.5',
+    '18/19.2.2.2.5',
+  ),
   delayedEgress: ibc('Delayed egress', ['1010.1.9.8', '1010.2.13', '1010.2.12']),
   delayedEgressNfpa: nfpa('Delayed-egress locking', '7.2.1.6.1', '7.2.1.6.1', '7.2.1.6.1'),
-  sensorRelease: ibc('Sensor release of electrically locked egress doors', ['1010.1.9.9', '1010.2.12', '1010.2.11']),
+  sensorRelease: ibc('Sensor release of electrically locked egress doors', [
+    '1010.1.9.9',
+    '1010.2.12',
+    '1010.2.11',
+  ]),
   sensorReleaseNfpa: nfpa('Sensor-release locking', '7.2.1.6.2', '7.2.1.6.2', '7.2.1.6.2'),
-  hardwareRelease: ibc('Door hardware release of electrically locked egress doors', ['1010.1.9.10', '1010.2.11', '1010.2.10']),
+  hardwareRelease: ibc('Door hardware release of electrically locked egress doors', [
+    '1010.1.9.10',
+    '1010.2.11',
+    '1010.2.10',
+  ]),
   detentionLocking: ibc('Locking in detention', ['1010.1.9.11', '1010.2.15', '1010.2.15']),
   stairDoors: ibc('Stairway doors', ['1010.1.9.12', '1010.2.7', '1010.2.6']),
   stairDoorsNfpa: nfpa('Stair enclosure re-entry', '7.2.1.5.8'),
@@ -40,14 +61,22 @@ export const sections = {
   educationalLockingNfpa: nfpa('Classroom locking', '14/15.2.2.2.4', '14/15.2.2.2.4', '14/15.2.2.2.4'),
   panicHardware: ibc('Panic and fire exit hardware', ['1010.1.10', '1010.2.9', '1010.2.8']),
   panicHardwareNfpa: nfpa('Panic and fire exit hardware', '7.2.1.7', '7.2.1.7', '7.2.1.7'),
-  elevatorLobby: ibc('Elevator lobby exit access doors', ['none; see 3006.4', 'none; see 3006.4', '1010.2.14']),
+  elevatorLobby: ibc('Elevator lobby exit access doors', [
+    'none; see 3006.4',
+    'none; see 3006.4',
+    '1010.2.14',
+  ]),
   elevatorLobbyNfpa: nfpa('Elevator lobby exit access door locking', '7.2.1.6.3', '7.2.1.6.3', '7.2.1.6.3'),
   openingForce: ibc('Door opening force', ['1010.1.3', '1010.1.3', '1010.1.3']),
   doorWidth: ibc('Size of doors', ['1010.1.1', '1010.1.1', '1010.1.1']),
   doorSwing: ibc('Egress door types and swing', ['1010.1.2', '1010.1.2', '1010.1.2']),
   revolvingDoors: ibc('Revolving doors', ['1010.1.4.1', '1010.3.1', '1010.3.1']),
   powerDoors: ibc('Power-operated doors', ['1010.1.4.2', '1010.3.2', '1010.3.2']),
-  foldingDoors: ibc('Special-purpose sliding, accordion and folding doors', ['1010.1.4.3', '1010.3.3', '1010.3.3']),
+  foldingDoors: ibc('Special-purpose sliding, accordion and folding doors', [
+    '1010.1.4.3',
+    '1010.3.3',
+    '1010.3.3',
+  ]),
   securityGrilles: ibc('Security grilles', ['1010.1.4.5', '1010.3.4', '1010.3.4']),
   gates: ibc('Gates', ['1010.2', '1010.4', '1010.4']),
   turnstiles: ibc('Turnstiles', ['1010.3', '1010.5', '1010.5']),

@@ -1,4 +1,11 @@
-import { type Device, type DeviceFamily, type DeviceId, device, deviceIds, type FailMode } from './devices.ts';
+import {
+  type Device,
+  type DeviceFamily,
+  type DeviceId,
+  device,
+  deviceIds,
+  type FailMode,
+} from './devices.ts';
 
 /** How a person leaving gets out. */
 export const releases = {
@@ -29,7 +36,14 @@ export interface Candidate {
 }
 
 const heldReleases: readonly Release[] = [
-  'sensor', 'doorSwitch', 'controlled', 'lobby', 'credentialOut', 'buttonOnly', 'alarmOnly', 'none',
+  'sensor',
+  'doorSwitch',
+  'controlled',
+  'lobby',
+  'credentialOut',
+  'buttonOnly',
+  'alarmOnly',
+  'none',
 ];
 
 /** Which releases exist in the trade with which device, also the unlawful ones people ask for. */
@@ -109,8 +123,18 @@ export function matches(match: CandidateMatch, candidate: Candidate): boolean {
 
 /** Releases under which the lock itself holds a person leaving until something acts. */
 export const holdingReleases: readonly Release[] = [
-  'doorSwitch', 'sensor', 'delayed', 'controlled', 'clinical', 'lobby',
-  'keyInside', 'credentialOut', 'buttonOnly', 'alarmOnly', 'attended', 'none',
+  'doorSwitch',
+  'sensor',
+  'delayed',
+  'controlled',
+  'clinical',
+  'lobby',
+  'keyInside',
+  'credentialOut',
+  'buttonOnly',
+  'alarmOnly',
+  'attended',
+  'none',
 ];
 /** Releases that let a person leave by one mechanical motion, whatever power or alarm do. */
 export const freeReleases: readonly Release[] = ['free', 'stairReentry'];

@@ -29,7 +29,10 @@ export const panicTriggers = {
     yes('isEgress'),
     latchesOrLocks,
     any(
-      all(any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')), atLeast('occupantLoad', 'panicLoadNfpa')),
+      all(
+        any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')),
+        atLeast('occupantLoad', 'panicLoadNfpa'),
+      ),
       all(groupH, over('occupantLoad', 'panicLoadHighHazardNfpa')),
     ),
   ),
@@ -64,7 +67,10 @@ const definitions: Record<DerivedKey, Condition> = {
   // An unknown role stays unknown here; R-10 then treats the door as an egress door.
   isEgress: not(is('egressRole', 'noOccupiedSpace', 'sealedOff')),
   // Wall and door are asked apart; a missing label never removes the duty.
-  fireRated: any(over('fireRatingMin', 0), all(over('wallRatingMin', 0), not(is('wallKind', 'none', 'smokePartition')))),
+  fireRated: any(
+    over('fireRatingMin', 0),
+    all(over('wallRatingMin', 0), not(is('wallKind', 'none', 'smokePartition'))),
+  ),
   isPair: is('doorType', 'pair', 'doubleEgressPair'),
   isSwinging: is('doorType', 'single', 'pair', 'doubleEgressPair', 'doubleActing', 'balanced', 'gateSwing'),
   isStairDoor: is('egressRole', 'stairEntry', 'stairDischarge'),

@@ -17,7 +17,12 @@ export function factSchema<T extends z.ZodType>(value: T) {
 }
 
 export type Fact<T> =
-  | { readonly is: 'known'; readonly value: T; readonly at?: string | undefined; readonly by?: string | undefined }
+  | {
+      readonly is: 'known';
+      readonly value: T;
+      readonly at?: string | undefined;
+      readonly by?: string | undefined;
+    }
   | {
       readonly is: 'assumed';
       readonly value: T;

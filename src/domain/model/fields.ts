@@ -130,7 +130,12 @@ export const factSchemas = {
     ask: 'Is the header at least 1-3/4 in deep inside?',
   }),
   wallConstruction: choice(
-    { gypsum: 'Gypsum on studs', masonry: 'Masonry or concrete', glass: 'Glass or curtain wall', other: 'Other' },
+    {
+      gypsum: 'Gypsum on studs',
+      masonry: 'Masonry or concrete',
+      glass: 'Glass or curtain wall',
+      other: 'Other',
+    },
     { label: 'Wall construction', group: 'frame', ask: 'What is the wall built of?' },
   ),
 
@@ -201,7 +206,12 @@ export const factSchemas = {
   ),
   latchProjectionIn: amount(
     { min: 0, max: 2 },
-    { label: 'Latch projection', group: 'latch', unit: 'in', ask: 'How far does the latch reach into the strike?' },
+    {
+      label: 'Latch projection',
+      group: 'latch',
+      unit: 'in',
+      ask: 'How far does the latch reach into the strike?',
+    },
   ),
   latchPreload: yesNo({
     label: 'Door pushes on its latch',
@@ -294,11 +304,21 @@ export const factSchemas = {
   }),
   frameLabelMin: amount(
     { min: 0, max: 240, whole: true },
-    { label: 'Label on frame', group: 'fire', unit: 'min', ask: 'What does the label on the frame say, in minutes?' },
+    {
+      label: 'Label on frame',
+      group: 'fire',
+      unit: 'min',
+      ask: 'What does the label on the frame say, in minutes?',
+    },
   ),
   wallRatingMin: amount(
     { min: 0, max: 240, whole: true },
-    { label: 'Wall rating', group: 'fire', unit: 'min', ask: 'What is the wall rated, in minutes (0 = none)?' },
+    {
+      label: 'Wall rating',
+      group: 'fire',
+      unit: 'min',
+      ask: 'What is the wall rated, in minutes (0 = none)?',
+    },
   ),
   wallKind: choice(
     {
@@ -456,7 +476,12 @@ export const factSchemas = {
   ),
   stairStories: amount(
     { min: 1, max: 200, whole: true },
-    { label: 'Stories the stair serves', group: 'stair', unit: 'stories', ask: 'How many stories does the stair serve?' },
+    {
+      label: 'Stories the stair serves',
+      group: 'stair',
+      unit: 'stories',
+      ask: 'How many stories does the stair serve?',
+    },
   ),
   stairReleasePoint: choice(
     {
@@ -583,7 +608,12 @@ export const factSchemas = {
   ),
   equipmentAmps: amount(
     { min: 0, max: 20000 },
-    { label: 'Largest equipment rating', group: 'use', unit: 'A', ask: 'What is the largest equipment rated, in amperes?' },
+    {
+      label: 'Largest equipment rating',
+      group: 'use',
+      unit: 'A',
+      ask: 'What is the largest equipment rated, in amperes?',
+    },
   ),
   equipmentVolts: amount(
     { min: 0, max: 100000 },
@@ -609,7 +639,12 @@ export const factSchemas = {
   ),
   unitOccupantLoad: amount(
     { min: 0, max: 1000, whole: true },
-    { label: 'Occupant load of the unit', group: 'use', unit: 'people', ask: 'How many people does the unit hold?' },
+    {
+      label: 'Occupant load of the unit',
+      group: 'use',
+      unit: 'people',
+      ask: 'How many people does the unit hold?',
+    },
   ),
   unitSingleExit: yesNo({
     label: 'Unit may have one exit',
@@ -764,7 +799,12 @@ export const factSchemas = {
   }),
   distanceToSupplyFt: amount(
     { min: 0, max: 5000 },
-    { label: 'Cable run to supply', group: 'site', unit: 'ft', ask: 'How long is the cable run to the supply, one way?' },
+    {
+      label: 'Cable run to supply',
+      group: 'site',
+      unit: 'ft',
+      ask: 'How long is the cable run to the supply, one way?',
+    },
   ),
   supplyVolts: choice(
     { '12': '12 V DC', '24': '24 V DC' },
@@ -842,7 +882,13 @@ export const factSchemas = {
   }),
   storiesAboveGrade: amount(
     { min: 1, max: 200, whole: true },
-    { label: 'Stories', group: 'building', scope: 'building', unit: 'stories', ask: 'How many stories does the building have?' },
+    {
+      label: 'Stories',
+      group: 'building',
+      scope: 'building',
+      unit: 'stories',
+      ask: 'How many stories does the building have?',
+    },
   ),
   fireCommandCenter: yesNo({
     label: 'Fire command center',

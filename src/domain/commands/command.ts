@@ -1,0 +1,257 @@
+import { z } from 'zod';
+import { type Facts, factSchema } from '../model/fact.ts';
+import { factSchemas, isFactKey } from '../model/fields.ts';
+import {
+  amendmentSchema,
+  floorSchema,
+  idSchema,
+  instantSchema,
+  openingSchema,
+  overrideSchema,
+  type Project,
+  reviewSchema,
+  spaceSchema,
+  weightsSchema,
+} from '../model/project.ts';
+import { codeBasisSchema } from '../codes/basis.ts';
+
+/**
+ * Every edit is a small named command. Undo, history and merge read the same commands, so a command carries
+ * all it changes and nothing else. `null` in place of a thing removes it.
+ */
+const anyFact = factSchema(z.union([z.string(), z.boolean(), z.number()]));
+const edits = {
+  setProject: z.object({
+    kind: z.literal('setProject'),
+    field: z.enum(['name', 'preparedBy', 'jurisdiction', 'notes']),
+    value: z.string(),
+  }),
+  setBasis: z.object({ kind: z.literal('setBasis'), value: codeBasisSchema }),
+  setWeights: z.object({ kind: z.literal('setWeights'), value: weightsSchema }),
+  setBuildingFact: z.object({
+    kind: z.literal('setBuildingFact'),
+    fact: z.string(),
+    value: anyFact.nullable(),
+  }),
+  putFloor: z.object({ kind: z.literal('putFloor'), id: idSchema, value: floorSchema.nullable() }),
+  putSpace: z.object({ kind: z.literal('putSpace'), id: idSchema, value: spaceSchema.nullable() }),
+  putAmendment: z.object({
+    kind: z.literal('putAmendment'),
+    id: idSchema,
+    value: amendmentSchema.nullable(),
+  }),
+  putOpening: z.object({ kind: z.literal('putOpening'), id: idSchema, value: openingSchema.nullable() }),
+  setOpening: z.object({
+    kind: z.literal('setOpening'),
+    id: idSchema,
+    field: z.enum(['mark', 'floorId', 'fromSpaceId', 'toSpaceId', 'notes']),
+    value: z.string().nullable(),
+  }),
+  setFact: z.object({
+    kind: z.literal('setFact'),
+    id: idSchema,
+    fact: z.string(),
+    value: anyFact.nullable(),
+  }),
+  setReview: z.object({ kind: z.literal('setReview'), id: idSchema, value: reviewSchema.nullable() }),
+  setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
+} as const;
+
+export const editSchema = z.discriminatedUnion('kind', [
+  edits.setProject,
+  edits.setBasis,
+  edits.setWeights,
+  edits.setBuildingFact,
+  edits.putFloor,
+  edits.putSpace,
+  edits.putAmendment,
+  edits.putOpening,
+  edits.setOpening,
+  edits.setFact,
+  edits.setReview,
+  edits.setOverride,
+]);
+export type Edit = Readonly<z.infer<typeof editSchema>>;
+
+/** What a person did, with name and time: one or more edits that are done and undone together. */
+export const commandSchema = z.object({
+  id: idSchema,
+  at: instantSchema,
+  by: z.string(),
+  label: z.string(),
+  edits: z.array(editSchema).min(1),
+});
+export type Command = Readonly<z.infer<typeof commandSchema>>;
+
+export type CommandProblem =
+  | { readonly kind: 'noSuchOpening'; readonly id: string }
+  | { readonly kind: 'noSuchFact'; readonly fact: string }
+  | { readonly kind: 'badValue'; readonly field: string; readonly says: string }
+  | { readonly kind: 'markTaken'; readonly mark: string };
+
+export type Applied =
+  | { readonly ok: true; readonly project: Project; readonly inverse: readonly Edit[] }
+  | { readonly ok: false; readonly problem: CommandProblem };
+
+/** One sentence for a person, to stand beside the field. */
+export function commandProblemInWords(problem: CommandProblem): string {
+  switch (problem.kind) {
+    case 'noSuchOpening':
+      return 'That opening is no longer in the project; it may have been removed elsewhere.';
+    case 'noSuchFact':
+      return `This version knows no fact called ${problem.fact}.`;
+    case 'badValue':
+      return problem.says;
+    case 'markTaken':
+      return `Mark ${problem.mark} is already used; every opening needs a mark of its own.`;
+  }
+}
+
+/** Applies edits in order; all or nothing. The inverse undoes them when applied in the order given. */
+export function applyEdits(project: Project, list: readonly Edit[]): Applied {
+  let current = project;
+  const inverse: Edit[] = [];
+  for (const edit of list) {
+    const step = applyEdit(current, edit);
+    if (!step.ok) return step;
+    current = step.project;
+    inverse.unshift(...step.inverse);
+  }
+  return { ok: true, project: current, inverse };
+}
+
+const done = (project: Project, ...inverse: Edit[]): Applied => ({ ok: true, project, inverse });
+const refused = (problem: CommandProblem): Applied => ({ ok: false, problem });
+
+function applyEdit(project: Project, edit: Edit): Applied {
+  switch (edit.kind) {
+    case 'setProject': {
+      if (edit.field === 'name' && edit.value.trim() === '') {
+        return refused({ kind: 'badValue', field: 'name', says: 'A project needs a name.' });
+      }
+      return done({ ...project, [edit.field]: edit.value }, { ...edit, value: project[edit.field] });
+    }
+    case 'setBasis':
+      return done({ ...project, basis: edit.value }, { ...edit, value: project.basis });
+    case 'setWeights':
+      return done({ ...project, weights: edit.value }, { ...edit, value: { ...project.weights } });
+    case 'setBuildingFact': {
+      const problem = factProblem(edit.fact, edit.value);
+      if (problem) return refused(problem);
+      const before = (project.building as Record<string, unknown>)[edit.fact];
+      const building = withEntry<unknown>(
+        project.building as Record<string, unknown>,
+        edit.fact,
+        edit.value,
+      ) as Facts;
+      return done({ ...project, building }, { ...edit, value: (before as typeof edit.value) ?? null });
+    }
+    case 'putFloor':
+      return done(
+        { ...project, floors: withEntry(project.floors, edit.id, edit.value) },
+        { ...edit, value: project.floors[edit.id] ?? null },
+      );
+    case 'putSpace':
+      return done(
+        { ...project, spaces: withEntry(project.spaces, edit.id, edit.value) },
+        { ...edit, value: project.spaces[edit.id] ?? null },
+      );
+    case 'putAmendment': {
+      const before = project.amendments.find((one) => one.id === edit.id) ?? null;
+      const rest = project.amendments.filter((one) => one.id !== edit.id);
+      const amendments =
+        edit.value === null ? rest : [...rest, edit.value].sort((a, b) => (a.id < b.id ? -1 : 1));
+      return done({ ...project, amendments }, { ...edit, value: before });
+    }
+    case 'putOpening': {
+      if (edit.value !== null && markIsTaken(project, edit.id, edit.value.mark)) {
+        return refused({ kind: 'markTaken', mark: edit.value.mark });
+      }
+      return done(
+        {
+          ...project,
+          openings: withEntry(project.openings, edit.id, edit.value as Project['openings'][string] | null),
+        },
+        { ...edit, value: (project.openings[edit.id] as typeof edit.value) ?? null },
+      );
+    }
+    case 'setOpening': {
+      const opening = project.openings[edit.id];
+      if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
+      if (edit.field === 'mark') {
+        const parsed = openingSchema.shape.mark.safeParse(edit.value);
+        if (!parsed.success) {
+          return refused({
+            kind: 'badValue',
+            field: 'mark',
+            says: parsed.error.issues[0]?.message ?? 'Bad mark.',
+          });
+        }
+        if (markIsTaken(project, edit.id, parsed.data))
+          return refused({ kind: 'markTaken', mark: parsed.data });
+      }
+      const value = edit.field === 'notes' ? (edit.value ?? '') : edit.value;
+      return done(withOpening(project, edit.id, { ...opening, [edit.field]: value } as typeof opening), {
+        ...edit,
+        value: opening[edit.field],
+      });
+    }
+    case 'setFact': {
+      const opening = project.openings[edit.id];
+      if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
+      const problem = factProblem(edit.fact, edit.value);
+      if (problem) return refused(problem);
+      const before = (opening.facts as Record<string, unknown>)[edit.fact];
+      const facts = withEntry<unknown>(
+        opening.facts as Record<string, unknown>,
+        edit.fact,
+        edit.value,
+      ) as Facts;
+      return done(withOpening(project, edit.id, { ...opening, facts }), {
+        ...edit,
+        value: (before as typeof edit.value) ?? null,
+      });
+    }
+    case 'setReview':
+    case 'setOverride': {
+      const opening = project.openings[edit.id];
+      if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
+      if (edit.kind === 'setReview') {
+        return done(withOpening(project, edit.id, { ...opening, review: edit.value }), {
+          ...edit,
+          value: opening.review,
+        });
+      }
+      return done(withOpening(project, edit.id, { ...opening, override: edit.value }), {
+        ...edit,
+        value: opening.override,
+      });
+    }
+  }
+}
+
+function factProblem(fact: string, value: z.infer<typeof anyFact> | null): CommandProblem | undefined {
+  if (!isFactKey(fact)) return { kind: 'noSuchFact', fact };
+  if (value === null || value.is === 'unknown') return undefined;
+  const parsed = factSchemas[fact].safeParse(value.value);
+  if (parsed.success) return undefined;
+  return {
+    kind: 'badValue',
+    field: fact,
+    says: parsed.error.issues[0]?.message ?? 'This value does not fit.',
+  };
+}
+
+function markIsTaken(project: Project, id: string, mark: string): boolean {
+  return Object.values(project.openings).some((other) => other.id !== id && other.mark === mark);
+}
+
+function withOpening(project: Project, id: string, opening: Project['openings'][string]): Project {
+  return { ...project, openings: { ...project.openings, [id]: opening } };
+}
+
+function withEntry<T>(record: Readonly<Record<string, T>>, key: string, value: T | null): Record<string, T> {
+  if (value !== null) return { ...record, [key]: value };
+  const { [key]: _removed, ...rest } = record;
+  return rest;
+}

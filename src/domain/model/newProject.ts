@@ -1,0 +1,34 @@
+import { defaultBasis } from '../codes/basis.ts';
+import { defaultWeights, type Opening, type Project } from './project.ts';
+
+export function newProject(id: string, name: string): Project {
+  return {
+    id,
+    name,
+    preparedBy: '',
+    jurisdiction: '',
+    notes: '',
+    basis: { ...defaultBasis },
+    amendments: [],
+    building: {},
+    weights: { ...defaultWeights },
+    floors: {},
+    spaces: {},
+    openings: {},
+  };
+}
+
+/** An opening of which nothing is known but its mark. */
+export function newOpening(id: string, mark: string): Opening {
+  return {
+    id,
+    mark,
+    floorId: null,
+    fromSpaceId: null,
+    toSpaceId: null,
+    facts: {},
+    notes: '',
+    override: null,
+    review: null,
+  };
+}

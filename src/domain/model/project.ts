@@ -1,0 +1,172 @@
+import { z } from 'zod';
+import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
+import { factsSchema, type Facts } from './fact.ts';
+import type { FactKey } from './fields.ts';
+
+/**
+ * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
+ * merged field by field. Objects are loose: what a newer version wrote is carried along.
+ */
+export const idSchema = z.string().min(1).max(64);
+/** Local or world time of an event; always passed in, never read from a clock here. */
+export const instantSchema = z.iso.datetime();
+
+export const floorSchema = z.looseObject({
+  id: idSchema,
+  name: z.string().min(1),
+  /** Order from the lowest floor up; two floors may not share it. */
+  level: z.number(),
+});
+export type Floor = Readonly<z.infer<typeof floorSchema>>;
+
+export const securityLevels = ['public', 'general', 'staff', 'restricted', 'critical'] as const;
+export type SecurityLevel = (typeof securityLevels)[number];
+
+export const spaceSchema = z.looseObject({
+  id: idSchema,
+  name: z.string().min(1),
+  floorId: idSchema.nullable(),
+  kind: z.enum(['room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court']),
+  securityLevel: z.enum(securityLevels).nullable(),
+  /** Calculated occupant load, people; null is unknown. */
+  occupantLoad: z.number().int().min(0).nullable(),
+});
+export type Space = Readonly<z.infer<typeof spaceSchema>>;
+
+export const reviewVerdicts = ['approved', 'refused', 'toAhj'] as const;
+export const reviewSchema = z.looseObject({
+  verdict: z.enum(reviewVerdicts),
+  by: z.string().min(1),
+  on: z.iso.date(),
+  reason: z.string(),
+  /** What the reviewer saw: the arrangement and the facts it relied on. A difference makes the mark stale. */
+  saw: z.looseObject({
+    candidate: z.string().nullable(),
+    basis: z.string(),
+    facts: z.record(z.string(), z.unknown()),
+  }),
+});
+export type Review = Readonly<z.infer<typeof reviewSchema>>;
+
+export const overrideSchema = z.looseObject({
+  candidate: z.string().min(1),
+  reason: z.string().min(1),
+  by: z.string(),
+  at: instantSchema,
+});
+export type Override = Readonly<z.infer<typeof overrideSchema>>;
+
+export const openingSchema = z.looseObject({
+  id: idSchema,
+  mark: z.string().min(1, 'An opening needs a mark.').max(40, 'A mark has at most 40 characters.'),
+  floorId: idSchema.nullable(),
+  fromSpaceId: idSchema.nullable(),
+  toSpaceId: idSchema.nullable(),
+  facts: factsSchema,
+  notes: z.string(),
+  override: overrideSchema.nullable(),
+  review: reviewSchema.nullable(),
+});
+/** Written out, because the loose schema would blur every key; the test holds it against the schema. */
+export interface Opening {
+  readonly id: string;
+  readonly mark: string;
+  readonly floorId: string | null;
+  readonly fromSpaceId: string | null;
+  readonly toSpaceId: string | null;
+  readonly facts: Facts;
+  readonly notes: string;
+  readonly override: Override | null;
+  readonly review: Review | null;
+}
+
+/** A rule the jurisdiction adds, in the user's words. It may forbid, ask for something or send to review. */
+export const amendmentSchema = z.looseObject({
+  id: idSchema,
+  says: z.string().min(1, 'Say what the amendment asks.'),
+  source: z.string().min(1, 'Name the ordinance or letter it comes from.'),
+  effect: z.enum(['prohibit', 'require', 'signOff']),
+  /** Facts that must all have these values for it to apply; empty means every opening. */
+  when: z.record(z.string(), z.union([z.string(), z.boolean(), z.number()])),
+  devices: z.array(z.string()),
+  releases: z.array(z.string()),
+  failModes: z.array(z.string()),
+});
+export type Amendment = Readonly<z.infer<typeof amendmentSchema>>;
+
+export const scoreParts = [
+  'security',
+  'simplicity',
+  'effort',
+  'cost',
+  'durability',
+  'appearance',
+  'power',
+] as const;
+export type ScorePart = (typeof scoreParts)[number];
+export const weightsSchema = z.object(
+  Object.fromEntries(scoreParts.map((part) => [part, z.number().min(0).max(100)])) as Record<
+    ScorePart,
+    z.ZodNumber
+  >,
+);
+export type Weights = Readonly<Record<ScorePart, number>>;
+export const defaultWeights: Weights = {
+  security: 30,
+  simplicity: 25,
+  effort: 12,
+  cost: 12,
+  durability: 9,
+  appearance: 6,
+  power: 6,
+};
+
+export const projectSchema = z.looseObject({
+  id: idSchema,
+  name: z.string().min(1, 'A project needs a name.'),
+  preparedBy: z.string(),
+  jurisdiction: z.string(),
+  notes: z.string(),
+  basis: codeBasisSchema,
+  amendments: z.array(amendmentSchema),
+  /** Facts of the whole building. */
+  building: factsSchema,
+  weights: weightsSchema,
+  floors: z.record(idSchema, floorSchema),
+  spaces: z.record(idSchema, spaceSchema),
+  openings: z.record(idSchema, openingSchema),
+});
+export interface Project {
+  readonly id: string;
+  readonly name: string;
+  readonly preparedBy: string;
+  readonly jurisdiction: string;
+  readonly notes: string;
+  readonly basis: CodeBasis;
+  readonly amendments: readonly Amendment[];
+  readonly building: Facts;
+  readonly weights: Weights;
+  readonly floors: Readonly<Record<string, Floor>>;
+  readonly spaces: Readonly<Record<string, Space>>;
+  readonly openings: Readonly<Record<string, Opening>>;
+}
+
+/** Facts whose value the opening takes from its surroundings when it has none of its own. */
+export const inheritedKeys = ['occupancyGroup'] as const satisfies readonly FactKey[];
+
+const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+export function compareMarks(a: string, b: string): number {
+  return natural.compare(a, b);
+}
+
+/** Openings by floor from the lowest up, then by mark as people count (9 before 10); openings without a floor last. */
+export function openingsInOrder(project: Project): readonly Opening[] {
+  const level = (opening: Opening) => {
+    const floor = opening.floorId === null ? undefined : project.floors[opening.floorId];
+    return floor ? floor.level : Number.POSITIVE_INFINITY;
+  };
+  return Object.values(project.openings).sort((a, b) => {
+    const [first, second] = [level(a), level(b)];
+    return first === second ? compareMarks(a.mark, b.mark) : first - second;
+  });
+}
