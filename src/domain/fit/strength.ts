@@ -1,0 +1,222 @@
+import { type DeviceId, device } from '../devices/devices.ts';
+import type { FactValues } from '../model/fields.ts';
+import { type Qty, qty } from '../units/quantity.ts';
+import {
+  type Band,
+  doorEdgeLbf,
+  frameLbf,
+  groutAddsLbf,
+  latchFigures,
+  leastEngagementIn,
+} from './strengthFigures.ts';
+
+/**
+ * Weakest-link strength of a closed, locked opening: force = min(device, latch, frame, door edge), lbf static.
+ * Valid for a static pull on a sound door. It says nothing of blows (ft·lbf), prying, hinge pins, or glass.
+ * Source: common practice, no standard sets it; standards rate single parts only (UL 1034, A156.23, A156.31).
+ */
+export type StrengthValues = Pick<
+  FactValues,
+  'latch' | 'leafMaterial' | 'frameMaterial' | 'frameGrouted' | 'latchProjectionIn'
+>;
+
+export const memberNames = {
+  device: 'Locking device',
+  latch: 'Latch in the keeper',
+  frame: 'Strike fixing and frame',
+  doorEdge: 'Edge or face of the leaf',
+} as const;
+export type MemberId = keyof typeof memberNames;
+
+export interface LimitingStrength {
+  /** What can be relied on: the lowest force the known facts allow. */
+  readonly lbf: Qty<'lbf'>;
+  /** The highest the known facts allow; the same number once every fact is known. */
+  readonly highestLbf: Qty<'lbf'>;
+  /** The member that sets `lbf`. */
+  readonly limitedBy: MemberId;
+}
+
+export interface StrengthMember {
+  readonly id: MemberId;
+  readonly name: string;
+  readonly lowestLbf: Qty<'lbf'>;
+  readonly highestLbf: Qty<'lbf'>;
+  readonly says: string;
+  readonly source: 'practice';
+}
+
+export interface StrengthExplained extends LimitingStrength {
+  readonly members: readonly StrengthMember[];
+  /** Less than 1/4 in of the latch lies in the keeper, or there is no latch for the device to work with. */
+  readonly willNotHold: boolean;
+}
+
+type LatchKind = NonNullable<StrengthValues['latch']>;
+type LatchRole = readonly LatchKind[] | 'anyExit' | undefined;
+
+/** Exit devices that stay on the leaf when their trim or latch is electrified. */
+const exitLatches: readonly LatchKind[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
+
+/**
+ * Which present latch goes on holding. A strike frees a latch and never replaces it, so it is as strong as that
+ * latch; a new lock brings its own latch and a magnet or a bolt needs none.
+ */
+function latchesKept(id: DeviceId): LatchRole {
+  switch (id) {
+    case 'strikeMortise':
+      return ['mortise', 'mortiseDeadbolt'];
+    case 'strikeCylindrical':
+      return ['bored', 'boredPlusDeadbolt', 'deadlatch'];
+    case 'strikeRim':
+      return ['rimExit', 'rimPlusRods', 'railExit'];
+    case 'exitTrim':
+    case 'latchRetractionMotor':
+    case 'latchRetractionSolenoid':
+      return 'anyExit';
+    default:
+      return undefined;
+  }
+}
+
+function span<K extends string>(table: Readonly<Partial<Record<K, Band>>>, end: 0 | 1): number {
+  const figures = Object.values<Band | undefined>(table).map((band) => band?.[end] ?? 0);
+  return end === 0 ? Math.min(...figures) : Math.max(...figures);
+}
+const anyFrame: Band = [span(frameLbf, 0), span(frameLbf, 1)];
+const anyEdge: Band = [span(doorEdgeLbf, 0), span(doorEdgeLbf, 1)];
+const noMember: Band = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+/** A latch the device does not work with: nothing can be said before the fit is settled. */
+const misfitLatch: Band = [0, 1500];
+
+/** Share of the latch's force left by its engagement, 0 to 1. Not measured: from the least that holds to full. */
+function engaged(rated: number, actual: number | undefined, end: 0 | 1): number {
+  if (actual === undefined) return end === 0 ? leastEngagementIn / rated : 1;
+  if (actual < leastEngagementIn) return 0;
+  return Math.min(1, actual / rated);
+}
+
+function latchEnd(kind: LatchKind, actual: number | undefined, end: 0 | 1): number {
+  const figure = latchFigures[kind];
+  return figure === undefined
+    ? misfitLatch[end]
+    : figure.lbf[end] * engaged(figure.ratedProjectionIn, actual, end);
+}
+
+function latchTerm(id: DeviceId, values: StrengthValues, end: 0 | 1): number {
+  const role = latchesKept(id);
+  if (role === undefined) return noMember[end];
+  const kept = role === 'anyExit' ? exitLatches : role;
+  const { latch, latchProjectionIn } = values;
+  if (latch !== undefined) {
+    // An exit device is put on where there is none, and brings its own latch.
+    if (role === 'anyExit' && !kept.includes(latch)) return noMember[end];
+    if (role !== 'anyExit' && !kept.includes(latch) && latch !== 'pushPull' && latch !== 'roller')
+      return misfitLatch[end];
+    return latchEnd(latch, latchProjectionIn, end);
+  }
+  let found = latchEnd(kept[0] as LatchKind, latchProjectionIn, end);
+  for (let index = 1; index < kept.length; index++) {
+    const next = latchEnd(kept[index] as LatchKind, latchProjectionIn, end);
+    found = end === 0 ? Math.min(found, next) : Math.max(found, next);
+  }
+  return found;
+}
+
+function frameTerm(values: StrengthValues, end: 0 | 1): number {
+  const { frameMaterial, frameGrouted } = values;
+  const grout = frameGrouted === true || (frameGrouted === undefined && end === 1) ? groutAddsLbf : 0;
+  if (frameMaterial === undefined)
+    return end === 0 ? anyFrame[0] : Math.max(anyFrame[1], frameLbf.hollowMetal[1] + grout);
+  return frameLbf[frameMaterial][end] + (frameMaterial === 'hollowMetal' ? grout : 0);
+}
+
+function doorEdgeTerm(values: StrengthValues, end: 0 | 1): number {
+  return (values.leafMaterial === undefined ? anyEdge : doorEdgeLbf[values.leafMaterial])[end];
+}
+
+/** The weakest link, as numbers only; fast, because it is asked for every candidate of every opening. */
+export function limitingStrength(id: DeviceId, values: StrengthValues): LimitingStrength {
+  let lowest = device(id).strengthLbf;
+  let limitedBy: MemberId = 'device';
+  const latch = latchTerm(id, values, 0);
+  if (latch < lowest) {
+    lowest = latch;
+    limitedBy = 'latch';
+  }
+  const frame = frameTerm(values, 0);
+  if (frame < lowest) {
+    lowest = frame;
+    limitedBy = 'frame';
+  }
+  const edge = doorEdgeTerm(values, 0);
+  if (edge < lowest) {
+    lowest = edge;
+    limitedBy = 'doorEdge';
+  }
+  const highest = Math.min(
+    device(id).strengthLbf,
+    latchTerm(id, values, 1),
+    frameTerm(values, 1),
+    doorEdgeTerm(values, 1),
+  );
+  return { lbf: qty(lowest, 'lbf'), highestLbf: qty(highest, 'lbf'), limitedBy };
+}
+
+function member(id: MemberId, lowest: number, highest: number, says: string): StrengthMember {
+  return {
+    id,
+    name: memberNames[id],
+    lowestLbf: qty(lowest, 'lbf'),
+    highestLbf: qty(highest, 'lbf'),
+    says,
+    source: 'practice',
+  };
+}
+
+function latchSays(values: StrengthValues): string {
+  const { latch, latchProjectionIn: actual } = values;
+  if (latch === 'pushPull' || latch === 'roller')
+    return 'There is no latch on the leaf for the device to work with.';
+  if (actual === undefined)
+    return 'How far the latch reaches into the keeper is not measured: from 1/4 in to its full projection.';
+  if (actual < leastEngagementIn)
+    return `Only ${actual} in of the latch lies in the keeper: it will not hold.`;
+  if (latch === undefined) return 'The kind of latch is not surveyed.';
+  const rated = latchFigures[latch]?.ratedProjectionIn;
+  if (rated !== undefined && actual < rated)
+    return `${actual} in of a ${rated} in latch lie in the keeper, so its force counts in that share.`;
+  return 'The latch lies in the keeper with its full projection.';
+}
+
+/** Every member with its figure and why, for the page that explains the answer. */
+export function strengthMembers(id: DeviceId, values: StrengthValues): StrengthExplained {
+  const own = device(id).strengthLbf;
+  const members: StrengthMember[] = [member('device', own, own, `${device(id).name}, default figure.`)];
+  const latch = latchTerm(id, values, 0);
+  if (Number.isFinite(latch))
+    members.push(member('latch', latch, latchTerm(id, values, 1), latchSays(values)));
+  const frameSays =
+    values.frameMaterial === undefined
+      ? 'The frame is not surveyed.'
+      : values.frameMaterial === 'wood'
+        ? 'Wood jamb: short screws into the jamb, up to 3 in screws into the stud.'
+        : values.frameMaterial === 'hollowMetal' && values.frameGrouted === undefined
+          ? 'Steel frame, 16 gauge; whether it is grouted is not surveyed.'
+          : 'Default figure for this frame.';
+  members.push(member('frame', frameTerm(values, 0), frameTerm(values, 1), frameSays));
+  const edgeSays =
+    values.leafMaterial === undefined ? 'The leaf is not surveyed.' : 'Default figure for this leaf.';
+  members.push(member('doorEdge', doorEdgeTerm(values, 0), doorEdgeTerm(values, 1), edgeSays));
+  return { ...limitingStrength(id, values), members, willNotHold: latch === 0 };
+}
+
+/**
+ * Holding force of an electromagnet fed below its rated voltage, as a band: rated × ratio² to rated × ratio.
+ * Valid from half the rated voltage up to 100 %; above that the rating stands. Estimate, common practice, no
+ * source. The full rating needs a floating, clean, centred armature as well.
+ */
+export function magnetHoldingLbf(ratedLbf: Qty<'lbf'>, rated: Qty<'V'>, atLock: Qty<'V'>): Band {
+  const ratio = Math.min(1, Math.max(0, atLock / rated));
+  return [ratedLbf * ratio * ratio, ratedLbf * ratio];
+}
