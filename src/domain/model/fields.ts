@@ -380,6 +380,18 @@ export const factSchemas = {
       help: 'Every door provided for leaving counts, also one the plan does not need.',
     },
   ),
+  exitDirection: choice(
+    {
+      towardSecure: 'From the egress side to the secure side',
+      both: 'Both ways',
+    },
+    {
+      label: 'Exit direction',
+      group: 'egress',
+      ask: 'Which way do people leave through it?',
+      help: 'The secure side is where a credential is read; people leave from the other side.',
+    },
+  ),
   occupantLoad: amount(
     { min: 0, max: 100000, whole: true },
     {
