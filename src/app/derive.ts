@@ -1,0 +1,61 @@
+import { type Opening, openingsInOrder, type Project } from '../domain/model/project.ts';
+
+/**
+ * Answers are computed from the document and never stored. They are remembered by object identity: edits make
+ * new objects only along the path they touch, so one edit has one door judged again and the rest is looked up.
+ */
+
+/** What an answer about one opening may rest on besides the opening itself. */
+const sharedParts = (project: Project) => [
+  project.basis,
+  project.amendments,
+  project.building,
+  project.weights,
+  project.spaces,
+  project.floors,
+];
+
+/**
+ * Remembers `fn` per opening until a shared part of the project becomes another object. `fn` must not read
+ * other openings: their change would go unnoticed and a stale answer would stay on screen.
+ */
+export function rememberByIdentity<T>(
+  fn: (project: Project, opening: Opening) => T,
+): (project: Project, opening: Opening) => T {
+  let parts: readonly unknown[] = [];
+  let remembered = new WeakMap<Opening, { readonly answer: T }>();
+  return (project, opening) => {
+    const now = sharedParts(project);
+    if (now.length !== parts.length || now.some((part, index) => part !== parts[index])) {
+      parts = now;
+      remembered = new WeakMap();
+    }
+    const before = remembered.get(opening);
+    if (before) return before.answer;
+    const answer = fn(project, opening);
+    remembered.set(opening, { answer });
+    return answer;
+  };
+}
+
+/** Remembers the last answer while the argument stays the same object; selectors need a stable result. */
+export function rememberLast<A extends object, T>(fn: (argument: A) => T): (argument: A) => T {
+  let last: { readonly argument: A; readonly answer: T } | undefined;
+  return (argument) => {
+    if (last?.argument !== argument) last = { argument, answer: fn(argument) };
+    return last.answer;
+  };
+}
+
+/** All openings in the order of the schedule. */
+export const orderedOpenings = rememberLast(openingsInOrder);
+
+/** One answer per opening id, each remembered by `answerFor`. */
+export function rememberForAll<T>(
+  answerFor: (project: Project, opening: Opening) => T,
+): (project: Project) => ReadonlyMap<string, T> {
+  return rememberLast(
+    (project: Project) =>
+      new Map(orderedOpenings(project).map((opening) => [opening.id, answerFor(project, opening)])),
+  );
+}

@@ -1,0 +1,48 @@
+import type { Edit } from '../domain/commands/command.ts';
+import type { Project } from '../domain/model/project.ts';
+
+/** Facts carry the time and author of the edit that set them, so two copies can be merged fact by fact. */
+export function stamped(edits: readonly Edit[], at: string, by: string): readonly Edit[] {
+  return edits.map((edit) => {
+    if (edit.kind !== 'setFact' && edit.kind !== 'setBuildingFact') return edit;
+    if (edit.value === null) return edit;
+    return { ...edit, value: { at, ...(by === '' ? {} : { by }), ...edit.value } };
+  });
+}
+
+/**
+ * Leaving a field without typing must not fill the undo stack with steps that do nothing: the user would
+ * press undo and see no change.
+ */
+export function changesNothing(project: Project, edit: Edit): boolean {
+  switch (edit.kind) {
+    case 'setProject':
+      return project[edit.field] === edit.value;
+    case 'setOpening': {
+      const opening = project.openings[edit.id];
+      return opening !== undefined && opening[edit.field] === edit.value;
+    }
+    case 'setFact': {
+      const opening = project.openings[edit.id];
+      return opening !== undefined && sameFact(opening.facts, edit.fact, edit.value);
+    }
+    case 'setBuildingFact':
+      return sameFact(project.building, edit.fact, edit.value);
+    default:
+      return false;
+  }
+}
+
+type AnyFact = Extract<Edit, { kind: 'setFact' }>['value'];
+
+function sameFact(facts: object, key: string, next: AnyFact): boolean {
+  const before = Object.hasOwn(facts, key) ? ((facts as Record<string, unknown>)[key] as AnyFact) : null;
+  if (before === null || next === null) return before === next;
+  const bare = (fact: NonNullable<AnyFact>) =>
+    JSON.stringify([
+      fact.is,
+      fact.is === 'unknown' ? null : fact.value,
+      fact.is === 'assumed' ? fact.from : null,
+    ]);
+  return bare(before) === bare(next);
+}

@@ -1,0 +1,53 @@
+/**
+ * Small settings of this browser. They live in localStorage, which may be full, blocked or wiped at any time:
+ * nothing of a project may ever be kept here. This is the only file that touches it.
+ */
+export interface Preferences {
+  /** Stands as the author of every edit. */
+  readonly yourName: string;
+  /** Opened again at the next start. */
+  readonly lastProjectId: string;
+}
+
+type PreferenceKey = keyof Preferences;
+type Keeper = Pick<Storage, 'getItem' | 'setItem'>;
+
+const prefix = 'latchward.';
+
+/** Reading the property alone throws where a browser blocks storage. */
+function browserKeeper(): Keeper | undefined {
+  try {
+    return globalThis.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+export interface PreferenceBox {
+  readonly get: (key: PreferenceKey) => string;
+  readonly set: (key: PreferenceKey, value: string) => void;
+}
+
+/** A blocked or full localStorage costs the memory of a setting, never the app: values then last until reload. */
+export function createPreferences(keeper: Keeper | undefined = browserKeeper()): PreferenceBox {
+  const here = new Map<PreferenceKey, string>();
+  return {
+    get: (key) => {
+      const fresh = here.get(key);
+      if (fresh !== undefined) return fresh;
+      try {
+        return keeper?.getItem(prefix + key) ?? '';
+      } catch {
+        return '';
+      }
+    },
+    set: (key, value) => {
+      here.set(key, value);
+      try {
+        keeper?.setItem(prefix + key, value);
+      } catch {
+        // Kept for this visit only.
+      }
+    },
+  };
+}

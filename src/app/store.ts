@@ -1,0 +1,205 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import {
+  applyEdits,
+  type Command,
+  type CommandProblem,
+  commandProblemInWords,
+  type Edit,
+} from '../domain/commands/command.ts';
+import type { Project } from '../domain/model/project.ts';
+import type { SetAside } from '../domain/versions/file.ts';
+import type { SavingState } from '../storage/autosave.ts';
+import type { Clock, NewId } from './clock.ts';
+import { changesNothing, stamped } from './edits.ts';
+
+export type { SavingState } from '../storage/autosave.ts';
+
+/** What was done and how to take it back; `inverse` undoes when applied in the order given. */
+export interface Step {
+  readonly command: Command;
+  readonly inverse: readonly Edit[];
+}
+
+/** Saved and undoable. */
+export interface DocumentSlice {
+  readonly project: Project;
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+}
+
+export const pages = ['schedule', 'building', 'review', 'print', 'projects', 'about'] as const;
+export type Page = (typeof pages)[number];
+
+export interface Filters {
+  readonly text: string;
+  readonly floorId: string | null;
+  /** A word of the screen's own: all, unsettled, needs sign-off … */
+  readonly show: string;
+}
+
+/** Of this tab only; lost at reload without harm. */
+export interface SessionSlice {
+  readonly page: Page;
+  readonly selectedId: string | null;
+  readonly filters: Filters;
+  /** False until the first load has ended; until then nothing may be edited. */
+  readonly ready: boolean;
+  /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
+  readonly notices: readonly Notice[];
+}
+
+export interface Notice {
+  readonly id: string;
+  readonly kind: 'migrated' | 'setAside' | 'problem' | 'told';
+  readonly says: string;
+  readonly setAside?: readonly SetAside[];
+}
+
+export type Dispatched =
+  | { readonly ok: true; readonly changed: boolean }
+  | { readonly ok: false; readonly says: string; readonly problem: CommandProblem | null };
+
+export interface AppState {
+  readonly document: DocumentSlice;
+  readonly session: SessionSlice;
+  readonly saving: SavingState;
+
+  /** The only way to change the project. */
+  readonly dispatch: (label: string, edits: readonly Edit[]) => Dispatched;
+  readonly undo: () => Dispatched;
+  readonly redo: () => Dispatched;
+
+  readonly goTo: (page: Page) => void;
+  readonly select: (openingId: string | null) => void;
+  readonly filter: (change: Partial<Filters>) => void;
+  readonly tell: (notice: Omit<Notice, 'id'>) => void;
+  readonly putAway: (noticeId: string) => void;
+
+  /** For the wiring only: another document takes the place of this one, and its history with it. */
+  readonly replaceProject: (project: Project) => void;
+  readonly setSaving: (saving: SavingState) => void;
+  readonly setReady: (ready: boolean) => void;
+}
+
+export type AppStore = StoreApi<AppState>;
+
+export interface StoreNeeds {
+  readonly project: Project;
+  readonly clock: Clock;
+  readonly ids: NewId;
+  readonly by: () => string;
+  /** Called after every change, undo and redo included, with what goes into the log. */
+  readonly onCommand?: (command: Command, project: Project) => void;
+  readonly ready?: boolean;
+}
+
+/** Enough for a long day; beyond it the oldest step can no longer be undone. */
+export const historyLimit = 500;
+
+const noFilters: Filters = { text: '', floorId: null, show: 'all' };
+
+export function createAppStore(needs: StoreNeeds): AppStore {
+  return createStore<AppState>()((set, get) => {
+    const refusal = (): Dispatched | undefined => {
+      const { saving, session } = get();
+      if (!session.ready) return { ok: false, says: 'The project is still being opened.', problem: null };
+      return saving.kind === 'readOnly' ? { ok: false, says: saving.says, problem: null } : undefined;
+    };
+
+    /** Applies and logs; `move` says where the step goes in the history. */
+    const apply = (
+      label: string,
+      edits: readonly Edit[],
+      move: (slice: DocumentSlice, step: Step) => Omit<DocumentSlice, 'project'>,
+      at = needs.clock(),
+      by = needs.by(),
+    ): Dispatched => {
+      const before = get().document;
+      const applied = applyEdits(before.project, edits);
+      if (!applied.ok) {
+        return { ok: false, says: commandProblemInWords(applied.problem), problem: applied.problem };
+      }
+      const command: Command = { id: needs.ids(), at, by, label, edits: [...edits] };
+      const step: Step = { command, inverse: applied.inverse };
+      set({ document: { project: applied.project, ...move(before, step) } });
+      needs.onCommand?.(command, applied.project);
+      return { ok: true, changed: true };
+    };
+
+    return {
+      document: { project: needs.project, past: [], future: [] },
+      session: {
+        page: 'schedule',
+        selectedId: null,
+        filters: noFilters,
+        ready: needs.ready ?? true,
+        notices: [],
+      },
+      saving: { kind: 'saved' },
+
+      dispatch: (label, edits) => {
+        const refused = refusal();
+        if (refused) return refused;
+        const { project } = get().document;
+        if (edits.every((edit) => changesNothing(project, edit))) return { ok: true, changed: false };
+        const [at, by] = [needs.clock(), needs.by()];
+        return apply(
+          label,
+          stamped(edits, at, by),
+          (slice, step) => ({ past: [...slice.past, step].slice(-historyLimit), future: [] }),
+          at,
+          by,
+        );
+      },
+
+      undo: () => {
+        const refused = refusal();
+        if (refused) return refused;
+        const last = get().document.past.at(-1);
+        if (!last) return { ok: true, changed: false };
+        return apply(`Undo: ${last.command.label}`, last.inverse, (slice) => ({
+          past: slice.past.slice(0, -1),
+          future: [...slice.future, last],
+        }));
+      },
+
+      redo: () => {
+        const refused = refusal();
+        if (refused) return refused;
+        const next = get().document.future.at(-1);
+        if (!next) return { ok: true, changed: false };
+        return apply(`Redo: ${next.command.label}`, next.command.edits, (slice) => ({
+          past: [...slice.past, next].slice(-historyLimit),
+          future: slice.future.slice(0, -1),
+        }));
+      },
+
+      goTo: (page) => set(({ session }) => ({ session: { ...session, page } })),
+      select: (selectedId) => set(({ session }) => ({ session: { ...session, selectedId } })),
+      filter: (change) =>
+        set(({ session }) => ({ session: { ...session, filters: { ...session.filters, ...change } } })),
+      tell: (notice) =>
+        set(({ session }) => ({
+          session: { ...session, notices: [...session.notices, { ...notice, id: needs.ids() }] },
+        })),
+      putAway: (noticeId) =>
+        set(({ session }) => ({
+          session: { ...session, notices: session.notices.filter((one) => one.id !== noticeId) },
+        })),
+
+      replaceProject: (project) =>
+        set(({ session }) => ({
+          document: { project, past: [], future: [] },
+          session: {
+            ...session,
+            selectedId:
+              session.selectedId !== null && Object.hasOwn(project.openings, session.selectedId)
+                ? session.selectedId
+                : null,
+          },
+        })),
+      setSaving: (saving) => set({ saving }),
+      setReady: (ready) => set(({ session }) => ({ session: { ...session, ready } })),
+    };
+  });
+}
