@@ -104,6 +104,8 @@ export interface CandidateMatch {
   readonly wired?: boolean;
   readonly keepsLatch?: boolean;
   readonly exitDevice?: boolean;
+  /** The wire must cross the hinge line. */
+  readonly transfer?: boolean;
   readonly not?: CandidateMatch;
 }
 
@@ -117,6 +119,7 @@ export function matches(match: CandidateMatch, candidate: Candidate): boolean {
     (match.wired === undefined || match.wired === kind.wired) &&
     (match.keepsLatch === undefined || match.keepsLatch === kind.keepsLatch) &&
     (match.exitDevice === undefined || match.exitDevice === kind.exitDevice) &&
+    (match.transfer === undefined || match.transfer === kind.transfer) &&
     (match.not === undefined || !matches(match.not, candidate))
   );
 }
