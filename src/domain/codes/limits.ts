@@ -73,6 +73,54 @@ export const limits = {
     what: 'greatest height of hardware that must be worked to leave',
     editions: { any: { value: 48, section: '404.2.7', checkedOn: on, confidence: 'read' } },
   },
+  clearWidthMinIn: {
+    book: 'ada',
+    unit: 'in',
+    what: 'least clear width of one leaf open 90 degrees',
+    editions: { any: { value: 32, section: '404.2.3', checkedOn: on, confidence: 'read' } },
+  },
+  magnetThinLeafHeightIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'opening height below which even a magnet 2 in deep leaves less than 80 in clear',
+    editions: { any: { value: 82, section: '', checkedOn: on, confidence: 'memory' } },
+  },
+  magnetDeepLeafHeightIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'opening height from which a magnet 3 in deep still leaves 80 in clear',
+    editions: { any: { value: 83, section: '', checkedOn: on, confidence: 'memory' } },
+  },
+  buttHingeLeafWidthIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'single leaf on butt hinges, 1-3/4 in thick, that leaves 32 in clear',
+    editions: { any: { value: 34.75, section: '', checkedOn: on, confidence: 'memory' } },
+  },
+  leastEngagementIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'least engagement of a latch in its keeper that is counted as holding',
+    editions: { any: { value: 0.25, section: '', checkedOn: on, confidence: 'memory' } },
+  },
+  commercialLeafThicknessIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'leaf thickness that commercial locks are made for',
+    editions: { any: { value: 1.75, section: '', checkedOn: on, confidence: 'memory' } },
+  },
+  thinnestLockLeafIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'thinnest leaf that a bored lock is made for',
+    editions: { any: { value: 1.375, section: '', checkedOn: on, confidence: 'secondary' } },
+  },
+  thickestLockLeafIn: {
+    book: 'practice',
+    unit: 'in',
+    what: 'thickest leaf that a thick-door kit reaches',
+    editions: { any: { value: 2.25, section: '', checkedOn: on, confidence: 'secondary' } },
+  },
 } as const satisfies Record<string, Limit>;
 
 export type LimitId = keyof typeof limits;
