@@ -97,6 +97,13 @@ export const sections = {
   incidentalUses: ibc('Incidental uses', ['509', '509', '509']),
   detentionUse: ibc('Group I-3', ['408', '408', '408']),
   toiletRooms: ibc('Toilet room door locking', ['2902.3.5', '2902.3.5', '2902.3.5']),
+  clinicalLocks: ibc('Clinical locks opened by staff', ['none', '1010.2.4 item 2', '1010.2.4 item 2']),
+  exteriorSpaces: ibc('Exterior spaces whose egress leads back inside', ['none', '1010.2.4 item 8', '1010.2.4 item 8']),
+  refrigerationRooms: ibc('Refrigeration machinery rooms', ['1006.2.2.2', '1006.2.2.2', '1006.2.2.2']),
+  careSuites: ibc('Care suites', ['407.4.4', '407.4.4', '407.4.4']),
+  careSuitesNfpa: nfpa('Health-care suites', '18/19.2.5.7'),
+  hospitalCorridorDoorsNfpa: nfpa('Health-care corridor doors', '18/19.3.6.3'),
+  residentialLocksNfpa: nfpa('Releasing operations at residential units', '7.2.1.5.10.4'),
 } as const satisfies Record<string, Cite>;
 
 export type SectionTopic = keyof typeof sections;

@@ -305,6 +305,7 @@ export const items = {
     trade: 'security',
     step: 'electrical',
   },
+  delayOverride: { name: 'Switch that cancels the delay, at the fire command center or another approved place', trade: 'fireAlarm', step: 'electrical' },
   operatorSequence: {
     name: 'Sequence: latch released before the operator drives',
     trade: 'security',

@@ -60,7 +60,7 @@ export const panicTriggers = {
     yes('overcurrentDevices'),
   ),
   /** refrigeration machinery room over 1,000 ft². */
-  refrigerationMachinery: all(is('roomUse', 'refrigerationMachinery'), over('roomAreaFt2', 1000)),
+  refrigerationMachinery: all(is('roomUse', 'refrigerationMachinery'), over('roomAreaFt2', 'refrigerationRoomAreaIbc')),
 } as const satisfies Record<string, Condition>;
 
 const definitions: Record<DerivedKey, Condition> = {

@@ -938,6 +938,12 @@ export const factSchemas = {
     scope: 'building',
     ask: 'Does the local code ask that sensor-released entrance locks are off while open to the public?',
   }),
+  tia1436Adopted: yesNo({
+    label: 'NFPA 101-2018 amended by TIA 1436',
+    group: 'building',
+    scope: 'building',
+    ask: 'Is NFPA 101-2018 adopted together with its amendment TIA 1436 (two motions at existing classroom doors)?',
+  }),
   oshaWorkplace: yesNo({
     label: 'Workplace under federal OSHA',
     group: 'building',
