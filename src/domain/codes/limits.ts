@@ -49,6 +49,34 @@ export const limits = {
     what: 'occupant load of high hazard above which panic hardware is needed',
     editions: same(5, { 2018: '7.11', 2021: '7.11', 2024: '7.11' }, 'secondary'),
   },
+  panicAmpsIbc: {
+    book: 'ibc',
+    unit: 'A',
+    what: 'equipment rating from which an electrical room needs panic hardware',
+    editions: {
+      2018: { value: 1200, section: '1010.1.10', checkedOn: on, confidence: 'read' },
+      2021: { value: 800, section: '1010.2.9.2', checkedOn: on, confidence: 'memory' },
+      2024: { value: 800, section: '1010.2.8.2', checkedOn: on, confidence: 'read' },
+    },
+  },
+  panicAmpsNec: {
+    book: 'nec',
+    unit: 'A',
+    what: 'equipment rating from which doors near the working space need listed panic hardware',
+    editions: same(800, { 2017: '110.26(C)(3)', 2020: '110.26(C)(3)', 2023: '110.26(C)(3)' }, 'secondary'),
+  },
+  panicVoltsNec: {
+    book: 'nec',
+    unit: 'V',
+    what: 'voltage above which doors near the working space need listed panic hardware',
+    editions: same(1000, { 2017: '110.33(A)(3)', 2020: '110.33(A)(3)', 2023: '110.33(A)(3)' }, 'secondary'),
+  },
+  panicWorkingSpaceFt: {
+    book: 'nec',
+    unit: 'ft',
+    what: 'distance from working space to door below which the electrical-room panic rule applies (IBC 2021 on: the same)',
+    editions: same(25, { 2017: '110.26(C)(3)', 2020: '110.26(C)(3)', 2023: '110.26(C)(3)' }, 'read'),
+  },
   keyLockAssemblyLoadIbc: {
     book: 'ibc',
     unit: 'people',
@@ -121,6 +149,12 @@ export const limits = {
     what: 'lowest height of hardware that must be worked to leave',
     editions: { any: { value: 34, section: '404.2.7', checkedOn: on, confidence: 'read' } },
   },
+  poolLatchHighIn: {
+    book: 'ada',
+    unit: 'in',
+    what: 'greatest height of the latch release of a gate in a pool barrier',
+    editions: { any: { value: 54, section: '404.2.7', checkedOn: on, confidence: 'memory' } },
+  },
   hardwareHighIn: {
     book: 'ada',
     unit: 'in',
@@ -174,6 +208,24 @@ export const limits = {
     unit: 'in',
     what: 'thickest leaf that a thick-door kit reaches',
     editions: { any: { value: 2.25, section: '', checkedOn: on, confidence: 'secondary' } },
+  },
+  stairLockStoriesNfpa: {
+    book: 'nfpa101',
+    unit: 'stories',
+    what: 'stories served by a stair above which its locked doors need a way back in',
+    editions: same(4, { 2018: '7.2.1.5.8', 2021: '7.2.1.5.8', 2024: '7.2.1.5.8' }, 'secondary'),
+  },
+  stairLockStoriesLocal: {
+    book: 'project',
+    unit: 'stories',
+    what: 'stories served by a stair above which older and some local texts allow no locked stair side outside high-rises',
+    editions: { any: { value: 4, section: 'IBC 2015 1010.1.9.11, where local text keeps it', checkedOn: on, confidence: 'read' } },
+  },
+  horizontalExitDoorMin: {
+    book: 'ibc',
+    unit: 'min',
+    what: 'least fire rating of a door in a horizontal exit',
+    editions: same(90, { 2018: 'Table 716.1(2)', 2021: 'Table 716.1(2)', 2024: 'Table 716.1(2)' }, 'memory'),
   },
 } as const satisfies Record<string, Limit>;
 

@@ -162,6 +162,8 @@ export const items = {
     trade: 'doorSupplier',
     step: 'paper',
   },
+  latchingHardware: { name: 'Latch listed for fire doors (the chosen lock or exit device may be it)', trade: 'locksmith', step: 'secure' },
+  doubleEgressListing: { name: 'Double-egress frame and leaves listed together, both leaves latching', trade: 'doorSupplier', step: 'secure' },
   listedLock: {
     name: 'Lock listed to UL 294 (2024: UL 294 or UL 1034)',
     trade: 'security',
@@ -254,6 +256,7 @@ export const items = {
     trade: 'fireAlarm',
     step: 'electrical',
   },
+  doorDetector: { name: 'Smoke detector at the door: drops power so the door latches', trade: 'fireAlarm', step: 'electrical' },
   powerLossRelease: { name: 'Unlocks on loss of lock power', trade: 'electrician', step: 'electrical' },
   detectionRelease: {
     name: 'Release on sprinkler flow or automatic detection',

@@ -354,6 +354,11 @@ export const factSchemas = {
     group: 'fire',
     ask: 'Were the labelled leaf and frame made with the preparation for the new hardware?',
   }),
+  fieldModificationApproved: yesNo({
+    label: 'Cutting approved by the laboratory',
+    group: 'fire',
+    ask: 'Has the listing laboratory approved the planned cutting of the labelled leaf or frame in writing?',
+  }),
 
   // ── Egress ──────────────────────────────────────────────────────────────────────────────────────────
   egressRole: choice(
