@@ -1,63 +1,82 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { basisKey } from '../codes/basis.ts';
 import { compile, type Slots, slotOf, type Test } from './compile.ts';
-import { all, any, atLeast, type Condition, ibc, is, nec, nfpa101, not, over, yes } from './condition.ts';
+import { all, any, atLeast, type Condition, ibc, is, isKnown, nec, nfpa101, not, over, under, yes } from './condition.ts';
 import { type DerivedKey, derivedKeys } from './derivedKeys.ts';
 import { UNKNOWN, YES } from './verdict.ts';
 
 const groupA = is('occupancyGroup', 'A-1', 'A-2', 'A-3', 'A-4', 'A-5');
 const groupE = is('occupancyGroup', 'E');
 const groupH = is('occupancyGroup', 'H-1', 'H-2', 'H-3', 'H-4', 'H-5');
-const latchesOrLocks = not(is('latch', 'pushPull'));
+/** A push/pull leaf is outside the panic rules only while nobody adds a lock; a reader means that one is added. */
+const latchesOrLocks = not(all(is('latch', 'pushPull'), is('readerSides', 'none')));
 
-/** Why panic hardware can be required, by the rule that says so; the rules and the derived fact share one text. */
-export const panicTriggers = {
-  /** Group A or E space at or over the load. */
+/** Spaces whose doors may carry no lock or latch but panic hardware, whatever is on the leaf today. */
+export const panicSpaces = {
+  /** Group A or E space at or over the load; a watched stadium gate with a dispersal area is let off. */
   ibcAssemblyOrEducation: all(
     ibc(),
     yes('isEgress'),
     yes('isSwinging'),
-    latchesOrLocks,
     any(groupA, groupE),
     atLeast('occupantLoad', 'panicLoadIbc'),
+    not(all(is('doorType', 'gateSwing'), is('occupancyGroup', 'A-4', 'A-5'), yes('safeDispersalArea'))),
   ),
   /** Group H, any load. */
-  ibcHighHazard: all(ibc(), yes('isEgress'), yes('isSwinging'), latchesOrLocks, groupH),
+  ibcHighHazard: all(ibc(), yes('isEgress'), yes('isSwinging'), groupH),
   /** NFPA 101 assembly, educational, day care; high hazard. */
   nfpaLoads: all(
     nfpa101(),
     yes('isEgress'),
-    latchesOrLocks,
     any(
-      all(
-        any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')),
-        atLeast('occupantLoad', 'panicLoadNfpa'),
-      ),
+      all(any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')), atLeast('occupantLoad', 'panicLoadNfpa')),
       all(groupH, over('occupantLoad', 'panicLoadHighHazardNfpa')),
     ),
   ),
+} as const satisfies Record<string, Condition>;
+
+/** Large equipment can stand in any room; where none was entered, only electrical and equipment rooms are asked. */
+const mayHoldLargeEquipment = any(
+  is('roomUse', 'electricalRoom', 'equipment'),
+  isKnown('equipmentAmps'),
+  isKnown('equipmentVolts'),
+);
+/** Coiling doors that let equipment in are not the doors that people leave by. */
+const personnelDoor = not(is('doorType', 'overhead', 'grille'));
+
+/** Why panic hardware can be required, by the rule that says so; the rules and the derived fact share one text. */
+export const panicTriggers = {
+  /** */
+  ibcAssemblyOrEducation: all(panicSpaces.ibcAssemblyOrEducation, latchesOrLocks),
+  /** */
+  ibcHighHazard: all(panicSpaces.ibcHighHazard, latchesOrLocks),
+  /** */
+  nfpaLoads: all(panicSpaces.nfpaLoads, latchesOrLocks),
   /** R-76 (a): vaults, battery rooms, modular data centers, whatever the distance. */
   electricalRoomAnyDistance: all(
     any(ibc({ from: 2021 }), nec()),
     is('roomUse', 'transformerVault', 'batteryRoom', 'modularDataCenter'),
+    personnelDoor,
   ),
   /** R-76 (b), (c): large equipment with the door near the working space. */
   electricalRoomNear: all(
-    any(ibc({ from: 2021 }), nec()),
-    is('roomUse', 'electricalRoom', 'equipment'),
-    not(atLeast('doorToWorkingSpaceFt', 25)),
+    mayHoldLargeEquipment,
+    under('doorToWorkingSpaceFt', 'panicWorkingSpaceFt'),
     any(
-      all(atLeast('equipmentAmps', 800), yes('overcurrentDevices')),
-      all(nec(), over('equipmentVolts', 1000)),
+      all(nec(), atLeast('equipmentAmps', 'panicAmpsNec'), yes('overcurrentDevices')),
+      all(ibc({ from: 2021 }), atLeast('equipmentAmps', 'panicAmpsIbc'), yes('overcurrentDevices')),
+      all(nec(), over('equipmentVolts', 'panicVoltsNec')),
     ),
+    personnelDoor,
   ),
-  /** IBC 2018 on its own. */
+  /** the IBC of 2018 has a higher figure, a width and no distance. */
   electricalRoomOldIbc: all(
     ibc({ to: 2018 }),
-    is('roomUse', 'electricalRoom', 'equipment'),
-    atLeast('equipmentAmps', 1200),
+    any(is('roomUse', 'electricalRoom', 'equipment'), isKnown('equipmentAmps')),
+    atLeast('equipmentAmps', 'panicAmpsIbc'),
     over('equipmentWidthFt', 6),
     yes('overcurrentDevices'),
+    personnelDoor,
   ),
   /** refrigeration machinery room over 1,000 ft². */
   refrigerationMachinery: all(is('roomUse', 'refrigerationMachinery'), over('roomAreaFt2', 'refrigerationRoomAreaIbc')),
