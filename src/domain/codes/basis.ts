@@ -13,6 +13,8 @@ export const books = {
   ifc: 'IFC',
   ul: 'UL listing',
   bhma: 'ANSI/BHMA A156',
+  a17: 'ASME A17.1',
+  icc500: 'ICC 500',
   practice: 'Common practice',
   project: 'Policy of this schedule',
 } as const;

@@ -104,6 +104,13 @@ export const sections = {
   careSuitesNfpa: nfpa('Health-care suites', '18/19.2.5.7'),
   hospitalCorridorDoorsNfpa: nfpa('Health-care corridor doors', '18/19.3.6.3'),
   residentialLocksNfpa: nfpa('Releasing operations at residential units', '7.2.1.5.10.4'),
+  stormShelters: ibc('Storm shelters', ['423', '423', '423']),
+  accessibleEgress: ibc('Accessible means of egress', ['1009', '1009', '1009']),
+  rescueElevators: ibc('Fire service and evacuation elevators', ['3007, 3008', '3007, 3008', '3007, 3008']),
+  highRise: ibc('High-rise buildings', ['403', '403', '403']),
+  seriesNfpa: nfpa('Doors in a means of egress', '7.2.1', '7.2.1', '7.2.1'),
+  assemblyKeyLockNfpa: nfpa('Assembly main entrance locking', '12/13.2.2.2', '12/13.2.2.2', '12/13.2.2.2'),
+  doorInspectionNfpa: nfpa('Inspection of door openings', '7.2.1.15', '7.2.1.15', '7.2.1.14'),
 } as const satisfies Record<string, Cite>;
 
 export type SectionTopic = keyof typeof sections;

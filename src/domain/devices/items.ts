@@ -178,6 +178,13 @@ export const items = {
     standard: 'A156.10',
   },
 
+  passageFunction: { name: 'Passage function: nothing locks the entry side', trade: 'locksmith', step: 'secure' },
+  insideRelease: { name: 'Lever or knob that opens from inside the closet', trade: 'locksmith', step: 'secure' },
+  noInsideLock: { name: 'No turn, button or bolt to lock from inside', trade: 'locksmith', step: 'secure' },
+  lockFromInside: { name: 'Lock that is set from inside without opening the door', trade: 'locksmith', step: 'secure', standard: 'A156.2 or A156.13' },
+  testedShelterAssembly: { name: 'Door, frame and hardware as one tested shelter assembly', trade: 'doorSupplier', step: 'secure', standard: 'ICC 500' },
+  interlockOverride: { name: 'Override at both doors: both leaves can stand open together', trade: 'security', step: 'electrical' },
+
   coordinator: { name: 'Coordinator', trade: 'locksmith', step: 'control', standard: 'A156.3' },
   closer: { name: 'Door closer', trade: 'locksmith', step: 'control', standard: 'A156.4' },
   smokeHoldOpen: {
@@ -198,6 +205,14 @@ export const items = {
     step: 'control',
     standard: 'A156.10 or A156.19',
   },
+
+  smokeClosing: { name: 'Closes by itself on smoke detection', trade: 'fireAlarm', step: 'control' },
+  operatorStandbyPower: { name: 'Supervised standby power for the operator', trade: 'electrician', step: 'electrical' },
+  openByHand: { name: 'Opens by hand when power fails', trade: 'doorSupplier', step: 'control', standard: 'A156.10 or A156.38' },
+  collapsingWings: { name: 'Wings that fold away, 36 in of passage in all', trade: 'doorSupplier', step: 'control', standard: 'A156.27' },
+  fullOpenMeans: { name: 'Means to fix the grille fully open while the public is in', trade: 'doorSupplier', step: 'control' },
+  employeeRelease: { name: 'Manual release of the turnstile by an employee on the spot', trade: 'security', step: 'electrical' },
+  accessibleLane: { name: 'Accessible lane or door beside the barrier', trade: 'doorSupplier', step: 'control' },
 
   gasketing: { name: 'Gasketing', trade: 'locksmith', step: 'protect', standard: 'A156.22' },
   intumescent: {

@@ -468,8 +468,32 @@ export const factSchemas = {
       group: 'egress',
       unit: 'in',
       ask: 'What clear width does the open door leave?',
+      help: 'On a pair: with the active leaf alone open. At a turnstile: the free width of the lane.',
     },
   ),
+  barriersOverHalf: yesNo({
+    label: 'Barriers take more than half',
+    group: 'egress',
+    ask: 'Where two or more ways out are needed, do grilles, turnstiles or revolving doors stand in more than half of them, or take more than half of the width needed?',
+  }),
+  barrierHeightIn: amount(
+    { min: 0, max: 144 },
+    { label: 'Height of the turnstile', group: 'egress', unit: 'in', ask: 'How high is the turnstile?' },
+  ),
+  swingDoorBesideFt: amount(
+    { min: 0, max: 1000 },
+    {
+      label: 'Distance to a swinging exit door',
+      group: 'egress',
+      unit: 'ft',
+      ask: 'How far away is the nearest swinging door people can leave by, in the same wall or lobby?',
+    },
+  ),
+  gateSupervised: yesNo({
+    label: 'Gate watched while the public is in',
+    group: 'egress',
+    ask: 'Does somebody stand at the gate all the time while the public is inside?',
+  }),
   accessibleRoute: yesNo({
     label: 'On an accessible route',
     group: 'egress',
