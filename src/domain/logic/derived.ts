@@ -20,7 +20,7 @@ export const panicSpaces = {
     yes('isSwinging'),
     any(groupA, groupE),
     atLeast('occupantLoad', 'panicLoadIbc'),
-    not(all(is('doorType', 'gateSwing'), is('occupancyGroup', 'A-4', 'A-5'), yes('safeDispersalArea'))),
+    not(all(is('doorType', 'gateSwing'), is('occupancyGroup', 'A-4', 'A-5'), yes('safeDispersalArea'), yes('gateSupervised'))),
   ),
   /** Group H, any load. */
   ibcHighHazard: all(ibc(), yes('isEgress'), yes('isSwinging'), groupH),
