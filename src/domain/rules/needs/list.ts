@@ -1,3 +1,10 @@
 import type { Rule } from '../rule.ts';
+import { N01 } from './N-01-a-credential-needs-an-electric-lock.ts';
+import { N02 } from './N-02-hours-need-a-clock.ts';
+import { N03 } from './N-03-no-electric-lock-without-a-use.ts';
+import { N04 } from './N-04-key-inside-only-where-asked.ts';
+import { N05 } from './N-05-bare-glass-stays-bare.ts';
+import { N06 } from './N-06-secure-room-that-opens-with-the-mains.ts';
+import { N07 } from './N-07-lockdown-needs-a-wire.ts';
 
-export const needsRules: readonly Rule[] = [];
+export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07];

@@ -1,0 +1,61 @@
+import type { CodeBasis } from '../codes/basis.ts';
+import type { Candidate } from '../devices/candidates.ts';
+import type { Cell, FitRow } from '../fit/matrix.ts';
+import type { Slots } from '../logic/compile.ts';
+import type { FactKey } from '../model/fields.ts';
+import type { FactSet, Step } from './ruleBook.ts';
+import type { Score } from './score.ts';
+
+/**
+ * `settled`: one arrangement stands and nothing unknown forbids it. `open`: something unknown could still forbid
+ * what leads. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
+ * reviewer does. `none`: the rules leave nothing.
+ */
+export type DecisionState = 'settled' | 'open' | 'refused' | 'referred' | 'none';
+
+export interface Choice {
+  readonly candidate: Candidate;
+  readonly score: Score;
+  /** How it goes in; undefined when door, frame and latch leave more than one row possible. */
+  readonly cell: Cell | undefined;
+}
+
+export interface Rejection {
+  readonly candidate: Candidate;
+  readonly because: readonly Step[];
+}
+
+/** Forbidden or not, depending on facts nobody knows yet. */
+export interface OpenCandidate {
+  readonly candidate: Candidate;
+  readonly because: readonly Step[];
+  readonly tenths: number;
+}
+
+/** The result is the explanation: screens and prints only lay it out. */
+export interface Decision {
+  readonly state: DecisionState;
+  readonly basis: CodeBasis;
+  readonly slots: Slots;
+  readonly assumed: ReadonlyMap<FactKey, string>;
+  /** What is recommended, or leads while the state is `open`. */
+  readonly chosen: Choice | null;
+  /** Set when a person chose something else than the engine. */
+  readonly overridden: Candidate | null;
+  readonly runnerUp: Choice | null;
+  readonly nearTie: boolean;
+  readonly rejected: readonly Rejection[];
+  readonly open: readonly OpenCandidate[];
+  /** Rows of the fit table that door, frame and latch leave possible; one when the survey says enough. */
+  readonly rows: readonly FitRow[];
+  readonly requires: readonly Step[];
+  readonly modifies: readonly Step[];
+  readonly signOffs: readonly Step[];
+  readonly cautions: readonly Step[];
+  readonly permits: readonly Step[];
+  readonly findings: readonly Step[];
+  readonly refers: readonly Step[];
+  /** Steps that would apply to the choice if a missing fact turns out so. */
+  readonly depends: readonly Step[];
+  readonly relied: FactSet;
+}

@@ -1,0 +1,49 @@
+import { text } from '../codes/sections.ts';
+import { deviceIds } from '../devices/devices.ts';
+import { yes } from '../logic/condition.ts';
+import type { Clause, Rule } from '../rules/rule.ts';
+import { type FitRow, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';
+
+/** A row of the fit table, spoken of in a decision like any other rule. */
+export function fitClause(row: FitRow): Clause {
+  const device = deviceIds.filter((id) => fitCell(row, id).verdict === 'no');
+  return {
+    effect: 'prohibit',
+    when: row.when,
+    of: { device },
+    says: `It does not go into this opening as it stands (${row.name.toLowerCase()}).`,
+  };
+}
+
+export function fitRule(row: FitRow): Rule {
+  return {
+    id: `FIT-${String(row.row).padStart(2, '0')}`,
+    title: row.name,
+    family: 'fit',
+    book: 'practice',
+    cites: [text('practice', '', 'Fit of device to door, frame and latch')],
+    confidence: 'practice',
+    why: 'A device needs a place in the door or frame and something to act on.',
+    clauses: [fitClause(row)],
+    cases: [],
+  };
+}
+
+export const ratedFitClause: Clause = {
+  effect: 'prohibit',
+  when: yes('fireRated'),
+  of: { device: neverOnRatedDoor },
+  says: 'It is not made with a label for fire doors, or is no latch that a fire door may rely on.',
+};
+
+export const ratedFitRule: Rule = {
+  id: 'FIT-22',
+  title: 'Devices that never serve a rated door',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('nfpa80', '6.4.4', 'Labelled latching hardware'), text('practice', '', 'Fit table')],
+  confidence: 'practice',
+  why: 'Only labelled latching hardware may serve a fire door.',
+  clauses: [ratedFitClause],
+  cases: [],
+};

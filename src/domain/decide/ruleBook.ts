@@ -1,0 +1,205 @@
+import { type CodeBasis, basisKey } from '../codes/basis.ts';
+import { text } from '../codes/sections.ts';
+import { deviceIds, type DeviceId, type FailMode } from '../devices/devices.ts';
+import { releases, type Release } from '../devices/candidates.ts';
+import { fitClause, fitRule, ratedFitClause, ratedFitRule } from './fitRules.ts';
+import { type FitRow, fitCell, fitRows } from '../fit/matrix.ts';
+import { candidates } from '../devices/candidates.ts';
+import { compile, slotOf, type Test } from '../logic/compile.ts';
+import { all, always, type Condition, factsRead } from '../logic/condition.ts';
+import { derivedDefinition } from '../logic/derived.ts';
+import { derivedKeys } from '../logic/derivedKeys.ts';
+import { factKeys, isFactKey, type FactKey } from '../model/fields.ts';
+import type { Amendment } from '../model/project.ts';
+import { allRules } from '../rules/all.ts';
+import type { Clause, Effect, Rule } from '../rules/rule.ts';
+import { type CandidateSet, setMatching, setOf } from './candidateSet.ts';
+
+/** One clause made ready for a code basis. `yes` and `unknown` are the two steps it can leave in a decision. */
+export interface ReadyClause {
+  readonly rule: Rule;
+  readonly clause: Clause;
+  readonly test: Test;
+  readonly speaksOf: CandidateSet;
+  readonly reads: FactSet;
+  readonly yes: Step;
+  readonly unknown: Step;
+}
+
+/** A rule that had something to say, and whether it is sure. The explanation is made of these. */
+export interface Step {
+  readonly rule: Rule;
+  readonly clause: Clause;
+  readonly sure: boolean;
+  readonly ready: ReadyClause;
+}
+
+export interface ReadyRow {
+  readonly row: FitRow;
+  readonly test: Test;
+  readonly reads: FactSet;
+  /** Candidates whose device can not go in here. */
+  readonly impossible: CandidateSet;
+  /** Candidates that are not a usual pairing, or only as a listing allows: a person must ask. */
+  readonly doubtful: CandidateSet;
+  readonly step: Step;
+  readonly unsureStep: Step;
+  readonly ratedStep: Step;
+}
+
+export interface RuleBook {
+  readonly basis: CodeBasis;
+  readonly prohibits: readonly ReadyClause[];
+  readonly others: readonly ReadyClause[];
+  readonly rows: readonly ReadyRow[];
+  readonly clauseCount: number;
+}
+
+/** Facts as bits over `factKeys`, derived facts traced back to the surveyed ones they come from. */
+export type FactSet = Uint32Array;
+export const factWords = Math.ceil(factKeys.length / 32);
+
+const surveyedBehind = new Map<string, readonly FactKey[]>();
+for (const key of derivedKeys) {
+  const behind = new Set<FactKey>();
+  for (const read of factsRead(derivedDefinition(key))) {
+    if (isFactKey(read)) behind.add(read);
+    else for (const deeper of surveyedBehind.get(read) ?? []) behind.add(deeper);
+  }
+  surveyedBehind.set(key, [...behind]);
+}
+
+export function surveyedFacts(condition: Condition): readonly FactKey[] {
+  const found = new Set<FactKey>();
+  for (const read of factsRead(condition)) {
+    if (isFactKey(read)) found.add(read);
+    else for (const key of surveyedBehind.get(read) ?? []) found.add(key);
+  }
+  return [...found];
+}
+
+export function factSet(keys: readonly FactKey[]): FactSet {
+  const set = new Uint32Array(factWords);
+  for (const key of keys) {
+    const index = slotOf(key);
+    set[index >>> 5] = (set[index >>> 5] as number) | (1 << (index & 31));
+  }
+  return set;
+}
+
+export function factsIn(set: FactSet): FactKey[] {
+  return factKeys.filter((_key, index) => ((set[index >>> 5] as number) & (1 << (index & 31))) !== 0);
+}
+
+function readyClause(rule: Rule, clause: Clause, basis: CodeBasis): ReadyClause {
+  const ready: { -readonly [K in keyof ReadyClause]: ReadyClause[K] } = {
+    rule,
+    clause,
+    test: compile(clause.when, basis, rule.id),
+    speaksOf: setMatching(clause.of),
+    reads: factSet(surveyedFacts(clause.when)),
+    yes: undefined as unknown as Step,
+    unknown: undefined as unknown as Step,
+  };
+  ready.yes = { rule, clause, sure: true, ready };
+  ready.unknown = { rule, clause, sure: false, ready };
+  return ready;
+}
+
+/** A local amendment as a rule of the book, in the user's own words. */
+export function amendmentRule(amendment: Amendment): Rule {
+  const conditions = Object.entries(amendment.when).map(([fact, value]): Condition => {
+    if (!isFactKey(fact))
+      throw new Error(`Amendment ${amendment.id} names a fact that is not known: ${fact}.`);
+    return typeof value === 'number'
+      ? all(
+          { op: 'compare', fact, how: 'atLeast', bound: value },
+          { op: 'compare', fact, how: 'atMost', bound: value },
+        )
+      : { op: 'is', fact, values: [value] };
+  });
+  const of = {
+    ...(amendment.devices.length > 0 && {
+      device: amendment.devices.filter((id): id is DeviceId => (deviceIds as readonly string[]).includes(id)),
+    }),
+    ...(amendment.releases.length > 0 && {
+      release: amendment.releases.filter((id): id is Release => Object.hasOwn(releases, id)),
+    }),
+    ...(amendment.failModes.length > 0 && { failMode: amendment.failModes as readonly FailMode[] }),
+  };
+  const effect: Effect =
+    amendment.effect === 'prohibit'
+      ? { effect: 'prohibit' }
+      : amendment.effect === 'require'
+        ? { effect: 'require', items: ['ahjApproval'] }
+        : { effect: 'signOff', grade: 'must' };
+  return {
+    id: `LOCAL-${amendment.id}`,
+    title: 'Local amendment',
+    family: 'access',
+    book: 'project',
+    cites: [text('project', amendment.source)],
+    confidence: 'project',
+    note: 'Entered by the project; not part of the model codes.',
+    why: amendment.says,
+    clauses: [
+      { ...effect, when: conditions.length === 0 ? always : all(...conditions), of, says: amendment.says },
+    ],
+    cases: [],
+  };
+}
+
+function readyRow(row: FitRow, basis: CodeBasis): ReadyRow {
+  const fits = readyClause(fitRule(row), fitClause(row), basis);
+  const rated = readyClause(ratedFitRule, ratedFitClause, basis);
+  return {
+    row,
+    test: fits.test,
+    reads: fits.reads,
+    impossible: setOf((candidate) => fitCell(row, candidate.deviceId).verdict === 'no'),
+    doubtful: setOf((candidate) => ['ask', 'list'].includes(fitCell(row, candidate.deviceId).verdict)),
+    step: fits.yes,
+    unsureStep: fits.unknown,
+    ratedStep: rated.yes,
+  };
+}
+
+export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook {
+  const ready = rules.flatMap((rule) => rule.clauses.map((clause) => readyClause(rule, clause, basis)));
+  return {
+    basis,
+    prohibits: ready.filter((one) => one.clause.effect === 'prohibit'),
+    others: ready.filter((one) => one.clause.effect !== 'prohibit'),
+    rows: fitRows.map((row) => readyRow(row, basis)),
+    clauseCount: ready.length,
+  };
+}
+
+const booksByBasis = new Map<string, RuleBook>();
+const booksByAmendments = new WeakMap<readonly Amendment[], Map<string, RuleBook>>();
+
+/** The rule book of a project: all rules under its basis, and its own amendments. Made once, then remembered. */
+export function ruleBookFor(basis: CodeBasis, amendments: readonly Amendment[]): RuleBook {
+  const key = basisKey(basis);
+  if (amendments.length === 0) {
+    let book = booksByBasis.get(key);
+    if (!book) {
+      book = makeRuleBook(basis, allRules);
+      booksByBasis.set(key, book);
+    }
+    return book;
+  }
+  let byBasis = booksByAmendments.get(amendments);
+  if (!byBasis) {
+    byBasis = new Map();
+    booksByAmendments.set(amendments, byBasis);
+  }
+  let book = byBasis.get(key);
+  if (!book) {
+    book = makeRuleBook(basis, [...allRules, ...amendments.map(amendmentRule)]);
+    byBasis.set(key, book);
+  }
+  return book;
+}
+
+export const candidateCount = candidates.length;

@@ -1,0 +1,158 @@
+import type { Candidate, Release } from '../devices/candidates.ts';
+import type { Cell } from '../fit/matrix.ts';
+import { fitNotes } from '../fit/notes.ts';
+import { limitingStrength, type StrengthValues } from '../fit/strength.ts';
+import type { FactValue } from '../model/fields.ts';
+import { type ScorePart, scoreParts, type Weights } from '../model/project.ts';
+
+/**
+ * Ranking of what the rules leave. Every part is 0 to 100; points are whole tenths, so the parts of a score
+ * add up to it exactly. All figures here are common practice without a source: they rank, they prove nothing.
+ */
+export interface ScoredPart {
+  readonly part: ScorePart;
+  /** 0 (worst) to 100 (best). */
+  readonly value: number;
+  readonly weight: number;
+  /** Tenths of a point out of 1000. */
+  readonly tenths: number;
+}
+
+export interface Score {
+  readonly tenths: number;
+  readonly parts: readonly ScoredPart[];
+}
+
+/** What of the opening the ranking looks at. A value left out is unknown and ranked as the middle case. */
+export interface ScoreFacts extends StrengthValues {
+  readonly securityNeed?: FactValue<'securityNeed'> | undefined;
+  readonly traffic?: FactValue<'traffic'> | undefined;
+  readonly appearance?: FactValue<'appearance'> | undefined;
+}
+
+const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
+/** What unlocking on lost power takes away, of 100: nothing where little is at stake. */
+const failSafeCost = { low: 0, medium: 20, high: 40, critical: 60 } as const;
+const trafficCyclesK = { light: 100, medium: 250, heavy: 500, extreme: 1000 } as const;
+
+/** Fewest special arrangements first: mechanical freedom needs no inspection, staff release needs the most. */
+const simplicity: Record<Release, number> = {
+  free: 100,
+  stairReentry: 75,
+  doorSwitch: 60,
+  sensor: 45,
+  keyInside: 40,
+  lobby: 35,
+  delayed: 30,
+  clinical: 25,
+  controlled: 20,
+  attended: 10,
+  credentialOut: 5,
+  buttonOnly: 0,
+  alarmOnly: 0,
+  none: 0,
+};
+
+/** Ways in that a release opens for somebody outside: a sensor can be tripped, a delay ends, staff can be asked. */
+const releaseCost: Partial<Record<Release, number>> = {
+  sensor: 10,
+  buttonOnly: 5,
+  delayed: 10,
+  doorSwitch: 5,
+};
+
+function clamp(value: number): number {
+  return value < 0 ? 0 : value > 100 ? 100 : value;
+}
+
+function security(candidate: Candidate, facts: ScoreFacts): number {
+  const need = facts.securityNeed ?? 'medium';
+  const { lbf } = limitingStrength(candidate.deviceId, facts);
+  const strength = Math.min(1, lbf / needLbf[need]) * 100;
+  const powerLoss = candidate.failMode === 'safe' ? failSafeCost[need] : 0;
+  // A battery lock stands alone: nobody hears it forced.
+  const alone = candidate.failMode === 'asIs' && (need === 'high' || need === 'critical') ? 15 : 0;
+  return clamp(strength - powerLoss - alone - (releaseCost[candidate.release] ?? 0));
+}
+
+export function workHours(candidate: Candidate, cell: Cell | undefined): number {
+  let hours = candidate.device.labourH;
+  if (cell) for (const note of cell.notes) hours += fitNotes[note]?.hours ?? 0;
+  if (cell?.transfer) hours += 1;
+  return hours;
+}
+
+function power(candidate: Candidate): number {
+  const { device } = candidate;
+  if (!device.wired) return device.family === 'battery' ? 70 : 100;
+  const allDay = device.holdsWith === 'power' || candidate.failMode === 'safe';
+  return clamp(allDay ? 80 - 60 * device.steadyA24 : 100 - 2 * device.inrushA24);
+}
+
+function appearance(candidate: Candidate, wanted: FactValue<'appearance'> | undefined): number {
+  const { discreet } = candidate.device;
+  if (wanted === 'showpiece') return discreet * discreet;
+  if (wanted === 'visible') return 10 * discreet;
+  return 60 + 4 * discreet;
+}
+
+function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: Cell | undefined): number {
+  switch (part) {
+    case 'security':
+      return security(candidate, facts);
+    case 'simplicity':
+      return simplicity[candidate.release];
+    case 'effort':
+      return clamp(100 - 12 * workHours(candidate, cell));
+    case 'cost':
+      return 100 - 11 * (candidate.device.costRank - 1);
+    case 'durability':
+      return Math.min(1, candidate.device.cyclesK / trafficCyclesK[facts.traffic ?? 'medium']) * 100;
+    case 'appearance':
+      return appearance(candidate, facts.appearance);
+    case 'power':
+      return power(candidate);
+  }
+}
+
+function tenths(value: number, weight: number, total: number): number {
+  return Math.round((value * weight * 10) / total);
+}
+
+function sumOf(weights: Weights): number {
+  let total = 0;
+  for (const part of scoreParts) total += weights[part];
+  // All weights zero: nothing to rank by, so every candidate ties at zero.
+  return total === 0 ? 1 : total;
+}
+
+/** The total alone, in tenths of a point: enough to rank by. */
+export function scoreTenths(
+  candidate: Candidate,
+  facts: ScoreFacts,
+  cell: Cell | undefined,
+  weights: Weights,
+): number {
+  const total = sumOf(weights);
+  let sum = 0;
+  for (const part of scoreParts) sum += tenths(value(part, candidate, facts, cell), weights[part], total);
+  return sum;
+}
+
+/** The total with its parts. */
+export function score(
+  candidate: Candidate,
+  facts: ScoreFacts,
+  cell: Cell | undefined,
+  weights: Weights,
+): Score {
+  const total = sumOf(weights);
+  const parts = scoreParts.map((part) => {
+    const worth = value(part, candidate, facts, cell);
+    return { part, value: worth, weight: weights[part], tenths: tenths(worth, weights[part], total) };
+  });
+  return { tenths: parts.reduce((sum, one) => sum + one.tenths, 0), parts };
+}
+
+/** Closer than this and the ranking is called a near-tie: 2 points of 100. */
+export const nearTieTenths = 20;

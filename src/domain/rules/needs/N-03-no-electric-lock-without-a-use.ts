@@ -1,0 +1,91 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, no, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const N03 = defineRule({
+  id: 'N-03',
+  title: 'No electric lock without a use for it',
+  family: 'needs',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'A lock that nothing commands is money, heat and one more part that fails.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: all(
+        is('readerSides', 'none'),
+        no('wishScheduledUnlock'),
+        no('wishLockdown'),
+        no('wishDelayedEgress'),
+        no('wishControlledEgress'),
+        no('wishInterlock'),
+        not(yes('stairSideToLock')),
+        is('operator', 'none'),
+      ),
+      of: { wired: true, not: { family: ['detention'] } },
+      says: 'No reader, schedule, lockdown, operator or special release is asked for, so there is nothing for an electric lock to do.',
+    },
+  ],
+  cases: cases(
+    [
+      'plain door, nothing asked',
+      {
+        readerSides: 'none',
+        wishScheduledUnlock: false,
+        wishLockdown: false,
+        wishDelayedEgress: false,
+        wishControlledEgress: false,
+        wishInterlock: false,
+        egressRole: 'exitAccess',
+        operator: 'none',
+      },
+      'yes',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'battery lock is not wired',
+      {
+        readerSides: 'none',
+        wishScheduledUnlock: false,
+        wishLockdown: false,
+        wishDelayedEgress: false,
+        wishControlledEgress: false,
+        wishInterlock: false,
+        egressRole: 'exitAccess',
+        operator: 'none',
+      },
+      'no',
+      { on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'detention goes its own way',
+      {
+        readerSides: 'none',
+        wishScheduledUnlock: false,
+        wishLockdown: false,
+        wishDelayedEgress: false,
+        wishControlledEgress: false,
+        wishInterlock: false,
+        egressRole: 'exitAccess',
+        operator: 'none',
+      },
+      'no',
+      { on: 'detentionLock/none/attended' },
+    ],
+    ['reader wanted', { readerSides: 'secure' }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['schedule wanted', { wishScheduledUnlock: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['lockdown wanted', { wishLockdown: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['delay wanted', { wishDelayedEgress: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['controlled egress wanted', { wishControlledEgress: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['interlock wanted', { wishInterlock: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    [
+      'stair side to lock',
+      { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'no',
+      { on: 'exitTrim/safe/stairReentry' },
+    ],
+    ['operator present', { operator: 'lowEnergy' }, 'no', { on: 'latchRetractionMotor/secure/free' }],
+    ['wishes not recorded', { readerSides: 'none' }, 'unknown', { on: 'strikeMortise/secure/free' }],
+  ),
+});

@@ -1,0 +1,27 @@
+import { text } from '../../codes/sections.ts';
+import { no } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const N04 = defineRule({
+  id: 'N-04',
+  title: 'A lock keyed from inside only where it is asked for',
+  family: 'needs',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'A key on the way out is the last choice, never a default.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: no('wishKeyLock'),
+      of: { release: ['keyInside'] },
+      says: 'Nobody asked for a lock that is keyed from inside, and a key on the way out is never a default.',
+    },
+  ],
+  cases: cases(
+    ['no such wish', { wishKeyLock: false }, 'yes', { on: 'mechanicalLock/none/keyInside' }],
+    ['owner asks for it', { wishKeyLock: true }, 'no', { on: 'mechanicalLock/none/keyInside' }],
+    ['an ordinary lock is not meant', { wishKeyLock: false }, 'no', { on: 'mechanicalLock/none/free' }],
+    ['not asked', {}, 'unknown', { on: 'mechanicalLock/none/keyInside' }],
+  ),
+});

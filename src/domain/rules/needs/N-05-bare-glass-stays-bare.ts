@@ -1,0 +1,35 @@
+import { text } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const N05 = defineRule({
+  id: 'N-05',
+  title: 'Nothing visible where nothing may show',
+  family: 'needs',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'A device on the face of an all-glass leaf is what the owner asked not to see.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: yes('wishGlassBareLook'),
+      of: { device: ['magnet', 'delayedMagnet', 'strikeRim', 'batteryLock'] },
+      says: 'Nothing may show on the leaf, and this device stands in plain sight.',
+    },
+  ],
+  cases: cases(
+    ['bare look wished', { wishGlassBareLook: true }, 'yes', { on: 'magnet/safe/sensor' }],
+    ['delayed magnet shows too', { wishGlassBareLook: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
+    ['rim strike shows', { wishGlassBareLook: true }, 'yes', { on: 'strikeRim/secure/free' }],
+    ['battery lock shows', { wishGlassBareLook: true }, 'yes', { on: 'batteryLock/asIs/free' }],
+    [
+      'a shear magnet hides in the header',
+      { wishGlassBareLook: true },
+      'no',
+      { on: 'shearMagnet/safe/sensor' },
+    ],
+    ['look does not matter', { wishGlassBareLook: false }, 'no', { on: 'magnet/safe/sensor' }],
+    ['not asked', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+  ),
+});

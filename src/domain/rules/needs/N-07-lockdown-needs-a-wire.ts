@@ -1,0 +1,28 @@
+import { text } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const N07 = defineRule({
+  id: 'N-07',
+  title: 'Lockdown needs a lock that hears the command',
+  family: 'needs',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'An offline lock learns of a lockdown only when somebody walks to it.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: yes('wishLockdown'),
+      of: { family: ['battery', 'mechanical'] },
+      says: 'Lockdown is asked for, and this lock hears it only by radio or by hand; say which on the schedule.',
+    },
+  ],
+  cases: cases(
+    ['lockdown, battery lock', { wishLockdown: true }, 'yes', { on: 'batteryLock/asIs/free' }],
+    ['lockdown, mechanical lock', { wishLockdown: true }, 'yes', { on: 'mechanicalLock/none/free' }],
+    ['lockdown, wired lock', { wishLockdown: true }, 'no', { on: 'mortiseLock/secure/free' }],
+    ['no lockdown', { wishLockdown: false }, 'no', { on: 'batteryLock/asIs/free' }],
+    ['not asked', {}, 'unknown', { on: 'batteryLock/asIs/free' }],
+  ),
+});
