@@ -1,3 +1,4 @@
+import { limits } from '../codes/limits.ts';
 import type { FactValue } from '../model/fields.ts';
 
 /** Lowest and highest force, lbf; equal when the figure is one number. */
@@ -60,4 +61,4 @@ export const latchFigures: Readonly<Partial<Record<FactValue<'latch'>, LatchFigu
 };
 
 /** Less than this in the keeper will not hold, whatever the latch is graded. */
-export const leastEngagementIn = 0.25;
+export const leastEngagementIn = limits.leastEngagementIn.editions.any.value;

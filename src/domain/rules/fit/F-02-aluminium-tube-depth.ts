@@ -1,0 +1,33 @@
+import { text } from '../../codes/sections.ts';
+import { is } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const F02 = defineRule({
+  id: 'F-02',
+  title: 'Depth of an aluminium jamb',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('practice', '', 'Aluminium jamb tubes')],
+  confidence: 'secondary',
+  why: 'Aluminium jamb tubes are usually 1-3/4 to 2 in deep, and a full-size strike body takes about 1-11/16 in of that.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: is('frameMaterial', 'aluminium'),
+      of: { device: ['strikeMortise', 'strikeCylindrical'] },
+      says: 'Measure the depth inside the aluminium jamb before ordering; a low-profile strike body needs about 1-1/16 in.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['strikeMortise/secure/free', 'strikeCylindrical/safe/free'],
+      'aluminium frame',
+      { frameMaterial: 'aluminium' },
+      'yes',
+    ),
+    ['a rim strike sits on the face', { frameMaterial: 'aluminium' }, 'no', { on: 'strikeRim/secure/free' }],
+    ['steel frame', { frameMaterial: 'hollowMetal' }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['frame not surveyed', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
+  ),
+});

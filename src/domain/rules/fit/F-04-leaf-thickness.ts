@@ -1,0 +1,237 @@
+import { text } from '../../codes/sections.ts';
+import { all, atLeast, is, not, over, under } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const lockLeaf = not(is('leafMaterial', 'glassFrameless', 'chainLink', 'rollingSteel'));
+const heavy = [
+  'mortiseLock/secure/free',
+  'cylindricalLock/secure/free',
+  'exitTrim/secure/free',
+  'latchRetractionMotor/secure/free',
+  'latchRetractionSolenoid/secure/free',
+  'delayedExitDevice/safe/delayed',
+];
+const boredOrMortise = [
+  'mortiseLock/safe/free',
+  'cylindricalLock/safe/free',
+  'batteryLock/asIs/free',
+  'mechanicalLock/none/free',
+];
+
+export const F04 = defineRule({
+  id: 'F-04',
+  title: 'Leaf thickness and heavy locks',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('bhma', 'A156.115', 'Hardware preparation in steel doors and frames'), text('practice', '')],
+  confidence: 'secondary',
+  why: 'Commercial locks are made for a leaf of 1-3/4 in, and many heavy ones take no other.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'caution',
+      when: all(
+        lockLeaf,
+        under('leafThicknessIn', 'commercialLeafThicknessIn'),
+        atLeast('leafThicknessIn', 'thinnestLockLeafIn'),
+      ),
+      of: {
+        device: [
+          'mortiseLock',
+          'cylindricalLock',
+          'exitTrim',
+          'latchRetractionMotor',
+          'latchRetractionSolenoid',
+          'delayedExitDevice',
+        ],
+      },
+      says: 'The leaf is {leafThicknessIn} thick and heavy locks are made for 1-3/4 in: order one that its maker lists for this thickness.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(lockLeaf, under('leafThicknessIn', 'thinnestLockLeafIn')),
+      of: { device: ['mortiseLock', 'cylindricalLock', 'batteryLock', 'mechanicalLock'] },
+      says: 'The leaf is {leafThicknessIn} thick; bored and mortise locks start at 1-3/8 in.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(lockLeaf, over('leafThicknessIn', 'commercialLeafThicknessIn')),
+      of: { device: ['mortiseLock', 'cylindricalLock', 'batteryLock', 'mechanicalLock'] },
+      says: 'The leaf is {leafThicknessIn} thick: order the lock with its thick-door parts, which reach about 2-1/4 in.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(lockLeaf, over('leafThicknessIn', 'thickestLockLeafIn')),
+      of: { device: ['cylindricalLock', 'batteryLock'] },
+      says: 'The leaf is {leafThicknessIn} thick; thick-door parts of bored locks end at about 2-1/4 in.',
+    },
+  ],
+  cases: cases(
+    ...onEach(heavy, '1-3/8 in leaf', { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.375 }, 'yes', 'a'),
+    [
+      'just under 1-3/4 in',
+      { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.74 },
+      'yes',
+      { clause: 'a', on: heavy[0] as string },
+    ],
+    [
+      '1-3/4 in leaf',
+      { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.75 },
+      'no',
+      { clause: 'a', on: heavy[0] as string },
+    ],
+    [
+      'thinner than any bored lock takes',
+      { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.37 },
+      'no',
+      { clause: 'a', on: heavy[0] as string },
+    ],
+    [
+      'battery locks take thin leaves',
+      { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.375 },
+      'no',
+      { clause: 'a', on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'thickness not measured',
+      { leafMaterial: 'woodSolidCore' },
+      'unknown',
+      { clause: 'a', on: heavy[0] as string },
+    ],
+    [
+      'glass carries no such lock',
+      { leafMaterial: 'glassFrameless', leafThicknessIn: 1.5 },
+      'no',
+      { clause: 'a', on: heavy[0] as string },
+    ],
+    ...onEach(
+      boredOrMortise,
+      'leaf under 1-3/8 in',
+      { leafMaterial: 'woodHollowCore', leafThicknessIn: 1.37 },
+      'yes',
+      'b',
+    ),
+    [
+      '1-3/8 in is enough',
+      { leafMaterial: 'woodHollowCore', leafThicknessIn: 1.375 },
+      'no',
+      { clause: 'b', on: 'cylindricalLock/secure/free' },
+    ],
+    [
+      'a magnet asks no thickness',
+      { leafMaterial: 'woodHollowCore', leafThicknessIn: 1 },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'half-inch glass',
+      { leafMaterial: 'glassFrameless', leafThicknessIn: 0.5 },
+      'no',
+      { clause: 'b', on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'chain-link gate',
+      { leafMaterial: 'chainLink', leafThicknessIn: 0.5 },
+      'no',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'rolling curtain',
+      { leafMaterial: 'rollingSteel', leafThicknessIn: 0.5 },
+      'no',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'not measured, wood',
+      { leafMaterial: 'woodHollowCore' },
+      'unknown',
+      { clause: 'b', on: 'cylindricalLock/secure/free' },
+    ],
+    ...onEach(
+      boredOrMortise,
+      'leaf over 1-3/4 in',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 1.76 },
+      'yes',
+      'c',
+    ),
+    [
+      '1-3/4 in needs nothing',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 1.75 },
+      'no',
+      { clause: 'c', on: 'cylindricalLock/secure/free' },
+    ],
+    [
+      'exit trim is ordered with its bar',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 2 },
+      'no',
+      { clause: 'c', on: 'exitTrim/secure/free' },
+    ],
+    [
+      'glass block, not a lock leaf',
+      { leafMaterial: 'glassFrameless', leafThicknessIn: 2 },
+      'no',
+      { clause: 'c', on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'not measured, steel',
+      { leafMaterial: 'hollowMetal' },
+      'unknown',
+      { clause: 'c', on: 'cylindricalLock/secure/free' },
+    ],
+    ...onEach(
+      ['cylindricalLock/secure/free', 'batteryLock/asIs/free'],
+      'leaf over 2-1/4 in',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 2.26 },
+      'yes',
+      'd',
+    ),
+    [
+      '2-1/4 in is still reached',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 2.25 },
+      'no',
+      { clause: 'd', on: 'cylindricalLock/secure/free' },
+    ],
+    [
+      'mortise locks are made to order',
+      { leafMaterial: 'hollowMetal', leafThicknessIn: 3 },
+      'no',
+      { clause: 'd', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'thick glass, not a lock leaf',
+      { leafMaterial: 'glassFrameless', leafThicknessIn: 3 },
+      'no',
+      { clause: 'd', on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'not measured, thick steel',
+      { leafMaterial: 'hollowMetal' },
+      'unknown',
+      { clause: 'd', on: 'cylindricalLock/secure/free' },
+    ],
+    ...(['chainLink', 'rollingSteel'] as const).flatMap((leafMaterial) => [
+      [
+        `no lock leaf: ${leafMaterial}`,
+        { leafMaterial, leafThicknessIn: 1.5 },
+        'no',
+        { clause: 'a', on: 'mortiseLock/secure/free' },
+      ] as const,
+      [
+        `thick, no lock leaf: ${leafMaterial}`,
+        { leafMaterial, leafThicknessIn: 2 },
+        'no',
+        { clause: 'c', on: 'batteryLock/asIs/free' },
+      ] as const,
+      [
+        `very thick, no lock leaf: ${leafMaterial}`,
+        { leafMaterial, leafThicknessIn: 3 },
+        'no',
+        { clause: 'd', on: 'batteryLock/asIs/free' },
+      ] as const,
+    ]),
+  ),
+});

@@ -1,0 +1,73 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, is, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const wireInFrame = all(any(yes('frameGrouted'), is('wallConstruction', 'masonry')), no('frameConduit'));
+
+export const F07 = defineRule({
+  id: 'F-07',
+  title: 'Grouted frame without conduit',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'practice',
+  why: 'No wire goes through grout or masonry unless a conduit was set when the frame was.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'modify',
+      trade: 'electrician',
+      when: wireInFrame,
+      of: { wired: true },
+      says: 'The frame is grouted or set in masonry and has no conduit: the wire comes by a surface raceway.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      items: ['frameRaceway'],
+      when: wireInFrame,
+      of: { wired: true },
+      says: 'A surface raceway to the frame.',
+    },
+  ],
+  cases: cases(
+    ...(['a', 'b'] as const).flatMap((clause) => [
+      [
+        'grouted, no conduit',
+        { frameGrouted: true, frameConduit: false },
+        'yes',
+        { clause, on: 'strikeMortise/secure/free' },
+      ] as const,
+      [
+        'masonry wall, no conduit',
+        { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false },
+        'yes',
+        { clause, on: 'strikeMortise/secure/free' },
+      ] as const,
+      [
+        'grouted with a conduit',
+        { frameGrouted: true, frameConduit: true },
+        'no',
+        { clause, on: 'strikeMortise/secure/free' },
+      ] as const,
+      [
+        'gypsum wall, not grouted',
+        { frameGrouted: false, wallConstruction: 'gypsum', frameConduit: false },
+        'no',
+        { clause, on: 'strikeMortise/secure/free' },
+      ] as const,
+      [
+        'grouted, conduit not surveyed',
+        { frameGrouted: true },
+        'unknown',
+        { clause, on: 'strikeMortise/secure/free' },
+      ] as const,
+      [
+        'a battery lock needs no wire',
+        { frameGrouted: true, frameConduit: false },
+        'no',
+        { clause, on: 'batteryLock/asIs/free' },
+      ] as const,
+    ]),
+  ),
+});

@@ -1,0 +1,85 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const latched = [
+  'strikeMortise/secure/free',
+  'mortiseLock/secure/free',
+  'narrowStileLatch/secure/free',
+  'gateLock/secure/free',
+  'batteryLock/asIs/free',
+  'mechanicalLock/none/free',
+];
+
+export const F09 = defineRule({
+  id: 'F-09',
+  title: 'Exterior opening',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'practice',
+  note: 'That a latch guard matters more than the strength class was read in an older federal guide specification.',
+  why: 'Rain and frost reach the device, and the latch of an out-swinging leaf can be pried from outside.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['weatherRated'],
+      when: yes('exterior'),
+      of: { wired: true },
+      says: 'Outdoors the device, its box and its cable entry must be made for the weather.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      items: ['latchGuard'],
+      when: all(yes('exterior'), is('handing', 'LHR', 'RHR')),
+      of: { family: ['strike', 'lock', 'battery', 'mechanical'] },
+      says: 'The leaf swings out, so a latch guard or an astragal covers the latch.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: yes('exterior'),
+      of: { device: ['batteryLock'] },
+      says: 'Only a battery lock whose maker rates it for outdoors, and cold shortens the life of its batteries.',
+    },
+  ],
+  cases: cases(
+    ['outside door, strike', { exterior: true }, 'yes', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['inside door', { exterior: false }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'mechanical lock has no wire',
+      { exterior: true },
+      'no',
+      { clause: 'a', on: 'mechanicalLock/none/free' },
+    ],
+    ...onEach(latched, 'swings out, left', { exterior: true, handing: 'LHR' }, 'yes', 'b'),
+    [
+      'swings out, right',
+      { exterior: true, handing: 'RHR' },
+      'yes',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    ['swings in', { exterior: true, handing: 'RH' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
+    [
+      'swings out indoors',
+      { exterior: false, handing: 'LHR' },
+      'no',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    ['hand not surveyed', { exterior: true }, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
+    [
+      'a magnet has no latch',
+      { exterior: true, handing: 'LHR' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    ['battery lock outdoors', { exterior: true }, 'yes', { clause: 'c', on: 'batteryLock/asIs/free' }],
+    ['battery lock indoors', { exterior: false }, 'no', { clause: 'c', on: 'batteryLock/asIs/free' }],
+    ['battery lock, not surveyed', {}, 'unknown', { clause: 'c', on: 'batteryLock/asIs/free' }],
+    ['wired lock outdoors', { exterior: true }, 'no', { clause: 'c', on: 'cylindricalLock/secure/free' }],
+  ),
+});

@@ -1,0 +1,66 @@
+import { text } from '../../codes/sections.ts';
+import { is } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const F15 = defineRule({
+  id: 'F-15',
+  title: 'Locks fed from a network port',
+  family: 'fit',
+  book: 'practice',
+  cites: [text('practice', 'IEEE 802.3af/at/bt', 'Power at the device')],
+  confidence: 'inferred',
+  why: 'A port gives 12.95 to 71.3 W at the device, and the controller takes its share first.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: is('lockPowerSource', 'poe'),
+      of: { device: ['latchRetractionSolenoid'] },
+      says: 'A solenoid retraction draws 12 to 16 A when it pulls, far more than any network port gives.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: is('lockPowerSource', 'poe'),
+      of: { family: ['magnet', 'bolt', 'delayed'] },
+      says: 'After feeding the controller a plain port leaves about 3 to 7 W, too little for a magnet: add up the port’s budget, and ask what keeps the switch alive in an outage.',
+    },
+  ],
+  cases: cases(
+    [
+      'network port',
+      { lockPowerSource: 'poe' },
+      'yes',
+      { clause: 'a', on: 'latchRetractionSolenoid/secure/free' },
+    ],
+    [
+      'own supply',
+      { lockPowerSource: 'dedicated' },
+      'no',
+      { clause: 'a', on: 'latchRetractionSolenoid/secure/free' },
+    ],
+    ['source not known', {}, 'unknown', { clause: 'a', on: 'latchRetractionSolenoid/secure/free' }],
+    [
+      'motor retraction',
+      { lockPowerSource: 'poe' },
+      'no',
+      { clause: 'a', on: 'latchRetractionMotor/secure/free' },
+    ],
+    ...onEach(
+      ['magnet/safe/sensor', 'boltSolenoid/safe/sensor', 'delayedMagnet/safe/delayed'],
+      'network port',
+      { lockPowerSource: 'poe' },
+      'yes',
+      'b',
+    ),
+    ['own supply, magnet', { lockPowerSource: 'dedicated' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ['source not known, magnet', {}, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
+    [
+      'a strike draws little',
+      { lockPowerSource: 'poe' },
+      'no',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+  ),
+});
