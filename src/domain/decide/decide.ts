@@ -84,15 +84,22 @@ export function decideFacts(
   const facts = scoreFacts(slots);
 
   const rejections: Rejection[] = [];
+  let lost: { rejection: Rejection; tenths: number } | undefined;
   const openOnes: OpenCandidate[] = [];
   let best: { candidate: Candidate; tenths: number } | undefined;
   const clear: { candidate: Candidate; tenths: number }[] = [];
   for (const candidate of candidates) {
     if (has(rejected, candidate.index)) {
-      rejections.push({
+      const rejection = {
         candidate,
         because: whyRejected(candidate, sureProhibits, fit.impossible, rows, fit.ratedStep),
-      });
+      };
+      rejections.push(rejection);
+      // What cannot go into the door at all would never have led.
+      if (!has(fit.impossible, candidate.index)) {
+        const tenths = scoreTenths(candidate, facts, cellOf(candidate), weights);
+        if (!lost || tenths > lost.tenths) lost = { rejection, tenths };
+      }
       continue;
     }
     const tenths = scoreTenths(candidate, facts, cellOf(candidate), weights);
@@ -126,6 +133,7 @@ export function decideFacts(
     runnerUp: second ? choice(second) : null,
     nearTie: chosen !== null && second !== undefined && nearTie(clear, leader, second),
     rejected: rejections,
+    wouldHaveLed: lost && best && lost.tenths > best.tenths ? lost.rejection : null,
     open: openOnes,
     rows: rows.map((ready) => ready.row),
     ...steps,

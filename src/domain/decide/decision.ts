@@ -45,6 +45,8 @@ export interface Decision {
   readonly runnerUp: Choice | null;
   readonly nearTie: boolean;
   readonly rejected: readonly Rejection[];
+  /** The rejected candidate that would have scored best, when it beats the choice. */
+  readonly wouldHaveLed: Rejection | null;
   readonly open: readonly OpenCandidate[];
   /** Rows of the fit table that door, frame and latch leave possible; one when the survey says enough. */
   readonly rows: readonly FitRow[];

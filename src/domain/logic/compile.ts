@@ -136,34 +136,3 @@ function compileAny(parts: readonly Test[]): Test {
     return answer;
   };
 }
-
-/**
- * The unknown facts that keep a condition from an answer. Only parts that are themselves unknown count:
- * a fact that can no longer change the answer is not asked for.
- */
-export function missingFacts(
-  condition: Condition,
-  basis: CodeBasis,
-  slots: Slots,
-  into: Set<Readable> = new Set(),
-): Set<Readable> {
-  if (compile(condition, basis, 'missing facts')(slots) !== UNKNOWN) return into;
-  switch (condition.op) {
-    case 'is':
-    case 'compare':
-      into.add(condition.fact);
-      break;
-    case 'not':
-      missingFacts(condition.of, basis, slots, into);
-      break;
-    case 'all':
-    case 'any':
-      for (const part of condition.of) missingFacts(part, basis, slots, into);
-      break;
-    case 'always':
-    case 'edition':
-    case 'known':
-      break;
-  }
-  return into;
-}

@@ -1,7 +1,21 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { basisKey } from '../codes/basis.ts';
 import { compile, type Slots, slotOf, type Test } from './compile.ts';
-import { all, any, atLeast, type Condition, ibc, is, isKnown, nec, nfpa101, not, over, under, yes } from './condition.ts';
+import {
+  all,
+  any,
+  atLeast,
+  type Condition,
+  ibc,
+  is,
+  isKnown,
+  nec,
+  nfpa101,
+  not,
+  over,
+  under,
+  yes,
+} from './condition.ts';
 import { type DerivedKey, derivedKeys } from './derivedKeys.ts';
 import { UNKNOWN, YES } from './verdict.ts';
 
@@ -20,7 +34,14 @@ export const panicSpaces = {
     yes('isSwinging'),
     any(groupA, groupE),
     atLeast('occupantLoad', 'panicLoadIbc'),
-    not(all(is('doorType', 'gateSwing'), is('occupancyGroup', 'A-4', 'A-5'), yes('safeDispersalArea'), yes('gateSupervised'))),
+    not(
+      all(
+        is('doorType', 'gateSwing'),
+        is('occupancyGroup', 'A-4', 'A-5'),
+        yes('safeDispersalArea'),
+        yes('gateSupervised'),
+      ),
+    ),
   ),
   /** Group H, any load. */
   ibcHighHazard: all(ibc(), yes('isEgress'), yes('isSwinging'), groupH),
@@ -29,7 +50,10 @@ export const panicSpaces = {
     nfpa101(),
     yes('isEgress'),
     any(
-      all(any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')), atLeast('occupantLoad', 'panicLoadNfpa')),
+      all(
+        any(groupA, groupE, is('occupancyGroup', 'I-4'), is('roomUse', 'dayCare')),
+        atLeast('occupantLoad', 'panicLoadNfpa'),
+      ),
       all(groupH, over('occupantLoad', 'panicLoadHighHazardNfpa')),
     ),
   ),
@@ -79,7 +103,10 @@ export const panicTriggers = {
     personnelDoor,
   ),
   /** refrigeration machinery room over 1,000 ft². */
-  refrigerationMachinery: all(is('roomUse', 'refrigerationMachinery'), over('roomAreaFt2', 'refrigerationRoomAreaIbc')),
+  refrigerationMachinery: all(
+    is('roomUse', 'refrigerationMachinery'),
+    over('roomAreaFt2', 'refrigerationRoomAreaIbc'),
+  ),
 } as const satisfies Record<string, Condition>;
 
 const definitions: Record<DerivedKey, Condition> = {

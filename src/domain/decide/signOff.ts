@@ -1,0 +1,85 @@
+import type { FactKey } from '../model/fields.ts';
+import { fieldInfo } from '../model/fields.ts';
+import { fillSentence, valueInWords } from '../explain/format.ts';
+import { slotOf } from '../logic/compile.ts';
+import type { Grade } from '../rules/rule.ts';
+import type { Decision } from './decision.ts';
+import { factsIn } from './ruleBook.ts';
+import { candidateInWords, isSecondHand } from './words.ts';
+
+export interface SignOffReason {
+  readonly grade: Grade;
+  readonly sentence: string;
+  /** Rule behind it, when it is one. */
+  readonly ruleId: string | undefined;
+}
+
+const order: Record<Grade, number> = { must: 0, should: 1, note: 2 };
+/** Groups of facts on which lives depend; an assumption among them must be looked at. */
+const lifeSafetyGroups = new Set(['fire', 'egress', 'stair', 'use', 'health']);
+
+/**
+ * Everything a reviewer must or should put a name to, the gravest first: what the rules ask, an override, an
+ * assumed fact on which lives depend, a rule read second-hand that turned the choice.
+ */
+export function signOffReasons(decision: Decision): readonly SignOffReason[] {
+  const reasons: SignOffReason[] = decision.signOffs.map((step) => ({
+    grade: step.clause.effect === 'signOff' ? step.clause.grade : 'must',
+    sentence: fillSentence(step.clause.says, decision.slots),
+    ruleId: step.rule.id,
+  }));
+  for (const step of decision.refers) {
+    reasons.push({
+      grade: 'must',
+      sentence: fillSentence(step.clause.says, decision.slots),
+      ruleId: step.rule.id,
+    });
+  }
+  if (decision.overridden) reasons.push(overrideReason(decision));
+  for (const key of assumedLifeSafetyFacts(decision)) {
+    reasons.push({
+      grade: 'should',
+      sentence: `${fieldInfo(key).label} is assumed (${valueInWords(key, decision.slots[slotOf(key)])}; ${decision.assumed.get(key)}), not surveyed.`,
+      ruleId: undefined,
+    });
+  }
+  const turned = turnedBySecondHand(decision);
+  if (turned) reasons.push(turned);
+  return reasons.sort((a, b) => order[a.grade] - order[b.grade]);
+}
+
+export function worstGrade(reasons: readonly SignOffReason[]): Grade | undefined {
+  return reasons[0]?.grade;
+}
+
+function overrideReason(decision: Decision): SignOffReason {
+  const chosen = decision.overridden;
+  const forbidden = decision.rejected.find((one) => one.candidate === chosen);
+  const words = chosen ? candidateInWords(chosen) : '';
+  return {
+    grade: 'must',
+    sentence: forbidden
+      ? `${words} was chosen by hand although ${forbidden.because.map((step) => step.rule.id).join(', ')} forbids it; only the authority’s written approval lifts that.`
+      : `${words} was chosen by hand in place of the recommendation.`,
+    ruleId: forbidden?.because[0]?.rule.id,
+  };
+}
+
+export function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
+  const relied = new Set(factsIn(decision.relied));
+  return [...decision.assumed.keys()].filter(
+    (key) => relied.has(key) && lifeSafetyGroups.has(fieldInfo(key).group),
+  );
+}
+
+/** A rule nobody here read in the code's text, and without which another arrangement would have led. */
+function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
+  const best = decision.wouldHaveLed;
+  if (!best || best.because.length === 0 || !best.because.every(isSecondHand)) return undefined;
+  const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
+  return {
+    grade: 'should',
+    sentence: `${candidateInWords(best.candidate)} would have led, but for ${ids}, which was not read in the code’s own text.`,
+    ruleId: best.because[0]?.rule.id,
+  };
+}

@@ -1,0 +1,117 @@
+import { type CodeBasis } from '../codes/basis.ts';
+import { citeInWords } from '../codes/sections.ts';
+import { releases, type Candidate } from '../devices/candidates.ts';
+import type { FailMode } from '../devices/devices.ts';
+import { fillSentence } from '../explain/format.ts';
+import type { ScorePart } from '../model/project.ts';
+import { confidenceInWords, type Grade } from '../rules/rule.ts';
+import type { Choice, Decision, DecisionState } from './decision.ts';
+import type { Step } from './ruleBook.ts';
+
+/** Everything a decision says to a person. Components print these words; they never put sentences together. */
+
+export const failModeWords: Record<FailMode, string> = {
+  safe: 'Fail safe',
+  secure: 'Fail secure',
+  asIs: 'Stays as it is',
+  none: 'No power',
+};
+
+export const stateWords: Record<DecisionState, { word: string; means: string }> = {
+  settled: { word: 'Settled', means: 'One arrangement stands; nothing unknown forbids it.' },
+  open: { word: 'Open', means: 'Something not yet known could still forbid what leads.' },
+  refused: {
+    word: 'Refused',
+    means: 'The survey contradicts itself where lives depend on it; mend it first.',
+  },
+  referred: { word: 'To a reviewer', means: 'Not decided here; a reviewer decides this opening.' },
+  none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },
+};
+
+export const gradeWords: Record<Grade, string> = {
+  must: 'Must be signed before issue',
+  should: 'Should be looked at',
+  note: 'Note',
+};
+
+export const scorePartWords: Record<ScorePart, string> = {
+  security: 'Security against the need',
+  simplicity: 'Simple way out',
+  effort: 'Installed effort',
+  cost: 'Cost',
+  durability: 'Durability for the traffic',
+  appearance: 'Appearance',
+  power: 'Power',
+};
+
+export function candidateInWords(candidate: Candidate): string {
+  const mode =
+    candidate.failMode === 'safe' || candidate.failMode === 'secure'
+      ? `, ${failModeWords[candidate.failMode].toLowerCase()}`
+      : '';
+  return `${candidate.device.name}${mode}`;
+}
+
+export function releaseInWords(candidate: Candidate): string {
+  return releases[candidate.release];
+}
+
+export interface StepWords {
+  readonly ruleId: string;
+  readonly sentence: string;
+  readonly cites: readonly string[];
+  readonly confidence: string;
+  /** The rule was not read in the code's own text. */
+  readonly secondHand: boolean;
+  readonly note: string | undefined;
+}
+
+export function stepInWords(step: Step, decision: Pick<Decision, 'slots' | 'basis'>): StepWords {
+  return {
+    ruleId: step.rule.id,
+    sentence: fillSentence(step.clause.says, decision.slots),
+    cites: citesInWords(step, decision.basis),
+    confidence: confidenceInWords(step.rule.confidence),
+    secondHand: isSecondHand(step),
+    note: step.rule.note,
+  };
+}
+
+export function isSecondHand(step: Step): boolean {
+  return (
+    step.rule.confidence === 'secondary' ||
+    step.rule.confidence === 'memory' ||
+    step.rule.confidence === 'inferred'
+  );
+}
+
+export function citesInWords(step: Step, basis: CodeBasis): readonly string[] {
+  return step.rule.cites.map((cite) => citeInWords(cite, basis));
+}
+
+export function pointsInWords(tenths: number): string {
+  return (tenths / 10).toFixed(1);
+}
+
+/** Why the runner-up came second: the parts in which it fell behind, the largest first. */
+export function whyItLost(decision: Decision): string {
+  const { chosen, runnerUp } = decision;
+  if (!chosen || !runnerUp) return '';
+  const gap = chosen.score.tenths - runnerUp.score.tenths;
+  const behind = partsBehind(chosen, runnerUp);
+  const name = candidateInWords(runnerUp.candidate);
+  if (gap < 0) return `${name} scores ${pointsInWords(-gap)} points more than what was chosen.`;
+  const reasons = behind
+    .slice(0, 3)
+    .map(({ part, tenths }) => `${scorePartWords[part].toLowerCase()} −${pointsInWords(tenths)}`);
+  const why = reasons.length > 0 ? `: ${reasons.join(', ')}` : '';
+  const tie = decision.nearTie ? ' This is a near-tie; either may be chosen for other reasons.' : '';
+  return `${name} comes ${pointsInWords(gap)} points behind${why}.${tie}`;
+}
+
+function partsBehind(chosen: Choice, other: Choice): { part: ScorePart; tenths: number }[] {
+  return chosen.score.parts
+    .map((one, index) => ({ part: one.part, tenths: one.tenths - (other.score.parts[index]?.tenths ?? 0) }))
+    .filter(({ tenths }) => tenths > 0)
+    .sort((a, b) => b.tenths - a.tenths);
+}

@@ -1,0 +1,42 @@
+import type { CodeBasis } from '../codes/basis.ts';
+import { type FactKey, isFactKey } from '../model/fields.ts';
+import { compile, type Slots } from './compile.ts';
+import type { Condition, Readable } from './condition.ts';
+import { derivedDefinition } from './derived.ts';
+import { UNKNOWN } from './verdict.ts';
+
+/**
+ * The surveyed facts that keep a condition from an answer. Parts that are settled are passed over: a fact that
+ * can no longer change the answer is not asked for. Derived facts lead to the surveyed ones behind them.
+ */
+export function missingFacts(
+  condition: Condition,
+  basis: CodeBasis,
+  slots: Slots,
+  into: Set<FactKey> = new Set(),
+): Set<FactKey> {
+  if (compile(condition, basis, 'missing facts')(slots) !== UNKNOWN) return into;
+  switch (condition.op) {
+    case 'is':
+    case 'compare':
+      addBehind(condition.fact, basis, slots, into);
+      break;
+    case 'not':
+      missingFacts(condition.of, basis, slots, into);
+      break;
+    case 'all':
+    case 'any':
+      for (const part of condition.of) missingFacts(part, basis, slots, into);
+      break;
+    case 'always':
+    case 'edition':
+    case 'known':
+      break;
+  }
+  return into;
+}
+
+function addBehind(fact: Readable, basis: CodeBasis, slots: Slots, into: Set<FactKey>): void {
+  if (isFactKey(fact)) into.add(fact);
+  else missingFacts(derivedDefinition(fact), basis, slots, into);
+}
