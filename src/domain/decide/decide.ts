@@ -15,7 +15,7 @@ import {
   ruleBookFor,
   type Step,
 } from './ruleBook.ts';
-import { nearTieTenths, score, type ScoreFacts, scoreTenths } from './score.ts';
+import { nearTieTenths, score, type ScoreFacts, scoreAll } from './score.ts';
 
 /** One opening decided under its project. Pure: the same facts, basis and weights give the same answer. */
 export function decide(project: Project, opening: Opening): Decision {
@@ -82,6 +82,8 @@ export function decideFacts(
   const cellOf = (candidate: Candidate): Cell | undefined =>
     onlyRow && fitCell(onlyRow.row, candidate.deviceId);
   const facts = scoreFacts(slots);
+  const totals = new Int32Array(candidates.length);
+  scoreAll(facts, cellOf, weights, totals);
 
   const rejections: Rejection[] = [];
   let lost: { rejection: Rejection; tenths: number } | undefined;
@@ -97,12 +99,12 @@ export function decideFacts(
       rejections.push(rejection);
       // What cannot go into the door at all would never have led.
       if (!has(fit.impossible, candidate.index)) {
-        const tenths = scoreTenths(candidate, facts, cellOf(candidate), weights);
+        const tenths = totals[candidate.index] as number;
         if (!lost || tenths > lost.tenths) lost = { rejection, tenths };
       }
       continue;
     }
-    const tenths = scoreTenths(candidate, facts, cellOf(candidate), weights);
+    const tenths = totals[candidate.index] as number;
     if (has(doubted, candidate.index)) {
       openOnes.push({ candidate, because: whyOpen(candidate, unsureProhibits, fit.doubted, rows), tenths });
     } else {

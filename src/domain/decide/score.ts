@@ -1,4 +1,5 @@
-import type { Candidate, Release } from '../devices/candidates.ts';
+import { type Candidate, candidates, type Release } from '../devices/candidates.ts';
+import type { DeviceId } from '../devices/devices.ts';
 import type { Cell } from '../fit/matrix.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { limitingStrength, type StrengthValues } from '../fit/strength.ts';
@@ -65,10 +66,11 @@ function clamp(value: number): number {
   return value < 0 ? 0 : value > 100 ? 100 : value;
 }
 
-function security(candidate: Candidate, facts: ScoreFacts): number {
-  const need = facts.securityNeed ?? 'medium';
-  const { lbf } = limitingStrength(candidate.deviceId, facts);
-  const strength = Math.min(1, lbf / needLbf[need]) * 100;
+function strengthValue(device: DeviceId, facts: ScoreFacts, need: keyof typeof needLbf): number {
+  return Math.min(1, limitingStrength(device, facts).lbf / needLbf[need]) * 100;
+}
+
+function securityValue(candidate: Candidate, strength: number, need: keyof typeof needLbf): number {
   const powerLoss = candidate.failMode === 'safe' ? failSafeCost[need] : 0;
   // A battery lock stands alone: nobody hears it forced.
   const alone = candidate.failMode === 'asIs' && (need === 'high' || need === 'critical') ? 15 : 0;
@@ -99,7 +101,11 @@ function appearance(candidate: Candidate, wanted: FactValue<'appearance'> | unde
 function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: Cell | undefined): number {
   switch (part) {
     case 'security':
-      return security(candidate, facts);
+      return securityValue(
+        candidate,
+        strengthValue(candidate.deviceId, facts, facts.securityNeed ?? 'medium'),
+        facts.securityNeed ?? 'medium',
+      );
     case 'simplicity':
       return simplicity[candidate.release];
     case 'effort':
@@ -126,17 +132,73 @@ function sumOf(weights: Weights): number {
   return total === 0 ? 1 : total;
 }
 
-/** The total alone, in tenths of a point: enough to rank by. */
-export function scoreTenths(
-  candidate: Candidate,
+type Need = NonNullable<ScoreFacts['securityNeed']>;
+const needs = Object.keys(needLbf) as readonly Need[];
+const traffics = Object.keys(trafficCyclesK) as readonly (keyof typeof trafficCyclesK)[];
+const looks: readonly FactValue<'appearance'>[] = ['standard', 'visible', 'showpiece'];
+
+/** Tenths of every part that door, frame and latch do not touch, worked out once for a set of weights. */
+interface Ranking {
+  readonly total: number;
+  readonly weights: Weights;
+  /** By traffic, by appearance, by candidate. */
+  readonly fixed: readonly (readonly Int32Array[])[];
+}
+const rankings = new WeakMap<Weights, Ranking>();
+
+function rankingFor(weights: Weights): Ranking {
+  let ranking = rankings.get(weights);
+  if (!ranking) {
+    const total = sumOf(weights);
+    const fixedParts = scoreParts.filter((part) => part !== 'security' && part !== 'effort');
+    const fixed = traffics.map((traffic) =>
+      looks.map((look) =>
+        Int32Array.from(candidates, (candidate) =>
+          fixedParts.reduce(
+            (sum, part) =>
+              sum +
+              tenths(value(part, candidate, { traffic, appearance: look }, undefined), weights[part], total),
+            0,
+          ),
+        ),
+      ),
+    );
+    ranking = { total, weights, fixed };
+    rankings.set(weights, ranking);
+  }
+  return ranking;
+}
+
+/**
+ * Totals of all candidates in tenths of a point, into `into` by candidate index; the same numbers as `score`.
+ * Strength is judged once per device, not once per candidate.
+ */
+export function scoreAll(
   facts: ScoreFacts,
-  cell: Cell | undefined,
+  cellOf: (candidate: Candidate) => Cell | undefined,
   weights: Weights,
-): number {
-  const total = sumOf(weights);
-  let sum = 0;
-  for (const part of scoreParts) sum += tenths(value(part, candidate, facts, cell), weights[part], total);
-  return sum;
+  into: Int32Array,
+): void {
+  const { total, fixed } = rankingFor(weights);
+  const base =
+    fixed[traffics.indexOf(facts.traffic ?? 'medium')]?.[looks.indexOf(facts.appearance ?? 'standard')];
+  const need = needs.includes(facts.securityNeed as Need) ? (facts.securityNeed as Need) : 'medium';
+  let device: DeviceId | undefined;
+  let strength = 0;
+  let effort = 0;
+  // Candidates stand in order of device.
+  for (let index = 0; index < candidates.length; index++) {
+    const candidate = candidates[index] as Candidate;
+    if (candidate.deviceId !== device) {
+      device = candidate.deviceId;
+      strength = strengthValue(device, facts, need);
+      effort = tenths(clamp(100 - 12 * workHours(candidate, cellOf(candidate))), weights.effort, total);
+    }
+    into[index] =
+      (base?.[index] ?? 0) +
+      effort +
+      tenths(securityValue(candidate, strength, need), weights.security, total);
+  }
 }
 
 /** The total with its parts. */
