@@ -33,7 +33,7 @@ function luminance(hex: string): number {
 }
 
 function contrast(one: string, other: string): number {
-  const [dark, light] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  const [dark, light] = [luminance(one), luminance(other)].toSorted((a, b) => a - b);
   return ((light ?? 0) + 0.05) / ((dark ?? 0) + 0.05);
 }
 
@@ -60,6 +60,6 @@ test('whoever has a dark system sees the same values as whoever chose dark here'
 });
 
 test('every theme sets every colour', () => {
-  const names = Object.keys(themes.light).sort();
-  for (const theme of Object.values(themes)) expect(Object.keys(theme).sort()).toEqual(names);
+  const names = Object.keys(themes.light).toSorted();
+  for (const theme of Object.values(themes)) expect(Object.keys(theme).toSorted()).toEqual(names);
 });
