@@ -1,0 +1,45 @@
+import { under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R02 = defineRule({
+  id: 'R-02',
+  title: 'Unlocking on fire alarm or power loss is no way out',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
+  confidence: 'secondary',
+  note: 'The short list of lawful containment (controlled egress, clinical and security-needs locks, elevator lobby, detention) has release methods of its own with their own rules.',
+  why: 'Most emergencies raise no alarm, and a door that opens only with the alarm traps people in all of them.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: yes('isEgress'),
+      of: { release: ['alarmOnly'] },
+      says: 'This lock lets people out only when the fire alarm sounds or the power fails; they must be able to leave at any time.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['magnet/safe/alarmOnly', 'shearMagnet/safe/alarmOnly', 'boltMotor/safe/alarmOnly'],
+      'room door released by the alarm only',
+      { egressRole: 'exitAccess' },
+      'yes',
+    ),
+    ['elevator lobby: the same', { egressRole: 'elevatorLobby' }, 'yes', { on: 'magnet/safe/alarmOnly' }],
+    [
+      'cabinet that nobody can enter',
+      { egressRole: 'noOccupiedSpace' },
+      'no',
+      { on: 'magnet/safe/alarmOnly' },
+    ],
+    ['role not known', {}, 'unknown', { on: 'magnet/safe/alarmOnly' }],
+    ...onEach(
+      ['magnet/safe/sensor', 'magnet/safe/lobby', 'magnet/safe/controlled', 'mortiseLock/safe/free'],
+      'another release',
+      { egressRole: 'exitAccess' },
+      'no',
+    ),
+  ),
+});

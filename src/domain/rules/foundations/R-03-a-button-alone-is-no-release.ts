@@ -1,0 +1,47 @@
+import { text, under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R03 = defineRule({
+  id: 'R-03',
+  title: 'A wall button alone is no way out',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [
+    under('sensorRelease'),
+    under('freeEgressIbc'),
+    text('osha', '1910.36(d)', 'Letter of 12 March 1981'),
+  ],
+  confidence: 'secondary',
+  why: 'In smoke or haste people push the door, not a button beside it; the button may only back up a sensor.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: yes('isEgress'),
+      of: { release: ['buttonOnly'] },
+      says: 'A person would have to find and press a wall button to leave; a sensor, or hardware on the leaf, must open the door first.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['magnet/safe/buttonOnly', 'boltSolenoid/safe/buttonOnly', 'glassPatchLock/secure/buttonOnly'],
+      'room door with a button only',
+      { egressRole: 'exitAccess' },
+      'yes',
+    ),
+    [
+      'cabinet that nobody can enter',
+      { egressRole: 'noOccupiedSpace' },
+      'no',
+      { on: 'magnet/safe/buttonOnly' },
+    ],
+    ['role not known', {}, 'unknown', { on: 'magnet/safe/buttonOnly' }],
+    ...onEach(
+      ['magnet/safe/sensor', 'magnet/safe/doorSwitch', 'magnet/safe/none'],
+      'not a button alone',
+      { egressRole: 'exitAccess' },
+      'no',
+    ),
+  ),
+});

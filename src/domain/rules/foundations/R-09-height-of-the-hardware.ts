@@ -1,0 +1,168 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, any, atMost, is, not, over, under as below, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const room = {
+  egressRole: 'exitAccess',
+  poolBarrierGate: false,
+  workStatus: 'new',
+  leafMaterial: 'hollowMetal',
+  doorType: 'single',
+} as const;
+const gate = { ...room, poolBarrierGate: true, doorType: 'gateSwing', leafMaterial: 'gateFramed' } as const;
+const on = 'mortiseLock/secure/free';
+const at = (clause: string) => ({ clause, on });
+
+export const R09 = defineRule({
+  id: 'R-09',
+  title: 'Hardware that people work to leave stands 34 to 48 in high',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [under('hardwareHeightIbc'), under('hardwareHeightNfpa'), text('ada', '404.2.7', 'Door hardware')],
+  confidence: 'read',
+  note: 'Exceptions from general knowledge. The pool-gate exception of the ADA reaches only latches that do not lock themselves by key, code or electric opener, so on an access-controlled gate it is put to the reviewer. Locks that are used for security only are not measured here.',
+  why: 'Hardware that is too high or too low is out of reach for a child or for a person in a wheelchair.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(
+        yes('isEgress'),
+        any(
+          below('egressHardwareHeightIn', 'hardwareLowIn'),
+          all(
+            over('egressHardwareHeightIn', 'hardwareHighIn'),
+            not(all(yes('poolBarrierGate'), atMost('egressHardwareHeightIn', 'poolLatchHighIn'))),
+          ),
+        ),
+        not(
+          all(
+            is('workStatus', 'existing', 'altered'),
+            any(is('leafMaterial', 'glassFrameless'), is('doorType', 'overhead', 'grille')),
+          ),
+        ),
+      ),
+      of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
+      says: 'The lever or bar stands at {egressHardwareHeightIn}; it must stand between 34 and 48 in above the floor before this device can rely on it.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(
+        yes('isEgress'),
+        yes('poolBarrierGate'),
+        over('egressHardwareHeightIn', 'hardwareHighIn'),
+        atMost('egressHardwareHeightIn', 'poolLatchHighIn'),
+      ),
+      of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
+      says: 'A pool gate may have its latch release up to 54 in, but not if the latch also locks itself by key, code or electric opener; a reviewer decides whether {egressHardwareHeightIn} can stay.',
+    },
+  ],
+  cases: cases(
+    ['just too low', { ...room, egressHardwareHeightIn: 33 }, 'yes', at('a')],
+    ['lowest allowed', { ...room, egressHardwareHeightIn: 34 }, 'no', at('a')],
+    ['highest allowed', { ...room, egressHardwareHeightIn: 48 }, 'no', at('a')],
+    ['just too high', { ...room, egressHardwareHeightIn: 49 }, 'yes', at('a')],
+    ['half an inch too high', { ...room, egressHardwareHeightIn: 48.5 }, 'yes', at('a')],
+    ['height not measured', room, 'unknown', at('a')],
+    ['cabinet', { ...room, egressRole: 'noOccupiedSpace', egressHardwareHeightIn: 60 }, 'no', at('a')],
+    ['pool gate at its limit', { ...gate, egressHardwareHeightIn: 54 }, 'no', at('a')],
+    ['pool gate over its limit', { ...gate, egressHardwareHeightIn: 55 }, 'yes', at('a')],
+    ['pool gate too low', { ...gate, egressHardwareHeightIn: 33 }, 'yes', at('a')],
+    ['other gate', { ...gate, poolBarrierGate: false, egressHardwareHeightIn: 54 }, 'yes', at('a')],
+    [
+      'existing glass door without stiles',
+      { ...room, workStatus: 'existing', leafMaterial: 'glassFrameless', egressHardwareHeightIn: 3 },
+      'no',
+      at('a'),
+    ],
+    [
+      'altered glass door without stiles',
+      { ...room, workStatus: 'altered', leafMaterial: 'glassFrameless', egressHardwareHeightIn: 3 },
+      'no',
+      at('a'),
+    ],
+    [
+      'new glass door without stiles',
+      { ...room, leafMaterial: 'glassFrameless', egressHardwareHeightIn: 3 },
+      'yes',
+      at('a'),
+    ],
+    ['existing metal door', { ...room, workStatus: 'existing', egressHardwareHeightIn: 60 }, 'yes', at('a')],
+    [
+      'existing coiling door',
+      {
+        ...room,
+        workStatus: 'existing',
+        doorType: 'overhead',
+        leafMaterial: 'rollingSteel',
+        egressHardwareHeightIn: 3,
+      },
+      'no',
+      at('a'),
+    ],
+    [
+      'existing grille',
+      {
+        ...room,
+        workStatus: 'existing',
+        doorType: 'grille',
+        leafMaterial: 'rollingSteel',
+        egressHardwareHeightIn: 3,
+      },
+      'no',
+      at('a'),
+    ],
+    ...onEach(
+      [
+        'strikeRim/secure/free',
+        'exitTrim/safe/stairReentry',
+        'magnet/safe/doorSwitch',
+        'delayedExitDevice/safe/delayed',
+      ],
+      'hardware must be worked',
+      { ...room, egressHardwareHeightIn: 60 },
+      'yes',
+      'a',
+    ),
+    ...onEach(
+      ['magnet/safe/sensor', 'mechanicalLock/none/keyInside'],
+      'nothing on the leaf is worked',
+      { ...room, egressHardwareHeightIn: 60 },
+      'no',
+      'a',
+    ),
+    ['pool gate between the limits', { ...gate, egressHardwareHeightIn: 49 }, 'yes', at('b')],
+    ['pool gate at its limit', { ...gate, egressHardwareHeightIn: 54 }, 'yes', at('b')],
+    ['pool gate over its limit is clause a', { ...gate, egressHardwareHeightIn: 55 }, 'no', at('b')],
+    ['pool gate at ordinary height', { ...gate, egressHardwareHeightIn: 48 }, 'no', at('b')],
+    ['other gate', { ...gate, poolBarrierGate: false, egressHardwareHeightIn: 50 }, 'no', at('b')],
+    [
+      'pool gate that nobody leaves by',
+      { ...gate, egressRole: 'sealedOff', egressHardwareHeightIn: 50 },
+      'no',
+      at('b'),
+    ],
+    ['height not measured', gate, 'unknown', at('b')],
+    ...onEach(
+      [
+        'gateLock/secure/free',
+        'exitTrim/safe/stairReentry',
+        'magnet/safe/doorSwitch',
+        'delayedExitDevice/safe/delayed',
+      ],
+      'pool gate between the limits',
+      { ...gate, egressHardwareHeightIn: 50 },
+      'yes',
+      'b',
+    ),
+    [
+      'sensor at a pool gate',
+      { ...gate, egressHardwareHeightIn: 50 },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+  ),
+});

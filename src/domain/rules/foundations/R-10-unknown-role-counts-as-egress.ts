@@ -1,0 +1,88 @@
+import { under } from '../../codes/sections.ts';
+import { all, ibc, is, isKnown, nfpa101, no, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R10 = defineRule({
+  id: 'R-10',
+  title: 'Every door provided for leaving counts, also where its role is not known',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
+  confidence: 'secondary',
+  note: 'NFPA 101 speaks of doors in a means of egress and does not name surplus doors; how they count there is the authority’s reading.',
+  why: 'People use any door that looks like a way out, so a door is treated as one until somebody says why not.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(not(isKnown('egressRole')), no('exitSign')),
+      says: 'Nobody has said what part this door plays when people leave; it is treated as an egress door until a reviewer states otherwise.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'egressRole',
+      severity: 'warn',
+      when: all(not(isKnown('egressRole')), yes('exitSign')),
+      says: 'There is an exit sign, so people leave by this door; enter its egress role.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(ibc(), is('egressRole', 'convenience')),
+      says: 'The plan does not need this door for leaving, but people can use it, so the rules for egress doors hold in full.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'note',
+      when: all(nfpa101(), not(ibc()), is('egressRole', 'convenience')),
+      says: 'A surplus door is treated as an egress door here; under NFPA 101 alone the authority may see it otherwise.',
+    },
+  ],
+  cases: cases(
+    ['no role, no exit sign', { exitSign: false }, 'yes', { clause: 'a' }],
+    ['no role, exit sign', { exitSign: true }, 'no', { clause: 'a' }],
+    ['no role, sign not looked for', {}, 'unknown', { clause: 'a' }],
+    ['role known', { egressRole: 'exitAccess', exitSign: false }, 'no', { clause: 'a' }],
+    ['no role, exit sign', { exitSign: true }, 'yes', { clause: 'b' }],
+    ['no role, no exit sign', { exitSign: false }, 'no', { clause: 'b' }],
+    ['role known, exit sign', { egressRole: 'exteriorExit', exitSign: true }, 'no', { clause: 'b' }],
+    ['no role, sign not looked for', {}, 'unknown', { clause: 'b' }],
+    ['surplus door', { egressRole: 'convenience' }, 'yes', { clause: 'c' }],
+    ['needed door', { egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
+    ['role not known', {}, 'unknown', { clause: 'c' }],
+    [
+      'surplus door, IBC not adopted',
+      { egressRole: 'convenience' },
+      'no',
+      { clause: 'c', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'surplus door, NFPA 101 alone',
+      { egressRole: 'convenience' },
+      'yes',
+      { clause: 'd', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'surplus door, both codes',
+      { egressRole: 'convenience' },
+      'no',
+      { clause: 'd', basis: { nfpa101: 2021 } },
+    ],
+    [
+      'surplus door, neither code',
+      { egressRole: 'convenience' },
+      'no',
+      { clause: 'd', basis: { ibc: null } },
+    ],
+    [
+      'needed door, NFPA 101 alone',
+      { egressRole: 'exitAccess' },
+      'no',
+      { clause: 'd', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['role not known, NFPA 101 alone', {}, 'unknown', { clause: 'd', basis: { ibc: null, nfpa101: 2021 } }],
+  ),
+});

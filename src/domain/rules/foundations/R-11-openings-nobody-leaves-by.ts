@@ -1,0 +1,91 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, is, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const holding = [
+  'magnet/safe/none',
+  'magnet/safe/sensor',
+  'magnet/safe/doorSwitch',
+  'magnet/safe/controlled',
+  'magnet/safe/lobby',
+  'magnet/safe/credentialOut',
+  'magnet/safe/buttonOnly',
+  'magnet/safe/alarmOnly',
+  'mortiseLock/secure/clinical',
+  'delayedMagnet/safe/delayed',
+  'mechanicalLock/none/keyInside',
+  'detentionLock/none/attended',
+];
+
+export const R11 = defineRule({
+  id: 'R-11',
+  title: 'Openings that nobody leaves by may be locked, once a reviewer agrees',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [under('freeEgressIbc')],
+  confidence: 'memory',
+  why: 'A cabinet or a sealed-off opening has no egress duty, but a person may have judged the size or the sealing wrongly.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'must',
+      when: is('egressRole', 'noOccupiedSpace', 'sealedOff'),
+      of: { not: { release: ['free', 'stairReentry'] } },
+      says: 'This lock need not let anybody out only because nobody can be behind this opening or leave by it; a reviewer confirms that.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'egressRole',
+      severity: 'refuse',
+      when: all(is('egressRole', 'noOccupiedSpace', 'sealedOff'), any(yes('exitSign'), yes('hasExitDevice'))),
+      says: 'The opening is entered as one that nobody leaves by, yet it carries an exit sign or an exit device; take these off or enter its true role.',
+    },
+  ],
+  cases: cases(
+    ...onEach(holding, 'cabinet', { egressRole: 'noOccupiedSpace' }, 'yes', 'a'),
+    ['sealed off', { egressRole: 'sealedOff' }, 'yes', { clause: 'a', on: 'magnet/safe/none' }],
+    ['room door', { egressRole: 'exitAccess' }, 'no', { clause: 'a', on: 'magnet/safe/none' }],
+    ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/none' }],
+    ...onEach(
+      ['mortiseLock/secure/free', 'exitTrim/safe/stairReentry'],
+      'a lock that opens freely',
+      { egressRole: 'noOccupiedSpace' },
+      'no',
+      'a',
+    ),
+    [
+      'sealed off, exit sign over it',
+      { egressRole: 'sealedOff', exitSign: true, panicPresent: false, latch: 'bored' },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'sealed off, push bar on it',
+      { egressRole: 'sealedOff', exitSign: false, panicPresent: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'cage with a rim device',
+      { egressRole: 'noOccupiedSpace', exitSign: false, latch: 'rimExit' },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'sealed off, neither',
+      { egressRole: 'sealedOff', exitSign: false, panicPresent: false, latch: 'bored' },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'room door with both',
+      { egressRole: 'exitAccess', exitSign: true, panicPresent: true },
+      'no',
+      { clause: 'b' },
+    ],
+    ['sealed off, not looked at', { egressRole: 'sealedOff' }, 'unknown', { clause: 'b' }],
+  ),
+});

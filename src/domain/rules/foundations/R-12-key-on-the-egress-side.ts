@@ -1,0 +1,220 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, any, atMost, ibc, is, nfpa101, not, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import {
+  exteriorSpaceKeyLock,
+  mainDoorKeyLockIbc,
+  mainDoorKeyLockNfpa,
+  placeOfDetention,
+  privateBalconyLock,
+} from './keyLocks.ts';
+
+const on = 'mechanicalLock/none/keyInside';
+const shop = {
+  egressRole: 'exteriorExit',
+  mainDoor: true,
+  occupancyGroup: 'M',
+  occupantLoad: 40,
+  roomUse: 'other',
+} as const;
+const openMainDoor = {
+  egressRole: 'exteriorExit',
+  occupancyGroup: 'M',
+  occupantLoad: 40,
+  roomUse: 'other',
+} as const;
+const terrace = {
+  egressRole: 'exteriorSpace',
+  mainDoor: false,
+  occupancyGroup: 'B',
+  occupantLoad: 100,
+  roomUse: 'other',
+} as const;
+const nfpaOnly = { ibc: null, nfpa101: 2021 } as const;
+const neither = { ibc: null, nfpa101: null } as const;
+const groups = ['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const;
+
+const mainDoors = (
+  clause: string,
+  limit: number,
+  lawful: 'yes' | 'no',
+  basis: object,
+): readonly CaseRow[] => {
+  const at = { clause, on, basis };
+  const unlawful = lawful === 'yes' ? 'no' : 'yes';
+  return [
+    ...groups.map(
+      (occupancyGroup): CaseRow => [`main door, ${occupancyGroup}`, { ...shop, occupancyGroup }, lawful, at],
+    ),
+    ['assembly at the load', { ...shop, occupancyGroup: 'A-2', occupantLoad: limit }, lawful, at],
+    ['assembly over the load', { ...shop, occupancyGroup: 'A-2', occupantLoad: limit + 1 }, unlawful, at],
+    ['shop over the assembly load', { ...shop, occupantLoad: limit + 1 }, lawful, at],
+    ['school', { ...shop, occupancyGroup: 'E' }, unlawful, at],
+    ['side door of a shop', { ...shop, mainDoor: false }, unlawful, at],
+    ['main door or not: not known', openMainDoor, 'unknown', at],
+  ];
+};
+
+export const R12 = defineRule({
+  id: 'R-12',
+  title: 'A key on the egress side only where the code lists it',
+  family: 'foundations',
+  book: 'ibc',
+  cites: [
+    under('locksAndLatches'),
+    under('freeEgressNfpa'),
+    text('nfpa101', '12.2.2.2', 'Assembly main entrance'),
+  ],
+  confidence: 'read',
+  note: 'The NFPA 101 figure and the private balconies are from general knowledge. A place of worship over the assembly load, which the IBC also lets lock its main door, is refused here because the survey does not ask for it. NFPA 101 is not known to have the exterior-space case.',
+  why: 'Whoever does not hold the key is locked in; the listed cases make sure that the door is open while people are inside.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(
+        any(ibc(), not(nfpa101())),
+        yes('isEgress'),
+        not(any(mainDoorKeyLockIbc, exteriorSpaceKeyLock, privateBalconyLock, placeOfDetention)),
+      ),
+      of: { release: ['keyInside'] },
+      says: 'This lock needs a key to leave, and this door is none of those the code lets be locked by key from inside.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(nfpa101(), yes('isEgress'), not(any(mainDoorKeyLockNfpa, placeOfDetention))),
+      of: { release: ['keyInside'] },
+      says: 'This lock needs a key to leave, which NFPA 101 accepts only at the main entrance of uses whose chapter says so.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      items: ['keyLockMainDoor', 'signKeyLock'],
+      when: all(yes('isEgress'), mainDoorKeyLockNfpa),
+      of: { release: ['keyInside'] },
+      says: 'The lock must be readily seen as locked, and a sign in letters 1 in high says that the door stays unlocked while the space is occupied.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(
+        yes('isEgress'),
+        any(
+          mainDoorKeyLockNfpa,
+          all(is('egressRole', 'exteriorSpace'), atMost('occupantLoad', 'exteriorSpaceLoadIbc')),
+          is('roomUse', 'unitBalcony', 'officeTerrace'),
+        ),
+      ),
+      of: { release: ['keyInside'] },
+      says: 'A key to leave rests on somebody unlocking the door every day; a reviewer, and under NFPA 101 the occupancy chapter, must accept it.',
+    },
+  ],
+  cases: cases(
+    ...mainDoors('a', 300, 'no', {}),
+    [
+      'no code chosen: the same list',
+      { ...shop, mainDoor: false },
+      'yes',
+      { clause: 'a', on, basis: neither },
+    ],
+    ['NFPA 101 alone is clause b', { ...shop, mainDoor: false }, 'no', { clause: 'a', on, basis: nfpaOnly }],
+    ['both codes', { ...shop, mainDoor: false }, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
+    ['cabinet', { ...shop, mainDoor: false, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on }],
+    ['terrace of 300, 2021', { ...terrace, occupantLoad: 300 }, 'no', { clause: 'a', on }],
+    ['terrace of 301, 2021', { ...terrace, occupantLoad: 301 }, 'yes', { clause: 'a', on }],
+    ['terrace, 2024', terrace, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],
+    ['terrace, 2018 has no such case', terrace, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
+    ['egress court is no such space', { ...terrace, egressRole: 'egressCourt' }, 'yes', { clause: 'a', on }],
+    [
+      'balcony of one unit, 2021',
+      { ...terrace, egressRole: 'exitAccess', roomUse: 'unitBalcony' },
+      'no',
+      { clause: 'a', on },
+    ],
+    [
+      'office terrace, 2021',
+      { ...terrace, egressRole: 'exitAccess', roomUse: 'officeTerrace' },
+      'no',
+      { clause: 'a', on },
+    ],
+    [
+      'balcony of one unit, 2018',
+      { ...terrace, egressRole: 'exitAccess', roomUse: 'unitBalcony' },
+      'yes',
+      { clause: 'a', on, basis: { ibc: 2018 } },
+    ],
+    ['detention room', { ...shop, mainDoor: false, roomUse: 'detention' }, 'no', { clause: 'a', on }],
+    ['prison', { ...shop, mainDoor: false, occupancyGroup: 'I-3' }, 'no', { clause: 'a', on }],
+    ...onEach(
+      ['gateLock/secure/keyInside', 'gateLock/safe/keyInside'],
+      'side door',
+      { ...shop, mainDoor: false },
+      'yes',
+      'a',
+    ),
+    ...onEach(
+      ['mechanicalLock/none/free', 'mechanicalLock/none/clinical'],
+      'no key needed, or staff hold it',
+      { ...shop, mainDoor: false },
+      'no',
+      'a',
+    ),
+    ...mainDoors('b', 500, 'no', nfpaOnly),
+    ['IBC alone', { ...shop, mainDoor: false }, 'no', { clause: 'b', on }],
+    ['both codes', { ...shop, mainDoor: false }, 'yes', { clause: 'b', on, basis: { nfpa101: 2021 } }],
+    [
+      'cabinet',
+      { ...shop, mainDoor: false, egressRole: 'noOccupiedSpace' },
+      'no',
+      { clause: 'b', on, basis: nfpaOnly },
+    ],
+    ['terrace has no case there', terrace, 'yes', { clause: 'b', on, basis: nfpaOnly }],
+    [
+      'detention room',
+      { ...shop, mainDoor: false, roomUse: 'detention' },
+      'no',
+      { clause: 'b', on, basis: nfpaOnly },
+    ],
+    [
+      'prison',
+      { ...shop, mainDoor: false, occupancyGroup: 'I-3' },
+      'no',
+      { clause: 'b', on, basis: nfpaOnly },
+    ],
+    [
+      'lever',
+      { ...shop, mainDoor: false },
+      'no',
+      { clause: 'b', on: 'mechanicalLock/none/free', basis: nfpaOnly },
+    ],
+    ...mainDoors('c', 500, 'yes', {}),
+    ['cabinet', { ...shop, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on }],
+    ['lever', shop, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],
+    ...mainDoors('d', 500, 'yes', {}),
+    ['terrace of 300', { ...terrace, occupantLoad: 300 }, 'yes', { clause: 'd', on }],
+    ['terrace of 301', { ...terrace, occupantLoad: 301 }, 'no', { clause: 'd', on }],
+    [
+      'room door of 300',
+      { ...terrace, egressRole: 'exitAccess', occupantLoad: 300 },
+      'no',
+      { clause: 'd', on },
+    ],
+    [
+      'balcony of one unit',
+      { ...terrace, egressRole: 'exitAccess', roomUse: 'unitBalcony' },
+      'yes',
+      { clause: 'd', on },
+    ],
+    [
+      'office terrace',
+      { ...terrace, egressRole: 'exitAccess', roomUse: 'officeTerrace' },
+      'yes',
+      { clause: 'd', on },
+    ],
+    ['cabinet', { ...shop, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'd', on }],
+    ['lever', shop, 'no', { clause: 'd', on: 'mechanicalLock/none/free' }],
+  ),
+});
