@@ -1,0 +1,78 @@
+import { type OpenProblem, openProblemInWords } from '../domain/versions/file.ts';
+
+/** What can go wrong with keeping a project. Each kind has one sentence: what happened and what to do. */
+export type StorageProblem =
+  | { readonly kind: 'noDatabase'; readonly says: string }
+  | { readonly kind: 'databaseTooNew' }
+  | { readonly kind: 'databaseReplaced' }
+  | { readonly kind: 'full' }
+  | { readonly kind: 'writeFailed'; readonly says: string }
+  | { readonly kind: 'readFailed'; readonly says: string }
+  | { readonly kind: 'recordTooNew'; readonly name: string; readonly found: number; readonly newest: number }
+  | { readonly kind: 'changedElsewhere' }
+  | { readonly kind: 'noSuchProject' }
+  | { readonly kind: 'noSuchBackup' }
+  | { readonly kind: 'unreadable'; readonly open: OpenProblem };
+
+export type Result<T> =
+  | ({ readonly ok: true } & T)
+  | { readonly ok: false; readonly problem: StorageProblem };
+
+export function storageProblemInWords(problem: StorageProblem): string {
+  switch (problem.kind) {
+    case 'noDatabase':
+      return `This browser does not let the project be stored (${problem.says}). Your work is only on this screen: save a copy to a file.`;
+    case 'databaseTooNew':
+      return 'The projects in this browser were stored by a newer version. They were left untouched: reload the page to get that version.';
+    case 'databaseReplaced':
+      return 'A newer version was started in another window, so this window no longer saves. Save a copy if something is missing there, then reload this page.';
+    case 'full':
+      return 'The disk or the browser’s storage is full, so the last edits are not saved. Make room or save a copy to a file; saving is tried again.';
+    case 'writeFailed':
+      return `The last edits could not be saved (${problem.says}). Save a copy to a file; saving is tried again.`;
+    case 'readFailed':
+      return `The stored projects could not be read (${problem.says}). Nothing was changed.`;
+    case 'recordTooNew':
+      return `The project “${problem.name}” was stored by a newer version (format ${problem.found}; this version reads up to ${problem.newest}). It was left untouched: reload the page to get that version.`;
+    case 'changedElsewhere':
+      return 'This project was changed in another window after it was opened here, so this window no longer saves. Save a copy of what is on this screen, then reload the page.';
+    case 'noSuchProject':
+      return 'This project is no longer stored in this browser.';
+    case 'noSuchBackup':
+      return 'This backup is no longer stored in this browser.';
+    case 'unreadable':
+      return openProblemInWords(problem.open);
+  }
+}
+
+/** Trying again cannot help; writing on would harm what another window or version stored. */
+export function isFinal(problem: StorageProblem): boolean {
+  return (
+    problem.kind === 'databaseTooNew' ||
+    problem.kind === 'databaseReplaced' ||
+    problem.kind === 'recordTooNew' ||
+    problem.kind === 'changedElsewhere'
+  );
+}
+
+/** Carries a problem out of a transaction, so that the transaction is rolled back with it. */
+export class Refused extends Error {
+  readonly problem: StorageProblem;
+  constructor(problem: StorageProblem) {
+    super(problem.kind);
+    this.name = 'Refused';
+    this.problem = problem;
+  }
+}
+
+/** A full disk arrives bare, or as the inner reason of an aborted transaction. */
+export function problemFrom(error: unknown, doing: 'reading' | 'writing'): StorageProblem {
+  for (let layer = error, depth = 0; layer instanceof Object && depth < 5; depth += 1) {
+    if (layer instanceof Refused) return layer.problem;
+    const { name, inner } = layer as { name?: unknown; inner?: unknown };
+    if (name === 'QuotaExceededError') return { kind: 'full' };
+    layer = inner;
+  }
+  const says = error instanceof Error ? error.message.split('\n')[0] || error.name : String(error);
+  return { kind: doing === 'reading' ? 'readFailed' : 'writeFailed', says };
+}
