@@ -1,0 +1,266 @@
+import { standingCaution } from '../explain/cautions.ts';
+import { fillSentence, valueInWords } from '../explain/format.ts';
+import { fitNotes } from '../fit/notes.ts';
+import { memberNames, strengthMembers } from '../fit/strength.ts';
+import { devices, type DeviceId } from '../devices/devices.ts';
+import { items, type Trade, trades } from '../devices/items.ts';
+import { slotOf } from '../logic/compile.ts';
+import { missingFacts } from '../logic/missing.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import type { Candidate } from '../devices/candidates.ts';
+import type { Decision } from './decision.ts';
+import { partsOf } from './parts.ts';
+import { factsIn } from './ruleBook.ts';
+import { type SignOffReason, signOffReasons } from './signOff.ts';
+import {
+  candidateInWords,
+  failModeWords,
+  pointsInWords,
+  releaseInWords,
+  scorePartWords,
+  stateWords,
+  type StepWords,
+  stepInWords,
+  whyItLost,
+} from './words.ts';
+
+/** A decision in words, ready to be laid out on a screen, a sheet or a line of output. */
+export interface DecisionReport {
+  readonly state: { readonly word: string; readonly means: string };
+  readonly headline: string;
+  readonly failMode: string;
+  readonly release: string;
+  readonly points: string;
+  readonly findings: readonly FindingWords[];
+  readonly signOffs: readonly SignOffReason[];
+  /** What each trade must do. */
+  readonly work: readonly { readonly trade: string; readonly lines: readonly WorkLine[] }[];
+  readonly items: readonly ItemLine[];
+  readonly cautions: readonly StepWords[];
+  readonly permits: readonly StepWords[];
+  readonly depends: readonly { readonly step: StepWords; readonly missing: readonly string[] }[];
+  readonly runnerUp: { readonly name: string; readonly why: string } | null;
+  readonly score: readonly ScoreLine[];
+  readonly strength: StrengthWords | null;
+  readonly rejected: readonly RejectedDevice[];
+  readonly open: readonly OpenWords[];
+  readonly facts: readonly FactLine[];
+  readonly caution: string;
+}
+
+export interface FindingWords extends StepWords {
+  readonly field: FactKey;
+  readonly fieldLabel: string;
+  readonly refuses: boolean;
+}
+export interface WorkLine {
+  readonly sentence: string;
+  readonly ruleId: string | undefined;
+}
+export interface ItemLine {
+  readonly name: string;
+  readonly quantity: number;
+  readonly standard: string;
+  readonly trade: string;
+  readonly ruleId: string | undefined;
+}
+export interface ScoreLine {
+  readonly part: string;
+  /** 0 to 100. */
+  readonly value: number;
+  readonly weight: number;
+  readonly points: string;
+  readonly runnerUpPoints: string;
+}
+export interface StrengthWords {
+  readonly sentence: string;
+  readonly members: readonly { readonly name: string; readonly lbf: string; readonly says: string }[];
+}
+export interface RejectedDevice {
+  readonly deviceId: DeviceId;
+  readonly name: string;
+  readonly variants: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly because: readonly StepWords[];
+  }[];
+}
+export interface OpenWords {
+  readonly id: string;
+  readonly name: string;
+  readonly because: readonly StepWords[];
+  readonly missing: readonly string[];
+}
+export interface FactLine {
+  readonly key: FactKey;
+  readonly label: string;
+  readonly value: string;
+  /** "known", or "assumed: …". */
+  readonly standing: string;
+}
+
+export function reportOf(decision: Decision): DecisionReport {
+  const { chosen } = decision;
+  const words = (step: Parameters<typeof stepInWords>[0]) => stepInWords(step, decision);
+  const missingOf = (condition: Parameters<typeof missingFacts>[0]) =>
+    [...missingFacts(condition, decision.basis, decision.slots)].map((key) => fieldInfo(key).label);
+  return {
+    state: stateWords[decision.state],
+    headline: chosen ? candidateInWords(chosen.candidate) : stateWords[decision.state].means,
+    failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
+    release: chosen ? releaseInWords(chosen.candidate) : '',
+    points: chosen ? pointsInWords(chosen.score.tenths) : '',
+    findings: decision.findings.map((step) => ({ ...words(step), ...findingField(step.clause) })),
+    signOffs: signOffReasons(decision),
+    work: workByTrade(decision),
+    items: itemLines(decision),
+    cautions: decision.cautions.map(words),
+    permits: decision.permits.map(words),
+    depends: decision.depends
+      .filter(({ clause }) => clause.effect !== 'finding')
+      .map((step) => ({ step: words(step), missing: missingOf(step.clause.when) })),
+    runnerUp: decision.runnerUp
+      ? {
+          name: `${candidateInWords(decision.runnerUp.candidate)} · ${releaseInWords(decision.runnerUp.candidate)}`,
+          why: whyItLost(decision),
+        }
+      : null,
+    score: scoreLines(decision),
+    strength: strengthOf(decision),
+    rejected: rejectedByDevice(decision),
+    open: decision.open.map((one) => ({
+      id: one.candidate.id,
+      name: `${candidateInWords(one.candidate)} · ${releaseInWords(one.candidate)}`,
+      because: one.because.map(words),
+      missing: [...new Set(one.because.flatMap((step) => missingOf(step.clause.when)))],
+    })),
+    facts: factLines(decision),
+    caution: standingCaution,
+  };
+}
+
+function findingField(clause: Decision['findings'][number]['clause']) {
+  if (clause.effect !== 'finding') throw new Error('A finding step carries a finding clause.');
+  return {
+    field: clause.field,
+    fieldLabel: fieldInfo(clause.field).label,
+    refuses: clause.severity === 'refuse',
+  };
+}
+
+/** Work from the rules, from the fit of the device, and from the parts each trade must bring. */
+function workByTrade(decision: Decision): DecisionReport['work'] {
+  const byTrade = new Map<Trade, WorkLine[]>();
+  const put = (trade: Trade, line: WorkLine) => byTrade.set(trade, [...(byTrade.get(trade) ?? []), line]);
+  for (const note of decision.chosen?.cell?.notes ?? []) {
+    const found = fitNotes[note];
+    if (found) put(found.trade, { sentence: found.says, ruleId: undefined });
+  }
+  for (const step of decision.modifies) {
+    if (step.clause.effect === 'modify') {
+      put(step.clause.trade, {
+        sentence: fillSentence(step.clause.says, decision.slots),
+        ruleId: step.rule.id,
+      });
+    }
+  }
+  for (const step of decision.requires) {
+    if (step.clause.effect !== 'require') continue;
+    const trade = items[step.clause.items[0] as keyof typeof items].trade;
+    put(trade, { sentence: fillSentence(step.clause.says, decision.slots), ruleId: step.rule.id });
+  }
+  return (Object.keys(trades) as Trade[]).flatMap((trade) => {
+    const lines = byTrade.get(trade);
+    return lines ? [{ trade: trades[trade], lines }] : [];
+  });
+}
+
+function itemLines(decision: Decision): readonly ItemLine[] {
+  return partsOf(decision).map((part) => {
+    const item: { name: string; trade: Trade; standard?: string } = items[part.item];
+    return {
+      name: item.name,
+      quantity: part.quantity,
+      standard: item.standard ?? '',
+      trade: trades[item.trade],
+      ruleId: part.ruleId,
+    };
+  });
+}
+
+function scoreLines(decision: Decision): readonly ScoreLine[] {
+  const { chosen, runnerUp } = decision;
+  return (chosen?.score.parts ?? []).map((one, index) => {
+    const other = runnerUp?.score.parts[index];
+    return {
+      part: scorePartWords[one.part],
+      value: Math.round(one.value),
+      weight: one.weight,
+      points: pointsInWords(one.tenths),
+      runnerUpPoints: other ? pointsInWords(other.tenths) : '',
+    };
+  });
+}
+
+function strengthOf(decision: Decision): StrengthWords | null {
+  if (!decision.chosen) return null;
+  const value = (key: FactKey) => decision.slots[slotOf(key)];
+  const found = strengthMembers(decision.chosen.candidate.deviceId, {
+    ...(value('latch') !== undefined && { latch: value('latch') as never }),
+    ...(value('leafMaterial') !== undefined && { leafMaterial: value('leafMaterial') as never }),
+    ...(value('frameMaterial') !== undefined && { frameMaterial: value('frameMaterial') as never }),
+    ...(value('frameGrouted') !== undefined && { frameGrouted: value('frameGrouted') as never }),
+    ...(value('latchProjectionIn') !== undefined && {
+      latchProjectionIn: value('latchProjectionIn') as never,
+    }),
+  });
+  const range =
+    found.lbf === found.highestLbf ? `${found.lbf} lbf` : `${found.lbf} to ${found.highestLbf} lbf`;
+  return {
+    sentence: found.willNotHold
+      ? 'As surveyed the latch does not reach far enough to hold.'
+      : `Holds about ${range}; the weakest member is: ${memberNames[found.limitedBy].toLowerCase()}. Common practice, no source.`,
+    members: found.members.map((member) => ({
+      name: member.name,
+      lbf:
+        member.lowestLbf === member.highestLbf
+          ? `${member.lowestLbf} lbf`
+          : `${member.lowestLbf}–${member.highestLbf} lbf`,
+      says: member.says,
+    })),
+  };
+}
+
+function rejectedByDevice(decision: Decision): readonly RejectedDevice[] {
+  const byDevice = new Map<DeviceId, { id: string; name: string; because: StepWords[] }[]>();
+  for (const { candidate, because } of decision.rejected) {
+    const list = byDevice.get(candidate.deviceId) ?? [];
+    byDevice.set(candidate.deviceId, list);
+    list.push({
+      id: candidate.id,
+      name: variantName(candidate),
+      because: because.map((step) => stepInWords(step, decision)),
+    });
+  }
+  return [...byDevice].map(([deviceId, variants]) => ({ deviceId, name: devices[deviceId].name, variants }));
+}
+
+function variantName(candidate: Candidate): string {
+  return `${failModeWords[candidate.failMode]} · ${releaseInWords(candidate)}`;
+}
+
+function factLines(decision: Decision): readonly FactLine[] {
+  return factsIn(decision.relied).flatMap((key) => {
+    const value = decision.slots[slotOf(key)];
+    if (value === undefined) return [];
+    const from = decision.assumed.get(key);
+    return [
+      {
+        key,
+        label: fieldInfo(key).label,
+        value: valueInWords(key, value),
+        standing: from === undefined ? 'known' : `assumed: ${from}`,
+      },
+    ];
+  });
+}

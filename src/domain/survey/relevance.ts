@@ -1,0 +1,88 @@
+import type { CodeBasis } from '../codes/basis.ts';
+import { compile, type Slots } from '../logic/compile.ts';
+import { any, type Condition, is, not, over, yes } from '../logic/condition.ts';
+import { YES } from '../logic/verdict.ts';
+import { type FactKey, type FactValue, factKeys } from '../model/fields.ts';
+
+/** When a question makes sense at all; a key that is not named always does. */
+const pair = yes('isPair');
+const stair = is('egressRole', 'stairEntry', 'stairDischarge');
+const electrical = is(
+  'roomUse',
+  'electricalRoom',
+  'equipment',
+  'transformerVault',
+  'batteryRoom',
+  'modularDataCenter',
+);
+const healthCare = any(
+  yes('groupI'),
+  is('occupancyGroup', 'R-4'),
+  is('roomUse', 'patientRoom', 'patientUnit', 'memoryCare'),
+);
+const dwelling = is('roomUse', 'dwellingEntrance', 'dwellingBedroom', 'unitBalcony');
+const sensorLikely = not(is('readerSides', 'none'));
+
+const relevance: { readonly [K in FactKey]?: Condition } = {
+  glassRails: is('leafMaterial', 'glassFrameless'),
+  wishGlassBareLook: is('leafMaterial', 'glassFrameless'),
+  lessBottomRod: is('latch', 'verticalRods', 'rimPlusRods'),
+  exitHardwareFireListed: any(yes('panicPresent'), yes('hasExitDevice')),
+  inactiveBolts: pair,
+  inactiveNeededForCapacity: pair,
+  inactiveHasHardware: pair,
+  coordinator: pair,
+  activeCouldCloseFirst: pair,
+  mullion: pair,
+  labelSeen: yes('fireRated'),
+  frameLabelMin: yes('fireRated'),
+  preparedUnderLabel: yes('fireRated'),
+  stairLockWanted: is('egressRole', 'stairEntry'),
+  stairStories: stair,
+  stairReleasePoint: any(yes('stairSideToLock'), yes('floorSideToLock')),
+  selectedReentry: stair,
+  singleExitStair: stair,
+  reentryFloorTraps: yes('stairSideToLock'),
+  roofUse: is('egressRole', 'roofDoor'),
+  lobbyHasOtherExit: is('egressRole', 'elevatorLobby'),
+  safeDispersalArea: is('egressRole', 'dischargeGate', 'egressCourt'),
+  poolBarrierGate: is('doorType', 'gateSwing', 'gateSlide'),
+  delayedDoorsOnPath: yes('wishDelayedEgress'),
+  wishDelay30s: yes('wishDelayedEgress'),
+  wishNoDelaySign: yes('wishDelayedEgress'),
+  delay30sApproved: yes('wishDelay30s'),
+  controlledDoorsOnPath: yes('wishControlledEgress'),
+  interlockHoldsEgress: yes('wishInterlock'),
+  seriesSpacingIn: yes('doorsInSeries'),
+  equipmentAmps: electrical,
+  equipmentVolts: electrical,
+  equipmentWidthFt: electrical,
+  overcurrentDevices: electrical,
+  doorToWorkingSpaceFt: electrical,
+  roomAreaFt2: is('roomUse', 'refrigerationMachinery', 'officeTerrace'),
+  unitOccupantLoad: dwelling,
+  unitSingleExit: dwelling,
+  clinicalNeed: healthCare,
+  clinicalArea: healthCare,
+  abductionSystem: healthCare,
+  staffCanUnlock: healthCare,
+  suiteDoor: healthCare,
+  breakaway: is('doorType', 'slidingAutomatic'),
+  sensorTrippable: sensorLikely,
+  frameConduit: yes('frameGrouted'),
+  hardwareForceLbf: yes('accessibleRoute'),
+  exitSign: any(is('egressRole', 'sealedOff', 'noOccupiedSpace', 'convenience'), over('occupantLoad', 0)),
+};
+
+/** Whether a question should be put at this opening: it makes sense, or it already has an answer. */
+export function isRelevant(key: FactKey, slots: Slots, basis: CodeBasis, hasValue: boolean): boolean {
+  const condition = relevance[key];
+  return hasValue || condition === undefined || compile(condition, basis, 'survey')(slots) === YES;
+}
+
+/** Facts in the order a survey asks them. */
+export function surveyOrder(): readonly FactKey[] {
+  return factKeys;
+}
+
+export type AnyFactValue = FactValue<FactKey>;
