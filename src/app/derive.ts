@@ -1,3 +1,4 @@
+import { decide } from '../domain/decide/decide.ts';
 import { type Opening, openingsInOrder, type Project } from '../domain/model/project.ts';
 
 /**
@@ -59,3 +60,6 @@ export function rememberForAll<T>(
       new Map(orderedOpenings(project).map((opening) => [opening.id, answerFor(project, opening)])),
   );
 }
+
+export const decisionFor = rememberByIdentity(decide);
+export const decisions = rememberForAll(decisionFor);

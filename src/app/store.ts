@@ -27,7 +27,17 @@ export interface DocumentSlice {
   readonly future: readonly Step[];
 }
 
-export const pages = ['schedule', 'building', 'review', 'print', 'projects', 'about'] as const;
+export const pages = [
+  'schedule',
+  'opening',
+  'project',
+  'review',
+  'building',
+  'print',
+  'rules',
+  'files',
+  'legend',
+] as const;
 export type Page = (typeof pages)[number];
 
 export interface Filters {

@@ -39,6 +39,8 @@ const edits = {
     kind: z.literal('putAmendment'),
     id: idSchema,
     value: amendmentSchema.nullable(),
+    /** Where in the list a new one goes; the end when absent. Lets undo put it back where it stood. */
+    index: z.number().int().min(0).optional(),
   }),
   putOpening: z.object({ kind: z.literal('putOpening'), id: idSchema, value: openingSchema.nullable() }),
   setOpening: z.object({
@@ -123,7 +125,18 @@ export function applyEdits(project: Project, list: readonly Edit[]): Applied {
 const done = (project: Project, ...inverse: Edit[]): Applied => ({ ok: true, project, inverse });
 const refused = (problem: CommandProblem): Applied => ({ ok: false, problem });
 
+/** The words of the field first, then the whole shape: a half-made opening must not get into the document. */
 function applyEdit(project: Project, edit: Edit): Applied {
+  const applied = applyShaped(project, edit);
+  if (!applied.ok) return applied;
+  const parsed = editSchema.safeParse(edit);
+  if (parsed.success) return applied;
+  const issue = parsed.error.issues[0];
+  const field = issue?.path.join('.') ?? edit.kind;
+  return refused({ kind: 'badValue', field, says: `${field}: ${issue?.message ?? 'this does not fit.'}` });
+}
+
+function applyShaped(project: Project, edit: Edit): Applied {
   switch (edit.kind) {
     case 'setProject': {
       if (edit.field === 'name' && edit.value.trim() === '') {
@@ -138,30 +151,33 @@ function applyEdit(project: Project, edit: Edit): Applied {
     case 'setBuildingFact': {
       const problem = factProblem(edit.fact, edit.value);
       if (problem) return refused(problem);
-      const before = (project.building as Record<string, unknown>)[edit.fact];
-      const building = withEntry<unknown>(
-        project.building as Record<string, unknown>,
-        edit.fact,
-        edit.value,
-      ) as Facts;
+      const before = entry<unknown>(project.building, edit.fact);
+      const building = withEntry<unknown>(project.building, edit.fact, edit.value) as Facts;
       return done({ ...project, building }, { ...edit, value: (before as typeof edit.value) ?? null });
     }
     case 'putFloor':
       return done(
         { ...project, floors: withEntry(project.floors, edit.id, edit.value) },
-        { ...edit, value: project.floors[edit.id] ?? null },
+        { ...edit, value: entry(project.floors, edit.id) ?? null },
       );
     case 'putSpace':
       return done(
         { ...project, spaces: withEntry(project.spaces, edit.id, edit.value) },
-        { ...edit, value: project.spaces[edit.id] ?? null },
+        { ...edit, value: entry(project.spaces, edit.id) ?? null },
       );
     case 'putAmendment': {
-      const before = project.amendments.find((one) => one.id === edit.id) ?? null;
-      const rest = project.amendments.filter((one) => one.id !== edit.id);
-      const amendments =
-        edit.value === null ? rest : [...rest, edit.value].sort((a, b) => (a.id < b.id ? -1 : 1));
-      return done({ ...project, amendments }, { ...edit, value: before });
+      const at = project.amendments.findIndex((one) => one.id === edit.id);
+      const before = project.amendments[at] ?? null;
+      const amendments = [...project.amendments];
+      if (edit.value === null) {
+        if (before !== null) amendments.splice(at, 1);
+      } else if (before === null) amendments.splice(edit.index ?? amendments.length, 0, edit.value);
+      else amendments.splice(at, 1, edit.value);
+      const { index: _index, ...rest } = edit;
+      return done(
+        { ...project, amendments },
+        { ...rest, value: before, ...(before === null ? {} : { index: at }) },
+      );
     }
     case 'putOpening': {
       if (edit.value !== null && markIsTaken(project, edit.id, edit.value.mark)) {
@@ -172,11 +188,11 @@ function applyEdit(project: Project, edit: Edit): Applied {
           ...project,
           openings: withEntry(project.openings, edit.id, edit.value as Project['openings'][string] | null),
         },
-        { ...edit, value: (project.openings[edit.id] as typeof edit.value) ?? null },
+        { ...edit, value: (entry(project.openings, edit.id) as typeof edit.value | undefined) ?? null },
       );
     }
     case 'setOpening': {
-      const opening = project.openings[edit.id];
+      const opening = entry(project.openings, edit.id);
       if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
       if (edit.field === 'mark') {
         const parsed = openingSchema.shape.mark.safeParse(edit.value);
@@ -191,22 +207,18 @@ function applyEdit(project: Project, edit: Edit): Applied {
           return refused({ kind: 'markTaken', mark: parsed.data });
       }
       const value = edit.field === 'notes' ? (edit.value ?? '') : edit.value;
-      return done(withOpening(project, edit.id, { ...opening, [edit.field]: value } as typeof opening), {
+      return done(withOpening(project, edit.id, { ...opening, [edit.field]: value }), {
         ...edit,
         value: opening[edit.field],
       });
     }
     case 'setFact': {
-      const opening = project.openings[edit.id];
+      const opening = entry(project.openings, edit.id);
       if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
       const problem = factProblem(edit.fact, edit.value);
       if (problem) return refused(problem);
-      const before = (opening.facts as Record<string, unknown>)[edit.fact];
-      const facts = withEntry<unknown>(
-        opening.facts as Record<string, unknown>,
-        edit.fact,
-        edit.value,
-      ) as Facts;
+      const before = entry<unknown>(opening.facts, edit.fact);
+      const facts = withEntry<unknown>(opening.facts, edit.fact, edit.value) as Facts;
       return done(withOpening(project, edit.id, { ...opening, facts }), {
         ...edit,
         value: (before as typeof edit.value) ?? null,
@@ -214,7 +226,7 @@ function applyEdit(project: Project, edit: Edit): Applied {
     }
     case 'setReview':
     case 'setOverride': {
-      const opening = project.openings[edit.id];
+      const opening = entry(project.openings, edit.id);
       if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
       if (edit.kind === 'setReview') {
         return done(withOpening(project, edit.id, { ...opening, review: edit.value }), {
@@ -244,6 +256,11 @@ function factProblem(fact: string, value: z.infer<typeof anyFact> | null): Comma
 
 function markIsTaken(project: Project, id: string, mark: string): boolean {
   return Object.values(project.openings).some((other) => other.id !== id && other.mark === mark);
+}
+
+/** Own entries only: an id such as "constructor" would otherwise find what every object inherits. */
+function entry<T>(record: Readonly<Record<string, T>>, key: string): T | undefined {
+  return Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
 function withOpening(project: Project, id: string, opening: Project['openings'][string]): Project {

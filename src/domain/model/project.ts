@@ -7,7 +7,12 @@ import type { FactKey } from './fields.ts';
  * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
  * merged field by field. Objects are loose: what a newer version wrote is carried along.
  */
-export const idSchema = z.string().min(1).max(64);
+export const idSchema = z
+  .string()
+  .min(1)
+  .max(64)
+  // An entry under this key would be dropped without a word wherever objects are copied.
+  .refine((id) => id !== '__proto__', 'This id cannot be used.');
 /** Local or world time of an event; always passed in, never read from a clock here. */
 export const instantSchema = z.iso.datetime();
 
@@ -104,7 +109,7 @@ export const scoreParts = [
   'power',
 ] as const;
 export type ScorePart = (typeof scoreParts)[number];
-export const weightsSchema = z.object(
+export const weightsSchema = z.looseObject(
   Object.fromEntries(scoreParts.map((part) => [part, z.number().min(0).max(100)])) as Record<
     ScorePart,
     z.ZodNumber
@@ -165,7 +170,7 @@ export function openingsInOrder(project: Project): readonly Opening[] {
     const floor = opening.floorId === null ? undefined : project.floors[opening.floorId];
     return floor ? floor.level : Number.POSITIVE_INFINITY;
   };
-  return Object.values(project.openings).sort((a, b) => {
+  return Object.values(project.openings).toSorted((a, b) => {
     const [first, second] = [level(a), level(b)];
     return first === second ? compareMarks(a.mark, b.mark) : first - second;
   });

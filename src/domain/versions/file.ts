@@ -1,8 +1,9 @@
 import { z } from 'zod';
-import { factsSchema } from '../model/fact.ts';
-import { isFactKey } from '../model/fields.ts';
-import { openingSchema, type Project, projectSchema } from '../model/project.ts';
+import { type Project, projectSchema } from '../model/project.ts';
 import { migrations, newestFormat } from './migrations.ts';
+import { isRecord, type SetAside, withoutDamage } from './quarantine.ts';
+
+export type { SetAside } from './quarantine.ts';
 
 /** The project file: a JSON object that names its format and carries one project. */
 export const fileMarker = 'latchward-project';
@@ -19,13 +20,6 @@ export type OpenProblem =
   | { readonly kind: 'tooNew'; readonly found: number; readonly newest: number }
   | { readonly kind: 'migrationFailed'; readonly step: string; readonly says: string }
   | { readonly kind: 'invalid'; readonly problems: readonly string[] };
-
-/** A record that could not be read: set aside with its raw content, shown, never dropped in silence. */
-export interface SetAside {
-  readonly where: string;
-  readonly says: string;
-  readonly raw: unknown;
-}
 
 export type Opened =
   | {
@@ -89,17 +83,10 @@ export function openProjectData(raw: unknown): Opened {
   return readProject(data, migrated);
 }
 
+/** Parts that cannot be read are set aside one by one; only a damaged frame makes the file unreadable. */
 function readProject(data: unknown, migrated: readonly string[]): Opened {
   const setAside: SetAside[] = [];
-  const draft = z.looseObject({ openings: z.record(z.string(), z.unknown()) }).safeParse(data);
-  const openings: Record<string, unknown> = {};
-  if (draft.success) {
-    for (const [id, opening] of Object.entries(draft.data.openings)) {
-      const kept = readOpening(id, opening, setAside);
-      if (kept !== undefined) openings[id] = kept;
-    }
-  }
-  const parsed = projectSchema.safeParse(draft.success ? { ...draft.data, openings } : data);
+  const parsed = projectSchema.safeParse(isRecord(data) ? withoutDamage(data, setAside) : data);
   if (!parsed.success) {
     const problems = parsed.error.issues.map(
       (issue) => `${issue.path.join('.') || 'project'}: ${issue.message}`,
@@ -108,35 +95,6 @@ function readProject(data: unknown, migrated: readonly string[]): Opened {
   }
   return { ok: true, project: parsed.data as Project, migrated, setAside };
 }
-
-/** One opening; a fact that cannot be read is set aside alone, so the rest of the opening stays. */
-function readOpening(id: string, raw: unknown, setAside: SetAside[]): unknown {
-  const whole = openingSchema.safeParse(raw);
-  if (whole.success) return raw;
-  const shell = z
-    .looseObject({ mark: z.string().min(1), facts: z.record(z.string(), z.unknown()) })
-    .safeParse(raw);
-  if (shell.success) {
-    const facts: Record<string, unknown> = {};
-    const bad: SetAside[] = [];
-    for (const [key, value] of Object.entries(shell.data.facts)) {
-      const parsed = isFactKey(key) ? factsSchema.safeParse({ [key]: value }) : undefined;
-      if (parsed?.success === false) {
-        const says = parsed.error.issues.map((issue) => issue.message).join(' ');
-        bad.push({ where: `${shell.data.mark}, ${key}`, says, raw: value });
-      } else facts[key] = value;
-    }
-    const mended = { ...shell.data, facts };
-    if (openingSchema.safeParse(mended).success) {
-      setAside.push(...bad);
-      return mended;
-    }
-  }
-  const says = whole.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`).join('; ');
-  setAside.push({ where: shell.success ? shell.data.mark : id, says, raw });
-  return undefined;
-}
-
 /** Project → text, with keys in a fixed order: saving what was opened gives identical bytes. */
 export function saveProjectText(project: Project): string {
   const file: ProjectFile = { format: fileMarker, formatVersion: newestFormat, project };
@@ -149,7 +107,7 @@ function sortKeys(value: unknown): unknown {
   return Object.fromEntries(
     Object.entries(value)
       .filter(([, inner]) => inner !== undefined)
-      .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+      .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
       .map(([key, inner]) => [key, sortKeys(inner)]),
   );
 }

@@ -1,0 +1,39 @@
+import type { Page } from './store.ts';
+
+/** Where the app stands, as an address after `#`, so that Back, reload and a copied link work. */
+export interface Route {
+  readonly page: Page;
+  readonly openingId: string | null;
+}
+
+const words: Record<Page, string> = {
+  schedule: 'schedule',
+  opening: 'opening',
+  project: 'project',
+  review: 'review',
+  building: 'building',
+  print: 'print',
+  rules: 'rules',
+  files: 'files',
+  legend: 'legend',
+};
+
+export function addressOf(route: Route): string {
+  const id = route.openingId === null ? '' : `/${encodeURIComponent(route.openingId)}`;
+  return `#/${words[route.page]}${id}`;
+}
+
+/** Anything that is not an address of ours leads to the schedule. */
+export function routeOf(address: string): Route {
+  const [word = '', id] = address.replace(/^#\/?/, '').split('/');
+  const page = (Object.keys(words) as Page[]).find((one) => words[one] === word) ?? 'schedule';
+  let openingId: string | null = null;
+  if (id) {
+    try {
+      openingId = decodeURIComponent(id);
+    } catch {
+      openingId = null;
+    }
+  }
+  return { page: page === 'opening' && openingId === null ? 'schedule' : page, openingId };
+}
