@@ -1,0 +1,49 @@
+import { text, under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+export const R32 = defineRule({
+  id: 'R-32',
+  title: 'A fail secure strike on a rated door is listed for it',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [under('openingProtectives'), text('nfpa80', '6.4.4', 'Latching hardware')],
+  confidence: 'secondary',
+  why: 'Only a keeper tested in fire, in a frame made for it, is known to hold the latch while the door burns.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: yes('fireRated'),
+      of: { family: ['strike'], failMode: ['secure'] },
+      items: ['fireListedStrike'],
+      says: 'The strike carries a fire listing that reaches this rating and this latch, and the cut-out in the frame was made under the frame’s label.',
+    },
+    {
+      key: 'b',
+      effect: 'permit',
+      when: yes('fireRated'),
+      of: { family: ['strike'], failMode: ['secure'], release: ['free'] },
+      says: 'A fail secure strike is allowed on a fire door: it grips the latch whenever it has no power, and the lever or bar still lets people out.',
+    },
+  ],
+  cases: cases(
+    ['rated door', rated, 'yes', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    ['unrated door in an unrated wall', unrated, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    ['rating not known', {}, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['a fail-safe strike is not meant', rated, 'no', { clause: 'a', on: 'strikeMortise/safe/free' }],
+    ['an electrified lock is not meant', rated, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['rated door', rated, 'yes', { clause: 'b', on: 'strikeCylindrical/secure/free' }],
+    ['unrated door in an unrated wall', unrated, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
+    ['rating not known', {}, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
+    ['a fail-safe strike is not waved through', rated, 'no', { clause: 'b', on: 'strikeMortise/safe/free' }],
+    [
+      'a strike with nothing to release it is not waved through',
+      rated,
+      'no',
+      { clause: 'b', on: 'strikeMortise/secure/none' },
+    ],
+    ['an electrified lock is not meant', rated, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
+  ),
+});

@@ -1,0 +1,95 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, any, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+const barThere = { ...rated, latch: 'rimExit' } as const;
+
+export const R34 = defineRule({
+  id: 'R-34',
+  title: 'A bar on a rated door is fire exit hardware',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [text('nfpa80', '6.4.4', 'Latching hardware'), under('panicHardware')],
+  confidence: 'secondary',
+  why: 'Panic hardware without the fire label can be dogged open or fail in fire, and then the door no longer latches.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: all(yes('fireRated'), any(yes('hasExitDevice'), yes('panicRequired'))),
+      items: ['fireExitHardware'],
+      says: 'The bar on this fire door carries a fire exit hardware label and has no mechanical dogging; one that is there and so labelled may stay.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: yes('fireRated'),
+      of: { exitDevice: true },
+      items: ['fireExitHardware'],
+      says: 'The exit device it works with is labelled fire exit hardware; its bar cannot be dogged down by key or wrench.',
+    },
+    {
+      key: 'c',
+      effect: 'finding',
+      field: 'exitHardwareFireListed',
+      severity: 'warn',
+      when: all(yes('fireRated'), yes('hasExitDevice'), no('exitHardwareFireListed')),
+      says: 'The bar found on this fire door shows no fire exit hardware label: it has to be exchanged.',
+    },
+  ],
+  cases: cases(
+    ['rated, rim device found', barThere, 'yes', { clause: 'a' }],
+    [
+      'rated, lever lock, but panic hardware needed',
+      {
+        ...rated,
+        latch: 'mortise',
+        panicPresent: false,
+        egressRole: 'exitAccess',
+        doorType: 'single',
+        occupancyGroup: 'A-2',
+        occupantLoad: 120,
+        readerSides: 'secure',
+      },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'rated office door with a lever',
+      {
+        ...rated,
+        latch: 'mortise',
+        panicPresent: false,
+        egressRole: 'exitAccess',
+        doorType: 'single',
+        occupancyGroup: 'B',
+        occupantLoad: 20,
+        roomUse: 'office',
+      },
+      'no',
+      { clause: 'a' },
+    ],
+    ['unrated door with a bar', { ...unrated, latch: 'rimExit' }, 'no', { clause: 'a' }],
+    ['rated, latch not surveyed', rated, 'unknown', { clause: 'a' }],
+    ['trim on a rated door', rated, 'yes', { clause: 'b', on: 'exitTrim/secure/free' }],
+    ['trim on an unrated door', unrated, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
+    ['lever lock on a rated door', rated, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    ['rating not known', {}, 'unknown', { clause: 'b', on: 'strikeRim/secure/free' }],
+    ['rated, bar without fire label', { ...barThere, exitHardwareFireListed: false }, 'yes', { clause: 'c' }],
+    ['rated, bar with fire label', { ...barThere, exitHardwareFireListed: true }, 'no', { clause: 'c' }],
+    [
+      'unrated, bar without fire label',
+      { ...unrated, latch: 'rimExit', exitHardwareFireListed: false },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'rated, no bar',
+      { ...rated, latch: 'mortise', panicPresent: false, exitHardwareFireListed: false },
+      'no',
+      { clause: 'c' },
+    ],
+    ['label not looked for', barThere, 'unknown', { clause: 'c' }],
+  ),
+});

@@ -1,0 +1,50 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+const nothingCloses = all(yes('fireRated'), is('closing', 'none'));
+
+export const R36 = defineRule({
+  id: 'R-36',
+  title: 'A fire door closes itself',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [under('fireDoorLatching'), text('nfpa80', '6.4.1', 'Closing devices')],
+  confidence: 'read',
+  note: 'The few exceptions (communicating doors between hotel sleeping rooms, elevator doors held on recall) are not asked in the survey; a reviewer applies them.',
+  why: 'A leaf that stays where it was left lets fire through, whatever lock is on it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'closing',
+      severity: 'warn',
+      when: nothingCloses,
+      says: 'Nothing closes this fire door today: it does not do its work until a closer or spring hinges are fitted.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: nothingCloses,
+      items: ['closer'],
+      says: 'A closer is added, strong enough to latch the leaf every time.',
+    },
+  ],
+  cases: cases(
+    ['rated, nothing closes it', { ...rated, closing: 'none' }, 'yes', { clause: 'a' }],
+    ['rated, self-closing', { ...rated, closing: 'selfClosing' }, 'no', { clause: 'a' }],
+    [
+      'rated, held open and closed by detection',
+      { ...rated, closing: 'automaticClosing' },
+      'no',
+      { clause: 'a' },
+    ],
+    ['unrated, nothing closes it', { ...unrated, closing: 'none' }, 'no', { clause: 'a' }],
+    ['closing not surveyed', rated, 'unknown', { clause: 'a' }],
+    ['rated, nothing closes it', { ...rated, closing: 'none' }, 'yes', { clause: 'b' }],
+    ['rated, self-closing', { ...rated, closing: 'selfClosing' }, 'no', { clause: 'b' }],
+    ['unrated, nothing closes it', { ...unrated, closing: 'none' }, 'no', { clause: 'b' }],
+    ['rating not known', { closing: 'none' }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,52 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+const boltOnly = all(yes('fireRated'), is('latch', 'deadboltOnly', 'hookbolt'));
+
+export const R37 = defineRule({
+  id: 'R-37',
+  title: 'A deadbolt alone does not latch a fire door',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
+  confidence: 'secondary',
+  note: 'A narrow-stile hookbolt is counted with the deadbolt. A dwelling entrance with a latch and a deadbolt is not meant.',
+  why: 'A bolt must be thrown by hand; a fire door has to latch each time it falls shut.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'latch',
+      severity: 'warn',
+      when: boltOnly,
+      says: 'This fire door has only a bolt that somebody must throw, so it is unlatched whenever nobody did.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: boltOnly,
+      items: ['latchingHardware'],
+      says: 'A labelled latch that engages by itself takes the place of the bolt.',
+    },
+  ],
+  cases: cases(
+    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'a' }],
+    ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'a' }],
+    [
+      'rated dwelling entrance, latch and deadbolt',
+      { ...rated, latch: 'boredPlusDeadbolt', roomUse: 'dwellingEntrance' },
+      'no',
+      { clause: 'a' },
+    ],
+    ['rated, mortise lock with deadbolt', { ...rated, latch: 'mortiseDeadbolt' }, 'no', { clause: 'a' }],
+    ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'a' }],
+    ['latch not surveyed', rated, 'unknown', { clause: 'a' }],
+    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'b' }],
+    ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'b' }],
+    ['rated, bored latch', { ...rated, latch: 'bored' }, 'no', { clause: 'b' }],
+    ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'b' }],
+    ['rating not known', { latch: 'deadboltOnly' }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,108 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+const nothingLatches = all(yes('fireRated'), is('latch', 'roller', 'pushPull'));
+
+export const R38 = defineRule({
+  id: 'R-38',
+  title: 'A fire door has a latch that engages',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
+  confidence: 'secondary',
+  note: 'A push/pull leaf is treated like a roller latch. Refusing is the safe side: a lock or exit device that latches is always at hand.',
+  why: 'Rollers, catches and push plates give way to the pressure of a fire; only a bolt in a strike holds.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'latch',
+      severity: 'warn',
+      when: nothingLatches,
+      says: 'No latch engages on this fire door today: a push plate, roller or catch does not hold it against fire.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: nothingLatches,
+      of: { family: ['strike', 'magnet', 'bolt', 'delayed'], keepsLatch: false },
+      says: 'It would be all that holds this fire door, and it is no latch: choose a lock or exit device that latches by itself.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: nothingLatches,
+      items: ['latchingHardware'],
+      says: 'Labelled hardware that latches by itself has to be fitted; the lock chosen here may be that hardware.',
+    },
+  ],
+  cases: cases(
+    ['rated, roller latch', { ...rated, latch: 'roller' }, 'yes', { clause: 'a' }],
+    ['rated, push/pull', { ...rated, latch: 'pushPull' }, 'yes', { clause: 'a' }],
+    ['rated, bored latch', { ...rated, latch: 'bored' }, 'no', { clause: 'a' }],
+    ['unrated, roller latch', { ...unrated, latch: 'roller' }, 'no', { clause: 'a' }],
+    ['latch not surveyed', rated, 'unknown', { clause: 'a' }],
+    [
+      'rated, roller latch, strike',
+      { ...rated, latch: 'roller' },
+      'yes',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'rated, push/pull, magnet',
+      { ...rated, latch: 'pushPull' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'rated, push/pull, bolt',
+      { ...rated, latch: 'pushPull' },
+      'yes',
+      { clause: 'b', on: 'boltMotor/safe/sensor' },
+    ],
+    [
+      'rated, push/pull, delayed magnet',
+      { ...rated, latch: 'pushPull' },
+      'yes',
+      { clause: 'b', on: 'delayedMagnet/safe/delayed' },
+    ],
+    [
+      'a delayed bar brings its latch',
+      { ...rated, latch: 'pushPull' },
+      'no',
+      { clause: 'b', on: 'delayedExitDevice/safe/delayed' },
+    ],
+    [
+      'a mortise lock brings its latch',
+      { ...rated, latch: 'pushPull' },
+      'no',
+      { clause: 'b', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'a retraction device latches without power',
+      { ...rated, latch: 'pushPull' },
+      'no',
+      { clause: 'b', on: 'latchRetractionMotor/secure/free' },
+    ],
+    [
+      'rated, mortise latch there',
+      { ...rated, latch: 'mortise' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'unrated, push/pull',
+      { ...unrated, latch: 'pushPull' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    ['rating not known', { latch: 'pushPull' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ['rated, roller latch', { ...rated, latch: 'roller' }, 'yes', { clause: 'c' }],
+    ['rated, push/pull', { ...rated, latch: 'pushPull' }, 'yes', { clause: 'c' }],
+    ['rated, rim device', { ...rated, latch: 'rimExit' }, 'no', { clause: 'c' }],
+    ['unrated, roller latch', { ...unrated, latch: 'roller' }, 'no', { clause: 'c' }],
+    ['latch not surveyed', rated, 'unknown', { clause: 'c' }],
+  ),
+});

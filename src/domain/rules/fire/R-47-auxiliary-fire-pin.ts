@@ -1,0 +1,34 @@
+import { text } from '../../codes/sections.ts';
+import { all, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+const pair = { ...rated, doorType: 'pair', lessBottomRod: true } as const;
+
+export const R47 = defineRule({
+  id: 'R-47',
+  title: 'Rods without a bottom rod need the fire pin',
+  family: 'fire',
+  book: 'ul',
+  cites: [
+    text('ul', '', 'Listing of vertical-rod fire exit hardware'),
+    text('nfpa80', '6.4.4', 'Latching hardware'),
+  ],
+  confidence: 'secondary',
+  why: 'Without a bottom rod the leaves part at the foot as they warp; a pin that springs out in the heat keeps them in line.',
+  clauses: [
+    {
+      effect: 'require',
+      when: all(yes('fireRated'), yes('isPair'), yes('lessBottomRod')),
+      items: ['auxiliaryFirePin'],
+      says: 'The auxiliary pin named in the listing of this rod device sits in the leaf edge; it acts at about 400 to 450 °F.',
+    },
+  ],
+  cases: cases(
+    ['rated pair without bottom rods', pair, 'yes'],
+    ['rated pair with bottom rods', { ...pair, lessBottomRod: false }, 'no'],
+    ['unrated pair without bottom rods', { ...pair, ...unrated }, 'no'],
+    ['single leaf', { ...pair, doorType: 'single' }, 'no'],
+    ['rods not looked at', { ...rated, doorType: 'pair' }, 'unknown'],
+  ),
+});

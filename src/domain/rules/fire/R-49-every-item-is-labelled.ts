@@ -1,0 +1,33 @@
+import { text, under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { rated, unrated } from './given.ts';
+
+export const R49 = defineRule({
+  id: 'R-49',
+  title: 'Every item on a fire door carries its own label',
+  family: 'fire',
+  book: 'nfpa80',
+  cites: [text('nfpa80', '6.4.4.1', 'Components'), under('openingProtectives')],
+  confidence: 'read',
+  note: 'That only labelled latching hardware is allowed was read; labelling item by item is secondary.',
+  why: 'One part that was never tested in fire decides how long the whole door lasts.',
+  clauses: [
+    {
+      effect: 'require',
+      when: yes('fireRated'),
+      items: ['fireLabelledHardware'],
+      says: 'Parts of several makers may be mixed here only if each one is listed for fire doors of this rating.',
+    },
+  ],
+  cases: cases(
+    ['rated door', rated, 'yes'],
+    [
+      'door said unrated in a rated corridor wall',
+      { fireRatingMin: 0, wallRatingMin: 60, wallKind: 'corridor' },
+      'yes',
+    ],
+    ['unrated door in an unrated wall', unrated, 'no'],
+    ['rating not known', {}, 'unknown'],
+  ),
+});
