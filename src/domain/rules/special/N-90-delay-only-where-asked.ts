@@ -1,0 +1,37 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, isKnown, no, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const on = 'delayedExitDevice/safe/delayed';
+
+export const N90 = defineRule({
+  id: 'N-90',
+  title: 'Delayed egress only where the owner asks',
+  family: 'special',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'A delay is never added to a way out unless somebody wants it and answers for it.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: any(not(all(isKnown('wishDelayedEgress'), yes('wishDelayedEgress'))), no('isEgress')),
+      of: { release: ['delayed'] },
+      says: 'Nobody asked to delay people here, or nobody leaves this way, so no delay is offered.',
+    },
+  ],
+  cases: cases(
+    ['owner asks', { wishDelayedEgress: true, egressRole: 'exteriorExit' }, 'no', { on }],
+    ['owner does not ask', { wishDelayedEgress: false, egressRole: 'exteriorExit' }, 'yes', { on }],
+    ['wish not recorded', { egressRole: 'exteriorExit' }, 'yes', { on }],
+    ['nothing known', {}, 'yes', { on }],
+    ['asked at a cabinet', { wishDelayedEgress: true, egressRole: 'noOccupiedSpace' }, 'yes', { on }],
+    ['asked, role not known', { wishDelayedEgress: true }, 'unknown', { on }],
+    [
+      'a free bar is not meant',
+      { wishDelayedEgress: false, egressRole: 'exteriorExit' },
+      'no',
+      { on: 'exitTrim/secure/free' },
+    ],
+  ),
+});

@@ -1,0 +1,86 @@
+import { under } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const on = 'delayedExitDevice/safe/delayed';
+const wish = { egressRole: 'exteriorExit', wishDelayedEgress: true, wishDelay30s: true } as const;
+const full = { ...wish, delay30sApproved: true, swingsWithEgress: true } as const;
+
+export const R86 = defineRule({
+  id: 'R-86',
+  title: 'A delay of 30 s needs the authority’s approval',
+  family: 'special',
+  book: 'ibc',
+  cites: [under('delayedEgress'), under('delayedEgressNfpa')],
+  confidence: 'read',
+  why: 'Fifteen seconds are the rule; doubling them is for the authority to decide, not for the owner.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: all(yes('isEgress'), yes('wishDelay30s')),
+      of: { release: ['delayed'] },
+      items: ['ahjApproval'],
+      says: 'A delay of 30 s needs the authority’s approval in writing; without it the delay is set to 15 s.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('isEgress'), yes('wishDelay30s')),
+      of: { release: ['delayed'] },
+      says: 'A reviewer holds the approval for 30 s against this door before it is issued.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(yes('isEgress'), yes('wishDelay30s'), yes('delay30sApproved'), yes('swingsWithEgress')),
+      of: { release: ['delayed'] },
+      items: ['signDelayed30'],
+      says: 'The sign on the leaf names 30 seconds, because that is the approved delay.',
+    },
+    {
+      key: 'd',
+      effect: 'finding',
+      field: 'delay30sApproved',
+      severity: 'warn',
+      when: all(yes('wishDelayedEgress'), yes('wishDelay30s'), no('delay30sApproved')),
+      says: 'A delay of 30 s is wanted but not approved; until the authority agrees in writing it is 15 s.',
+    },
+  ],
+  cases: cases(
+    ['30 s wanted', wish, 'yes', { clause: 'a', on }],
+    ['15 s will do', { ...wish, wishDelay30s: false }, 'no', { clause: 'a', on }],
+    ['cabinet', { ...wish, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on }],
+    ['length not asked', without(wish, 'wishDelay30s'), 'unknown', { clause: 'a', on }],
+    ['a free bar has no delay', wish, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['30 s wanted', wish, 'yes', { clause: 'b', on }],
+    ['15 s will do', { ...wish, wishDelay30s: false }, 'no', { clause: 'b', on }],
+    ['cabinet', { ...wish, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'b', on }],
+    ['length not asked', without(wish, 'wishDelay30s'), 'unknown', { clause: 'b', on }],
+    ['a free bar has no delay', wish, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
+    ['30 s approved, swings out', full, 'yes', { clause: 'c', on }],
+    ['30 s not approved', { ...full, delay30sApproved: false }, 'no', { clause: 'c', on }],
+    ['15 s', { ...full, wishDelay30s: false }, 'no', { clause: 'c', on }],
+    [
+      'swings toward the user: PULL sign instead',
+      { ...full, swingsWithEgress: false },
+      'no',
+      { clause: 'c', on },
+    ],
+    ['cabinet', { ...full, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on }],
+    ['approval not known', wish, 'unknown', { clause: 'c', on }],
+    ['a free bar', full, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
+    ['wanted, refused', { ...wish, delay30sApproved: false }, 'yes', { clause: 'd' }],
+    ['wanted, approved', { ...wish, delay30sApproved: true }, 'no', { clause: 'd' }],
+    [
+      'no delay wanted at all',
+      { ...wish, wishDelayedEgress: false, delay30sApproved: false },
+      'no',
+      { clause: 'd' },
+    ],
+    ['15 s wanted', { ...wish, wishDelay30s: false, delay30sApproved: false }, 'no', { clause: 'd' }],
+    ['approval not known', wish, 'unknown', { clause: 'd' }],
+  ),
+});

@@ -1,0 +1,88 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, nfpa101, no, not } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+import { abductionExcuse } from './conditions.ts';
+
+const on = 'magnet/safe/controlled';
+const free = 'mortiseLock/safe/free';
+const nursery = { clinicalArea: 'nurseryObstetric', abductionSystem: true, occupancyGroup: 'I-2' } as const;
+
+export const R92 = defineRule({
+  id: 'R-92',
+  title: 'Newborn, pediatric and emergency units',
+  family: 'special',
+  book: 'ibc',
+  cites: [under('controlledEgress'), under('controlledEgressNfpa')],
+  confidence: 'secondary',
+  note: 'The exception for nurseries was read in a text amended by a state. Beside NFPA 101 it is not offered, because its security-needs lock keeps automatic release.',
+  why: 'Infants are stolen and children run, yet only one of these units is excused from automatic release.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'must',
+      when: is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+      of: { release: ['controlled', 'clinical', 'delayed'] },
+      says: 'A reviewer chooses between controlled egress, a security-needs lock and a delay with tags for this unit.',
+    },
+    {
+      key: 'b',
+      effect: 'permit',
+      when: all(abductionExcuse, not(nfpa101())),
+      of: { release: ['controlled'] },
+      says: 'With a listed child-abduction system this door may do without automatic release, release on power loss, remote switch and the one-door limit.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: is('clinicalArea', 'pediatric', 'emergency'),
+      of: { release: ['controlled'] },
+      says: 'Pediatric and emergency units have no exception: the full set with automatic release applies, whatever system tags the children.',
+    },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: all(is('clinicalArea', 'nurseryObstetric'), no('abductionSystem')),
+      of: { release: ['controlled'] },
+      says: 'Without a listed child-abduction system the nursery has no exception, so the full set applies.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      [on, 'mortiseLock/secure/clinical', 'delayedExitDevice/safe/delayed'],
+      'nursery',
+      nursery,
+      'yes',
+      'a',
+    ),
+    ['children’s ward', { clinicalArea: 'pediatric' }, 'yes', { clause: 'a', on }],
+    ['emergency department', { clinicalArea: 'emergency' }, 'yes', { clause: 'a', on }],
+    ['psychiatric ward', { clinicalArea: 'psychiatric' }, 'no', { clause: 'a', on }],
+    ['area not known', {}, 'unknown', { clause: 'a', on }],
+    ['a free lever', nursery, 'no', { clause: 'a', on: free }],
+    ['nursery with system', nursery, 'yes', { clause: 'b', on }],
+    ['nursery with system, both books', nursery, 'no', { clause: 'b', on, basis: { nfpa101: 2021 } }],
+    ['nursery without system', { ...nursery, abductionSystem: false }, 'no', { clause: 'b', on }],
+    ['children’s ward with system', { ...nursery, clinicalArea: 'pediatric' }, 'no', { clause: 'b', on }],
+    ['birth center in B', { ...nursery, occupancyGroup: 'B' }, 'no', { clause: 'b', on }],
+    ['system not asked', without(nursery, 'abductionSystem'), 'unknown', { clause: 'b', on }],
+    ['clinical lock is another thing', nursery, 'no', { clause: 'b', on: 'mortiseLock/secure/clinical' }],
+    ['children’s ward', { clinicalArea: 'pediatric' }, 'yes', { clause: 'c', on }],
+    ['emergency department', { clinicalArea: 'emergency' }, 'yes', { clause: 'c', on }],
+    ['nursery', nursery, 'no', { clause: 'c', on }],
+    ['area not known', {}, 'unknown', { clause: 'c', on }],
+    ['a free lever', { clinicalArea: 'emergency' }, 'no', { clause: 'c', on: free }],
+    ['nursery without system', { ...nursery, abductionSystem: false }, 'yes', { clause: 'd', on }],
+    ['nursery with system', nursery, 'no', { clause: 'd', on }],
+    [
+      'children’s ward without system',
+      { clinicalArea: 'pediatric', abductionSystem: false },
+      'no',
+      { clause: 'd', on },
+    ],
+    ['system not asked', { clinicalArea: 'nurseryObstetric' }, 'unknown', { clause: 'd', on }],
+    ['a free lever', { ...nursery, abductionSystem: false }, 'no', { clause: 'd', on: free }],
+  ),
+});

@@ -1,0 +1,66 @@
+import { under } from '../../codes/sections.ts';
+import { all, atLeast, not } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { controlledExcuse, nfpaAlone } from './conditions.ts';
+
+const on = 'magnet/safe/controlled';
+const free = 'mortiseLock/safe/free';
+const second = { controlledDoorsOnPath: 1, clinicalArea: 'other' } as const;
+const nursery = {
+  controlledDoorsOnPath: 1,
+  clinicalArea: 'nurseryObstetric',
+  abductionSystem: true,
+  occupancyGroup: 'I-2',
+} as const;
+const alone = { ibc: null, nfpa101: 2021 } as const;
+
+export const R93 = defineRule({
+  id: 'R-93',
+  title: 'One controlled door before an exit',
+  family: 'special',
+  book: 'ibc',
+  cites: [under('controlledEgress')],
+  confidence: 'secondary',
+  note: 'Read in a state variant. NFPA 101 counts locks on a door, not doors on a way; there a reviewer decides.',
+  why: 'Staff cannot be at two locked doors at once.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(
+        not(nfpaAlone),
+        atLeast('controlledDoorsOnPath', 'controlledDoorsPerPathIbc'),
+        not(controlledExcuse),
+      ),
+      of: { release: ['controlled'] },
+      says: 'Another controlled door stands on the same way before an exit, and only one is allowed.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: atLeast('controlledDoorsOnPath', 1),
+      of: { release: ['controlled'] },
+      says: 'More than one controlled door stands on this way out; a reviewer confirms which exception or which book allows it.',
+    },
+  ],
+  cases: cases(
+    ['second controlled door', second, 'yes', { clause: 'a', on }],
+    ['the only one', { ...second, controlledDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
+    ['psychiatric ward', { ...second, clinicalArea: 'psychiatric' }, 'no', { clause: 'a', on }],
+    ['memory care', { ...second, clinicalArea: 'cognitive' }, 'no', { clause: 'a', on }],
+    ['nursery with system', nursery, 'no', { clause: 'a', on }],
+    ['nursery without system', { ...nursery, abductionSystem: false }, 'yes', { clause: 'a', on }],
+    ['children’s ward with system', { ...nursery, clinicalArea: 'pediatric' }, 'yes', { clause: 'a', on }],
+    ['nursery in I-1', { ...nursery, occupancyGroup: 'I-1.2' }, 'yes', { clause: 'a', on }],
+    ['number not known', { clinicalArea: 'other' }, 'unknown', { clause: 'a', on }],
+    ['NFPA 101 alone', second, 'no', { clause: 'a', on, basis: alone }],
+    ['both books', second, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
+    ['no book', second, 'yes', { clause: 'a', on, basis: { ibc: null } }],
+    ['a free lever', second, 'no', { clause: 'a', on: free }],
+    ['second controlled door', second, 'yes', { clause: 'b', on }],
+    ['the only one', { ...second, controlledDoorsOnPath: 0 }, 'no', { clause: 'b', on }],
+    ['number not known', {}, 'unknown', { clause: 'b', on }],
+    ['a free lever', second, 'no', { clause: 'b', on: free }],
+  ),
+});

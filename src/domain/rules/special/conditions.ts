@@ -1,0 +1,20 @@
+import { all, any, ibc, is, nfpa101, not, yes } from '../../logic/condition.ts';
+
+/** NFPA 101 is the only adopted book, so what it leaves open is not closed by the stricter IBC beside it. */
+export const nfpaAlone = all(nfpa101(), not(ibc()));
+
+/** IBC exception 2 to controlled egress: a listed child-abduction system in a hospital’s nursery or obstetric area. */
+export const abductionExcuse = all(
+  is('clinicalArea', 'nurseryObstetric'),
+  yes('abductionSystem'),
+  is('occupancyGroup', 'I-2'),
+);
+
+/** IBC exceptions 1 and 2: automatic release, power-loss release, remote switch and one-door limit fall away. */
+export const controlledExcuse = any(is('clinicalArea', 'psychiatric', 'cognitive'), abductionExcuse);
+
+/** What is left of those exceptions beside NFPA 101, whose security-needs lock always releases by itself. */
+export const releaseExcuse = any(
+  is('clinicalArea', 'psychiatric', 'cognitive'),
+  all(abductionExcuse, not(nfpa101())),
+);
