@@ -1,0 +1,28 @@
+import { text } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T02 = defineRule({
+  id: 'T-02',
+  title: 'No fail-safe strike on a labelled door',
+  family: 'traps',
+  book: 'nfpa80',
+  cites: [text('nfpa80', '6.4.4', 'Latching hardware')],
+  confidence: 'secondary',
+  why: 'Fail-safe strikes are not listed for fire doors, and the label stays a promise even where the drawing asks no rating.',
+  clauses: [
+    {
+      effect: 'prohibit',
+      when: yes('labelSeen'),
+      of: { family: ['strike'], failMode: ['safe'] },
+      says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labelled door.',
+    },
+  ],
+  cases: cases(
+    ['labelled door', { labelSeen: true }, 'yes', { on: 'strikeMortise/safe/free' }],
+    ['no label', { labelSeen: false }, 'no', { on: 'strikeMortise/safe/free' }],
+    ['label not looked for', {}, 'unknown', { on: 'strikeMortise/safe/free' }],
+    ['a fail-secure strike may be listed', { labelSeen: true }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['a fail-safe lock keeps its latch', { labelSeen: true }, 'no', { on: 'mortiseLock/safe/free' }],
+  ),
+});

@@ -1,0 +1,33 @@
+import { text } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T05 = defineRule({
+  id: 'T-05',
+  title: 'The fire alarm cuts the magnet’s power directly',
+  family: 'traps',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'practice',
+  why: 'A controller that hangs keeps its relay, and the magnet, where they were.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: yes('fireAlarm'),
+      of: { device: ['magnet', 'shearMagnet', 'delayedMagnet'] },
+      says: 'Where the fire alarm releases the magnet it cuts the lock power itself and holds it off until reset; a relay of the access controller alone is not enough.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['magnet/safe/sensor', 'shearMagnet/safe/doorSwitch', 'delayedMagnet/safe/delayed'],
+      'building with fire alarm',
+      { fireAlarm: true },
+      'yes',
+    ),
+    ['no fire alarm', { fireAlarm: false }, 'no', { on: 'magnet/safe/sensor' }],
+    ['not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+    ['a lock lets people out by hand', { fireAlarm: true }, 'no', { on: 'mortiseLock/secure/free' }],
+  ),
+});

@@ -1,0 +1,68 @@
+import { text } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T16 = defineRule({
+  id: 'T-16',
+  title: 'Door that pushes on its latch',
+  family: 'traps',
+  book: 'practice',
+  cites: [text('bhma', 'A156.31', 'Electric strikes, optional preload test'), text('practice', '')],
+  confidence: 'secondary',
+  why: 'Gasket, warp or stack pressure binds the keeper, and release under load is only an optional strike test.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['preloadStrike'],
+      when: yes('latchPreload'),
+      of: { family: ['strike'] },
+      says: 'The door pushes on its latch: a strike tested to release under preload, or the door is put right first.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: yes('latchPreload'),
+      of: { device: ['shearMagnet', 'boltSolenoid', 'boltMotor', 'glassPatchLock'] },
+      says: 'The door pushes on its latch: a bolt or a shear magnet binds under side load, so put the door right first.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['strikeMortise/secure/free', 'strikeRim/safe/free'],
+      'gasketed door',
+      { latchPreload: true },
+      'yes',
+      'a',
+    ),
+    ['closes freely', { latchPreload: false }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    ['not tried', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    [
+      'a lever draws its latch by hand',
+      { latchPreload: true },
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    ...onEach(
+      [
+        'shearMagnet/safe/sensor',
+        'boltSolenoid/safe/sensor',
+        'boltMotor/secure/sensor',
+        'glassPatchLock/safe/sensor',
+      ],
+      'side load',
+      { latchPreload: true },
+      'yes',
+      'b',
+    ),
+    ['no side load', { latchPreload: false }, 'no', { clause: 'b', on: 'shearMagnet/safe/sensor' }],
+    ['side load not tried', {}, 'unknown', { clause: 'b', on: 'shearMagnet/safe/sensor' }],
+    [
+      'a direct-hold magnet does not bind',
+      { latchPreload: true },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+  ),
+});

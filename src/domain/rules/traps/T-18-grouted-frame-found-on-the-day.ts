@@ -1,0 +1,28 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, isKnown, not } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T18 = defineRule({
+  id: 'T-18',
+  title: 'Grouted frame found on the day',
+  family: 'traps',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'secondary',
+  why: 'Grout fills the pocket and the wire’s way, and costs about an hour of chiselling when nobody knew.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'frameGrouted',
+      severity: 'warn',
+      when: all(is('frameMaterial', 'hollowMetal'), not(isKnown('frameGrouted'))),
+      says: 'Tap the steel frame or drill a pilot hole: whether it is grouted decides strike, wire and hours.',
+    },
+  ],
+  cases: cases(
+    ['steel frame, not tapped', { frameMaterial: 'hollowMetal' }, 'yes'],
+    ['steel frame, hollow', { frameMaterial: 'hollowMetal', frameGrouted: false }, 'no'],
+    ['wood frame', { frameMaterial: 'wood' }, 'no'],
+    ['frame not surveyed', {}, 'unknown'],
+  ),
+});

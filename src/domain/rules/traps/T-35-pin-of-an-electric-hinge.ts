@@ -1,0 +1,28 @@
+import { text } from '../../codes/sections.ts';
+import { is } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T35 = defineRule({
+  id: 'T-35',
+  title: 'The pin of an electric hinge',
+  family: 'traps',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'secondary',
+  why: 'The wires run through the knuckle, and driving the pin out shears them.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: is('hinges', 'butt'),
+      of: { transfer: true },
+      says: 'If the transfer is a wired hinge, mark it: its pin is never driven out, the leaf is taken off by the screws.',
+    },
+  ],
+  cases: cases(
+    ...onEach(['mortiseLock/secure/free', 'exitTrim/secure/free'], 'butt hinges', { hinges: 'butt' }, 'yes'),
+    ['pivots', { hinges: 'pivot' }, 'no', { on: 'mortiseLock/secure/free' }],
+    ['hanging not surveyed', {}, 'unknown', { on: 'mortiseLock/secure/free' }],
+    ['a strike needs no transfer', { hinges: 'butt' }, 'no', { on: 'strikeMortise/secure/free' }],
+  ),
+});

@@ -1,0 +1,91 @@
+import { text } from '../../codes/sections.ts';
+import { is } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const T45 = defineRule({
+  id: 'T-45',
+  title: 'Operator against a lock whose latch stays out',
+  family: 'traps',
+  book: 'practice',
+  cites: [text('practice', '')],
+  confidence: 'practice',
+  why: 'Locking or unlocking a lever leaves the latch in its strike, and the operator drives against it in either fail mode.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: is('operator', 'lowEnergy', 'fullPower'),
+      of: { device: ['mortiseLock', 'cylindricalLock', 'narrowStileLatch', 'batteryLock'] },
+      says: 'The latch of this lock stays out while the operator drives: use latch retraction, a strike, or a lock that draws its own latch.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: is('operator', 'lowEnergy', 'fullPower'),
+      of: { device: ['mechanicalLock', 'gateLock', 'delayedExitDevice'] },
+      says: 'Nothing draws this latch for the operator: it can serve only while the door is unlatched by other means.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      [
+        'mortiseLock/secure/free',
+        'mortiseLock/safe/free',
+        'cylindricalLock/secure/free',
+        'narrowStileLatch/secure/free',
+        'batteryLock/asIs/free',
+      ],
+      'low-energy operator',
+      { operator: 'lowEnergy' },
+      'yes',
+      'a',
+    ),
+    ['full-power operator', { operator: 'fullPower' }, 'yes', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'power assist helps a person who turned the lever',
+      { operator: 'powerAssist' },
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    ['no operator', { operator: 'none' }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['operator not surveyed', {}, 'unknown', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'a strike frees the latch',
+      { operator: 'lowEnergy' },
+      'no',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    ...onEach(
+      ['mechanicalLock/none/free', 'gateLock/secure/free', 'delayedExitDevice/safe/delayed'],
+      'low-energy operator',
+      { operator: 'lowEnergy' },
+      'yes',
+      'b',
+    ),
+    [
+      'full-power operator, mechanical lock',
+      { operator: 'fullPower' },
+      'yes',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'no operator, mechanical lock',
+      { operator: 'none' },
+      'no',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'operator not surveyed, mechanical lock',
+      {},
+      'unknown',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'retraction draws the latch',
+      { operator: 'lowEnergy' },
+      'no',
+      { clause: 'b', on: 'latchRetractionMotor/secure/free' },
+    ],
+  ),
+});
