@@ -1,0 +1,45 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { decideAll } from '../src/domain/decide/decide.ts';
+import { deviceIds, devices } from '../src/domain/devices/devices.ts';
+import { openingsInOrder, type Project, projectSchema } from '../src/domain/model/project.ts';
+import { saveProjectText } from '../src/domain/versions/file.ts';
+import { demoBuilding } from './demo/demoBuilding.ts';
+import { buildProject } from './demo/kit.ts';
+
+/**
+ * Writes the demo projects. Edit the rows in scripts/demo, run `npx tsx scripts/demo.ts`, commit both. Given
+ * --show it also prints what each opening was decided to be.
+ */
+const folder = fileURLToPath(new URL('../demo-data/', import.meta.url));
+mkdirSync(folder, { recursive: true });
+
+function write(file: string, project: Project): void {
+  const checked = projectSchema.safeParse(project);
+  if (!checked.success) throw new Error(`${file}: ${JSON.stringify(checked.error.issues.slice(0, 5))}`);
+  writeFileSync(`${folder}${file}`, saveProjectText(project));
+  report(file, project);
+}
+
+function report(file: string, project: Project): void {
+  const decisions = decideAll(project);
+  const chosen = new Set<string>();
+  for (const opening of openingsInOrder(project)) {
+    const decision = decisions.get(opening.id);
+    if (!decision) continue;
+    if (decision.chosen && !decision.overridden) chosen.add(decision.chosen.candidate.deviceId);
+    if (process.argv.includes('--show')) {
+      const open = decision.open[0];
+      const why = open
+        ? `${open.candidate.id} waits on ${open.because.map((step) => step.rule.id).join(' ')}`
+        : '';
+      console.log([opening.mark, decision.state, decision.chosen?.candidate.id ?? '-', why].join('  '));
+    }
+  }
+  const never = deviceIds.filter((id) => !chosen.has(id)).map((id) => devices[id].name);
+  console.log(
+    `${file}: ${Object.keys(project.openings).length} openings. Never chosen: ${never.join('; ') || 'none'}.`,
+  );
+}
+
+write('demo-building.json', buildProject(demoBuilding));

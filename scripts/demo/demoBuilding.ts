@@ -1,0 +1,30 @@
+import type { BuildingRows } from './kit.ts';
+import { groundDoors } from './ground.ts';
+import { officeDoors } from './offices.ts';
+import { demoFloors, demoSpaces } from './spaces.ts';
+
+/** An invented building with one of everything, so that every screen has something to show. */
+export const demoBuilding: BuildingRows = {
+  id: 'demo-building',
+  name: 'Demo building',
+  notes: 'Invented. Some openings are wrong on purpose; their notes or space names say so.',
+  building: {
+    sprinklered: true,
+    detectionThroughout: true,
+    fireAlarm: true,
+    voiceAlarm: false,
+    highRise: false,
+    storiesAboveGrade: 5,
+    fireCommandCenter: true,
+    attendedStation: true,
+    basisConfirmed: true,
+    amendmentsReviewed: true,
+    cityKeepsFourStoryLimit: false,
+    cityKeepsPublicDisarm: false,
+    oshaWorkplace: true,
+    federalHealthCare: false,
+  },
+  floors: demoFloors,
+  spaces: demoSpaces,
+  doors: [...groundDoors, ...officeDoors],
+};
