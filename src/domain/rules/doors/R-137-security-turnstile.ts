@@ -1,0 +1,174 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, no, over, under as below, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const barrier = all(yes('isEgress'), is('doorType', 'turnstileSecurity'));
+
+export const R137 = defineRule({
+  id: 'R-137',
+  title: 'Security turnstile with powered barrier',
+  family: 'doors',
+  book: 'ibc',
+  cites: [under('turnstiles')],
+  confidence: 'memory',
+  note: 'That the clause came with the 2018 edition was read second-hand; its conditions are from general knowledge. Without sprinklers it is refused on the safe side.',
+  why: 'A powered barrier holds people in the way out, so it needs every release that a lock against leaving needs.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(barrier, no('sprinklered')),
+      says: 'A powered barrier may stand in a way out only where the building is sprinklered throughout.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: barrier,
+      items: [
+        'powerLossRelease',
+        'pushToExit',
+        'fireAlarmRelease',
+        'detectionRelease',
+        'overrideReset',
+        'accessibleLane',
+      ],
+      says: 'The barrier opens on loss of power, on a manual release that cuts its power for at least 30 s, and on fire alarm, sprinkler or detection until reset; an accessible lane or door stands beside it.',
+    },
+    {
+      key: 'c',
+      effect: 'modify',
+      trade: 'doorSupplier',
+      when: all(barrier, below('clearWidthIn', 'securityLaneIn')),
+      says: 'The lane is {clearWidthIn} wide and needs 22 in.',
+    },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: all(
+        barrier,
+        below('clearWidthIn', 'securityLaneByWidthIn'),
+        over('occupantLoad', 'turnstileLoad'),
+      ),
+      says: 'A lane narrower than 32 in counts for 50 people at most; {occupantLoad} need other ways out.',
+    },
+    {
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: barrier,
+      says: 'A reviewer confirms the barrier, its releases and the people it is counted for.',
+    },
+  ],
+  cases: cases(
+    [
+      'no sprinklers',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: false },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'sprinklered',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: true },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'waist-high turnstile',
+      { egressRole: 'exitAccess', doorType: 'turnstile', sprinklered: false },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'sealed off',
+      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', sprinklered: false },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'sprinklers not surveyed',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity' },
+      'unknown',
+      { clause: 'a' },
+    ],
+    ['lobby barrier', { egressRole: 'exitAccess', doorType: 'turnstileSecurity' }, 'yes', { clause: 'b' }],
+    ['lobby barrier', { egressRole: 'exitAccess', doorType: 'turnstileSecurity' }, 'yes', { clause: 'e' }],
+    ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'b' }],
+    ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'e' }],
+    ['sealed off', { egressRole: 'sealedOff', doorType: 'turnstileSecurity' }, 'no', { clause: 'b' }],
+    ['sealed off', { egressRole: 'sealedOff', doorType: 'turnstileSecurity' }, 'no', { clause: 'e' }],
+    ['role not known', { doorType: 'turnstileSecurity' }, 'unknown', { clause: 'b' }],
+    ['role not known', { doorType: 'turnstileSecurity' }, 'unknown', { clause: 'e' }],
+    [
+      'lane of 21-1/2 in',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 21.5 },
+      'yes',
+      { clause: 'c' },
+    ],
+    [
+      'lane of 22 in',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 22 },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'lane of 21 in',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 21 },
+      'yes',
+      { clause: 'c' },
+    ],
+    [
+      'narrow hinged door',
+      { egressRole: 'exitAccess', doorType: 'single', clearWidthIn: 21 },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'sealed off',
+      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', clearWidthIn: 21 },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'lane not measured',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity' },
+      'unknown',
+      { clause: 'c' },
+    ],
+    [
+      'lane of 31 in for 51',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 51 },
+      'yes',
+      { clause: 'd' },
+    ],
+    [
+      'lane of 32 in for 51',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 32, occupantLoad: 51 },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'lane of 31 in for 50',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 50 },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'narrow hinged door',
+      { egressRole: 'exitAccess', doorType: 'single', clearWidthIn: 31, occupantLoad: 51 },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'sealed off',
+      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 51 },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'load not known',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31 },
+      'unknown',
+      { clause: 'd' },
+    ],
+  ),
+});

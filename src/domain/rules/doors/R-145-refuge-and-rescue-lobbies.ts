@@ -1,0 +1,152 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, not } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const waiting = is('roomUse', 'areaOfRefuge', 'rescueElevatorLobby');
+
+export const R145 = defineRule({
+  id: 'R-145',
+  title: 'Nothing locks people away from a refuge or a rescue stair',
+  family: 'doors',
+  book: 'ibc',
+  cites: [under('accessibleEgress'), under('rescueElevators')],
+  confidence: 'memory',
+  note: 'From general knowledge; the refusals are on the safe side.',
+  why: 'People who cannot use the stair wait here for rescue.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(is('roomUse', 'areaOfRefuge'), not(is('egressRole', 'stairEntry'))),
+      of: { not: { device: ['mechanicalLock'], release: ['free'] } },
+      says: 'The way into an area of refuge takes no lock, electric or keyed.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(waiting, is('egressRole', 'stairEntry')),
+      of: { not: { release: ['free', 'stairReentry'] } },
+      says: 'The door from a refuge or rescue lobby into the stair opens from the waiting side by one motion, always.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(is('roomUse', 'areaOfRefuge'), not(is('egressRole', 'stairEntry'))),
+      items: ['passageFunction'],
+      says: 'The entry side of the refuge stays free: passage function.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      when: waiting,
+      items: ['twoWayCommunication'],
+      says: 'The two-way communication of the waiting place is kept, and nothing new hides it.',
+    },
+    {
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: waiting,
+      says: 'A reviewer confirms that people can reach the waiting place and the stair behind it.',
+    },
+  ],
+  cases: cases(
+    [
+      'reader lock before a refuge',
+      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
+      'yes',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'key lock before a refuge',
+      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
+      'yes',
+      { clause: 'a', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'magnet before a refuge',
+      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'plain lever',
+      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
+      'no',
+      { clause: 'a', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'refuge behind a stair door',
+      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
+      'no',
+      { clause: 'a', on: 'mortiseLock/safe/free' },
+    ],
+    [
+      'office',
+      { roomUse: 'office', egressRole: 'exitAccess' },
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'rescue elevator lobby',
+      { roomUse: 'rescueElevatorLobby', egressRole: 'exitAccess' },
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'role not known',
+      { roomUse: 'areaOfRefuge' },
+      'unknown',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'magnet at the stair',
+      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'magnet at the stair',
+      { roomUse: 'rescueElevatorLobby', egressRole: 'stairEntry' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'free lock at the stair',
+      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
+      'no',
+      { clause: 'b', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      're-entry lock at the stair',
+      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
+      'no',
+      { clause: 'b', on: 'mortiseLock/safe/stairReentry' },
+    ],
+    [
+      'office at the stair',
+      { roomUse: 'office', egressRole: 'stairEntry' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'lobby away from the stair',
+      { roomUse: 'rescueElevatorLobby', egressRole: 'exitAccess' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    ['room not known', { egressRole: 'stairEntry' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ['way into a refuge', { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' }, 'yes', { clause: 'c' }],
+    ['stair door', { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' }, 'no', { clause: 'c' }],
+    ['office', { roomUse: 'office', egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
+    ['role not known', { roomUse: 'areaOfRefuge' }, 'unknown', { clause: 'c' }],
+    ['waiting place', { roomUse: 'areaOfRefuge' }, 'yes', { clause: 'd' }],
+    ['waiting place', { roomUse: 'areaOfRefuge' }, 'yes', { clause: 'e' }],
+    ['waiting place', { roomUse: 'rescueElevatorLobby' }, 'yes', { clause: 'd' }],
+    ['waiting place', { roomUse: 'rescueElevatorLobby' }, 'yes', { clause: 'e' }],
+    ['office', { roomUse: 'office' }, 'no', { clause: 'd' }],
+    ['office', { roomUse: 'office' }, 'no', { clause: 'e' }],
+    ['room not known', {}, 'unknown', { clause: 'd' }],
+    ['room not known', {}, 'unknown', { clause: 'e' }],
+  ),
+});
