@@ -116,16 +116,17 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       return saving.kind === 'readOnly' ? { ok: false, says: saving.says, problem: null } : undefined;
     };
 
-    /** Applies and logs; `move` says where the step goes in the history. */
+    /** Applies and logs; `move` says where the step goes in the history. Undo and redo go to states that were. */
     const apply = (
       label: string,
       edits: readonly Edit[],
       move: (slice: DocumentSlice, step: Step) => Omit<DocumentSlice, 'project'>,
+      again: 'new' | 'again' = 'again',
       at = needs.clock(),
       by = needs.by(),
     ): Dispatched => {
       const before = get().document;
-      const applied = applyEdits(before.project, edits);
+      const applied = applyEdits(before.project, edits, again === 'again');
       if (!applied.ok) {
         return { ok: false, says: commandProblemInWords(applied.problem), problem: applied.problem };
       }
@@ -157,6 +158,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
           label,
           stamped(edits, at, by),
           (slice, step) => ({ past: [...slice.past, step].slice(-historyLimit), future: [] }),
+          'new',
           at,
           by,
         );

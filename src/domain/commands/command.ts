@@ -109,12 +109,16 @@ export function commandProblemInWords(problem: CommandProblem): string {
   }
 }
 
-/** Applies edits in order; all or nothing. The inverse undoes them when applied in the order given. */
-export function applyEdits(project: Project, list: readonly Edit[]): Applied {
+/**
+ * Applies edits in order; all or nothing. The inverse undoes them when applied in the order given. Taking back
+ * asks only for the right shape: an imported project may hold what a new edit may not bring in (two openings of
+ * one mark), and undo must be able to return to it.
+ */
+export function applyEdits(project: Project, list: readonly Edit[], takingBack = false): Applied {
   let current = project;
   const inverse: Edit[] = [];
   for (const edit of list) {
-    const step = applyEdit(current, edit);
+    const step = applyEdit(current, edit, takingBack);
     if (!step.ok) return step;
     current = step.project;
     inverse.unshift(...step.inverse);
@@ -126,8 +130,8 @@ const done = (project: Project, ...inverse: Edit[]): Applied => ({ ok: true, pro
 const refused = (problem: CommandProblem): Applied => ({ ok: false, problem });
 
 /** The words of the field first, then the whole shape: a half-made opening must not get into the document. */
-function applyEdit(project: Project, edit: Edit): Applied {
-  const applied = applyShaped(project, edit);
+function applyEdit(project: Project, edit: Edit, takingBack: boolean): Applied {
+  const applied = applyShaped(project, edit, takingBack);
   if (!applied.ok) return applied;
   const parsed = editSchema.safeParse(edit);
   if (parsed.success) return applied;
@@ -136,10 +140,10 @@ function applyEdit(project: Project, edit: Edit): Applied {
   return refused({ kind: 'badValue', field, says: `${field}: ${issue?.message ?? 'this does not fit.'}` });
 }
 
-function applyShaped(project: Project, edit: Edit): Applied {
+function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied {
   switch (edit.kind) {
     case 'setProject': {
-      if (edit.field === 'name' && edit.value.trim() === '') {
+      if (edit.field === 'name' && edit.value.trim() === '' && !takingBack) {
         return refused({ kind: 'badValue', field: 'name', says: 'A project needs a name.' });
       }
       return done({ ...project, [edit.field]: edit.value }, { ...edit, value: project[edit.field] });
@@ -180,7 +184,7 @@ function applyShaped(project: Project, edit: Edit): Applied {
       );
     }
     case 'putOpening': {
-      if (edit.value !== null && markIsTaken(project, edit.id, edit.value.mark)) {
+      if (edit.value !== null && !takingBack && markIsTaken(project, edit.id, edit.value.mark)) {
         return refused({ kind: 'markTaken', mark: edit.value.mark });
       }
       return done(
@@ -203,7 +207,7 @@ function applyShaped(project: Project, edit: Edit): Applied {
             says: parsed.error.issues[0]?.message ?? 'Bad mark.',
           });
         }
-        if (markIsTaken(project, edit.id, parsed.data))
+        if (!takingBack && markIsTaken(project, edit.id, parsed.data))
           return refused({ kind: 'markTaken', mark: parsed.data });
       }
       const value = edit.field === 'notes' ? (edit.value ?? '') : edit.value;

@@ -1,0 +1,202 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { known } from '../model/fact.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
+import type { Amendment, Opening, Project } from '../model/project.ts';
+import { aCommand, anEdit, aProject } from '../testing/arbitraries.ts';
+import {
+  applyEdits,
+  type Command,
+  commandProblemInWords,
+  commandSchema,
+  type Edit,
+  editSchema,
+} from './command.ts';
+
+function house(): Project {
+  return {
+    ...newProject('p', 'House'),
+    openings: { a: newOpening('a', '101'), b: newOpening('b', '102') },
+  };
+}
+
+function must(project: Project, edits: readonly Edit[], takingBack = false) {
+  const applied = applyEdits(project, edits, takingBack);
+  if (!applied.ok) throw new Error(`${applied.problem.kind}: ${commandProblemInWords(applied.problem)}`);
+  return applied;
+}
+
+describe('edits and their inverses', () => {
+  test('for any project and edits: applying the inverse gives back a deeply equal document', () => {
+    fc.assert(
+      fc.property(aProject, fc.array(anEdit, { minLength: 1, maxLength: 6 }), (project, edits) => {
+        const before = structuredClone(project);
+        const applied = applyEdits(project, edits);
+        expect(project).toEqual(before);
+        if (!applied.ok) return;
+        const undone = must(applied.project, applied.inverse, true);
+        expect(undone.project).toEqual(before);
+        expect(must(undone.project, undone.inverse, true).project).toEqual(applied.project);
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  test('every kind of edit was generated and accepted', () => {
+    const kinds = new Set<string>();
+    fc.assert(
+      fc.property(aProject, anEdit, (project, edit) => {
+        if (applyEdits(project, [edit]).ok) kinds.add(edit.kind);
+      }),
+      { numRuns: 2000 },
+    );
+    const all = editSchema.options.map((option) => option.shape.kind.value);
+    expect([...kinds].toSorted()).toEqual([...all].toSorted());
+  });
+
+  test('an edit leaves every object it does not touch as it is', () => {
+    const project = house();
+    const { project: after } = must(project, [
+      { kind: 'setFact', id: 'b', fact: 'latch', value: known('mortise') },
+    ]);
+    expect(after.openings['a']).toBe(project.openings['a']);
+    expect(after.building).toBe(project.building);
+    expect(after.basis).toBe(project.basis);
+    expect(after.openings['b']).not.toBe(project.openings['b']);
+  });
+
+  test('a removed amendment comes back at its old place', () => {
+    const amendment = (id: string): Amendment => ({
+      id,
+      says: 'No magnets.',
+      source: 'Letter',
+      effect: 'prohibit',
+      when: {},
+      devices: [],
+      releases: [],
+      failModes: [],
+    });
+    const project = { ...house(), amendments: ['z', 'm', 'a'].map(amendment) };
+    const removed = must(project, [{ kind: 'putAmendment', id: 'm', value: null }]);
+    expect(removed.project.amendments.map((one) => one.id)).toEqual(['z', 'a']);
+    expect(must(removed.project, removed.inverse, true).project).toEqual(project);
+  });
+
+  test('undo returns to a document with two openings of one mark, as an import may bring it', () => {
+    const project = {
+      ...house(),
+      openings: { a: newOpening('a', '101'), b: newOpening('b', '101') },
+    };
+    const renamed = must(project, [{ kind: 'setOpening', id: 'b', field: 'mark', value: '102' }]);
+    expect(must(renamed.project, renamed.inverse, true).project).toEqual(project);
+  });
+});
+
+describe('refusals', () => {
+  const cases: readonly [string, Edit, RegExp][] = [
+    [
+      'a leaf 3 inches wide',
+      { kind: 'setFact', id: 'a', fact: 'leafWidthIn', value: known(3) },
+      /Leaf width cannot be below 12 in\./,
+    ],
+    [
+      'a leaf 900 (millimetres?) wide',
+      { kind: 'setFact', id: 'a', fact: 'leafWidthIn', value: known(900) },
+      /Leaf width cannot be above 240 in; check the unit\./,
+    ],
+    [
+      'a width that is not a number',
+      { kind: 'setFact', id: 'a', fact: 'leafWidthIn', value: known(Number.NaN) },
+      /Leaf width must be a number\./,
+    ],
+    ['a latch nobody makes', { kind: 'setFact', id: 'a', fact: 'latch', value: known('magic') }, /./],
+    [
+      'a fact this version does not know',
+      { kind: 'setFact', id: 'a', fact: 'smell', value: known('oak') },
+      /knows no fact called smell/,
+    ],
+    [
+      'a name that every object inherits, as a fact',
+      { kind: 'setFact', id: 'a', fact: 'constructor', value: known('x') },
+      /knows no fact called constructor/,
+    ],
+    [
+      'a building fact out of range',
+      { kind: 'setBuildingFact', fact: 'storiesAboveGrade', value: known(0) },
+      /Stories cannot be below 1 stories/,
+    ],
+    [
+      'an opening that is gone',
+      { kind: 'setFact', id: 'zz', fact: 'latch', value: known('mortise') },
+      /no longer in the project/,
+    ],
+    [
+      'an id that every object inherits',
+      { kind: 'setOpening', id: 'constructor', field: 'notes', value: 'x' },
+      /no longer in the project/,
+    ],
+    ['an empty mark', { kind: 'setOpening', id: 'a', field: 'mark', value: '' }, /needs a mark/],
+    [
+      'a mark of 41 characters',
+      { kind: 'setOpening', id: 'a', field: 'mark', value: 'x'.repeat(41) },
+      /at most 40/,
+    ],
+    ['a mark that is taken', { kind: 'setOpening', id: 'a', field: 'mark', value: '102' }, /already used/],
+    [
+      'a second opening of one mark',
+      { kind: 'putOpening', id: 'c', value: newOpening('c', '101') as Value },
+      /already used/,
+    ],
+    ['a project without a name', { kind: 'setProject', field: 'name', value: '  ' }, /needs a name/],
+    [
+      'a half-made opening',
+      { kind: 'putOpening', id: 'c', value: { id: 'c', mark: '103' } as unknown as Value },
+      /value/,
+    ],
+    [
+      'an opening that carries a bad fact',
+      {
+        kind: 'putOpening',
+        id: 'c',
+        value: { ...newOpening('c', '103'), facts: { leafWidthIn: known(2) } },
+      },
+      /Leaf width cannot be below/,
+    ],
+    [
+      'a choice without a reason',
+      {
+        kind: 'setOverride',
+        id: 'a',
+        value: { candidate: 'x', reason: '', by: '', at: '2026-01-01T00:00:00Z' },
+      },
+      /reason/,
+    ],
+    [
+      'an assumption that does not say where it came from',
+      { kind: 'setFact', id: 'a', fact: 'latch', value: { is: 'assumed', value: 'mortise', from: '' } },
+      /from/,
+    ],
+  ];
+  test.each(cases)('%s is refused with a sentence and changes nothing', (_what, edit, sentence) => {
+    const project = house();
+    const before = structuredClone(project);
+    const applied = applyEdits(project, [{ kind: 'setProject', field: 'notes', value: 'first' }, edit]);
+    expect(applied.ok ? 'accepted' : commandProblemInWords(applied.problem)).toMatch(sentence);
+    expect(applied.ok).toBe(false);
+    expect(project).toEqual(before);
+  });
+});
+
+type Value = Extract<Edit, { kind: 'putOpening' }>['value'] & Opening;
+
+test('every command comes back from JSON as it was', () => {
+  fc.assert(
+    fc.property(aCommand, (command) => {
+      const back: Command = commandSchema.parse(JSON.parse(JSON.stringify(command)));
+      // JSON knows no negative zero; nobody surveys one.
+      expect(JSON.stringify(back)).toBe(JSON.stringify(commandSchema.parse(command)));
+      expect(commandSchema.parse(command)).toEqual(command);
+    }),
+    { numRuns: 500 },
+  );
+});

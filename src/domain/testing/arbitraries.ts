@@ -1,0 +1,236 @@
+import fc from 'fast-check';
+import { type CodeBasis, ibcEditions, necEditions, nfpa101Editions, nfpa72Editions } from '../codes/basis.ts';
+import type { Command, Edit } from '../commands/command.ts';
+import type { Fact, Facts } from '../model/fact.ts';
+import {
+  buildingFactKeys,
+  type FactKey,
+  type FactValue,
+  fieldInfo,
+  openingFactKeys,
+} from '../model/fields.ts';
+import {
+  type Amendment,
+  type Floor,
+  type Opening,
+  type Override,
+  type Project,
+  type Review,
+  reviewVerdicts,
+  scoreParts,
+  securityLevels,
+  type Space,
+  type Weights,
+} from '../model/project.ts';
+
+/** Made-up projects of any shape that the schema allows, for properties that must hold for all of them. */
+
+/** Any text a person or a file might bring, broken surrogates included. */
+const aText = fc.oneof(fc.string({ maxLength: 12 }), fc.string({ unit: 'binary', maxLength: 6 }));
+const aName = aText.filter((text) => text.trim() !== '');
+
+/** A small pool, so that edits hit what exists; with names that every object inherits. */
+export const anId = fc.constantFrom('a', 'b', 'c', 'd', '7', '10', 'constructor', 'toString');
+
+export const anInstant = fc
+  .date({ min: new Date('2020-01-01'), max: new Date('2035-01-01'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+const aDay = anInstant.map((instant) => instant.slice(0, 10));
+
+export function aValueOf<K extends FactKey>(key: K): fc.Arbitrary<FactValue<K>> {
+  const info = fieldInfo(key);
+  const any = (): fc.Arbitrary<unknown> => {
+    switch (info.kind) {
+      case 'yesNo':
+        return fc.boolean();
+      case 'choice':
+        return fc.constantFrom(...Object.keys(info.options ?? {}));
+      case 'number':
+        // Whole numbers fit both kinds of number fields.
+        return fc.integer({ min: Math.ceil(info.min ?? 0), max: Math.floor(info.max ?? 100) });
+    }
+  };
+  return any() as fc.Arbitrary<FactValue<K>>;
+}
+
+const aStamp = fc.record({ at: anInstant, by: aText }, { requiredKeys: [] });
+
+export function aFactOf<K extends FactKey>(key: K): fc.Arbitrary<Fact<FactValue<K>>> {
+  const value = aValueOf(key);
+  const bare: fc.Arbitrary<Fact<FactValue<K>>> = fc.oneof(
+    value.map((value) => ({ is: 'known' as const, value })),
+    fc.tuple(value, aName).map(([value, from]) => ({ is: 'assumed' as const, value, from })),
+    fc.constant({ is: 'unknown' as const }),
+  );
+  return fc.tuple(bare, aStamp).map(([fact, stamp]) => ({ ...fact, ...stamp }));
+}
+
+/** Facts of an opening or of a building; by far not all are ever known. */
+export function someFacts(keys: readonly FactKey[] = openingFactKeys): fc.Arbitrary<Facts> {
+  return fc
+    .uniqueArray(fc.constantFrom(...keys), { maxLength: 8 })
+    .chain((chosen) =>
+      fc
+        .tuple(...chosen.map((key) => aFactOf(key)))
+        .map((facts) => Object.fromEntries(chosen.map((key, index) => [key, facts[index]])) as Facts),
+    );
+}
+
+const aFloorId = fc.option(anId);
+export const anOverride: fc.Arbitrary<Override> = fc.record({
+  candidate: aName,
+  reason: aName,
+  by: aText,
+  at: anInstant,
+});
+export const aReview: fc.Arbitrary<Review> = fc.record({
+  verdict: fc.constantFrom(...reviewVerdicts),
+  by: aName,
+  on: aDay,
+  reason: aText,
+  saw: fc.record({
+    candidate: fc.option(aName),
+    basis: aText,
+    facts: fc.dictionary(fc.constantFrom(...openingFactKeys), fc.oneof(fc.boolean(), aText), { maxKeys: 3 }),
+  }),
+});
+
+export const aMark = fc
+  .oneof(
+    fc.integer({ min: 1, max: 999 }).map(String),
+    fc.tuple(fc.integer({ min: 100, max: 199 }), fc.constantFrom('A', 'B')).map((parts) => parts.join('')),
+    aName,
+  )
+  .filter((mark) => mark.length <= 40);
+
+export function anOpening(id: fc.Arbitrary<string> = anId): fc.Arbitrary<Opening> {
+  return fc.record({
+    id,
+    mark: aMark,
+    floorId: aFloorId,
+    fromSpaceId: fc.option(anId),
+    toSpaceId: fc.option(anId),
+    facts: someFacts(),
+    notes: aText,
+    override: fc.option(anOverride, { freq: 4 }),
+    review: fc.option(aReview, { freq: 4 }),
+  });
+}
+
+const aFloor = (id: fc.Arbitrary<string>): fc.Arbitrary<Floor> =>
+  fc.record({ id, name: aName, level: fc.oneof(fc.integer({ min: -3, max: 60 }), fc.constantFrom(0.5, -0)) });
+
+const aSpace = (id: fc.Arbitrary<string>): fc.Arbitrary<Space> =>
+  fc.record({
+    id,
+    name: aName,
+    floorId: aFloorId,
+    kind: fc.constantFrom('room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court'),
+    securityLevel: fc.option(fc.constantFrom(...securityLevels)),
+    occupantLoad: fc.option(fc.nat(5000)),
+  });
+
+const anAmendment = (id: fc.Arbitrary<string>): fc.Arbitrary<Amendment> =>
+  fc.record({
+    id,
+    says: aName,
+    source: aName,
+    effect: fc.constantFrom('prohibit', 'require', 'signOff'),
+    when: fc.dictionary(fc.constantFrom(...openingFactKeys), fc.oneof(fc.boolean(), aText), { maxKeys: 2 }),
+    devices: fc.array(aName, { maxLength: 2 }),
+    releases: fc.array(aName, { maxLength: 2 }),
+    failModes: fc.array(fc.constantFrom('failSafe', 'failSecure'), { maxLength: 1 }),
+  });
+
+export const aBasis: fc.Arbitrary<CodeBasis> = fc.record({
+  ibc: fc.option(fc.constantFrom(...ibcEditions)),
+  nfpa101: fc.option(fc.constantFrom(...nfpa101Editions)),
+  nec: fc.option(fc.constantFrom(...necEditions)),
+  nfpa72: fc.option(fc.constantFrom(...nfpa72Editions)),
+});
+
+const someWeights: fc.Arbitrary<Weights> = fc
+  .tuple(...scoreParts.map(() => fc.nat(100)))
+  .map((numbers) => Object.fromEntries(scoreParts.map((part, index) => [part, numbers[index]])) as Weights);
+
+/** A table of things that know their own key. */
+function table<T>(
+  thing: (id: fc.Arbitrary<string>) => fc.Arbitrary<T>,
+  most: number,
+): fc.Arbitrary<Record<string, T>> {
+  return fc
+    .uniqueArray(anId, { maxLength: most })
+    .chain((ids) =>
+      fc
+        .tuple(...ids.map((id) => thing(fc.constant(id))))
+        .map((things) => Object.fromEntries(ids.map((id, index) => [id, things[index] as T]))),
+    );
+}
+
+/** Any project; marks may repeat, as an import may bring it. */
+export const aProject: fc.Arbitrary<Project> = fc.record({
+  id: anId,
+  name: aName,
+  preparedBy: aText,
+  jurisdiction: aText,
+  notes: aText,
+  basis: aBasis,
+  amendments: table(anAmendment, 3).map((all) => Object.values(all)),
+  building: someFacts(buildingFactKeys),
+  weights: someWeights,
+  floors: table(aFloor, 3),
+  spaces: table(aSpace, 3),
+  openings: table(anOpening, 5),
+});
+
+const aFactEdit = (keys: readonly FactKey[]) =>
+  fc
+    .constantFrom(...keys)
+    .chain((fact) => fc.record({ fact: fc.constant(fact), value: fc.option(aFactOf(fact)) }));
+
+/** `put…` edits carry a thing under its own id. */
+function putting<K extends string, T>(kind: K, thing: (id: fc.Arbitrary<string>) => fc.Arbitrary<T>) {
+  return anId.chain((id) =>
+    fc.record({ kind: fc.constant(kind), id: fc.constant(id), value: fc.option(thing(fc.constant(id))) }),
+  );
+}
+
+/** Any edit of the right shape. Some do not fit the project they meet and are refused, as in life. */
+export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
+  fc.record({
+    kind: fc.constant('setProject' as const),
+    field: fc.constantFrom('name', 'preparedBy', 'jurisdiction', 'notes'),
+    value: aText,
+  }),
+  fc.record({ kind: fc.constant('setBasis' as const), value: aBasis }),
+  fc.record({ kind: fc.constant('setWeights' as const), value: someWeights }),
+  aFactEdit(buildingFactKeys).map((said) => ({ kind: 'setBuildingFact' as const, ...said })),
+  putting('putFloor', aFloor),
+  putting('putSpace', aSpace),
+  putting('putAmendment', anAmendment),
+  putting('putOpening', anOpening),
+  fc.record({
+    kind: fc.constant('setOpening' as const),
+    id: anId,
+    field: fc.constantFrom('floorId', 'fromSpaceId', 'toSpaceId'),
+    value: fc.option(anId),
+  }),
+  fc.record({ kind: fc.constant('setOpening' as const), id: anId, field: fc.constant('mark'), value: aMark }),
+  fc.record({
+    kind: fc.constant('setOpening' as const),
+    id: anId,
+    field: fc.constant('notes'),
+    value: aText,
+  }),
+  fc.tuple(anId, aFactEdit(openingFactKeys)).map(([id, said]) => ({ kind: 'setFact' as const, id, ...said })),
+  fc.record({ kind: fc.constant('setReview' as const), id: anId, value: fc.option(aReview) }),
+  fc.record({ kind: fc.constant('setOverride' as const), id: anId, value: fc.option(anOverride) }),
+) as fc.Arbitrary<Edit>;
+
+export const aCommand: fc.Arbitrary<Command> = fc.record({
+  id: anId,
+  at: anInstant,
+  by: aText,
+  label: aText,
+  edits: fc.array(anEdit, { minLength: 1, maxLength: 4 }),
+});
