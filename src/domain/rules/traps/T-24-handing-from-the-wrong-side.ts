@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { all, any, is, no, not, yes } from '../../logic/condition.ts';
+import { all, any, is, no, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const T24 = defineRule({
@@ -16,7 +16,7 @@ export const T24 = defineRule({
       field: 'handing',
       severity: 'warn',
       when: all(
-        not(is('egressRole', 'stairEntry', 'noOccupiedSpace', 'sealedOff')),
+        is('egressRole', 'exitAccess', 'exteriorExit', 'stairDischarge'),
         any(
           all(yes('swingsWithEgress'), is('handing', 'LH', 'RH')),
           all(no('swingsWithEgress'), is('handing', 'LHR', 'RHR')),
@@ -45,8 +45,13 @@ export const T24 = defineRule({
       { egressRole: 'stairEntry', swingsWithEgress: true, handing: 'LH' },
       'no',
     ],
-    ['nobody leaves here', { egressRole: 'noOccupiedSpace', swingsWithEgress: true, handing: 'LH' }, 'no'],
-    ['sealed off', { egressRole: 'sealedOff', swingsWithEgress: true, handing: 'LH' }, 'no'],
+    [
+      'people leave an elevator lobby away from the reader',
+      { egressRole: 'elevatorLobby', swingsWithEgress: true, handing: 'LH' },
+      'no',
+    ],
+    ['discharge of a stair', { egressRole: 'stairDischarge', swingsWithEgress: true, handing: 'RH' }, 'yes'],
+    ['role not known', { swingsWithEgress: true, handing: 'LH' }, 'unknown'],
     ['hand not surveyed', { egressRole: 'exteriorExit', swingsWithEgress: true }, 'unknown'],
   ),
 });
