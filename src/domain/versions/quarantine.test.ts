@@ -1,0 +1,140 @@
+import { isDeepStrictEqual } from 'node:util';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { known } from '../model/fact.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
+import { aProject } from '../testing/arbitraries.ts';
+import { openProjectData, openProjectText, saveProjectText } from './file.ts';
+
+/** P8: what cannot be read is set aside and shown, as small a part as possible, and never dropped in silence. */
+type Loose = Record<string, unknown>;
+
+function house(): Loose {
+  return JSON.parse(
+    JSON.stringify({
+      ...newProject('p', 'House'),
+      floors: { f: { id: 'f', name: 'Ground', level: 0 } },
+      spaces: {
+        s: { id: 's', name: 'Hall', floorId: 'f', kind: 'corridor', securityLevel: null, occupantLoad: 4 },
+      },
+      building: { sprinklered: known(true) },
+      openings: {
+        a: { ...newOpening('a', '101'), facts: { latch: known('mortise'), leafWidthIn: known(36) } },
+        b: newOpening('b', '102'),
+      },
+    }),
+  ) as Loose;
+}
+
+/** Opens the house with the value at a path replaced. */
+function openWith(path: readonly string[], damage: unknown) {
+  const project = house();
+  let inside = project;
+  for (const key of path.slice(0, -1)) inside = inside[key] as Loose;
+  // Defined, not assigned: assigning __proto__ would not make an entry.
+  Object.defineProperty(inside, path.at(-1) ?? '', { value: damage, enumerable: true, configurable: true });
+  const opened = openProjectText(JSON.stringify({ format: 'latchward-project', formatVersion: 1, project }));
+  if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
+  return opened;
+}
+
+describe('damage and what is set aside for it', () => {
+  const goodReview = {
+    verdict: 'approved',
+    by: 'K',
+    on: '2026-01-01',
+    reason: '',
+    saw: { candidate: null, basis: '', facts: {} },
+  };
+  test.each<[string, string[], unknown, string, number]>([
+    [
+      'a fact out of range',
+      ['openings', 'a', 'facts', 'leafWidthIn'],
+      known(9000),
+      'Opening 101, leafWidthIn',
+      2,
+    ],
+    ['a fact that is a bare value', ['openings', 'a', 'facts', 'latch'], 'mortise', 'Opening 101, latch', 2],
+    [
+      'a review with an impossible day',
+      ['openings', 'a', 'review'],
+      { ...goodReview, on: '2026-02-31' },
+      'Opening 101, review',
+      2,
+    ],
+    [
+      'a choice without a reason',
+      ['openings', 'a', 'override'],
+      { candidate: 'x' },
+      'Opening 101, choice',
+      2,
+    ],
+    ['an opening that is text', ['openings', 'a'], 'door', 'Opening a', 1],
+    ['an opening without a mark', ['openings', 'a', 'mark'], '', 'Opening a', 1],
+    ['an opening whose facts are a list', ['openings', 'a', 'facts'], [], 'Opening 101', 1],
+    ['an opening under the id of another', ['openings', 'a', 'id'], 'b', 'Opening 101', 1],
+    [
+      'an opening under an id that copying drops',
+      ['openings', '__proto__'],
+      newOpening('x', '109'),
+      'Opening 109',
+      2,
+    ],
+    ['a floor without a level', ['floors', 'f', 'level'], null, 'Floor Ground', 2],
+    ['a space of no known kind', ['spaces', 's', 'kind'], 'cave', 'Space Hall', 2],
+    [
+      'a building fact of the wrong kind',
+      ['building', 'sprinklered'],
+      known('yes'),
+      'Building, sprinklered',
+      2,
+    ],
+    ['an amendment that says nothing', ['amendments'], [{ id: 'm', says: '' }], 'Amendment 1', 2],
+  ])('%s', (_what, path, damage, where, openingsLeft) => {
+    const opened = openWith(path, damage);
+    expect(opened.setAside.map((one) => one.where)).toEqual([where]);
+    expect(opened.setAside[0]?.says).not.toBe('');
+    expect(JSON.stringify(opened.setAside[0]?.raw)).toContain(JSON.stringify(damage).slice(1, -1));
+    expect(Object.keys(opened.project.openings)).toHaveLength(openingsLeft);
+  });
+
+  test('the rest of a damaged opening stays', () => {
+    const opened = openWith(['openings', 'a', 'facts', 'leafWidthIn'], known(9000));
+    expect(opened.project.openings['a']).toMatchObject({ mark: '101', facts: { latch: known('mortise') } });
+    expect(opened.project.openings['a']?.facts.leafWidthIn).toBeUndefined();
+  });
+
+  test('the frame itself cannot be set aside: such a file is refused and left as it is', () => {
+    const opened = openProjectData({
+      format: 'latchward-project',
+      formatVersion: 1,
+      project: { ...house(), basis: { ibc: 1903 } },
+    });
+    expect(opened.ok ? 'opened' : opened.problem.kind).toBe('invalid');
+  });
+});
+
+test('for any project with one opening damaged anyhow: opened with the others whole, and the damage shown', () => {
+  fc.assert(
+    fc.property(
+      aProject.filter((project) => Object.keys(project.openings).length > 1),
+      fc.jsonValue({ maxDepth: 2 }),
+      fc.constantFrom('mark', 'facts', 'notes', 'floorId', 'override', 'review', 'id', null),
+      (project, damage, part) => {
+        const file = JSON.parse(saveProjectText(project)) as { project: { openings: Record<string, Loose> } };
+        const [victim, ...others] = Object.keys(file.project.openings);
+        if (victim === undefined) return;
+        if (part === null) file.project.openings[victim] = damage as unknown as Loose;
+        else file.project.openings[victim] = { ...file.project.openings[victim], [part]: damage };
+        const opened = openProjectData(file);
+        if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
+        const sameAgain = isDeepStrictEqual(opened.project.openings[victim], file.project.openings[victim]);
+        expect(opened.setAside.length > 0 || sameAgain).toBe(true);
+        for (const id of others) {
+          expect(opened.project.openings[id]).toEqual(file.project.openings[id]);
+        }
+      },
+    ),
+    { numRuns: 500 },
+  );
+});

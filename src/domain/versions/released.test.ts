@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { factKeys } from '../model/fields.ts';
+import { openProjectText, saveProjectText } from './file.ts';
+import { migrations, newestFormat } from './migrations.ts';
+
+/** P4: every file we ever released opens, and says what was changed. */
+const folder = new URL('../../../tests/files/', import.meta.url);
+const files = readdirSync(folder).filter((name) => /^format-\d+\.json$/.test(name));
+const formatOf = (name: string) => Number(/\d+/.exec(name)?.[0]);
+const read = (name: string) => readFileSync(new URL(name, folder), 'utf8');
+
+function open(name: string) {
+  const opened = openProjectText(read(name));
+  if (!opened.ok) throw new Error(`${name}: ${opened.problem.kind}`);
+  return opened;
+}
+
+describe('files of every release', () => {
+  test('one is kept for each format', () => {
+    const formats = Array.from({ length: newestFormat }, (_, index) => index + 1);
+    expect(files.map(formatOf).toSorted((a, b) => a - b)).toEqual(formats);
+  });
+
+  test.each(files)('%s opens whole and names each migration it went through', (name) => {
+    const opened = open(name);
+    expect(opened.setAside).toEqual([]);
+    expect(opened.migrated).toEqual(
+      migrations.filter((step) => step.to > formatOf(name)).map((step) => step.name),
+    );
+    expect(Object.values(opened.project.openings).map((opening) => opening.mark)).toEqual([
+      '101',
+      '102A',
+      '103',
+    ]);
+    expect(opened.project.openings['o2']?.review?.reason).toBe('Ask about the delay.');
+    expect(opened.project).toHaveProperty('fromANewerVersion', { kept: [1, 'two', null] });
+    expect(opened.project.floors['f0']).toHaveProperty('colour');
+  });
+
+  test('the newest one is written today as it was then, byte for byte', () => {
+    const name = `format-${newestFormat}.json`;
+    expect(saveProjectText(open(name).project)).toBe(read(name));
+  });
+
+  test('the facts in the newest one are facts of today: a renamed key would be carried along unread', () => {
+    const { openings, building } = open(`format-${newestFormat}.json`).project;
+    const used = new Set(
+      [...Object.values(openings).map(({ facts }) => facts), building].flatMap(Object.keys),
+    );
+    expect([...used].filter((key) => !(factKeys as readonly string[]).includes(key))).toEqual([]);
+  });
+});
+
+test('migrations are numbered without a gap and have names of their own', () => {
+  expect(migrations.map((step) => step.to)).toEqual(migrations.map((_, index) => index + 2));
+  expect(new Set(migrations.map((step) => step.name)).size).toBe(migrations.length);
+});
