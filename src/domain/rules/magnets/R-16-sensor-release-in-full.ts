@@ -1,6 +1,19 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, nfpa101, any, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { all, any, nfpa101, no, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+
+const room = { egressRole: 'exitAccess' } as const;
+const on = 'magnet/safe/sensor';
+const bare = { ...room, fireAlarm: false, sprinklered: false, detectionThroughout: false } as const;
+const meant = (clause: string, facts: CaseRow[1], basis = {}): readonly CaseRow[] => [
+  ...['magnet/safe/sensor', 'boltMotor/safe/sensor'].map(
+    (which): CaseRow => [`${which} is meant`, facts, 'yes', { clause, on: which, basis }],
+  ),
+  ...['magnet/safe/doorSwitch', 'mortiseLock/secure/free'].map(
+    (which): CaseRow => [`${which} is not meant`, facts, 'no', { clause, on: which, basis }],
+  ),
+];
 
 export const R16 = defineRule({
   id: 'R-16',
@@ -9,46 +22,95 @@ export const R16 = defineRule({
   book: 'ibc',
   cites: [under('sensorRelease'), under('sensorReleaseNfpa')],
   confidence: 'secondary',
-  note: 'Emergency lighting on the egress side: from general knowledge, sure for 2021 and 2024.',
+  note: 'Emergency lighting on the egress side, unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge; the lighting is sure for 2021 and 2024. Doors that need panic hardware: R-18 and R-124.',
   why: 'A lock without mechanical exit is lawful only when every part of the arrangement is there.',
   clauses: [
     {
       key: 'a',
       effect: 'require',
-      when: all(any(ibc(), nfpa101()), yes('isEgress')),
+      when: yes('isEgress'),
       of: { release: ['sensor'] },
-      items: ['exitSensor', 'pushToExit', 'signPushToExit', 'powerLossRelease', 'emergencyLighting', 'listedLock', 'overrideReset'],
-      says: 'The sensor unlocks also on loss of its own power or signal; the button stands 40 to 48 in high within 5 ft of the door, breaks lock power directly and holds it off at least 30 s; loss of lock power unlocks.',
+      items: [
+        'exitSensor',
+        'pushToExit',
+        'signPushToExit',
+        'powerLossRelease',
+        'emergencyLighting',
+        'listedLock',
+      ],
+      says: 'The sensor on the egress side unlocks also on loss of its own power or signal; the button stands 40 to 48 in high within 5 ft of the door, breaks lock power directly and holds it off at least 30 s; loss of lock power unlocks.',
     },
     {
       key: 'b',
       effect: 'require',
-      when: all(yes('isEgress'), any(yes('fireAlarm'), yes('sprinklered'), yes('detectionThroughout'))),
+      when: all(yes('isEgress'), yes('fireAlarm')),
       of: { release: ['sensor'] },
-      items: ['fireAlarmRelease', 'detectionRelease'],
-      says: 'Fire alarm, sprinkler and detection unlock it and keep it unlocked until reset.',
+      items: ['fireAlarmRelease', 'overrideReset'],
+      says: 'The fire alarm unlocks it and it stays unlocked until the alarm is reset by hand.',
     },
     {
       key: 'c',
+      effect: 'require',
+      when: all(yes('isEgress'), any(yes('sprinklered'), yes('detectionThroughout'))),
+      of: { release: ['sensor'] },
+      items: ['detectionRelease', 'overrideReset'],
+      says: 'Sprinkler flow and automatic detection unlock it and it stays unlocked until they are reset.',
+    },
+    {
+      key: 'd',
       effect: 'permit',
       when: all(yes('isEgress'), no('fireAlarm'), no('sprinklered'), no('detectionThroughout')),
       of: { release: ['sensor'] },
-      says: 'Without a fire alarm in the building the sensor set is still usable; there is nothing to connect to.',
+      says: 'Without fire alarm, sprinklers or detection in the building the sensor set is still usable; there is nothing to connect it to.',
+    },
+    {
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('isEgress'), nfpa101()),
+      of: { release: ['sensor'] },
+      says: 'NFPA 101 allows sensor release only where the chapter of this occupancy says so; a reviewer looks it up.',
     },
   ],
   cases: cases(
-    ['office door, magnet with sensor', { egressRole: 'exitAccess' }, 'yes', { clause: 'a', on: 'magnet/safe/sensor' }],
-    ['cabinet that nobody can enter', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
-    ['egress role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
-    ['neither code adopted', { egressRole: 'exitAccess' }, 'no', { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: null } }],
-    ['a magnet released by the lever is another set', { egressRole: 'exitAccess' }, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
-    ['building with a fire alarm', { egressRole: 'exitAccess', fireAlarm: true }, 'yes', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['building with sprinklers only', { egressRole: 'exitAccess', fireAlarm: false, sprinklered: true }, 'yes', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['building with detection only', { egressRole: 'exitAccess', fireAlarm: false, sprinklered: false, detectionThroughout: true }, 'yes', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['no fire protection at all', { egressRole: 'exitAccess', fireAlarm: false, sprinklered: false, detectionThroughout: false }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['fire protection not surveyed', { egressRole: 'exitAccess' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['no fire protection at all: still usable', { egressRole: 'exitAccess', fireAlarm: false, sprinklered: false, detectionThroughout: false }, 'yes', { clause: 'c', on: 'magnet/safe/sensor' }],
-    ['fire alarm there: no need to say so', { egressRole: 'exitAccess', fireAlarm: true }, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
-    ['not surveyed', {}, 'unknown', { clause: 'c', on: 'magnet/safe/sensor' }],
+    ['office door, magnet with sensor', room, 'yes', { clause: 'a', on }],
+    ['neither code adopted: still the full set', room, 'yes', { clause: 'a', on, basis: { ibc: null } }],
+    ['cabinet that nobody can enter', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on }],
+    ['egress role not known', {}, 'unknown', { clause: 'a', on }],
+    ...meant('a', room),
+    ['building with a fire alarm', { ...room, fireAlarm: true }, 'yes', { clause: 'b', on }],
+    ['sprinklers only', { ...bare, sprinklered: true }, 'no', { clause: 'b', on }],
+    ['fire alarm, cabinet', { egressRole: 'noOccupiedSpace', fireAlarm: true }, 'no', { clause: 'b', on }],
+    ['fire alarm not surveyed', room, 'unknown', { clause: 'b', on }],
+    ...meant('b', { ...room, fireAlarm: true }),
+    ['building with sprinklers only', { ...bare, sprinklered: true }, 'yes', { clause: 'c', on }],
+    ['building with detection only', { ...bare, detectionThroughout: true }, 'yes', { clause: 'c', on }],
+    ['no fire protection at all', bare, 'no', { clause: 'c', on }],
+    [
+      'sprinklers, cabinet',
+      { ...bare, sprinklered: true, egressRole: 'noOccupiedSpace' },
+      'no',
+      { clause: 'c', on },
+    ],
+    ['fire protection not surveyed', room, 'unknown', { clause: 'c', on }],
+    ...meant('c', { ...room, sprinklered: true }),
+    ['no fire protection at all: still usable', bare, 'yes', { clause: 'd', on }],
+    ['fire alarm there', { ...bare, fireAlarm: true }, 'no', { clause: 'd', on }],
+    ['sprinklers there', { ...bare, sprinklered: true }, 'no', { clause: 'd', on }],
+    ['detection there', { ...bare, detectionThroughout: true }, 'no', { clause: 'd', on }],
+    ['cabinet', { ...bare, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'd', on }],
+    ['not surveyed', {}, 'unknown', { clause: 'd', on }],
+    ...meant('d', bare),
+    ['NFPA 101 adopted beside the IBC', room, 'yes', { clause: 'e', on, basis: { nfpa101: 2021 } }],
+    ['IBC alone', room, 'no', { clause: 'e', on }],
+    [
+      'NFPA 101, cabinet',
+      { egressRole: 'noOccupiedSpace' },
+      'no',
+      { clause: 'e', on, basis: { nfpa101: 2021 } },
+    ],
+    ['NFPA 101, role not known', {}, 'unknown', { clause: 'e', on, basis: { nfpa101: 2021 } }],
+    ...meant('e', room, { nfpa101: 2021 }),
+    ...onEach(['magnet/safe/none', 'magnet/safe/buttonOnly'], 'no sensor', room, 'no', 'a'),
   ),
 });

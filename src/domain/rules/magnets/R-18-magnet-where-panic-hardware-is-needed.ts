@@ -1,0 +1,123 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, ibc, not, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const hall = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  latch: 'rimExit',
+  occupancyGroup: 'A-3',
+  occupantLoad: 50,
+} as const;
+const hallOf49 = { ...hall, occupantLoad: 49, roomUse: 'conference' } as const;
+const open = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  latch: 'rimExit',
+  occupancyGroup: 'A-3',
+} as const;
+const sensors = ['magnet/safe/sensor', 'shearMagnet/safe/sensor', 'boltMotor/safe/sensor'];
+const switches = ['magnet/safe/doorSwitch', 'shearMagnet/safe/doorSwitch', 'glassPatchLock/safe/doorSwitch'];
+
+export const R18 = defineRule({
+  id: 'R-18',
+  title: 'Where panic hardware is needed, the bar itself releases the magnet',
+  family: 'magnets',
+  book: 'ibc',
+  cites: [
+    under('hardwareRelease'),
+    under('sensorRelease'),
+    under('panicHardware'),
+    text('osha', '1910.36(d)', 'Letter of 12 March 1981'),
+  ],
+  confidence: 'secondary',
+  note: 'The 2018 text was read; the closing of the sensor set in 2024 is second-hand (see R-124). In 2018 and 2021 the text opens both sets for Groups A and E only where the door has panic hardware.',
+  why: 'A crowd presses on the bar; if the bar does not release the magnet, the door stays shut under it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['panicHardware', 'doorSwitchHardware'],
+      when: yes('panicRequired'),
+      of: { release: ['doorSwitch'] },
+      says: 'The switch that cuts lock power must sit in the panic hardware itself, so that one push does everything.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(not(ibc({ from: 2024 })), yes('panicRequired')),
+      of: { release: ['sensor'] },
+      says: 'A sensor would have to release a door that needs panic hardware; the bar with its own switch is the safer choice, and a reviewer must accept anything else.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: all(ibc({ from: 2024 }), yes('panicRequired')),
+      of: { release: ['sensor'] },
+      says: 'From IBC 2024 a door that needs panic hardware may not be released by a sensor; only the bar may release it.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'must',
+      when: yes('panicRequired'),
+      of: { release: ['doorSwitch'] },
+      says: 'One switch in the bar is all that lets a crowd out; a reviewer signs that it is wired straight to lock power.',
+    },
+  ],
+  cases: cases(
+    ...onEach(switches, 'hall for 50', hall, 'yes', 'a'),
+    ['hall for 49', hallOf49, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
+    ['load not known', open, 'unknown', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
+    ...onEach(['magnet/safe/sensor', 'exitTrim/secure/free'], 'another release', hall, 'no', 'a'),
+    ...onEach(sensors, 'hall for 50, IBC 2021', hall, 'yes', 'b'),
+    ['hall for 50, IBC 2018', hall, 'yes', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: 2018 } }],
+    ['hall for 50, IBC 2024', hall, 'no', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: 2024 } }],
+    [
+      'hall for 100, NFPA 101 alone',
+      { ...hall, occupantLoad: 100 },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'push/pull leaf that gets a lock',
+      { ...hall, latch: 'pushPull', readerSides: 'secure' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    ['hall for 49', hallOf49, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ['load not known', open, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ...onEach(['magnet/safe/doorSwitch', 'exitTrim/secure/free'], 'another release', hall, 'no', 'b'),
+    ...sensors.flatMap((on) =>
+      onEach([on], 'hall for 50', hall, 'yes', 'c').map(
+        ([name, facts, expect, options]) =>
+          [name, facts, expect, { ...options, basis: { ibc: 2024 } as const }] as const,
+      ),
+    ),
+    ['hall for 50, IBC 2021', hall, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
+    [
+      'hall for 49, IBC 2024',
+      hallOf49,
+      'no',
+      { clause: 'c', on: 'magnet/safe/sensor', basis: { ibc: 2024 } },
+    ],
+    [
+      'load not known, IBC 2024',
+      open,
+      'unknown',
+      { clause: 'c', on: 'magnet/safe/sensor', basis: { ibc: 2024 } },
+    ],
+    [
+      'bar with switch, IBC 2024',
+      hall,
+      'no',
+      { clause: 'c', on: 'magnet/safe/doorSwitch', basis: { ibc: 2024 } },
+    ],
+    ...onEach(switches, 'hall for 50', hall, 'yes', 'd'),
+    ['hall for 49', hallOf49, 'no', { clause: 'd', on: 'magnet/safe/doorSwitch' }],
+    ['load not known', open, 'unknown', { clause: 'd', on: 'magnet/safe/doorSwitch' }],
+    ['another release', hall, 'no', { clause: 'd', on: 'magnet/safe/sensor' }],
+  ),
+});

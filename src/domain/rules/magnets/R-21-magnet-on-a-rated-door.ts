@@ -1,0 +1,50 @@
+import { text, under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
+
+const rest = ['boltMotor/safe/sensor', 'mortiseLock/safe/free', 'delayedExitDevice/safe/delayed'];
+
+export const R21 = defineRule({
+  id: 'R-21',
+  title: 'A magnet on a fire door needs a latch beside it',
+  family: 'magnets',
+  book: 'nfpa80',
+  cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4.1', 'Components')],
+  confidence: 'secondary',
+  note: 'That every item carries its own label was read. Some guides refuse every magnet on a fire door; the standard’s commentary accepts a labelled one with a latch.',
+  why: 'A magnet lets go when power fails, so in a fire only a latch keeps the leaf in its frame.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['passiveLatch', 'closer', 'fireLabelledHardware'],
+      when: yes('fireRated'),
+      of: { device: magnetDevices },
+      says: 'The leaf keeps listed latching hardware and closes by itself, and the magnet itself is labelled for fire doors.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: yes('fireRated'),
+      of: { device: magnetDevices },
+      says: 'A magnet on a fire door is accepted by some authorities only; a reviewer decides.',
+    },
+  ],
+  cases: cases(
+    ...['a', 'b'].flatMap((clause) => [
+      ...onEach(oneOfEachMagnet, '20 min door', { fireRatingMin: 20 }, 'yes' as const, clause),
+      ...onEach(
+        ['magnet/safe/sensor'],
+        'unrated door in an unrated wall',
+        { fireRatingMin: 0, wallRatingMin: 0 },
+        'no' as const,
+        clause,
+      ),
+      ...onEach(['magnet/safe/sensor'], 'rating not known', {}, 'unknown' as const, clause),
+      ...onEach(rest, 'no magnet', { fireRatingMin: 90 }, 'no' as const, clause),
+    ]),
+  ),
+});

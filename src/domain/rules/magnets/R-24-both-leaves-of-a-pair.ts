@@ -1,0 +1,48 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
+
+const pair = { doorType: 'pair', inactiveBolts: 'manualFlush' } as const;
+const on = 'magnet/safe/sensor';
+const rest = ['boltMotor/safe/sensor', 'mortiseLock/secure/free'];
+
+export const R24 = defineRule({
+  id: 'R-24',
+  title: 'A magnet on a pair holds and frees both leaves',
+  family: 'magnets',
+  book: 'ibc',
+  cites: [under('sensorRelease'), under('boltLocks')],
+  confidence: 'memory',
+  why: 'One magnet leaves the other leaf loose, and a sensor that sees one leaf keeps people shut in at the other.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['doubleMagnet'],
+      when: yes('isPair'),
+      of: { device: magnetDevices },
+      says: 'Each leaf needs its magnet, or one double magnet serves both, and one release must free both leaves at once.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(yes('isPair'), is('inactiveBolts', 'manualFlush')),
+      of: { device: magnetDevices },
+      says: 'Hand-worked bolts on the other leaf stay shut when the magnet lets go; they may only be used where the rules for bolts allow them.',
+    },
+  ],
+  cases: cases(
+    ...onEach(oneOfEachMagnet, 'pair', pair, 'yes', 'a'),
+    ['double-egress pair', { doorType: 'doubleEgressPair' }, 'yes', { clause: 'a', on }],
+    ['single leaf', { doorType: 'single' }, 'no', { clause: 'a', on }],
+    ['type not known', {}, 'unknown', { clause: 'a', on }],
+    ...onEach(rest, 'no magnet', pair, 'no', 'a'),
+    ...onEach(oneOfEachMagnet, 'pair with hand bolts', pair, 'yes', 'b'),
+    ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'b', on }],
+    ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'b', on }],
+    ['bolts not known', { doorType: 'pair' }, 'unknown', { clause: 'b', on }],
+    ...onEach(rest, 'no magnet', pair, 'no', 'b'),
+  ),
+});

@@ -1,0 +1,38 @@
+import { under } from '../../codes/sections.ts';
+import { yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R28 = defineRule({
+  id: 'R-28',
+  title: 'A sensor that can be tripped from outside',
+  family: 'magnets',
+  book: 'practice',
+  cites: [under('sensorRelease')],
+  confidence: 'secondary',
+  why: 'A stick or a sheet of paper through the gap opens the door; that is a loss of security, not of safety.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: yes('sensorTrippable'),
+      of: { release: ['sensor'] },
+      says: 'Somebody outside could trip the exit sensor through a gap or glass; aim, mask or seal it, and never take it away, because it is the way out.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['magnet/safe/sensor', 'boltMotor/safe/sensor'],
+      'gap between glass leaves',
+      { sensorTrippable: true },
+      'yes',
+    ),
+    ['tight door', { sensorTrippable: false }, 'no', { on: 'magnet/safe/sensor' }],
+    ['not looked at', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+    ...onEach(
+      ['magnet/safe/doorSwitch', 'mortiseLock/secure/free'],
+      'no sensor',
+      { sensorTrippable: true },
+      'no',
+    ),
+  ),
+});
