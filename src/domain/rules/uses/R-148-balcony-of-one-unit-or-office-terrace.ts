@@ -1,0 +1,68 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, ibc, is, nfpa101 } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const privateSpace = is('roomUse', 'unitBalcony', 'officeTerrace');
+
+export const R148 = defineRule({
+  id: 'R-148',
+  title: 'Lock on the door to a private balcony or office terrace',
+  family: 'uses',
+  book: 'ibc',
+  cites: [under('locksAndLatches')],
+  confidence: 'memory',
+  note: 'That IBC 2021 has such items was read; their wording is from general knowledge, so nothing is waved through here.',
+  why: 'From the 2021 edition the code lets a private balcony door be locked; before that the balcony was a space like any other.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'should',
+      when: all(ibc({ from: 2021 }), privateSpace),
+      says: 'This edition may allow a lock here that shuts out the person outside; a reviewer reads the two items on balconies and office terraces.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(any(ibc({ to: 2018 }), nfpa101()), privateSpace),
+      says: 'The adopted code has no clause seen here that lets somebody be locked out onto this balcony or terrace; treat it as a space people must leave.',
+    },
+  ],
+  cases: cases(
+    ['private space under IBC 2021', { roomUse: 'unitBalcony' }, 'yes', { clause: 'a' }],
+    ['private space under IBC 2021', { roomUse: 'officeTerrace' }, 'yes', { clause: 'a' }],
+    ['balcony under IBC 2024', { roomUse: 'unitBalcony' }, 'yes', { clause: 'a', basis: { ibc: 2024 } }],
+    ['balcony under IBC 2018', { roomUse: 'unitBalcony' }, 'no', { clause: 'a', basis: { ibc: 2018 } }],
+    ['IBC not adopted', { roomUse: 'unitBalcony' }, 'no', { clause: 'a', basis: { ibc: null } }],
+    ['office', { roomUse: 'office' }, 'no', { clause: 'a' }],
+    ['room not known', {}, 'unknown', { clause: 'a' }],
+    [
+      'private space under IBC 2018',
+      { roomUse: 'unitBalcony' },
+      'yes',
+      { clause: 'b', basis: { ibc: 2018 } },
+    ],
+    [
+      'private space under IBC 2018',
+      { roomUse: 'officeTerrace' },
+      'yes',
+      { clause: 'b', basis: { ibc: 2018 } },
+    ],
+    ['balcony under IBC 2021', { roomUse: 'unitBalcony' }, 'no', { clause: 'b' }],
+    [
+      'NFPA 101 alone',
+      { roomUse: 'unitBalcony' },
+      'yes',
+      { clause: 'b', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'NFPA 101 beside IBC 2021',
+      { roomUse: 'officeTerrace' },
+      'yes',
+      { clause: 'b', basis: { nfpa101: 2021 } },
+    ],
+    ['office', { roomUse: 'office' }, 'no', { clause: 'b', basis: { ibc: 2018 } }],
+    ['room not known', {}, 'unknown', { clause: 'b', basis: { ibc: 2018 } }],
+  ),
+});

@@ -1,0 +1,90 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R152 = defineRule({
+  id: 'R-152',
+  title: 'Panic hardware on a balanced door is a push pad',
+  family: 'uses',
+  book: 'ibc',
+  cites: [under('panicHardware')],
+  confidence: 'memory',
+  note: 'Last part of the panic section in every edition adopted here.',
+  why: 'A balanced leaf turns about a point inside its width, so pushing near the hinge side does not open it.',
+  clauses: [
+    {
+      effect: 'require',
+      when: all(is('doorType', 'balanced'), yes('panicRequired')),
+      of: { exitDevice: true },
+      items: ['pushPadDevice'],
+      says: 'Only a push-pad device, its pad within the half of the leaf on the latch side.',
+    },
+  ],
+  cases: cases(
+    [
+      'hall for 60',
+      {
+        doorType: 'balanced',
+        egressRole: 'exteriorExit',
+        latch: 'rimExit',
+        occupancyGroup: 'A-3',
+        occupantLoad: 60,
+        roomUse: 'conference',
+      },
+      'yes',
+      { on: 'exitTrim/secure/free' },
+    ],
+    [
+      'lever lock is not meant',
+      {
+        doorType: 'balanced',
+        egressRole: 'exteriorExit',
+        latch: 'rimExit',
+        occupancyGroup: 'A-3',
+        occupantLoad: 60,
+        roomUse: 'conference',
+      },
+      'no',
+      { on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'hinged door of the hall',
+      {
+        doorType: 'single',
+        egressRole: 'exteriorExit',
+        latch: 'rimExit',
+        occupancyGroup: 'A-3',
+        occupantLoad: 60,
+        roomUse: 'conference',
+      },
+      'no',
+      { on: 'exitTrim/secure/free' },
+    ],
+    [
+      'shop',
+      {
+        doorType: 'balanced',
+        egressRole: 'exteriorExit',
+        latch: 'rimExit',
+        occupancyGroup: 'M',
+        occupantLoad: 60,
+        roomUse: 'other',
+        overcurrentDevices: false,
+      },
+      'no',
+      { on: 'exitTrim/secure/free' },
+    ],
+    [
+      'load not known',
+      {
+        doorType: 'balanced',
+        egressRole: 'exteriorExit',
+        latch: 'rimExit',
+        occupancyGroup: 'A-3',
+        roomUse: 'conference',
+      },
+      'unknown',
+      { on: 'exitTrim/secure/free' },
+    ],
+  ),
+});
