@@ -1,0 +1,238 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, ibc, is, over, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const largeEntrance = all(
+  ibc({ from: 2021 }),
+  yes('publicEntrance'),
+  any(
+    all(is('occupancyGroup', 'A-1', 'A-2', 'A-3', 'A-4'), over('occupantLoad', 'autoDoorAssemblyLoad')),
+    all(is('occupancyGroup', 'B', 'M', 'R-1'), over('occupantLoad', 'autoDoorOtherLoad')),
+  ),
+);
+
+export const R156 = defineRule({
+  id: 'R-156',
+  title: 'Large public entrances need one automatic door',
+  family: 'access',
+  book: 'ibc',
+  cites: [under('automaticEntrances')],
+  confidence: 'secondary',
+  note: 'Clause read, thresholds read second-hand; one article writes "300 or more" where the rest write "over 300".',
+  why: 'From the 2021 edition a crowd of visitors means that some of them cannot pull a door open.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: all(largeEntrance, is('operator', 'none', 'powerAssist')),
+      items: ['automaticOperator'],
+      says: 'At least one door of this accessible public entrance opens by a full-power or low-energy operator; if another door of the entrance has it, say so.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(largeEntrance, yes('doorsInSeries')),
+      says: 'Behind a vestibule one automatic door is needed in each of its two walls.',
+    },
+  ],
+  cases: cases(
+    [
+      'hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-1', occupantLoad: 301, operator: 'none' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-2', occupantLoad: 301, operator: 'none' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-3', occupantLoad: 301, operator: 'none' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-4', occupantLoad: 301, operator: 'none' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'hall for 300',
+      { publicEntrance: true, occupancyGroup: 'A-3', occupantLoad: 300, operator: 'none' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'B', occupantLoad: 501, operator: 'powerAssist' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 501, operator: 'powerAssist' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'R-1', occupantLoad: 501, operator: 'powerAssist' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'shop for 500',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 500, operator: 'none' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'school for 900',
+      { publicEntrance: true, occupancyGroup: 'E', occupantLoad: 900, operator: 'none' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'staff entrance',
+      { publicEntrance: false, occupancyGroup: 'M', occupantLoad: 900, operator: 'none' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'automatic already',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, operator: 'lowEnergy' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'automatic already',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, operator: 'fullPower' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'IBC 2024',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, operator: 'none' },
+      'yes',
+      { clause: 'a', basis: { ibc: 2024 } },
+    ],
+    [
+      'IBC 2018',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, operator: 'none' },
+      'no',
+      { clause: 'a', basis: { ibc: 2018 } },
+    ],
+    [
+      'NFPA 101 alone',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, operator: 'none' },
+      'no',
+      { clause: 'a', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'operator not surveyed',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900 },
+      'unknown',
+      { clause: 'a' },
+    ],
+    [
+      'vestibule of a hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-1', occupantLoad: 301, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-2', occupantLoad: 301, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-3', occupantLoad: 301, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a hall for 301',
+      { publicEntrance: true, occupancyGroup: 'A-4', occupantLoad: 301, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'hall for 300',
+      { publicEntrance: true, occupancyGroup: 'A-3', occupantLoad: 300, doorsInSeries: true },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'B', occupantLoad: 501, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 501, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'vestibule of a shop, office or hotel for 501',
+      { publicEntrance: true, occupancyGroup: 'R-1', occupantLoad: 501, doorsInSeries: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'shop for 500',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 500, doorsInSeries: true },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'school',
+      { publicEntrance: true, occupancyGroup: 'E', occupantLoad: 900, doorsInSeries: true },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'staff entrance',
+      { publicEntrance: false, occupancyGroup: 'M', occupantLoad: 900, doorsInSeries: true },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'no vestibule',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, doorsInSeries: false },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'IBC 2024',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, doorsInSeries: true },
+      'yes',
+      { clause: 'b', basis: { ibc: 2024 } },
+    ],
+    [
+      'IBC 2018',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, doorsInSeries: true },
+      'no',
+      { clause: 'b', basis: { ibc: 2018 } },
+    ],
+    [
+      'NFPA 101 alone',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900, doorsInSeries: true },
+      'no',
+      { clause: 'b', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'vestibule not surveyed',
+      { publicEntrance: true, occupancyGroup: 'M', occupantLoad: 900 },
+      'unknown',
+      { clause: 'b' },
+    ],
+  ),
+});

@@ -1,0 +1,60 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, under as below, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R157 = defineRule({
+  id: 'R-157',
+  title: 'Powered doors on an accessible route',
+  family: 'access',
+  book: 'ada',
+  cites: [text('ada', '404.3', 'Automatic and power-assisted doors')],
+  confidence: 'memory',
+  why: 'A door that moves by itself can strike or shut out the person it was meant to help.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'caution',
+      when: all(yes('accessibleRoute'), is('operator', 'fullPower')),
+      says: 'A full-power operator is bought to A156.10, and its actuator stands clear of the swing.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(yes('accessibleRoute'), is('operator', 'lowEnergy', 'powerAssist')),
+      says: 'A low-energy or assisted operator is bought to A156.19, and its actuator stands clear of the swing.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(
+        yes('accessibleRoute'),
+        is('operator', 'lowEnergy', 'fullPower', 'powerAssist'),
+        below('clearWidthIn', 'clearWidthMinIn'),
+      ),
+      says: 'Without power the door leaves {clearWidthIn}; on an accessible way out it needs 32 in, or standby power, or a manual door beside it.',
+    },
+  ],
+  cases: cases(
+    ['full power', { accessibleRoute: true, operator: 'fullPower' }, 'yes', { clause: 'a' }],
+    ['low energy', { accessibleRoute: true, operator: 'lowEnergy' }, 'no', { clause: 'a' }],
+    ['not on the route', { accessibleRoute: false, operator: 'fullPower' }, 'no', { clause: 'a' }],
+    ['route not known', { operator: 'fullPower' }, 'unknown', { clause: 'a' }],
+    ['low energy or assist', { accessibleRoute: true, operator: 'lowEnergy' }, 'yes', { clause: 'b' }],
+    ['low energy or assist', { accessibleRoute: true, operator: 'powerAssist' }, 'yes', { clause: 'b' }],
+    ['full power', { accessibleRoute: true, operator: 'fullPower' }, 'no', { clause: 'b' }],
+    ['not on the route', { accessibleRoute: false, operator: 'lowEnergy' }, 'no', { clause: 'b' }],
+    ['route not known', { operator: 'lowEnergy' }, 'unknown', { clause: 'b' }],
+    ['31 in', { accessibleRoute: true, operator: 'lowEnergy', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
+    ['31 in', { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
+    ['31 in', { accessibleRoute: true, operator: 'powerAssist', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
+    ['32 in', { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 32 }, 'no', { clause: 'c' }],
+    ['no operator', { accessibleRoute: true, operator: 'none', clearWidthIn: 31 }, 'no', { clause: 'c' }],
+    [
+      'not on the route',
+      { accessibleRoute: false, operator: 'fullPower', clearWidthIn: 31 },
+      'no',
+      { clause: 'c' },
+    ],
+    ['not measured', { accessibleRoute: true, operator: 'fullPower' }, 'unknown', { clause: 'c' }],
+  ),
+});

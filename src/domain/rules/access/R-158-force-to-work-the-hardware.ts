@@ -1,0 +1,49 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, ibc, is, over, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R158 = defineRule({
+  id: 'R-158',
+  title: 'Force to work the hardware',
+  family: 'access',
+  book: 'ada',
+  cites: [text('ada', '309.4', 'Operation'), text('ada', '404.2.8', 'Closing speed'), under('openingForce')],
+  confidence: 'secondary',
+  why: 'The federal and the model text name different forces, and some states enforce the smaller one.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'caution',
+      when: all(yes('accessibleRoute'), over('hardwareForceLbf', 'operableForceLbf')),
+      says: 'The hardware takes {hardwareForceLbf} to work; the federal standard says 5 lbf on an accessible door, the newer model code 15. Ask which one is enforced here.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(ibc({ from: 2021 }), over('hardwareForceLbf', 'unlatchingForceLbf')),
+      says: 'The hardware takes {hardwareForceLbf}, and nobody may need more than 15 lbf of push or pull to unlatch.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(yes('accessibleRoute'), is('closing', 'selfClosing')),
+      says: 'Set the closer so that the leaf takes at least 5 s from 90 degrees to 12 degrees.',
+    },
+  ],
+  cases: cases(
+    ['6 lbf', { accessibleRoute: true, hardwareForceLbf: 6 }, 'yes', { clause: 'a' }],
+    ['5 lbf', { accessibleRoute: true, hardwareForceLbf: 5 }, 'no', { clause: 'a' }],
+    ['not on the route', { accessibleRoute: false, hardwareForceLbf: 14 }, 'no', { clause: 'a' }],
+    ['not measured', { accessibleRoute: true }, 'unknown', { clause: 'a' }],
+    ['16 lbf under IBC 2021 or 2024', { hardwareForceLbf: 16 }, 'yes', { clause: 'b', basis: { ibc: 2021 } }],
+    ['16 lbf under IBC 2021 or 2024', { hardwareForceLbf: 16 }, 'yes', { clause: 'b', basis: { ibc: 2024 } }],
+    ['15 lbf', { hardwareForceLbf: 15 }, 'no', { clause: 'b' }],
+    ['IBC 2018', { hardwareForceLbf: 16 }, 'no', { clause: 'b', basis: { ibc: 2018 } }],
+    ['IBC not adopted', { hardwareForceLbf: 16 }, 'no', { clause: 'b', basis: { ibc: null } }],
+    ['not measured', {}, 'unknown', { clause: 'b' }],
+    ['closer', { accessibleRoute: true, closing: 'selfClosing' }, 'yes', { clause: 'c' }],
+    ['no closer', { accessibleRoute: true, closing: 'none' }, 'no', { clause: 'c' }],
+    ['not on the route', { accessibleRoute: false, closing: 'selfClosing' }, 'no', { clause: 'c' }],
+    ['closing not seen', { accessibleRoute: true }, 'unknown', { clause: 'c' }],
+  ),
+});

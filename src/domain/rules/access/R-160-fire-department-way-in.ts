@@ -1,0 +1,56 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R160 = defineRule({
+  id: 'R-160',
+  title: 'Locked door on the fire department’s way in',
+  family: 'access',
+  book: 'ifc',
+  cites: [text('ifc', '503.6, 504, 506', 'Fire department access and key boxes')],
+  confidence: 'memory',
+  why: 'Help must get in without breaking the door or losing minutes.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: all(
+        yes('fireDepartmentAccess'),
+        any(yes('exterior'), is('doorType', 'gateSwing', 'gateSlide'), is('egressRole', 'dischargeGate')),
+      ),
+      says: 'The fire department comes in here; ask whether it wants a key box, its own key switch or a way to the stair.',
+    },
+  ],
+  cases: cases(
+    [
+      'outside door',
+      { fireDepartmentAccess: true, exterior: true, doorType: 'single', egressRole: 'exteriorExit' },
+      'yes',
+    ],
+    [
+      'gate',
+      { fireDepartmentAccess: true, exterior: false, doorType: 'gateSwing', egressRole: 'sealedOff' },
+      'yes',
+    ],
+    [
+      'gate',
+      { fireDepartmentAccess: true, exterior: false, doorType: 'gateSlide', egressRole: 'sealedOff' },
+      'yes',
+    ],
+    [
+      'gate by its role',
+      { fireDepartmentAccess: true, exterior: false, doorType: 'single', egressRole: 'dischargeGate' },
+      'yes',
+    ],
+    [
+      'inside door',
+      { fireDepartmentAccess: true, exterior: false, doorType: 'single', egressRole: 'exitAccess' },
+      'no',
+    ],
+    [
+      'not their way in',
+      { fireDepartmentAccess: false, exterior: true, doorType: 'gateSwing', egressRole: 'dischargeGate' },
+      'no',
+    ],
+    ['way in not known', { exterior: true }, 'unknown'],
+  ),
+});

@@ -1,0 +1,70 @@
+import { text } from '../../codes/sections.ts';
+import { all, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R161 = defineRule({
+  id: 'R-161',
+  title: 'Held exits in a workplace under federal rules',
+  family: 'access',
+  book: 'osha',
+  cites: [
+    text('osha', '1910.36(d)', 'Exit doors are not locked from inside'),
+    text('osha', '1910.35', 'Other codes accepted'),
+  ],
+  confidence: 'secondary',
+  why: 'The workplace rule knows no delayed, staff-released or keyed exit; only another code accepted in full covers it.',
+  clauses: [
+    {
+      effect: 'signOff',
+      grade: 'should',
+      when: all(yes('oshaWorkplace'), yes('isEgress')),
+      of: { release: ['delayed', 'controlled', 'clinical', 'keyInside'] },
+      says: 'Record that the exit routes meet NFPA 101-2009 or IFC-2009 in full; only on that ground does the federal workplace rule accept this exit.',
+    },
+  ],
+  cases: cases(
+    [
+      'held exit',
+      { oshaWorkplace: true, egressRole: 'exteriorExit' },
+      'yes',
+      { on: 'delayedMagnet/safe/delayed' },
+    ],
+    [
+      'held exit',
+      { oshaWorkplace: true, egressRole: 'exteriorExit' },
+      'yes',
+      { on: 'mortiseLock/safe/controlled' },
+    ],
+    [
+      'held exit',
+      { oshaWorkplace: true, egressRole: 'exteriorExit' },
+      'yes',
+      { on: 'mortiseLock/secure/clinical' },
+    ],
+    [
+      'held exit',
+      { oshaWorkplace: true, egressRole: 'exteriorExit' },
+      'yes',
+      { on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'free lever',
+      { oshaWorkplace: true, egressRole: 'exteriorExit' },
+      'no',
+      { on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'no federal workplace',
+      { oshaWorkplace: false, egressRole: 'exteriorExit' },
+      'no',
+      { on: 'delayedMagnet/safe/delayed' },
+    ],
+    [
+      'cabinet',
+      { oshaWorkplace: true, egressRole: 'noOccupiedSpace' },
+      'no',
+      { on: 'mechanicalLock/none/keyInside' },
+    ],
+    ['workplace not known', { egressRole: 'exteriorExit' }, 'unknown', { on: 'delayedMagnet/safe/delayed' }],
+  ),
+});

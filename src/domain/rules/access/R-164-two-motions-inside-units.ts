@@ -1,0 +1,184 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, ibc, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const twoMotions = any(is('latch', 'boredPlusDeadbolt'), is('existingArrangement', 'deadboltPlusLatch'));
+
+export const R164 = defineRule({
+  id: 'R-164',
+  title: 'Latch and separate bolt on a single toilet or a bedroom',
+  family: 'access',
+  book: 'ibc',
+  cites: [under('unlatching'), under('locksAndLatches')],
+  confidence: 'secondary',
+  note: 'The 2027 text that is to allow it was read as quoted; it is not adopted here.',
+  why: 'The relief for two motions reaches the entrance door of a unit only, not the rooms behind it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'modify',
+      trade: 'locksmith',
+      when: all(ibc(), is('roomUse', 'singleToilet', 'dwellingBedroom'), twoMotions),
+      says: 'Latch and bolt must come back by one motion: fit one lock that draws both, or take the bolt off.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(
+        ibc(),
+        any(
+          is('roomUse', 'dwellingBedroom'),
+          all(is('roomUse', 'singleToilet'), is('occupancyGroup', 'R-1', 'R-2', 'R-3')),
+        ),
+        twoMotions,
+      ),
+      says: 'Inside a private unit a reviewer says whether the second motion must go.',
+    },
+  ],
+  cases: cases(
+    [
+      'latch and bolt',
+      { roomUse: 'singleToilet', latch: 'boredPlusDeadbolt', existingArrangement: 'freeLever' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'latch and bolt',
+      { roomUse: 'dwellingBedroom', latch: 'boredPlusDeadbolt', existingArrangement: 'freeLever' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'two motions found',
+      { roomUse: 'singleToilet', latch: 'bored', existingArrangement: 'deadboltPlusLatch' },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'one lever draws both',
+      { roomUse: 'singleToilet', latch: 'mortiseDeadbolt', existingArrangement: 'freeLever' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'unit entrance',
+      { roomUse: 'dwellingEntrance', latch: 'boredPlusDeadbolt', existingArrangement: 'deadboltPlusLatch' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'NFPA 101 alone',
+      { roomUse: 'singleToilet', latch: 'boredPlusDeadbolt', existingArrangement: 'deadboltPlusLatch' },
+      'no',
+      { clause: 'a', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['latch not seen', { roomUse: 'singleToilet' }, 'unknown', { clause: 'a' }],
+    [
+      'bedroom',
+      {
+        roomUse: 'dwellingBedroom',
+        latch: 'boredPlusDeadbolt',
+        occupancyGroup: 'R-2',
+        existingArrangement: 'freeLever',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'bath of a unit',
+      {
+        roomUse: 'singleToilet',
+        occupancyGroup: 'R-1',
+        latch: 'bored',
+        existingArrangement: 'deadboltPlusLatch',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'bath of a unit',
+      {
+        roomUse: 'singleToilet',
+        occupancyGroup: 'R-2',
+        latch: 'bored',
+        existingArrangement: 'deadboltPlusLatch',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'bath of a unit',
+      {
+        roomUse: 'singleToilet',
+        occupancyGroup: 'R-3',
+        latch: 'bored',
+        existingArrangement: 'deadboltPlusLatch',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'bath of a unit with a bolt',
+      {
+        roomUse: 'singleToilet',
+        occupancyGroup: 'R-2',
+        latch: 'boredPlusDeadbolt',
+        existingArrangement: 'freeLever',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'student bedroom in an odd group',
+      {
+        roomUse: 'dwellingBedroom',
+        occupancyGroup: 'I-1.1',
+        latch: 'boredPlusDeadbolt',
+        existingArrangement: 'freeLever',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'toilet of an office',
+      {
+        roomUse: 'singleToilet',
+        occupancyGroup: 'B',
+        latch: 'boredPlusDeadbolt',
+        existingArrangement: 'freeLever',
+      },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'office of a hotel',
+      {
+        roomUse: 'office',
+        occupancyGroup: 'R-1',
+        latch: 'boredPlusDeadbolt',
+        existingArrangement: 'freeLever',
+      },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'one motion',
+      { roomUse: 'dwellingBedroom', occupancyGroup: 'R-2', latch: 'bored', existingArrangement: 'freeLever' },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'NFPA 101 alone',
+      {
+        roomUse: 'dwellingBedroom',
+        occupancyGroup: 'R-2',
+        latch: 'boredPlusDeadbolt',
+        existingArrangement: 'freeLever',
+      },
+      'no',
+      { clause: 'b', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['latch not seen', { roomUse: 'dwellingBedroom', occupancyGroup: 'R-2' }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,87 @@
+import { text } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const R166 = defineRule({
+  id: 'R-166',
+  title: 'No power and no way for a cable',
+  family: 'access',
+  book: 'practice',
+  cites: [text('practice', '', 'Power at the opening')],
+  confidence: 'practice',
+  why: 'A device that cannot be fed does not work.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(no('powerAtDoor'), no('cablePath')),
+      of: { wired: true },
+      says: 'The survey found neither power nor a way for a cable, so only battery or mechanical hardware can go in here.',
+    },
+    {
+      key: 'b',
+      effect: 'modify',
+      trade: 'electrician',
+      when: all(yes('powerAtDoor'), no('cablePath')),
+      of: { wired: true },
+      says: 'Power is there but no way to the frame: bring a surface raceway, or a listed supply at the door with control by radio.',
+    },
+  ],
+  cases: cases(
+    [
+      'neither',
+      { powerAtDoor: false, cablePath: false },
+      'yes',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'power there',
+      { powerAtDoor: true, cablePath: false },
+      'no',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'path there',
+      { powerAtDoor: false, cablePath: true },
+      'no',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'battery lock',
+      { powerAtDoor: false, cablePath: false },
+      'no',
+      { clause: 'a', on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'path not surveyed',
+      { powerAtDoor: false },
+      'unknown',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'power, no path',
+      { powerAtDoor: true, cablePath: false },
+      'yes',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'no power',
+      { powerAtDoor: false, cablePath: false },
+      'no',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'path there',
+      { powerAtDoor: true, cablePath: true },
+      'no',
+      { clause: 'b', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'battery lock',
+      { powerAtDoor: true, cablePath: false },
+      'no',
+      { clause: 'b', on: 'batteryLock/asIs/free' },
+    ],
+    ['path not surveyed', { powerAtDoor: true }, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
+  ),
+});
