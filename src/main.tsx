@@ -1,13 +1,17 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { createApp } from './app/session.ts';
+import { App } from './ui/App.tsx';
+import './ui/face/face.css';
+import './ui/app.css';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no element with the id "root".');
 
+const app = createApp();
 createRoot(root).render(
   <StrictMode>
-    <main>
-      <h1>Latchward</h1>
-    </main>
+    <App app={app} />
   </StrictMode>,
 );
+void app.start();

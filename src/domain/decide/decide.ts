@@ -114,7 +114,11 @@ export function decideFacts(
   }
   openOnes.sort((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
 
-  const leader = override ?? best?.candidate ?? openOnes[0]?.candidate;
+  // What scores best leads, also while something unknown could still forbid it: the state says so. Taking the best
+  // of what is free of doubt instead would put a magnet where only a lever's height was not measured.
+  const doubtful = openOnes[0];
+  const leadsOpen = doubtful !== undefined && (best === undefined || doubtful.tenths > best.tenths);
+  const leader = override ?? (leadsOpen ? doubtful.candidate : best?.candidate);
   const steps = stepsFor(leader, book.others, slots, relied);
   const choice = (candidate: Candidate): Choice => {
     const cell = cellOf(candidate);
@@ -122,8 +126,7 @@ export function decideFacts(
   };
   const chosen = leader ? choice(leader) : null;
   const second = runnerUp(clear, leader);
-  const leads = openOnes[0];
-  const state = stateOf(steps, leader, override !== undefined, best, leads?.tenths, rejected, doubted);
+  const state = stateOf(steps, leader, rejected, doubted);
 
   return {
     state,
@@ -305,19 +308,15 @@ function nearTie(
 function stateOf(
   steps: Sorted,
   leader: Candidate | undefined,
-  isOverride: boolean,
-  best: { tenths: number } | undefined,
-  openTenths: number | undefined,
   rejected: Uint32Array,
   doubted: Uint32Array,
 ): DecisionState {
-  if (steps.findings.some(({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse'))
+  if (steps.findings.some(({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse')) {
     return 'refused';
+  }
   if (steps.refers.length > 0) return 'referred';
   if (leader === undefined) return 'none';
-  if (isOverride) return has(rejected, leader.index) || has(doubted, leader.index) ? 'open' : 'settled';
-  if (best === undefined) return 'open';
-  return openTenths !== undefined && openTenths > best.tenths ? 'open' : 'settled';
+  return has(rejected, leader.index) || has(doubted, leader.index) ? 'open' : 'settled';
 }
 
 function scoreFacts(slots: Slots): ScoreFacts {

@@ -1,7 +1,7 @@
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, factKeys, isFactKey } from '../model/fields.ts';
+import { type FactKey, type FactValues, factKeys, isFactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
 
@@ -65,4 +65,14 @@ export function viewFacts(project: Project, opening: Opening): FactView {
 /** The value behind a key, `undefined` when unknown. */
 export function valueIn(slots: Slots, key: string): string | number | boolean | undefined {
   return isFactKey(key) ? slots[slotByFact.get(key) as number] : undefined;
+}
+
+/** The surveyed values behind the slots, without the derived ones; a key that is absent is unknown. */
+export function knownValues(slots: Slots): FactValues {
+  const values: Record<string, string | number | boolean> = {};
+  for (const [key, slot] of slotByFact) {
+    const value = slots[slot];
+    if (value !== undefined) values[key] = value;
+  }
+  return values as FactValues;
 }

@@ -34,6 +34,8 @@ export interface ScoreFacts extends StrengthValues {
 const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
 /** What unlocking on lost power takes away, of 100: nothing where little is at stake. */
 const failSafeCost = { low: 0, medium: 20, high: 40, critical: 60 } as const;
+/** A battery lock stands alone: no wire tells anybody that it is forced, held or dead. */
+const aloneCost = { low: 5, medium: 15, high: 35, critical: 60 } as const;
 const trafficCyclesK = { light: 100, medium: 250, heavy: 500, extreme: 1000 } as const;
 
 /** Fewest special arrangements first: mechanical freedom needs no inspection, staff release needs the most. */
@@ -67,13 +69,14 @@ function clamp(value: number): number {
 }
 
 function strengthValue(device: DeviceId, facts: ScoreFacts, need: keyof typeof needLbf): number {
-  return Math.min(1, limitingStrength(device, facts).lbf / needLbf[need]) * 100;
+  const { lbf, highestLbf } = limitingStrength(device, facts);
+  // An unmeasured latch or jamb gives a span; its middle ranks, the report shows both ends.
+  return Math.min(1, (lbf + highestLbf) / 2 / needLbf[need]) * 100;
 }
 
 function securityValue(candidate: Candidate, strength: number, need: keyof typeof needLbf): number {
   const powerLoss = candidate.failMode === 'safe' ? failSafeCost[need] : 0;
-  // A battery lock stands alone: nobody hears it forced.
-  const alone = candidate.failMode === 'asIs' && (need === 'high' || need === 'critical') ? 15 : 0;
+  const alone = candidate.failMode === 'asIs' ? aloneCost[need] : 0;
   return clamp(strength - powerLoss - alone - (releaseCost[candidate.release] ?? 0));
 }
 
@@ -86,7 +89,8 @@ export function workHours(candidate: Candidate, cell: Cell | undefined): number 
 
 function power(candidate: Candidate): number {
   const { device } = candidate;
-  if (!device.wired) return device.family === 'battery' ? 70 : 100;
+  // Batteries are changed by hand, door by door, for as long as the lock hangs there.
+  if (!device.wired) return device.family === 'battery' ? 45 : 100;
   const allDay = device.holdsWith === 'power' || candidate.failMode === 'safe';
   return clamp(allDay ? 80 - 60 * device.steadyA24 : 100 - 2 * device.inrushA24);
 }

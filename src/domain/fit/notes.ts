@@ -34,7 +34,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   4: {
     says: 'A filler or wrap plate covers the old preparation; on a labelled door it takes a new leaf made for the new lock.',
     trade: 'locksmith',
-    hours: 1,
+    hours: 2.5,
     cutsLabelledDoor: true,
   },
   5: {

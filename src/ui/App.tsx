@@ -1,0 +1,111 @@
+import { lazy, Suspense, useEffect } from 'react';
+import { addressOf, routeOf } from '../app/route.ts';
+import type { App as Application } from '../app/session.ts';
+import type { Page } from '../app/store.ts';
+import { AppContext, useApp, useStore } from './context.ts';
+import { Masthead } from './frame/Masthead.tsx';
+import { OpeningPage } from './opening/OpeningPage.tsx';
+import { ErrorPanel } from './parts/ErrorPanel.tsx';
+import { Notices } from './parts/Tell.tsx';
+import { SchedulePage } from './schedule/SchedulePage.tsx';
+
+const ProjectPage = lazy(() => import('./project/ProjectPage.tsx'));
+const ReviewPage = lazy(() => import('./review/ReviewPage.tsx'));
+const BuildingPage = lazy(() => import('./building/BuildingPage.tsx'));
+const PrintPage = lazy(() => import('./print/PrintPage.tsx'));
+const RulesPage = lazy(() => import('./rules/RulesPage.tsx'));
+const FilesPage = lazy(() => import('./files/FilesPage.tsx'));
+const LegendPage = lazy(() => import('./legend/LegendPage.tsx'));
+
+const pageNames: Record<Page, string> = {
+  schedule: 'Schedule',
+  opening: 'Opening',
+  project: 'Project',
+  review: 'Review',
+  building: 'Building',
+  print: 'Print',
+  rules: 'Rules',
+  files: 'Files',
+  legend: 'Legend',
+};
+
+export function App({ app }: { app: Application }) {
+  return (
+    <AppContext value={app}>
+      <AddressBar />
+      <a className="skip-link" href="#main">
+        To the content
+      </a>
+      <Masthead />
+      <Notices />
+      <main id="main" tabIndex={-1}>
+        <CurrentPage />
+      </main>
+    </AppContext>
+  );
+}
+
+/** Keeps address and state in step, so Back and a copied link work. */
+function AddressBar() {
+  const store = useStore();
+  const page = useApp((state) => state.session.page);
+  const openingId = useApp((state) => state.session.selectedId);
+  const projectName = useApp((state) => state.document.project.name);
+  const mark = useApp((state) =>
+    openingId === null ? '' : (state.document.project.openings[openingId]?.mark ?? ''),
+  );
+  useEffect(() => {
+    const follow = () => {
+      if (location.hash === '#main') return;
+      const route = routeOf(location.hash);
+      const { goTo, select, session } = store.getState();
+      if (route.page === 'opening' && route.openingId !== session.selectedId) select(route.openingId);
+      if (route.page !== session.page) goTo(route.page);
+    };
+    follow();
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, [store]);
+  useEffect(() => {
+    const here = routeOf(location.hash);
+    // The rules page keeps the rule it shows in its own address.
+    const inStep = here.page === page && (page !== 'opening' || here.openingId === openingId);
+    if (!inStep) location.hash = addressOf({ page, openingId: page === 'opening' ? openingId : null });
+    document.title = `${page === 'opening' && mark ? mark : pageNames[page]} — ${projectName} — Latchward`;
+  }, [page, openingId, projectName, mark]);
+  return null;
+}
+
+function CurrentPage() {
+  const page = useApp((state) => state.session.page);
+  const ready = useApp((state) => state.session.ready);
+  if (!ready) return <p className="sheet-body lead">Opening the project…</p>;
+  return (
+    <ErrorPanel key={page} name={pageNames[page]}>
+      <Suspense fallback={<p className="sheet-body">Loading…</p>}>{pageElement(page)}</Suspense>
+    </ErrorPanel>
+  );
+}
+
+function pageElement(page: Page) {
+  switch (page) {
+    case 'schedule':
+      return <SchedulePage />;
+    case 'opening':
+      return <OpeningPage />;
+    case 'project':
+      return <ProjectPage />;
+    case 'review':
+      return <ReviewPage />;
+    case 'building':
+      return <BuildingPage />;
+    case 'print':
+      return <PrintPage />;
+    case 'rules':
+      return <RulesPage />;
+    case 'files':
+      return <FilesPage />;
+    case 'legend':
+      return <LegendPage />;
+  }
+}

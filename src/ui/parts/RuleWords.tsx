@@ -1,0 +1,29 @@
+import type { StepWords } from '../../domain/decide/words.ts';
+
+/** One reason: the sentence, then the rule, its section with its edition, and how it was read. */
+export function RuleWords({ words }: { words: StepWords }) {
+  return (
+    <div className="reason">
+      <p>{words.sentence}</p>
+      <p className="note">
+        <a className="mark" href={`#/rules/${words.ruleId}`}>
+          {words.ruleId}
+        </a>{' '}
+        {words.cites.join('; ')} — {words.confidence}
+        {words.note ? `. ${words.note}` : ''}
+      </p>
+    </div>
+  );
+}
+
+export function ReasonList({ steps }: { steps: readonly StepWords[] }) {
+  return (
+    <ul className="reasons">
+      {steps.map((words) => (
+        <li key={`${words.ruleId} ${words.sentence}`}>
+          <RuleWords words={words} />
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,3 @@
+export default function PrintPage() {
+  return null;
+}

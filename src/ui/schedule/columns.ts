@@ -1,0 +1,99 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
+import { candidateInWords, releaseInWords, stateWords } from '../../domain/decide/words.ts';
+import { valueInWords } from '../../domain/explain/format.ts';
+import { type FactKey, type FactValue, fieldInfo } from '../../domain/model/fields.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+
+export interface GridRow {
+  readonly opening: Opening;
+  readonly decision: Decision;
+}
+
+export interface Column {
+  readonly key: string;
+  readonly head: string;
+  /** Width in rem at a desk. */
+  readonly width: number;
+  readonly text: (row: GridRow, project: Project) => string;
+  /** The fact a cell edits, if it does. */
+  readonly fact?: FactKey;
+}
+
+function factText(key: FactKey) {
+  return ({ opening }: GridRow) => {
+    const fact = opening.facts[key];
+    if (fact === undefined || fact.is === 'unknown') return '?';
+    return valueInWords(key, fact.value as FactValue<FactKey>);
+  };
+}
+
+const factColumn = (key: FactKey, width: number, head = fieldInfo(key).label): Column => ({
+  key,
+  head,
+  width,
+  text: factText(key),
+  fact: key,
+});
+
+export const columns: readonly Column[] = [
+  { key: 'mark', head: 'Mark', width: 6, text: ({ opening }) => opening.mark },
+  {
+    key: 'floor',
+    head: 'Floor',
+    width: 7,
+    text: ({ opening }, project) => (opening.floorId ? (project.floors[opening.floorId]?.name ?? '') : ''),
+  },
+  {
+    key: 'from',
+    head: 'Secure side',
+    width: 11,
+    text: ({ opening }, project) =>
+      opening.fromSpaceId ? (project.spaces[opening.fromSpaceId]?.name ?? '') : '',
+  },
+  {
+    key: 'to',
+    head: 'Egress side',
+    width: 11,
+    text: ({ opening }, project) =>
+      opening.toSpaceId ? (project.spaces[opening.toSpaceId]?.name ?? '') : '',
+  },
+  {
+    key: 'state',
+    head: 'State',
+    width: 9,
+    text: ({ decision }) => stateWords[decision.state].word,
+  },
+  {
+    key: 'device',
+    head: 'Locked by',
+    width: 18,
+    text: ({ decision }) => (decision.chosen ? candidateInWords(decision.chosen.candidate) : '—'),
+  },
+  {
+    key: 'release',
+    head: 'Way out',
+    width: 14,
+    text: ({ decision }) => (decision.chosen ? releaseInWords(decision.chosen.candidate) : '—'),
+  },
+  {
+    key: 'signOff',
+    head: 'Sign-off',
+    width: 8,
+    text: ({ decision, opening }) => {
+      const grade = worstGrade(signOffReasons(decision));
+      if (grade === undefined || grade === 'note') return '—';
+      if (opening.review) return opening.review.verdict === 'approved' ? 'Signed' : 'With reviewer';
+      return grade === 'must' ? 'Must be signed' : 'Look at it';
+    },
+  },
+  factColumn('doorType', 11, 'Door'),
+  factColumn('leafMaterial', 10, 'Leaf'),
+  factColumn('frameMaterial', 9, 'Frame'),
+  factColumn('latch', 13, 'Latch'),
+  factColumn('fireRatingMin', 6, 'Label'),
+  factColumn('egressRole', 14, 'Egress role'),
+  factColumn('occupantLoad', 7, 'Load'),
+  factColumn('readerSides', 11, 'Reader'),
+  factColumn('securityNeed', 8, 'Need'),
+];
