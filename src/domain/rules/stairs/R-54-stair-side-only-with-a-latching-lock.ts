@@ -1,0 +1,168 @@
+import { under } from '../../codes/sections.ts';
+import { all, atMost, ibc, is, no, not, over, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { loneStair, loneStairIbc, nfpaAlone, selectedReentry } from './conditions.ts';
+import { bothCodes, bothLocked, locked, loneStairCases, nfpaOnly, noCode, open } from './given.ts';
+
+const reentry = [
+  'mortiseLock/safe/stairReentry',
+  'cylindricalLock/safe/stairReentry',
+  'exitTrim/safe/stairReentry',
+];
+const five = { ...locked, stairStories: 5 } as const;
+const four = { ...locked, stairStories: 4 } as const;
+const b = { clause: 'b', on: 'mortiseLock/secure/free', basis: nfpaOnly } as const;
+const c = { clause: 'c', on: 'mortiseLock/secure/free', basis: nfpaOnly } as const;
+
+export const R54 = defineRule({
+  id: 'R-54',
+  title: 'A stair side may be locked only by a lock released on command that stays latched',
+  family: 'stairs',
+  book: 'ibc',
+  cites: [under('stairDoors'), under('stairDoorsNfpa'), under('highRiseStairs')],
+  confidence: 'secondary',
+  note: 'The release on command was read. That the lock fails safe is text from IBC 2024 on and this schedule’s default before. Groups of the single-stair exception are from general knowledge.',
+  why: 'People driven back by smoke must be able to leave the stair again, and the stair door must not lose its latch for it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(ibc(), yes('stairSideToLock'), not(loneStairIbc)),
+      of: { wired: true, not: { release: ['stairReentry', 'attended'] } },
+      says: 'The stair side of this door may be locked only by a fail-safe lock or trim that is released on command and stays latched; this one is not.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(
+        nfpaAlone,
+        yes('stairSideToLock'),
+        over('stairStories', 'stairLockStoriesNfpa'),
+        not(selectedReentry),
+        not(loneStair),
+      ),
+      of: { not: { release: ['stairReentry', 'attended'] } },
+      says: 'The stair serves {stairStories}, too many for a stair side that nothing releases: it takes a lock that is released and stays latched.',
+    },
+    {
+      key: 'c',
+      effect: 'permit',
+      when: all(nfpaAlone, yes('stairSideToLock'), atMost('stairStories', 'stairLockStoriesNfpa')),
+      of: { release: ['free'], keepsLatch: true },
+      says: 'The stair serves {stairStories}: under NFPA 101 any lock may hold its stair side, as long as the way into the stair stays free and the door stays latched.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: no('stairSideToLock'),
+      of: { release: ['stairReentry'] },
+      says: 'The stair side of this door is not to be locked, so a lock with stair release has nothing to release here.',
+    },
+    {
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(not(ibc()), yes('stairSideToLock')),
+      says: 'A stair side is to be locked: a reviewer confirms how people get back out of the stair.',
+    },
+    {
+      key: 'f',
+      effect: 'finding',
+      field: 'stairLockWanted',
+      severity: 'refuse',
+      when: all(is('egressRole', 'stairEntry'), is('stairLockWanted', 'none'), yes('wantsReader')),
+      says: 'A reader is wished for at this stair door, yet both sides are said to stay open: a reader locks the stair side, so one of the two answers is wrong.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      [
+        'strikeMortise/secure/free',
+        'magnet/safe/sensor',
+        'mortiseLock/secure/free',
+        'mortiseLock/safe/free',
+        'boltMotor/safe/doorSwitch',
+        'exitTrim/secure/free',
+      ],
+      'stair side to be locked',
+      locked,
+      'yes',
+      'a',
+    ),
+    ...onEach(reentry, 'stair side to be locked', locked, 'no', 'a'),
+    ['both sides to be locked', bothLocked, 'yes', { clause: 'a', on: 'exitTrim/secure/free' }],
+    [
+      'floor side only',
+      { egressRole: 'stairEntry', stairLockWanted: 'floorSide' },
+      'no',
+      { clause: 'a', on: 'exitTrim/secure/free' },
+    ],
+    ['both sides stay open', open, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    [
+      'not a stair door',
+      { egressRole: 'exitAccess', stairLockWanted: 'stairSide' },
+      'no',
+      { clause: 'a', on: 'exitTrim/secure/free' },
+    ],
+    ['wish not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
+    [
+      'IBC and NFPA 101 both adopted: IBC governs',
+      { ...four },
+      'yes',
+      { clause: 'a', on: 'exitTrim/secure/free', basis: bothCodes },
+    ],
+    ['NFPA 101 alone', four, 'no', { clause: 'a', on: 'exitTrim/secure/free', basis: nfpaOnly }],
+    ['battery and mechanical locks are R-59', locked, 'no', { clause: 'a', on: 'batteryLock/asIs/free' }],
+    ['detention goes to its own rules', locked, 'no', { clause: 'a', on: 'detentionLock/none/attended' }],
+    ...loneStairCases('no', 'yes', { clause: 'a', on: 'exitTrim/secure/free' }),
+    [
+      'single exit stair, group not known',
+      { ...locked, singleExitStair: true },
+      'unknown',
+      { clause: 'a', on: 'exitTrim/secure/free' },
+    ],
+    ['NFPA 101 alone, five stories', five, 'yes', b],
+    ['five stories, battery lock', five, 'yes', { ...b, on: 'batteryLock/asIs/free' }],
+    ['five stories, lock with stair release', five, 'no', { ...b, on: 'exitTrim/safe/stairReentry' }],
+    ['five stories, detention lock', five, 'no', { ...b, on: 'detentionLock/none/attended' }],
+    ['four stories', four, 'no', b],
+    ['five stories, selected re-entry planned', { ...five, selectedReentry: true }, 'no', b],
+    ['five stories, no selected re-entry', { ...five, selectedReentry: false }, 'yes', b],
+    ['five stories, single exit stair', { ...five, singleExitStair: true }, 'no', b],
+    ['five stories, two stairs', { ...five, singleExitStair: false }, 'yes', b],
+    ['five stories, stair side open', { ...open, stairStories: 5 }, 'no', b],
+    ['five stories, both codes adopted', five, 'no', { ...b, basis: bothCodes }],
+    ['five stories, no code chosen', five, 'no', { ...b, basis: noCode }],
+    ['stories not known', locked, 'unknown', b],
+    ['four stories', four, 'yes', c],
+    ['five stories', five, 'no', c],
+    ['four stories, stair side open', { ...open, stairStories: 4 }, 'no', c],
+    ['four stories, both codes adopted', four, 'no', { ...c, basis: bothCodes }],
+    ['four stories, no code chosen', four, 'no', { ...c, basis: noCode }],
+    ['four stories, magnet is not waved through', four, 'no', { ...c, on: 'magnet/safe/sensor' }],
+    ['four stories, strike gives up the latch', four, 'no', { ...c, on: 'strikeMortise/secure/free' }],
+    ['four stories, clinical lock', four, 'no', { ...c, on: 'batteryLock/asIs/clinical' }],
+    ['stories not known', locked, 'unknown', c],
+    ...onEach(reentry, 'stair side stays open', open, 'yes', 'd'),
+    ['office door', { egressRole: 'exitAccess' }, 'yes', { clause: 'd', on: 'exitTrim/safe/stairReentry' }],
+    ['stair side to be locked', locked, 'no', { clause: 'd', on: 'exitTrim/safe/stairReentry' }],
+    ['an ordinary lock is not meant', open, 'no', { clause: 'd', on: 'exitTrim/safe/free' }],
+    ['role not known', {}, 'unknown', { clause: 'd', on: 'exitTrim/safe/stairReentry' }],
+    ['NFPA 101 alone', four, 'yes', { clause: 'e', basis: nfpaOnly }],
+    ['no code chosen', four, 'yes', { clause: 'e', basis: noCode }],
+    ['IBC: asked in R-55', four, 'no', { clause: 'e' }],
+    ['stair side open', open, 'no', { clause: 'e', basis: nfpaOnly }],
+    ['wish not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'e', basis: nfpaOnly }],
+    ['both sides open, reader wished for', { ...open, readerSides: 'secure' }, 'yes', { clause: 'f' }],
+    ['both sides open, no reader', { ...open, readerSides: 'none' }, 'no', { clause: 'f' }],
+    ['stair side to be locked, reader', { ...locked, readerSides: 'secure' }, 'no', { clause: 'f' }],
+    [
+      'office door with a reader',
+      { ...open, egressRole: 'exitAccess', readerSides: 'secure' },
+      'no',
+      { clause: 'f' },
+    ],
+    ['reader not asked', open, 'unknown', { clause: 'f' }],
+  ),
+});

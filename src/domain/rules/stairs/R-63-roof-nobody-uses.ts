@@ -1,0 +1,66 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, nfpa101 } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { nfpaOnly } from './given.ts';
+
+const emptyRoof = all(is('egressRole', 'roofDoor'), is('roofUse', 'unoccupied'));
+const roof = { egressRole: 'roofDoor', roofUse: 'unoccupied' } as const;
+
+export const R63 = defineRule({
+  id: 'R-63',
+  title: 'A roof nobody uses may be locked',
+  family: 'stairs',
+  book: 'ibc',
+  cites: [under('locksAndLatches'), text('nfpa101', '7.2.1.5', 'Roof access from stairs')],
+  confidence: 'secondary',
+  note: 'A key on the stair side is accepted by this rule but judged with all keyed locks in R-12.',
+  why: 'Nobody is on such a roof but workers, so it needs no way back and no free way up.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'permit',
+      when: emptyRoof,
+      of: { release: ['free', 'keyInside'] },
+      says: 'The roof is not occupied: this door may be locked both toward the roof and from the roof.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(nfpa101(), emptyRoof),
+      says: 'NFPA 101 wants one of two things: nobody gets onto the roof from the stair, or whoever is there can come back in.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: emptyRoof,
+      says: 'Ask the local fire department how it wants to reach the roof; many keep a practice of their own.',
+    },
+  ],
+  cases: cases(
+    ['unoccupied roof', roof, 'yes', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['unoccupied roof, keyed inside', roof, 'yes', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
+    ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'office door',
+      { ...roof, egressRole: 'exitAccess' },
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    ['a magnet is not waved through', roof, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    [
+      'use of the roof not known',
+      { egressRole: 'roofDoor' },
+      'unknown',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    ['unoccupied roof, NFPA 101', roof, 'yes', { clause: 'b', basis: nfpaOnly }],
+    ['unoccupied roof, IBC alone', roof, 'no', { clause: 'b' }],
+    ['terrace, NFPA 101', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'b', basis: nfpaOnly }],
+    ['office door, NFPA 101', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'b', basis: nfpaOnly }],
+    ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'b', basis: nfpaOnly }],
+    ['unoccupied roof', roof, 'yes', { clause: 'c' }],
+    ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'c' }],
+    ['office door', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
+    ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'c' }],
+  ),
+});

@@ -1,0 +1,74 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const gate = { egressRole: 'dischargeGate' } as const;
+/** Accepted and said so; a missing answer counts as no. */
+const dispersal = all(isKnown('safeDispersalArea'), yes('safeDispersalArea'));
+const shut = [
+  'boltMotor/secure/none',
+  'magnet/safe/alarmOnly',
+  'magnet/safe/buttonOnly',
+  'magnet/safe/credentialOut',
+  'gateLock/secure/keyInside',
+];
+
+export const R66 = defineRule({
+  id: 'R-66',
+  title: 'A gate on the way to the street is an egress door',
+  family: 'stairs',
+  book: 'ibc',
+  cites: [under('gates'), under('egressCourts')],
+  confidence: 'secondary',
+  note: 'Height of hardware and panic hardware at the gate follow the rules for doors; R-142 adds what is special to gates.',
+  why: 'Leaving ends at the street, not at the building’s wall; a locked gate keeps everybody in the yard.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'must',
+      when: is('egressRole', 'dischargeGate'),
+      says: 'The gate belongs to the exit: a reviewer confirms that one motion opens it, or that an area inside the fence is accepted as safe.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(is('egressRole', 'dischargeGate'), not(dispersal)),
+      of: { release: ['none', 'alarmOnly', 'buttonOnly', 'credentialOut', 'keyInside'] },
+      says: 'People cannot open this gate by one motion without key, card or button, and no safe area inside the fence is on record.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(is('egressRole', 'dischargeGate'), yes('safeDispersalArea')),
+      items: ['ahjApproval'],
+      says: 'The authority’s acceptance of the safe area inside the fence is kept with the schedule.',
+    },
+  ],
+  cases: cases(
+    ['gate in the fence', gate, 'yes', { clause: 'a' }],
+    ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
+    ['role not known', {}, 'unknown', { clause: 'a' }],
+    ...onEach(shut, 'gate in the fence', gate, 'yes', 'b'),
+    ['free lever on the gate', gate, 'no', { clause: 'b', on: 'gateLock/secure/free' }],
+    [
+      'no safe area',
+      { ...gate, safeDispersalArea: false },
+      'yes',
+      { clause: 'b', on: 'gateLock/secure/keyInside' },
+    ],
+    [
+      'safe area accepted',
+      { ...gate, safeDispersalArea: true },
+      'no',
+      { clause: 'b', on: 'gateLock/secure/keyInside' },
+    ],
+    ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'b', on: 'gateLock/secure/keyInside' }],
+    ['role not known', {}, 'unknown', { clause: 'b', on: 'gateLock/secure/keyInside' }],
+    ['safe area accepted', { ...gate, safeDispersalArea: true }, 'yes', { clause: 'c' }],
+    ['no safe area', { ...gate, safeDispersalArea: false }, 'no', { clause: 'c' }],
+    ['office door', { egressRole: 'exitAccess', safeDispersalArea: true }, 'no', { clause: 'c' }],
+    ['safe area not asked', gate, 'unknown', { clause: 'c' }],
+  ),
+});
