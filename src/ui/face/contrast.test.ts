@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 
-const css = readFileSync('src/ui/face/tokens.css', 'utf8').replace(/\/\*[\s\S]*?\*\//g, '');
+const css = readFileSync('src/ui/face/tokens.css', 'utf8')
+  .replaceAll('"', "'")
+  .replace(/\/\*[\s\S]*?\*\//g, '');
 
 /** The declarations of the first rule with this selector inside the given part of the sheet. */
 function ruleBody(selector: string, from = 0): string {
