@@ -1,0 +1,84 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, no, not, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const held = { wishInterlock: true, interlockHoldsEgress: true, occupancyGroup: 'B' } as const;
+const entry = { ...held, interlockHoldsEgress: false } as const;
+
+export const R100 = defineRule({
+  id: 'R-100',
+  title: 'An interlock lets people out',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [under('freeEgressIbc'), text('ibc', '408', 'Sallyports, the only interlock named')],
+  confidence: 'secondary',
+  note: 'Text for interlocks is approved for the 2027 edition of the IBC; before it only detention sallyports are named.',
+  why: 'Two doors that wait for each other can shut a person in between.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(yes('wishInterlock'), yes('interlockHoldsEgress'), not(is('occupancyGroup', 'I-3'))),
+      of: { not: { release: ['free', 'stairReentry'] } },
+      says: 'An interlock that can keep this leaf shut against a person leaving has no place in the adopted codes outside detention; use hardware that always opens from the egress side.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: yes('wishInterlock'),
+      says: 'A reviewer signs for the interlock: which way each leaf opens by hand, the override at both doors and the release on fire alarm.',
+    },
+    {
+      key: 'c',
+      effect: 'permit',
+      when: all(yes('wishInterlock'), no('interlockHoldsEgress')),
+      of: { release: ['free'] },
+      says: 'An interlock of entry alone is an ordinary lock: each leaf opens by hand from its egress side, whatever the other does.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      ['magnet/safe/sensor', 'boltMotor/safe/doorSwitch', 'magnet/safe/none'],
+      'mantrap that holds',
+      held,
+      'yes',
+      'a',
+    ),
+    ...onEach(
+      ['mortiseLock/secure/free', 'exitTrim/safe/stairReentry'],
+      'mantrap that holds',
+      held,
+      'no',
+      'a',
+    ),
+    ['entry-only interlock', entry, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['no interlock', { ...held, wishInterlock: false }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['prison sallyport', { ...held, occupancyGroup: 'I-3' }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    [
+      'not asked whether it holds',
+      { wishInterlock: true, occupancyGroup: 'B' },
+      'unknown',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    ['interlock', entry, 'yes', { clause: 'b' }],
+    ['no interlock', { wishInterlock: false }, 'no', { clause: 'b' }],
+    ['not asked', {}, 'unknown', { clause: 'b' }],
+    ['entry-only interlock', entry, 'yes', { clause: 'c', on: 'mortiseLock/secure/free' }],
+    ['it holds', held, 'no', { clause: 'c', on: 'mortiseLock/secure/free' }],
+    [
+      'no interlock',
+      { ...entry, wishInterlock: false },
+      'no',
+      { clause: 'c', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'not asked whether it holds',
+      { wishInterlock: true },
+      'unknown',
+      { clause: 'c', on: 'mortiseLock/secure/free' },
+    ],
+    ['a magnet is no ordinary lock', entry, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
+  ),
+});

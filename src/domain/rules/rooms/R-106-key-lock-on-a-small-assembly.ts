@@ -1,0 +1,64 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, atMost, ibc, is, no, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const on = 'mechanicalLock/none/keyInside';
+const hall = {
+  occupancyGroup: 'A-3',
+  mainDoor: true,
+  occupantLoad: 300,
+  egressRole: 'exteriorExit',
+  roomUse: 'conference',
+} as const;
+const side = { ...hall, mainDoor: false } as const;
+const alone = { ibc: null, nfpa101: 2021 } as const;
+
+export const R106 = defineRule({
+  id: 'R-106',
+  title: 'Key lock on the main door of a small assembly',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [under('locksAndLatches')],
+  confidence: 'read',
+  why: 'Somebody opens the main door before people come, so this one door may be locked by key.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'permit',
+      when: all(ibc(), yes('groupA'), yes('mainDoor'), atMost('occupantLoad', 'keyLockAssemblyLoadIbc')),
+      of: { release: ['keyInside'] },
+      says: 'Up to 300 people the main door may have a key-operated lock that is readily seen as locked and carries its sign; only this door, and the authority may take it back.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(
+        ibc(),
+        yes('groupA'),
+        no('mainDoor'),
+        not(any(is('egressRole', 'exteriorSpace'), is('roomUse', 'unitBalcony', 'officeTerrace'))),
+      ),
+      of: { release: ['keyInside'] },
+      says: 'The key lock of an assembly is for its main door alone, and this is another door.',
+    },
+  ],
+  cases: cases(
+    ['hall for 300', hall, 'yes', { clause: 'a', on }],
+    ['hall for 301', { ...hall, occupantLoad: 301 }, 'no', { clause: 'a', on }],
+    ['side door', side, 'no', { clause: 'a', on }],
+    ['office', { ...hall, occupancyGroup: 'B' }, 'no', { clause: 'a', on }],
+    ['NFPA 101 alone', hall, 'no', { clause: 'a', on, basis: alone }],
+    ['load not known', without(hall, 'occupantLoad'), 'unknown', { clause: 'a', on }],
+    ['a free bar', hall, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['side door', side, 'yes', { clause: 'b', on }],
+    ['main door', hall, 'no', { clause: 'b', on }],
+    ['shop side door', { ...side, occupancyGroup: 'M' }, 'no', { clause: 'b', on }],
+    ['terrace door, R-110', { ...side, egressRole: 'exteriorSpace' }, 'no', { clause: 'b', on }],
+    ['balcony of one unit', { ...side, roomUse: 'unitBalcony' }, 'no', { clause: 'b', on }],
+    ['terrace of one office', { ...side, roomUse: 'officeTerrace' }, 'no', { clause: 'b', on }],
+    ['side door, NFPA 101 alone', side, 'no', { clause: 'b', on, basis: alone }],
+    ['main or not unknown', without(hall, 'mainDoor'), 'unknown', { clause: 'b', on }],
+    ['a free bar', side, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
+  ),
+});

@@ -1,0 +1,124 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, is, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const ward = { roomUse: 'patientRoom', latch: 'pushPull', suiteDoor: 'none' } as const;
+const suite = { ...ward, roomUse: 'office', suiteDoor: 'perimeter' } as const;
+const office = { ...ward, roomUse: 'office' } as const;
+const corridorDoor = any(is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter'));
+const strike = 'strikeMortise/safe/free';
+
+export const R107 = defineRule({
+  id: 'R-107',
+  title: 'Patient corridor doors latch',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [under('hospitalCorridorDoors'), under('hospitalCorridorDoorsNfpa')],
+  confidence: 'read',
+  note: 'Automatic bolts on pairs were read second-hand. That a fail-safe strike gives the latch up follows from how it works.',
+  why: 'Patients stay in their rooms in a fire, behind doors that hold smoke back only while they are latched.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      of: {
+        device: ['magnet', 'shearMagnet', 'boltSolenoid', 'boltMotor', 'delayedMagnet', 'glassPatchLock'],
+      },
+      says: 'This door has no positive latch, and a magnet or electric bolt cannot take the place of one.',
+    },
+    {
+      key: 'b',
+      effect: 'modify',
+      trade: 'locksmith',
+      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      says: 'Fit a positive latch; a roller latch or push and pull plates do not hold this door shut in a fire.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: corridorDoor,
+      of: { family: ['strike'], failMode: ['safe'] },
+      says: 'A fail-safe strike gives the latch up when power fails, and a patient corridor door must stay latched.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      when: all(corridorDoor, yes('isPair'), is('inactiveBolts', 'manualFlush', 'none')),
+      items: ['automaticFlushBolts'],
+      says: 'The inactive leaf needs bolts that latch by themselves; bolts set by hand are not accepted here.',
+    },
+  ],
+  cases: cases(
+    ...onEach(
+      [
+        'magnet/safe/sensor',
+        'shearMagnet/safe/sensor',
+        'boltSolenoid/safe/sensor',
+        'boltMotor/safe/sensor',
+        'delayedMagnet/safe/delayed',
+        'glassPatchLock/safe/sensor',
+      ],
+      'patient room, push and pull',
+      ward,
+      'yes',
+      'a',
+    ),
+    [
+      'patient room, roller latch',
+      { ...ward, latch: 'roller' },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'patient room, mortise latch',
+      { ...ward, latch: 'mortise' },
+      'no',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    ['suite entrance', suite, 'yes', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['inside a suite', { ...suite, suiteDoor: 'inside' }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['office', office, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['latch not known', { roomUse: 'patientRoom' }, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['a latched lock', ward, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['patient room, push and pull', ward, 'yes', { clause: 'b' }],
+    ['patient room, roller latch', { ...ward, latch: 'roller' }, 'yes', { clause: 'b' }],
+    ['patient room, mortise latch', { ...ward, latch: 'mortise' }, 'no', { clause: 'b' }],
+    ['suite entrance', suite, 'yes', { clause: 'b' }],
+    ['office', office, 'no', { clause: 'b' }],
+    ['latch not known', { roomUse: 'patientRoom' }, 'unknown', { clause: 'b' }],
+    ['patient room', ward, 'yes', { clause: 'c', on: strike }],
+    ['suite entrance', suite, 'yes', { clause: 'c', on: strike }],
+    ['office', office, 'no', { clause: 'c', on: strike }],
+    ['room not known', { suiteDoor: 'none' }, 'unknown', { clause: 'c', on: strike }],
+    ...onEach(['strikeMortise/secure/free', 'mortiseLock/safe/free'], 'patient room', ward, 'no', 'c'),
+    [
+      'patient pair, manual bolts',
+      { ...ward, doorType: 'pair', inactiveBolts: 'manualFlush' },
+      'yes',
+      { clause: 'd' },
+    ],
+    ['patient pair, no bolts', { ...ward, doorType: 'pair', inactiveBolts: 'none' }, 'yes', { clause: 'd' }],
+    [
+      'suite pair, manual bolts',
+      { ...suite, doorType: 'pair', inactiveBolts: 'manualFlush' },
+      'yes',
+      { clause: 'd' },
+    ],
+    [
+      'patient pair, automatic bolts',
+      { ...ward, doorType: 'pair', inactiveBolts: 'automaticFlush' },
+      'no',
+      { clause: 'd' },
+    ],
+    ['single leaf', { ...ward, doorType: 'single', inactiveBolts: 'manualFlush' }, 'no', { clause: 'd' }],
+    [
+      'office pair, manual bolts',
+      { ...office, doorType: 'pair', inactiveBolts: 'manualFlush' },
+      'no',
+      { clause: 'd' },
+    ],
+    ['bolts not known', { ...ward, doorType: 'pair' }, 'unknown', { clause: 'd' }],
+  ),
+});

@@ -1,0 +1,45 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const unit = { roomUse: 'patientUnit', clinicalArea: 'psychiatric', othersLeaveThroughRoom: true } as const;
+
+export const R108 = defineRule({
+  id: 'R-108',
+  title: 'Exit of a behavioral-health unit',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [under('controlledEgress'), under('controlledEgressNfpa'), under('interveningRooms')],
+  confidence: 'secondary',
+  why: 'Patients may be kept in for their care, but office staff and visitors next door may not.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(is('roomUse', 'patientUnit'), is('clinicalArea', 'psychiatric')),
+      says: 'A reviewer signs for the exit of this unit: controlled egress, a clinical lock or free egress.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(
+        is('roomUse', 'patientUnit'),
+        is('clinicalArea', 'psychiatric'),
+        yes('othersLeaveThroughRoom'),
+      ),
+      says: 'Others leave through this unit; give them a way out of their own before its exit is locked.',
+    },
+  ],
+  cases: cases(
+    ['psychiatric unit', unit, 'yes', { clause: 'a' }],
+    ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'a' }],
+    ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'a' }],
+    ['area not known', { roomUse: 'patientUnit' }, 'unknown', { clause: 'a' }],
+    ['offices leave through the unit', unit, 'yes', { clause: 'b' }],
+    ['nobody else leaves through it', { ...unit, othersLeaveThroughRoom: false }, 'no', { clause: 'b' }],
+    ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'b' }],
+    ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'b' }],
+    ['others not asked', { roomUse: 'patientUnit', clinicalArea: 'psychiatric' }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,131 @@
+import { under } from '../../codes/sections.ts';
+import { all, ibc, is, nfpa101, not, over } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const on = 'mechanicalLock/none/keyInside';
+const terrace = { egressRole: 'exteriorSpace', occupantLoad: 300, roomUse: 'other' } as const;
+const free = 'mortiseLock/secure/free';
+const court = is('egressRole', 'exteriorSpace');
+const ownBalcony = is('roomUse', 'unitBalcony', 'officeTerrace');
+
+export const R110 = defineRule({
+  id: 'R-110',
+  title: 'Court or terrace whose way out leads back inside',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [under('exteriorSpaces'), under('freeEgressIbc')],
+  confidence: 'secondary',
+  note: 'Window and sign wording are from general knowledge. NFPA 101 has no such case that was seen, so a reviewer decides where it is adopted.',
+  why: 'People locked out on a terrace have nowhere to go when the fire is below them.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(court, not(ibc({ from: 2021 }))),
+      of: { release: ['keyInside'] },
+      says: 'The adopted code knows no key lock against people coming back inside; this door opens freely from the outdoor side.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(ibc({ from: 2021 }), court, not(ownBalcony), over('occupantLoad', 'exteriorSpaceLoadIbc')),
+      of: { release: ['keyInside'] },
+      says: 'More than 300 people may be out there, too many for a key lock on the way back inside.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(ibc({ from: 2021 }), court, not(ownBalcony)),
+      of: { release: ['keyInside'] },
+      items: ['keyLockMainDoor', 'twoWayCommunication', 'glazedOpening', 'signOutdoor', 'postedLoad'],
+      says: 'The key lock comes with a posted load, a weatherproof phone or intercom at one door, clear glass of 5 ft² at every such door, a lock readily seen as locked and the sign inside.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'must',
+      when: court,
+      of: { not: { release: ['free'] } },
+      says: 'A reviewer signs for any lock that can keep people out on the terrace, and where NFPA 101 is adopted for whether it accepts one.',
+    },
+    {
+      key: 'e',
+      effect: 'caution',
+      when: all(court, nfpa101()),
+      of: { release: ['keyInside'] },
+      says: 'No key lock for outdoor spaces was seen in NFPA 101.',
+    },
+  ],
+  cases: cases(
+    ['terrace, IBC 2018', terrace, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
+    ['terrace, IBC 2021', terrace, 'no', { clause: 'a', on }],
+    ['terrace, IBC 2024', terrace, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],
+    ['terrace, NFPA 101 alone', terrace, 'yes', { clause: 'a', on, basis: { ibc: null, nfpa101: 2021 } }],
+    [
+      'corridor door, IBC 2018',
+      { ...terrace, egressRole: 'exitAccess' },
+      'no',
+      { clause: 'a', on, basis: { ibc: 2018 } },
+    ],
+    ['role not known, IBC 2018', {}, 'unknown', { clause: 'a', on, basis: { ibc: 2018 } }],
+    ['a free lever, IBC 2018', terrace, 'no', { clause: 'a', on: free, basis: { ibc: 2018 } }],
+    ['terrace for 301', { ...terrace, occupantLoad: 301 }, 'yes', { clause: 'b', on }],
+    ['terrace for 300', terrace, 'no', { clause: 'b', on }],
+    [
+      'terrace for 301, IBC 2024',
+      { ...terrace, occupantLoad: 301 },
+      'yes',
+      { clause: 'b', on, basis: { ibc: 2024 } },
+    ],
+    [
+      'terrace for 301, IBC 2018 is clause a',
+      { ...terrace, occupantLoad: 301 },
+      'no',
+      { clause: 'b', on, basis: { ibc: 2018 } },
+    ],
+    [
+      'corridor door for 301',
+      { ...terrace, egressRole: 'exitAccess', occupantLoad: 301 },
+      'no',
+      { clause: 'b', on },
+    ],
+    [
+      'balcony of one unit',
+      { ...terrace, roomUse: 'unitBalcony', occupantLoad: 301 },
+      'no',
+      { clause: 'b', on },
+    ],
+    [
+      'terrace of one office',
+      { ...terrace, roomUse: 'officeTerrace', occupantLoad: 301 },
+      'no',
+      { clause: 'b', on },
+    ],
+    ['load not known', without(terrace, 'occupantLoad'), 'unknown', { clause: 'b', on }],
+    ['a free lever', { ...terrace, occupantLoad: 301 }, 'no', { clause: 'b', on: free }],
+    ['terrace', terrace, 'yes', { clause: 'c', on }],
+    ['terrace, IBC 2018', terrace, 'no', { clause: 'c', on, basis: { ibc: 2018 } }],
+    ['terrace, NFPA 101 alone', terrace, 'no', { clause: 'c', on, basis: { ibc: null, nfpa101: 2021 } }],
+    ['corridor door', { ...terrace, egressRole: 'exitAccess' }, 'no', { clause: 'c', on }],
+    ['balcony of one unit', { ...terrace, roomUse: 'unitBalcony' }, 'no', { clause: 'c', on }],
+    ['terrace of one office', { ...terrace, roomUse: 'officeTerrace' }, 'no', { clause: 'c', on }],
+    ['role not known', without(terrace, 'egressRole'), 'unknown', { clause: 'c', on }],
+    ['a free lever', terrace, 'no', { clause: 'c', on: free }],
+    ...onEach([on, 'magnet/safe/sensor'], 'terrace', terrace, 'yes', 'd'),
+    ['a free lever', terrace, 'no', { clause: 'd', on: free }],
+    ['corridor door', { ...terrace, egressRole: 'exitAccess' }, 'no', { clause: 'd', on }],
+    ['role not known', {}, 'unknown', { clause: 'd', on }],
+    ['both books', terrace, 'yes', { clause: 'e', on, basis: { nfpa101: 2021 } }],
+    ['IBC only', terrace, 'no', { clause: 'e', on }],
+    [
+      'corridor door',
+      { ...terrace, egressRole: 'exitAccess' },
+      'no',
+      { clause: 'e', on, basis: { nfpa101: 2021 } },
+    ],
+    ['role not known', {}, 'unknown', { clause: 'e', on, basis: { nfpa101: 2021 } }],
+    ['a free lever', terrace, 'no', { clause: 'e', on: free, basis: { nfpa101: 2021 } }],
+  ),
+});

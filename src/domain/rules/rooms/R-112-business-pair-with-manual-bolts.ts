@@ -1,0 +1,147 @@
+import { under as cite } from '../../codes/sections.ts';
+import { all, any, is, no, not, under, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const pair = {
+  egressRole: 'exitAccess',
+  doorType: 'pair',
+  roomUse: 'office',
+  occupancyGroup: 'B',
+  inactiveBolts: 'manualFlush',
+  occupantLoad: 49,
+  sprinklered: true,
+  inactiveNeededForCapacity: true,
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+  inactiveHasHardware: false,
+} as const;
+const large = { ...pair, occupantLoad: 50 } as const;
+const dummy = { ...pair, inactiveHasHardware: true } as const;
+
+const boltedPair = all(
+  yes('isPair'),
+  is('occupancyGroup', 'B', 'F-1', 'F-2', 'S-1', 'S-2'),
+  is('inactiveBolts', 'manualFlush'),
+  not(is('roomUse', 'storage', 'equipment')),
+);
+const boltsAccepted = any(
+  under('occupantLoad', 'manualBoltLoadIbc'),
+  all(yes('sprinklered'), no('inactiveNeededForCapacity')),
+);
+
+/** Pairs the rule does not speak of, and the groups it does; `facts` is a pair the clause says yes to. */
+function around(clause: string, facts: typeof pair | typeof large | typeof dummy): readonly CaseRow[] {
+  return [
+    ...(['F-1', 'F-2', 'S-1', 'S-2'] as const).map(
+      (occupancyGroup): CaseRow => [
+        `Group ${occupancyGroup}`,
+        { ...facts, occupancyGroup },
+        'yes',
+        { clause },
+      ],
+    ),
+    ['shop', { ...facts, occupancyGroup: 'M' }, 'no', { clause }],
+    ['single leaf', { ...facts, doorType: 'single' }, 'no', { clause }],
+    ['automatic bolts', { ...facts, inactiveBolts: 'automaticFlush' }, 'no', { clause }],
+    ['storage room, R-111', { ...facts, roomUse: 'storage' }, 'no', { clause }],
+    ['equipment room, R-111', { ...facts, roomUse: 'equipment' }, 'no', { clause }],
+    ['bolts not known', without(facts, 'inactiveBolts'), 'unknown', { clause }],
+  ];
+}
+
+export const R112 = defineRule({
+  id: 'R-112',
+  title: 'Business, factory or storage pair with manual bolts',
+  family: 'rooms',
+  book: 'ibc',
+  cites: [cite('boltLocks')],
+  confidence: 'secondary',
+  note: 'Right for 2018 and 2021; the table of 2024 was not seen and may add mercantile.',
+  why: 'A leaf held by hand bolts is no exit, so it may exist only where nobody needs it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'permit',
+      when: all(boltedPair, boltsAccepted, no('fireRated'), no('inactiveHasHardware')),
+      says: 'Bolts set by hand may hold the inactive leaf here: the load is under 50, or the building is sprinklered and the leaf is not needed for width.',
+    },
+    {
+      key: 'b',
+      effect: 'modify',
+      trade: 'locksmith',
+      when: all(boltedPair, yes('inactiveHasHardware')),
+      says: 'Take knob, lever or bar off the inactive leaf: with manual bolts it must not look like a way out.',
+    },
+    {
+      key: 'c',
+      effect: 'modify',
+      trade: 'locksmith',
+      when: all(yes('isEgress'), boltedPair, not(boltsAccepted)),
+      says: 'Replace the manual bolts of the inactive leaf by automatic or constant-latching ones; people may need this leaf.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      when: all(yes('isEgress'), boltedPair, not(boltsAccepted)),
+      items: ['automaticFlushBolts'],
+      says: 'The inactive leaf needs automatic or constant-latching bolts.',
+    },
+  ],
+  cases: cases(
+    ['office pair for 49', pair, 'yes', { clause: 'a' }],
+    ['office pair for 50, leaf needed', large, 'no', { clause: 'a' }],
+    [
+      'office pair for 50, sprinklered, leaf not needed',
+      { ...large, inactiveNeededForCapacity: false },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'office pair for 50, no sprinklers, leaf not needed',
+      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
+      'no',
+      { clause: 'a' },
+    ],
+    ['office pair for 49, no sprinklers', { ...pair, sprinklered: false }, 'yes', { clause: 'a' }],
+    ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],
+    ['dummy lever on the inactive leaf', dummy, 'no', { clause: 'a' }],
+    ['load not known', without(pair, 'occupantLoad'), 'unknown', { clause: 'a' }],
+    ...around('a', pair),
+    ['dummy lever on the inactive leaf', dummy, 'yes', { clause: 'b' }],
+    ['nothing on the inactive leaf', pair, 'no', { clause: 'b' }],
+    ...around('b', dummy),
+    ['office pair for 50, leaf needed', large, 'yes', { clause: 'c' }],
+    ['office pair for 49', pair, 'no', { clause: 'c' }],
+    [
+      'office pair for 50, sprinklered, leaf not needed',
+      { ...large, inactiveNeededForCapacity: false },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'office pair for 50, no sprinklers, leaf not needed',
+      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
+      'yes',
+      { clause: 'c' },
+    ],
+    ['cabinet', { ...large, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c' }],
+    ...around('c', large),
+    ['office pair for 50, leaf needed', large, 'yes', { clause: 'd' }],
+    ['office pair for 49', pair, 'no', { clause: 'd' }],
+    [
+      'office pair for 50, sprinklered, leaf not needed',
+      { ...large, inactiveNeededForCapacity: false },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'office pair for 50, no sprinklers, leaf not needed',
+      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
+      'yes',
+      { clause: 'd' },
+    ],
+    ['cabinet', { ...large, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'd' }],
+    ...around('d', large),
+  ),
+});
