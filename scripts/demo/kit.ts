@@ -1,7 +1,7 @@
 import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newProject } from '../../src/domain/model/newProject.ts';
-import type { Floor, Opening, Override, Project, Review, Space } from '../../src/domain/model/project.ts';
+import type { Floor, Opening, Project, Review, Space } from '../../src/domain/model/project.ts';
 
 /** What a demo building is written in: spaces and doors by short name, values without their standing. */
 export interface SpaceRow {
@@ -26,7 +26,7 @@ export interface DoorRow {
   /** Asked on site and left without an answer. */
   readonly unknown?: readonly FactKey[];
   readonly notes?: string;
-  readonly override?: Omit<Override, 'at' | 'by'>;
+  readonly override?: { readonly candidate: string; readonly reason: string };
   readonly review?: Review;
 }
 

@@ -1,0 +1,158 @@
+import { releaseInWords, failModeWords, gradeWords, stateWords } from '../decide/words.ts';
+import type { Decision, DecisionState } from '../decide/decision.ts';
+import { valueIn } from '../decide/factView.ts';
+import { partsOf } from '../decide/parts.ts';
+import { signOffReasons, worstGrade } from '../decide/signOff.ts';
+import { openQuestions } from '../decide/whatMatters.ts';
+import { valueInWords } from '../explain/format.ts';
+import type { FactKey } from '../model/fields.ts';
+import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
+import { fireAlarmInWords } from './fireAlarm.ts';
+import { type ReviewState, reviewState, reviewStateWords } from './review.ts';
+import { assignSets, type SetNumbers, setSignature } from './sets.ts';
+
+export type SignOffFlag = 'must' | 'should' | 'none';
+
+/** One line of the opening schedule. All words are ready to print; empty means that nothing is recorded. */
+export interface OpeningRow {
+  readonly openingId: string;
+  readonly mark: string;
+  readonly floor: string;
+  readonly from: string;
+  readonly to: string;
+  readonly doorType: string;
+  readonly size: string;
+  readonly leaf: string;
+  readonly frame: string;
+  readonly label: string;
+  readonly egressRole: string;
+  readonly handing: string;
+  /** Number of the hardware set; empty while nothing is chosen. */
+  readonly set: string;
+  readonly device: string;
+  readonly failMode: string;
+  readonly release: string;
+  readonly fireAlarm: string;
+  readonly state: DecisionState;
+  readonly stateWord: string;
+  readonly signOff: SignOffFlag;
+  readonly signOffWords: string;
+  readonly review: ReviewState;
+  readonly reviewWords: string;
+  readonly notes: string;
+  /** Unknown facts on which something still waits. */
+  readonly missing: number;
+}
+
+/** Columns of the schedule in order, with the heading each carries on paper and in files. */
+export const openingColumns = {
+  mark: 'Mark',
+  floor: 'Floor',
+  from: 'From',
+  to: 'To',
+  doorType: 'Door type',
+  size: 'Size W × H × T',
+  leaf: 'Leaf',
+  frame: 'Frame',
+  label: 'Fire label',
+  egressRole: 'Egress role',
+  handing: 'Handing',
+  set: 'Set',
+  device: 'Locking device',
+  failMode: 'Fail mode',
+  release: 'Release',
+  fireAlarm: 'On fire alarm',
+  stateWord: 'State',
+  signOffWords: 'Sign-off',
+  reviewWords: 'Review',
+  missing: 'Facts missing',
+  notes: 'Notes',
+} as const satisfies Partial<Record<keyof OpeningRow, string>>;
+export type OpeningColumn = keyof typeof openingColumns;
+
+export type Decisions = ReadonlyMap<string, Decision>;
+
+/** All openings in the order of the schedule. An opening without a decision is left out: there is nothing to print. */
+export function scheduleRows(
+  project: Project,
+  decisions: Decisions,
+  previous?: SetNumbers,
+): readonly OpeningRow[] {
+  const numbers = assignSets(signaturesInOrder(project, decisions), previous);
+  return openingsInOrder(project).flatMap((opening) => {
+    const decision = decisions.get(opening.id);
+    return decision ? [openingRow(project, opening, decision, numbers)] : [];
+  });
+}
+
+export function signaturesInOrder(project: Project, decisions: Decisions): readonly string[] {
+  return openingsInOrder(project).flatMap((opening) => {
+    const decision = decisions.get(opening.id);
+    const signature = decision && setSignature(decision);
+    return signature === undefined ? [] : [signature];
+  });
+}
+
+export function openingRow(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  numbers: SetNumbers,
+): OpeningRow {
+  const { slots, chosen } = decision;
+  const word = (key: FactKey) => {
+    const value = valueIn(slots, key);
+    return value === undefined ? '' : valueInWords(key, value);
+  };
+  const grade = worstGrade(signOffReasons(decision));
+  const signOff: SignOffFlag = grade === 'must' || grade === 'should' ? grade : 'none';
+  const signature = setSignature(decision);
+  const review = reviewState(opening, decision).state;
+  return {
+    openingId: opening.id,
+    mark: opening.mark,
+    floor: nameOf(project.floors, opening.floorId),
+    from: nameOf(project.spaces, opening.fromSpaceId),
+    to: nameOf(project.spaces, opening.toSpaceId),
+    doorType: word('doorType'),
+    size: sizeInWords(decision),
+    leaf: word('leafMaterial'),
+    frame: word('frameMaterial'),
+    label: labelInWords(decision),
+    egressRole: word('egressRole'),
+    handing: word('handing'),
+    set: signature === undefined ? '' : (numbers.get(signature) ?? ''),
+    device: chosen ? chosen.candidate.device.name : '',
+    failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
+    release: chosen ? releaseInWords(chosen.candidate) : '',
+    fireAlarm: chosen ? fireAlarmInWords(chosen, partsOf(decision)) : '',
+    state: decision.state,
+    stateWord: stateWords[decision.state].word,
+    signOff,
+    signOffWords: signOff === 'none' ? 'None' : gradeWords[signOff],
+    review,
+    reviewWords: reviewStateWords[review],
+    notes: opening.notes,
+    missing: openQuestions(decision).length,
+  };
+}
+
+function nameOf(things: Readonly<Record<string, { readonly name: string }>>, id: string | null): string {
+  return id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
+}
+
+/** "36 × 84 × 1.75 in"; a measure nobody took is a dash, so that its place is not mistaken. */
+export function sizeInWords(decision: Decision): string {
+  const measures = (['leafWidthIn', 'leafHeightIn', 'leafThicknessIn'] as const).map((key) =>
+    valueIn(decision.slots, key),
+  );
+  if (measures.every((one) => one === undefined)) return '';
+  return `${measures.map((one) => (one === undefined ? '–' : String(one))).join(' × ')} in`;
+}
+
+/** Minutes, never letters. Unrated is said in words, because an empty cell would mean "not surveyed". */
+export function labelInWords(decision: Decision): string {
+  const minutes = valueIn(decision.slots, 'fireRatingMin');
+  if (minutes === undefined) return '';
+  return minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes);
+}

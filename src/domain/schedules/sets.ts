@@ -1,0 +1,163 @@
+import { type ItemId, items, trades } from '../devices/items.ts';
+import type { Decision } from '../decide/decision.ts';
+import { valueIn } from '../decide/factView.ts';
+import { type Part, partsOf } from '../decide/parts.ts';
+import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
+import { valueInWords } from '../explain/format.ts';
+import { openingsInOrder, type Project } from '../model/project.ts';
+import { slotOf } from '../logic/compile.ts';
+
+/** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
+export type SetNumbers = ReadonlyMap<string, string>;
+
+/** Items that are ordered left or right; with one of them in the list, openings of another hand need their own set. */
+const handedItems: ReadonlySet<ItemId> = new Set([
+  'continuousHinge',
+  'mortiseLock',
+  'exitTrim',
+  'delayedExitDevice',
+  'narrowStileLatch',
+  'gateLock',
+  'glassRailExit',
+  'batteryLock',
+]);
+
+export interface SetLine {
+  readonly item: ItemId;
+  readonly name: string;
+  readonly standard: string;
+  readonly trade: string;
+  /** For one opening. */
+  readonly each: number;
+  /** For all openings of the set. */
+  readonly total: number;
+  /** Rules that ask for it; empty for what the arrangement itself consists of. */
+  readonly ruleIds: readonly string[];
+}
+
+export interface HardwareSet {
+  readonly id: string;
+  readonly signature: string;
+  /** "Electric strike for a mortise latch, fail secure". */
+  readonly title: string;
+  readonly device: string;
+  readonly failMode: string;
+  readonly release: string;
+  readonly label: string;
+  readonly leaves: string;
+  /** Empty when nothing in the set is left or right. */
+  readonly handing: string;
+  readonly lines: readonly SetLine[];
+  readonly openings: readonly { readonly id: string; readonly mark: string; readonly settled: boolean }[];
+}
+
+const ratedSlot = slotOf('fireRated');
+const pairSlot = slotOf('isPair');
+
+/**
+ * Openings with the same signature are alike in every item. Rated and unrated openings, pairs and singles, and
+ * two fail modes never meet in one: each of these stands in the signature by itself, whatever the parts are.
+ * Undefined while nothing is chosen.
+ */
+export function setSignature(decision: Decision): string | undefined {
+  const { chosen, slots } = decision;
+  if (!chosen) return undefined;
+  const parts = partsOf(decision);
+  return [
+    chosen.candidate.id,
+    `label ${valueIn(slots, 'fireRatingMin') ?? '?'}`,
+    `rated ${slots[ratedSlot] ?? '?'}`,
+    `pair ${slots[pairSlot] ?? '?'}`,
+    parts.some((part) => handedItems.has(part.item)) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
+    ...parts.map((part) => `${part.quantity} ${part.item}`).sort(),
+  ].join('|');
+}
+
+/**
+ * Numbers in order of first appearance. Those given before are kept, and a number once given is never given to
+ * another set: bidders hold papers with the old one.
+ */
+export function assignSets(signatures: Iterable<string>, previous?: SetNumbers): SetNumbers {
+  const numbers = new Map(previous ?? []);
+  let highest = 0;
+  for (const id of numbers.values()) highest = Math.max(highest, Number(/(\d+)$/.exec(id)?.[1] ?? 0));
+  for (const signature of signatures) {
+    if (numbers.has(signature)) continue;
+    highest += 1;
+    numbers.set(signature, `HS-${String(highest).padStart(2, '0')}`);
+  }
+  return numbers;
+}
+
+/** The sets in use, by number. */
+export function hardwareSets(
+  project: Project,
+  decisions: ReadonlyMap<string, Decision>,
+  previous?: SetNumbers,
+): readonly HardwareSet[] {
+  const groups = new Map<string, Group>();
+  for (const opening of openingsInOrder(project)) {
+    const decision = decisions.get(opening.id);
+    const signature = decision && setSignature(decision);
+    if (!decision || signature === undefined) continue;
+    const group = groups.get(signature) ?? { decision, openings: [], parts: [] };
+    groups.set(signature, group);
+    group.openings.push({ id: opening.id, mark: opening.mark, settled: decision.state === 'settled' });
+    group.parts.push(partsOf(decision));
+  }
+  const numbers = assignSets(groups.keys(), previous);
+  return [...groups]
+    .map(([signature, group]) => oneSet(numbers.get(signature) ?? '', signature, group))
+    .sort((a, b) => natural.compare(a.id, b.id));
+}
+interface Group {
+  readonly decision: Decision;
+  readonly openings: HardwareSet['openings'][number][];
+  readonly parts: (readonly Part[])[];
+}
+const natural = new Intl.Collator('en', { numeric: true });
+
+function oneSet(id: string, signature: string, group: Group): HardwareSet {
+  const { openings, parts } = group;
+  const { chosen, slots } = group.decision;
+  const candidate = chosen?.candidate;
+  const [first = []] = parts;
+  const minutes = valueIn(slots, 'fireRatingMin');
+  return {
+    id,
+    signature,
+    title: candidate ? candidateInWords(candidate) : '',
+    device: candidate?.device.name ?? '',
+    failMode: candidate ? failModeWords[candidate.failMode] : '',
+    release: candidate ? releaseInWords(candidate) : '',
+    label: minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes),
+    leaves: slots[pairSlot] === undefined ? 'not surveyed' : slots[pairSlot] === true ? 'Pair' : 'Single',
+    handing: first.some((part) => handedItems.has(part.item))
+      ? valueInWords('handing', valueIn(slots, 'handing'))
+      : '',
+    lines: first.map((part) => ({
+      item: part.item,
+      name: items[part.item].name,
+      standard: standardOf(part.item),
+      trade: trades[items[part.item].trade],
+      each: part.quantity,
+      total: part.quantity * openings.length,
+      ruleIds: rulesBehind(part.item, parts),
+    })),
+    openings,
+  };
+}
+
+function standardOf(item: ItemId): string {
+  const found = items[item];
+  return 'standard' in found ? found.standard : '';
+}
+
+/** Openings of one set can need the same item for different reasons. */
+function rulesBehind(item: ItemId, parts: readonly (readonly Part[])[]): readonly string[] {
+  const found = new Set<string>();
+  for (const list of parts) {
+    for (const part of list) if (part.item === item && part.ruleId !== undefined) found.add(part.ruleId);
+  }
+  return [...found].sort(natural.compare);
+}
