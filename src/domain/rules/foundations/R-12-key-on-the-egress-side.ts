@@ -51,6 +51,7 @@ const mainDoors = (
     ['assembly over the load', { ...shop, occupancyGroup: 'A-2', occupantLoad: limit + 1 }, unlawful, at],
     ['shop over the assembly load', { ...shop, occupantLoad: limit + 1 }, lawful, at],
     ['school', { ...shop, occupancyGroup: 'E' }, unlawful, at],
+    ['side door of a hall', { ...shop, occupancyGroup: 'A-2', mainDoor: false }, unlawful, at],
     ['side door of a shop', { ...shop, mainDoor: false }, unlawful, at],
     ['main door or not: not known', openMainDoor, 'unknown', at],
   ];

@@ -1,22 +1,23 @@
 import { all, any, atMost, ibc, is, yes } from '../../logic/condition.ts';
 
-/** The main door of a use that the IBC lets lock by key: assembly up to the load, or business, factory, shop, storage. */
-export const mainDoorKeyLockIbc = all(
+/** Main door of an assembly space up to the load of the IBC; here a key lock may also stand in for panic hardware. */
+export const assemblyMainDoorIbc = all(
   yes('mainDoor'),
-  any(
-    all(yes('groupA'), atMost('occupantLoad', 'keyLockAssemblyLoadIbc')),
-    is('occupancyGroup', 'B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'),
-  ),
+  yes('groupA'),
+  atMost('occupantLoad', 'keyLockAssemblyLoadIbc'),
 );
+/** The same under NFPA 101, whose figure is higher. */
+export const assemblyMainDoorNfpa = all(
+  yes('mainDoor'),
+  yes('groupA'),
+  atMost('occupantLoad', 'keyLockAssemblyLoadNfpa'),
+);
+const otherMainDoor = all(yes('mainDoor'), is('occupancyGroup', 'B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'));
 
-/** The same under NFPA 101, whose assembly figure is higher; its occupancy chapter must allow the lock. */
-export const mainDoorKeyLockNfpa = all(
-  yes('mainDoor'),
-  any(
-    all(yes('groupA'), atMost('occupantLoad', 'keyLockAssemblyLoadNfpa')),
-    is('occupancyGroup', 'B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'),
-  ),
-);
+/** The main door of a use that the IBC lets lock by key: small assembly, business, factory, shop, storage. */
+export const mainDoorKeyLockIbc = any(assemblyMainDoorIbc, otherMainDoor);
+/** The same under NFPA 101; its occupancy chapter must allow the lock. */
+export const mainDoorKeyLockNfpa = any(assemblyMainDoorNfpa, otherMainDoor);
 
 /** Court, terrace or balcony whose way out leads back inside: a case of its own from 2021. */
 export const exteriorSpaceKeyLock = all(

@@ -1,0 +1,341 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, atLeast, ibc, is, no, not, yes } from '../../logic/condition.ts';
+import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
+import { assemblyMainDoorIbc, exteriorSpaceKeyLock } from '../foundations/keyLocks.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import {
+  behindBar,
+  devicesOf,
+  heldByBarOrSensor,
+  inEach,
+  keyInside,
+  keyInsideMeant,
+  latchNeedsBar,
+  latchNeedsBarMeant,
+  lockWithoutBar,
+  lockWithoutBarMeant,
+  notKeyInside,
+} from './panicCases.ts';
+
+const space = panicSpaces.ibcAssemblyOrEducation;
+const trigger = panicTriggers.ibcAssemblyOrEducation;
+
+const hall = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'A-2',
+  occupantLoad: 120,
+} as const;
+const lever = { latch: 'bored', panicPresent: false } as const;
+const bar = { latch: 'rimExit', panicPresent: true } as const;
+const unrated = { fireRatingMin: 0, wallRatingMin: 0 } as const;
+const gate = {
+  ...hall,
+  doorType: 'gateSwing',
+  egressRole: 'dischargeGate',
+  occupancyGroup: 'A-5',
+  safeDispersalArea: true,
+  gateSupervised: true,
+} as const;
+
+/** Both sides of every part of the duty. */
+const spaceRows: readonly CaseRow[] = [
+  ['hall for 50', { ...hall, occupantLoad: 50 }, 'yes'],
+  ['hall for 49', { ...hall, occupantLoad: 49 }, 'no'],
+  ...(['A-1', 'A-2', 'A-3', 'A-4', 'A-5', 'E'] as const).map(
+    (occupancyGroup): CaseRow => [`group ${occupancyGroup}`, { ...hall, occupancyGroup }, 'yes'],
+  ),
+  ['office floor', { ...hall, occupancyGroup: 'B' }, 'no'],
+  ['sealed off', { ...hall, egressRole: 'sealedOff' }, 'no'],
+  ['sliding door', { ...hall, doorType: 'slidingAutomatic' }, 'no'],
+  ['IBC not adopted', hall, 'no', { basis: { ibc: null } }],
+  ['load not known', { egressRole: 'exitAccess', doorType: 'single', occupancyGroup: 'A-2' }, 'unknown'],
+  ['role not known', { doorType: 'single', occupancyGroup: 'A-2', occupantLoad: 120 }, 'unknown'],
+  ['watched stadium gate with dispersal area', gate, 'no'],
+  ['the same at an arena', { ...gate, occupancyGroup: 'A-4' }, 'no'],
+  ['theater yard has no such case', { ...gate, occupancyGroup: 'A-3' }, 'yes'],
+  ['gate without dispersal area', { ...gate, safeDispersalArea: false }, 'yes'],
+  ['gate that nobody watches', { ...gate, gateSupervised: false }, 'yes'],
+  ['door of the stadium', { ...gate, doorType: 'single' }, 'yes'],
+];
+const latchRows: readonly CaseRow[] = [
+  ['push/pull leaf, no lock wanted', { ...hall, ...unrated, latch: 'pushPull', readerSides: 'none' }, 'no'],
+  ['push/pull leaf that gets a reader', { ...hall, latch: 'pushPull', readerSides: 'secure' }, 'yes'],
+];
+
+export const R69 = defineRule({
+  id: 'R-69',
+  title: 'Panic hardware for assembly and educational spaces of 50 or more',
+  family: 'panic',
+  book: 'ibc',
+  cites: [under('panicHardware'), under('locksAndLatches'), under('hardwareRelease'), under('gates')],
+  confidence: 'read',
+  note: 'How far along the path the duty runs is disputed; here every door of the path carries it. A lock added to a push/pull leaf counts as a lock. Stadium gates: see R-142.',
+  why: 'A crowd that presses on a door must open it with its weight; a lever behind a crush cannot be turned.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['panicHardware'],
+      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      of: notKeyInside,
+      says: 'This door serves {occupantLoad} in an assembly or educational space, so it needs panic hardware.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      items: ['fireExitHardware'],
+      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      of: notKeyInside,
+      says: 'This fire door serves {occupantLoad} in an assembly or educational space, so it needs fire exit hardware.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: space,
+      of: lockWithoutBar,
+      says: 'The door serves {occupantLoad} in an assembly or educational space; no lock or latch may hold it but panic hardware, and this one is not worked by a bar.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(space, no('hasExitDevice')),
+      of: latchNeedsBar,
+      says: 'The door serves {occupantLoad} in an assembly or educational space and has no push bar; a lever latch is not enough for a crowd.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: all(space, not(any(assemblyMainDoorIbc, exteriorSpaceKeyLock))),
+      of: keyInside,
+      says: 'A key lock may take the place of panic hardware only at the main door of a small assembly space, or toward a terrace whose way out leads back inside; this door is neither.',
+    },
+    {
+      key: 'f',
+      effect: 'signOff',
+      grade: 'note',
+      when: all(trigger, not(is('egressRole', 'exitAccess'))),
+      says: 'Panic hardware is asked here as on every door along the path; some authorities stop at the room door, and only a reviewer may relax it.',
+    },
+    {
+      key: 'g',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(
+        ibc(),
+        is('doorType', 'gateSwing'),
+        is('occupancyGroup', 'A-4', 'A-5'),
+        yes('safeDispersalArea'),
+        yes('gateSupervised'),
+        atLeast('occupantLoad', 'panicLoadIbc'),
+      ),
+      says: 'This stadium gate goes without panic hardware only because somebody watches it all the time and a safe dispersal area lies inside the fence; a reviewer confirms both.',
+    },
+    {
+      key: 'h',
+      effect: 'signOff',
+      grade: 'should',
+      when: all(
+        ibc(),
+        yes('isEgress'),
+        is('roomUse', 'conference'),
+        not(any(yes('groupA'), yes('groupE'), yes('groupH'))),
+        atLeast('occupantLoad', 'panicLoadIbc'),
+      ),
+      says: 'A meeting room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware hangs on it.',
+    },
+  ],
+  cases: cases(
+    ...inEach(
+      [{ clause: 'a', on: 'exitTrim/secure/free', facts: { ...lever, ...unrated } }],
+      [
+        ...spaceRows,
+        ...latchRows.map(
+          ([name, facts, expect]): CaseRow => [name, { ...unrated, panicPresent: false, ...facts }, expect],
+        ),
+      ],
+    ),
+    ['bar already there', { ...hall, ...unrated, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    [
+      'rated door is clause b',
+      { ...hall, ...lever, fireRatingMin: 45 },
+      'no',
+      { clause: 'a', on: 'exitTrim/secure/free' },
+    ],
+    ...devicesOf(
+      'a',
+      { ...hall, ...lever, ...unrated },
+      ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
+      keyInsideMeant,
+    ),
+    ...inEach(
+      [{ clause: 'b', on: 'exitTrim/secure/free', facts: { ...lever, fireRatingMin: 45 } }],
+      [
+        ...spaceRows,
+        ...latchRows.map(
+          ([name, facts, expect]): CaseRow => [
+            name,
+            { ...facts, fireRatingMin: 45, panicPresent: false },
+            expect,
+          ],
+        ),
+      ],
+    ),
+    [
+      'bar already there',
+      { ...hall, ...bar, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
+    [
+      'unrated door is clause a',
+      { ...hall, ...lever, ...unrated },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
+    ...devicesOf(
+      'b',
+      { ...hall, ...lever, fireRatingMin: 45 },
+      ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
+      keyInsideMeant,
+    ),
+    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free' }], spaceRows),
+    ...devicesOf('c', { ...hall, ...bar }, lockWithoutBarMeant, [
+      ...behindBar,
+      ...heldByBarOrSensor,
+      ...latchNeedsBarMeant,
+      ...keyInsideMeant,
+    ]),
+    ...inEach([{ clause: 'd', on: 'strikeMortise/secure/free', facts: lever }], spaceRows),
+    [
+      'mortise exit device on the leaf',
+      { ...hall, latch: 'mortise', panicPresent: true },
+      'no',
+      { clause: 'd', on: 'strikeMortise/secure/free' },
+    ],
+    ['push bar or not: not known', hall, 'unknown', { clause: 'd', on: 'strikeMortise/secure/free' }],
+    ...devicesOf('d', { ...hall, ...lever }, latchNeedsBarMeant, [
+      ...behindBar,
+      ...heldByBarOrSensor,
+      'mortiseLock/secure/free',
+      'mechanicalLock/none/keyInside',
+    ]),
+    ...inEach([{ clause: 'e', on: 'mechanicalLock/none/keyInside', facts: { mainDoor: false } }], spaceRows),
+    [
+      'main door of a hall for 300',
+      { ...hall, mainDoor: true, occupantLoad: 300 },
+      'no',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'main door of a hall for 301',
+      { ...hall, mainDoor: true, occupantLoad: 301 },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'main door of a school',
+      { ...hall, mainDoor: true, occupancyGroup: 'E' },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'restaurant terrace of 300, 2021',
+      { ...hall, mainDoor: false, egressRole: 'exteriorSpace', occupantLoad: 300 },
+      'no',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'restaurant terrace of 301, 2021',
+      { ...hall, mainDoor: false, egressRole: 'exteriorSpace', occupantLoad: 301 },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+    ],
+    [
+      'restaurant terrace, 2018',
+      { ...hall, mainDoor: false, egressRole: 'exteriorSpace' },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis: { ibc: 2018 } },
+    ],
+    ...devicesOf('e', { ...hall, mainDoor: false }, keyInsideMeant, [
+      'mechanicalLock/none/free',
+      'exitTrim/secure/free',
+    ]),
+    ...inEach(
+      [{ clause: 'f', facts: lever }],
+      spaceRows.map(
+        ([name, facts, expect, options]): CaseRow => [
+          name,
+          facts.egressRole === 'exitAccess' ? { ...facts, egressRole: 'exteriorExit' } : facts,
+          expect,
+          options ?? {},
+        ],
+      ),
+    ),
+    ...inEach(
+      [{ clause: 'f', facts: { egressRole: 'exteriorExit' } }],
+      latchRows.map(
+        ([name, facts, expect]): CaseRow => [name, { ...facts, egressRole: 'exteriorExit' }, expect],
+      ),
+    ),
+    ['the room door itself', { ...hall, ...lever }, 'no', { clause: 'f' }],
+    ['stadium gate of 50', { ...gate, occupantLoad: 50 }, 'yes', { clause: 'g' }],
+    ['stadium gate of 49', { ...gate, occupantLoad: 49 }, 'no', { clause: 'g' }],
+    ['arena gate', { ...gate, occupancyGroup: 'A-4' }, 'yes', { clause: 'g' }],
+    ['theater gate', { ...gate, occupancyGroup: 'A-3' }, 'no', { clause: 'g' }],
+    ['door of the stadium', { ...gate, doorType: 'single' }, 'no', { clause: 'g' }],
+    ['no dispersal area', { ...gate, safeDispersalArea: false }, 'no', { clause: 'g' }],
+    ['nobody watches', { ...gate, gateSupervised: false }, 'no', { clause: 'g' }],
+    ['IBC not adopted', gate, 'no', { clause: 'g', basis: { ibc: null } }],
+    [
+      'watching not known',
+      { doorType: 'gateSwing', occupancyGroup: 'A-5', safeDispersalArea: true, occupantLoad: 100 },
+      'unknown',
+      { clause: 'g' },
+    ],
+    [
+      'meeting room of 50 entered as business',
+      { ...hall, roomUse: 'conference', occupancyGroup: 'B', occupantLoad: 50 },
+      'yes',
+      { clause: 'h' },
+    ],
+    [
+      'meeting room of 49',
+      { ...hall, roomUse: 'conference', occupancyGroup: 'B', occupantLoad: 49 },
+      'no',
+      { clause: 'h' },
+    ],
+    [
+      'office of 60',
+      { ...hall, roomUse: 'office', occupancyGroup: 'B', occupantLoad: 60 },
+      'no',
+      { clause: 'h' },
+    ],
+    ...(['A-3', 'E', 'H-2'] as const).map(
+      (occupancyGroup): CaseRow => [
+        `entered as ${occupancyGroup}`,
+        { ...hall, roomUse: 'conference', occupancyGroup },
+        'no',
+        { clause: 'h' },
+      ],
+    ),
+    [
+      'sealed off',
+      { ...hall, egressRole: 'sealedOff', roomUse: 'conference', occupancyGroup: 'B' },
+      'no',
+      { clause: 'h' },
+    ],
+    [
+      'IBC not adopted',
+      { ...hall, roomUse: 'conference', occupancyGroup: 'B' },
+      'no',
+      { clause: 'h', basis: { ibc: null } },
+    ],
+    [
+      'load not known',
+      { egressRole: 'exitAccess', roomUse: 'conference', occupancyGroup: 'B' },
+      'unknown',
+      { clause: 'h' },
+    ],
+  ),
+});

@@ -1,0 +1,124 @@
+import { under } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import {
+  anyLockWithoutBar,
+  behindBar,
+  devicesOf,
+  heldByBarOrSensor,
+  inEach,
+  keyInside,
+  keyInsideMeant,
+  latchNeedsBar,
+  latchNeedsBarMeant,
+  lockWithoutBarMeant,
+} from './panicCases.ts';
+
+const space = panicSpaces.ibcHighHazard;
+const trigger = panicTriggers.ibcHighHazard;
+const room = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'H-2',
+  occupantLoad: 1,
+} as const;
+const lever = { latch: 'bored', panicPresent: false } as const;
+const bar = { latch: 'rimExit', panicPresent: true } as const;
+const unrated = { fireRatingMin: 0, wallRatingMin: 0 } as const;
+
+const spaceRows: readonly CaseRow[] = [
+  ...(['H-1', 'H-2', 'H-3', 'H-4', 'H-5'] as const).map(
+    (occupancyGroup): CaseRow => [`group ${occupancyGroup}, one person`, { ...room, occupancyGroup }, 'yes'],
+  ),
+  ['ordinary factory', { ...room, occupancyGroup: 'F-1' }, 'no'],
+  ['sealed off', { ...room, egressRole: 'sealedOff' }, 'no'],
+  ['sliding door', { ...room, doorType: 'slidingManual' }, 'no'],
+  ['IBC not adopted', room, 'no', { basis: { ibc: null } }],
+  ['group not known', { egressRole: 'exitAccess', doorType: 'single' }, 'unknown'],
+];
+const latchRows: readonly CaseRow[] = [
+  [
+    'push/pull leaf, no lock wanted',
+    { ...room, panicPresent: false, latch: 'pushPull', readerSides: 'none' },
+    'no',
+  ],
+  [
+    'push/pull leaf that gets a reader',
+    { ...room, panicPresent: false, latch: 'pushPull', readerSides: 'secure' },
+    'yes',
+  ],
+];
+
+export const R70 = defineRule({
+  id: 'R-70',
+  title: 'Panic hardware in high hazard, whatever the load',
+  family: 'panic',
+  book: 'ibc',
+  cites: [under('panicHardware')],
+  confidence: 'read',
+  note: 'The cases that let a magnet stand beside the bar name Groups A and E only, so none is open here.',
+  why: 'A flash fire leaves no second for a lever, even to the one person in the room.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['panicHardware'],
+      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      says: 'This is a high-hazard space, so its door needs panic hardware even for one person.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      items: ['fireExitHardware'],
+      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      says: 'This is a high-hazard space behind a fire door, so the door needs fire exit hardware.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: space,
+      of: anyLockWithoutBar,
+      says: 'In a high-hazard space no lock may hold the door but panic hardware, and this lock is no part of a push bar.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(space, no('hasExitDevice')),
+      of: latchNeedsBar,
+      says: 'The door of a high-hazard space has no push bar; a lever latch is not enough there.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: space,
+      of: keyInside,
+      says: 'A key on the egress side is out of the question in a high-hazard space.',
+    },
+  ],
+  cases: cases(
+    ...inEach([{ clause: 'a', facts: { ...lever, ...unrated } }], [...spaceRows, ...latchRows]),
+    ['bar already there', { ...room, ...unrated, ...bar }, 'no', { clause: 'a' }],
+    ['rated door is clause b', { ...room, ...lever, fireRatingMin: 45 }, 'no', { clause: 'a' }],
+    ...inEach([{ clause: 'b', facts: { ...lever, fireRatingMin: 45 } }], [...spaceRows, ...latchRows]),
+    ['bar already there', { ...room, ...bar, fireRatingMin: 45 }, 'no', { clause: 'b' }],
+    ['unrated door is clause a', { ...room, ...lever, ...unrated }, 'no', { clause: 'b' }],
+    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free' }], spaceRows),
+    ...devicesOf(
+      'c',
+      { ...room, ...bar },
+      [...lockWithoutBarMeant, ...heldByBarOrSensor],
+      [...behindBar, ...latchNeedsBarMeant, ...keyInsideMeant],
+    ),
+    ...inEach([{ clause: 'd', on: 'strikeMortise/secure/free', facts: lever }], spaceRows),
+    ['bar on the leaf', { ...room, ...bar }, 'no', { clause: 'd', on: 'strikeMortise/secure/free' }],
+    ...devicesOf('d', { ...room, ...lever }, latchNeedsBarMeant, [
+      ...behindBar,
+      'magnet/safe/sensor',
+      'mortiseLock/secure/free',
+      'mechanicalLock/none/keyInside',
+    ]),
+    ...inEach([{ clause: 'e', on: 'mechanicalLock/none/keyInside' }], spaceRows),
+    ...devicesOf('e', room, keyInsideMeant, ['mechanicalLock/none/free', 'exitTrim/secure/free']),
+  ),
+});

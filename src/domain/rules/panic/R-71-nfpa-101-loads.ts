@@ -1,0 +1,215 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, no, not, yes } from '../../logic/condition.ts';
+import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
+import { assemblyMainDoorNfpa } from '../foundations/keyLocks.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import {
+  behindBar,
+  devicesOf,
+  heldByBarOrSensor,
+  inEach,
+  keyInside,
+  keyInsideMeant,
+  latchNeedsBar,
+  latchNeedsBarMeant,
+  lockWithoutBar,
+  lockWithoutBarMeant,
+  notKeyInside,
+} from './panicCases.ts';
+
+const space = panicSpaces.nfpaLoads;
+const trigger = panicTriggers.nfpaLoads;
+const basis = { ibc: null, nfpa101: 2021 } as const;
+const hall = {
+  egressRole: 'exitAccess',
+  occupancyGroup: 'A-3',
+  roomUse: 'other',
+  occupantLoad: 200,
+} as const;
+const hazard = { ...hall, occupancyGroup: 'H-2', occupantLoad: 6 } as const;
+const lever = { latch: 'bored', panicPresent: false } as const;
+const bar = { latch: 'rimExit', panicPresent: true } as const;
+const unrated = { fireRatingMin: 0, wallRatingMin: 0 } as const;
+
+const spaceRows: readonly CaseRow[] = [
+  ['hall for 100', { ...hall, occupantLoad: 100 }, 'yes'],
+  ['hall for 99', { ...hall, occupantLoad: 99 }, 'no'],
+  ...(['A-1', 'A-2', 'A-3', 'A-4', 'A-5', 'E', 'I-4'] as const).map(
+    (occupancyGroup): CaseRow => [`group ${occupancyGroup}`, { ...hall, occupancyGroup }, 'yes'],
+  ),
+  ['day-care room in a church house', { ...hall, occupancyGroup: 'B', roomUse: 'dayCare' }, 'yes'],
+  ['office floor', { ...hall, occupancyGroup: 'B' }, 'no'],
+  ...(['H-1', 'H-2', 'H-3', 'H-4', 'H-5'] as const).map(
+    (occupancyGroup): CaseRow => [`${occupancyGroup} for 6`, { ...hazard, occupancyGroup }, 'yes'],
+  ),
+  ['high hazard for 5', { ...hazard, occupantLoad: 5 }, 'no'],
+  ['sealed off', { ...hall, egressRole: 'sealedOff' }, 'no'],
+  ['NFPA 101 not adopted', hall, 'no', { basis: { ibc: 2021, nfpa101: null } }],
+  ['load not known', { egressRole: 'exitAccess', occupancyGroup: 'A-3' }, 'unknown'],
+];
+const latchRows: readonly CaseRow[] = [
+  [
+    'push/pull leaf, no lock wanted',
+    { ...hall, panicPresent: false, latch: 'pushPull', readerSides: 'none' },
+    'no',
+  ],
+  [
+    'push/pull leaf that gets a reader',
+    { ...hall, panicPresent: false, latch: 'pushPull', readerSides: 'secure' },
+    'yes',
+  ],
+];
+
+export const R71 = defineRule({
+  id: 'R-71',
+  title: 'Panic hardware by the loads of NFPA 101',
+  family: 'panic',
+  book: 'nfpa101',
+  cites: [
+    under('panicHardwareNfpa'),
+    under('assemblyKeyLockNfpa'),
+    text('nfpa101', '7.11', 'High-hazard contents'),
+  ],
+  confidence: 'secondary',
+  note: 'Where the IBC stands beside it, its lower load governs through R-69. A surveyed Group H is read as high hazard. The main-entrance key lock up to 500 people is from general knowledge (R-154); it excuses a key lock, never a latch.',
+  why: 'The same crowd, counted from another figure: from 100 people a lever is no longer enough.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      items: ['panicHardware'],
+      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      of: notKeyInside,
+      says: 'By NFPA 101 a door that serves {occupantLoad} in this use needs panic hardware.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      items: ['fireExitHardware'],
+      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      of: notKeyInside,
+      says: 'By NFPA 101 a fire door that serves {occupantLoad} in this use needs fire exit hardware.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: space,
+      of: lockWithoutBar,
+      says: 'By NFPA 101 no lock or latch but panic hardware may hold a door that serves {occupantLoad} in this use, and no bar works this one.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(space, no('hasExitDevice')),
+      of: latchNeedsBar,
+      says: 'By NFPA 101 a door that serves {occupantLoad} in this use needs a push bar, and there is none; a lever latch is not enough.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: all(space, not(assemblyMainDoorNfpa)),
+      of: keyInside,
+      says: 'By NFPA 101 a key lock may stand in place of panic hardware only at the main entrance of an assembly space up to 500 people.',
+    },
+  ],
+  cases: cases(
+    ...inEach(
+      [{ clause: 'a', on: 'exitTrim/secure/free', basis, facts: { ...lever, ...unrated } }],
+      [...spaceRows, ...latchRows],
+    ),
+    [
+      'bar already there',
+      { ...hall, ...unrated, ...bar },
+      'no',
+      { clause: 'a', on: 'exitTrim/secure/free', basis },
+    ],
+    [
+      'rated door is clause b',
+      { ...hall, ...lever, fireRatingMin: 45 },
+      'no',
+      { clause: 'a', on: 'exitTrim/secure/free', basis },
+    ],
+    ...devicesOf(
+      'a',
+      { ...hall, ...lever, ...unrated },
+      ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
+      keyInsideMeant,
+      basis,
+    ),
+    ...inEach(
+      [{ clause: 'b', on: 'exitTrim/secure/free', basis, facts: { ...lever, fireRatingMin: 45 } }],
+      [...spaceRows, ...latchRows],
+    ),
+    [
+      'bar already there',
+      { ...hall, ...bar, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free', basis },
+    ],
+    [
+      'unrated door is clause a',
+      { ...hall, ...lever, ...unrated },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free', basis },
+    ],
+    ...devicesOf(
+      'b',
+      { ...hall, ...lever, fireRatingMin: 45 },
+      ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
+      keyInsideMeant,
+      basis,
+    ),
+    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', basis }], spaceRows),
+    ...devicesOf(
+      'c',
+      { ...hall, ...bar },
+      lockWithoutBarMeant,
+      [...behindBar, ...heldByBarOrSensor, ...latchNeedsBarMeant, ...keyInsideMeant],
+      basis,
+    ),
+    ...inEach([{ clause: 'd', on: 'strikeMortise/secure/free', basis, facts: lever }], spaceRows),
+    ['bar on the leaf', { ...hall, ...bar }, 'no', { clause: 'd', on: 'strikeMortise/secure/free', basis }],
+    ...devicesOf(
+      'd',
+      { ...hall, ...lever },
+      latchNeedsBarMeant,
+      [...behindBar, ...heldByBarOrSensor, 'mortiseLock/secure/free', 'mechanicalLock/none/keyInside'],
+      basis,
+    ),
+    ...inEach(
+      [{ clause: 'e', on: 'mechanicalLock/none/keyInside', basis, facts: { mainDoor: false } }],
+      spaceRows,
+    ),
+    [
+      'main entrance of a hall for 500',
+      { ...hall, mainDoor: true, occupantLoad: 500 },
+      'no',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis },
+    ],
+    [
+      'main entrance of a hall for 501',
+      { ...hall, mainDoor: true, occupantLoad: 501 },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis },
+    ],
+    [
+      'main entrance of a school',
+      { ...hall, mainDoor: true, occupancyGroup: 'E' },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis },
+    ],
+    [
+      'main door of a house with day care',
+      { ...hall, mainDoor: true, occupancyGroup: 'B', roomUse: 'dayCare' },
+      'yes',
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis },
+    ],
+    ...devicesOf(
+      'e',
+      { ...hall, mainDoor: false },
+      keyInsideMeant,
+      ['mechanicalLock/none/free', 'exitTrim/secure/free'],
+      basis,
+    ),
+  ),
+});

@@ -1,0 +1,105 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, is, yes } from '../../logic/condition.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+
+const hall = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'A-3',
+  occupantLoad: 120,
+  roomUse: 'other',
+} as const;
+const office = { ...hall, occupancyGroup: 'B' } as const;
+const found = ['deadboltPlusLatch', 'doubleCylinder', 'chainOrPadlock', 'barricade'] as const;
+const bolts = ['boredPlusDeadbolt', 'mortiseDeadbolt', 'deadboltOnly', 'hookbolt'] as const;
+const plain = { latch: 'rimExit', existingArrangement: 'freeBar' } as const;
+
+export const R73 = defineRule({
+  id: 'R-73',
+  title: 'Nothing else locks a door that needs panic hardware',
+  family: 'panic',
+  book: 'ibc',
+  cites: [under('panicHardware'), under('panicHardwareNfpa')],
+  confidence: 'secondary',
+  why: 'A bolt or chain beside the bar holds the door against the crowd that the bar was put there for.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'existingArrangement',
+      severity: 'warn',
+      when: all(yes('panicRequired'), is('existingArrangement', ...found)),
+      says: 'This door needs panic hardware, and today something else locks it as well; have it taken off at once.',
+    },
+    {
+      key: 'b',
+      effect: 'modify',
+      trade: 'locksmith',
+      when: all(yes('panicRequired'), any(is('existingArrangement', ...found), is('latch', ...bolts))),
+      says: 'Take off every deadbolt, surface bolt, chain and padlock; panic hardware alone may hold this door.',
+    },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: all(yes('panicRequired'), is('latch', ...bolts)),
+      of: { family: ['strike', 'magnet'] },
+      says: 'This device leaves the deadbolt on a door that needs panic hardware; the bolt must go first.',
+    },
+  ],
+  cases: cases(
+    ...found.flatMap((existingArrangement): readonly CaseRow[] => [
+      [
+        `${existingArrangement} in a hall`,
+        { ...hall, ...plain, existingArrangement },
+        'yes',
+        { clause: 'a' },
+      ],
+      [
+        `${existingArrangement} in a hall`,
+        { ...hall, ...plain, existingArrangement },
+        'yes',
+        { clause: 'b' },
+      ],
+    ]),
+    ...bolts.flatMap((latch): readonly CaseRow[] => [
+      [`${latch} in a hall`, { ...hall, ...plain, latch }, 'yes', { clause: 'b' }],
+      [`${latch} in a hall`, { ...hall, latch }, 'yes', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
+    ]),
+    ['bar alone', { ...hall, ...plain }, 'no', { clause: 'a' }],
+    ['bar alone', { ...hall, ...plain }, 'no', { clause: 'b' }],
+    ['bar alone', { ...hall, ...plain }, 'no', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
+    [
+      'office with a chain is R-08',
+      { ...office, ...plain, existingArrangement: 'chainOrPadlock' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'office with a deadbolt is R-08',
+      { ...office, ...plain, latch: 'boredPlusDeadbolt' },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'office with a deadbolt is R-08',
+      { ...office, latch: 'boredPlusDeadbolt' },
+      'no',
+      { clause: 'c', on: 'magnet/safe/doorSwitch' },
+    ],
+    ['not surveyed', hall, 'unknown', { clause: 'a' }],
+    ['not surveyed', hall, 'unknown', { clause: 'b' }],
+    ['not surveyed', hall, 'unknown', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
+    [
+      'strike beside a deadbolt',
+      { ...hall, latch: 'mortiseDeadbolt' },
+      'yes',
+      { clause: 'c', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'a new device replaces the lock',
+      { ...hall, latch: 'mortiseDeadbolt' },
+      'no',
+      { clause: 'c', on: 'exitTrim/secure/free' },
+    ],
+  ),
+});
