@@ -1,0 +1,130 @@
+import type { Trade } from '../devices/items.ts';
+import type { FactKey } from '../model/fields.ts';
+
+type Value = string | number | boolean;
+
+/** One thing that can be changed at an opening, as work for somebody. */
+export interface Change {
+  readonly fact: FactKey;
+  readonly value: Value;
+  readonly trade: Trade;
+  readonly says: string;
+  /** How much of an undertaking it is, 1 (an hour) to 9 (building work). Common practice, no source. */
+  readonly effort: number;
+}
+
+const change = (fact: FactKey, value: Value, trade: Trade, effort: number, says: string): Change => ({
+  fact,
+  value,
+  trade,
+  effort,
+  says,
+});
+
+/**
+ * What work can change. Uses, loads, codes and the place of a door are not on the list: nobody changes an
+ * occupancy group to get another lock.
+ */
+export const possibleChanges: readonly Change[] = [
+  change(
+    'strikePrep',
+    'ansi478',
+    'doorSupplier',
+    3,
+    'New 4-7/8 in strike preparation in the frame; laboratory approval first if the frame is labelled.',
+  ),
+  change('strikePrep', 'aluminium458', 'doorSupplier', 3, 'Strike preparation for an aluminium deadlatch.'),
+  change('latch', 'mortise', 'locksmith', 5, 'Mortise lock in a leaf prepared for it.'),
+  change('latch', 'bored', 'locksmith', 4, 'Bored lockset in a leaf prepared for it.'),
+  change('latch', 'deadlatch', 'locksmith', 4, 'Narrow-stile deadlatch in place of the present lock.'),
+  change('latch', 'rimExit', 'locksmith', 4, 'Rim exit device on the leaf.'),
+  change('latch', 'verticalRods', 'locksmith', 6, 'Vertical-rod exit device on the leaf.'),
+  change('latch', 'railExit', 'doorSupplier', 6, 'Glass leaf with rails and a rail exit device.'),
+  change('panicPresent', true, 'locksmith', 3, 'Panic hardware on the leaf.'),
+  change('exitHardwareFireListed', true, 'locksmith', 4, 'Exit device with a fire exit hardware label.'),
+  change('closing', 'selfClosing', 'locksmith', 2, 'Door closer.'),
+  change(
+    'holdOpen',
+    'detectorReleased',
+    'fireAlarm',
+    3,
+    'Hold-open released by smoke detection and power loss.',
+  ),
+  change('holdOpen', 'none', 'owner', 1, 'Take the hold-open away.'),
+  change('inactiveBolts', 'automaticFlush', 'locksmith', 4, 'Automatic flush bolts on the inactive leaf.'),
+  change('coordinator', true, 'locksmith', 2, 'Coordinator on the pair.'),
+  change('mullion', true, 'locksmith', 4, 'Mullion between the leaves.'),
+  change('inactiveHasHardware', false, 'locksmith', 1, 'Take knob, lever or bar off the inactive leaf.'),
+  change('powerAtDoor', true, 'electrician', 4, 'Bring lock power to the door.'),
+  change('cablePath', true, 'electrician', 4, 'Bring a cable way to the frame, on the surface if need be.'),
+  change('frameConduit', true, 'electrician', 5, 'Conduit or surface raceway at the frame.'),
+  change(
+    'leafRaceway',
+    true,
+    'doorSupplier',
+    4,
+    'Wire way through the leaf from hinge to lock; laboratory approval first if the leaf is labelled.',
+  ),
+  change(
+    'preparedUnderLabel',
+    true,
+    'doorSupplier',
+    6,
+    'Laboratory approval before cutting the labelled door, or a new labelled leaf and frame made with the preparation.',
+  ),
+  change('headerRoom', true, 'doorSupplier', 6, 'Header at least 1-3/4 in deep inside.'),
+  change('glassRails', 'both', 'doorSupplier', 6, 'Full-width rails top and bottom on the glass leaf.'),
+  change('fireAlarm', true, 'fireAlarm', 8, 'Fire alarm system in the building, connected to the lock.'),
+  change(
+    'detectionThroughout',
+    true,
+    'fireAlarm',
+    8,
+    'Automatic smoke or heat detection throughout the building.',
+  ),
+  change('sprinklered', true, 'fireAlarm', 9, 'Sprinklers throughout the building.'),
+  change(
+    'stairReleasePoint',
+    'mainEntrance',
+    'fireAlarm',
+    5,
+    'Release of all locked stair doors together from inside the main entrance.',
+  ),
+  change(
+    'stairReleasePoint',
+    'fireCommandCenter',
+    'fireAlarm',
+    5,
+    'Release of all locked stair doors together from the fire command center.',
+  ),
+  change('lobbyHasOtherExit', true, 'owner', 8, 'Another way from the elevator lobby to an exit.'),
+  change('staffCanUnlock', true, 'owner', 2, 'Keys or codes carried by all clinical staff.'),
+  change('delay30sApproved', true, 'owner', 3, 'The authority’s approval of 30 seconds in writing.'),
+  change('operator', 'none', 'owner', 4, 'Do without the automatic operator.'),
+  change('breakaway', true, 'doorSupplier', 6, 'Sliding leaves that swing out when pushed.'),
+  change(
+    'swingsWithEgress',
+    true,
+    'doorSupplier',
+    5,
+    'Rehang the leaf so that it swings the way people leave.',
+  ),
+  change('egressHardwareHeightIn', 40, 'locksmith', 3, 'Hardware at 40 in above the floor.'),
+  change('leafThicknessIn', 1.75, 'doorSupplier', 5, 'A leaf 1-3/4 in thick.'),
+  change('readerSides', 'secure', 'owner', 1, 'A reader on the secure side.'),
+  change(
+    'readerSides',
+    'recordOut',
+    'owner',
+    1,
+    'The inside reader only records; the lock opens freely from inside.',
+  ),
+  change('stairLockWanted', 'none', 'owner', 1, 'Leave both sides of the stair door open.'),
+  change('wishDelayedEgress', true, 'owner', 1, 'The owner asks for delayed egress.'),
+  change('wishDelayedEgress', false, 'owner', 1, 'The owner does without delayed egress.'),
+  change('wishScheduledUnlock', false, 'owner', 1, 'The owner does without set hours.'),
+  change('wishControlledEgress', true, 'owner', 1, 'The owner asks for controlled egress.'),
+  change('wishKeyLock', true, 'owner', 1, 'The owner asks for a lock keyed from inside.'),
+  change('wishGlassBareLook', false, 'owner', 1, 'The owner accepts a device that shows.'),
+  change('wishInterlock', false, 'owner', 1, 'The owner does without the interlock.'),
+];
