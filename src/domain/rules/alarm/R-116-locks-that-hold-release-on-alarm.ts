@@ -1,0 +1,157 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, nfpa72, not, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+import { releaseExcuse } from '../special/conditions.ts';
+import { cabinet, exit, nothing, nursery, somethingDetects, ward } from './given.ts';
+
+const sets = ['magnet/safe/sensor', 'delayedExitDevice/safe/delayed', 'magnet/safe/lobby'];
+const b = { clause: 'b', on: 'magnet/safe/controlled' } as const;
+const bar = 'magnet/safe/doorSwitch';
+const old = { nfpa72: 2010 } as const;
+
+export const R116 = defineRule({
+  id: 'R-116',
+  title: 'Locks that hold people are tied to fire detection as their set says',
+  family: 'alarm',
+  book: 'nfpa72',
+  cites: [
+    text('nfpa72', '21.9 (2010 and later)', 'Electrically locked doors'),
+    under('sensorRelease'),
+    under('delayedEgress'),
+    under('controlledEgress'),
+    under('elevatorLobby'),
+    under('hardwareRelease'),
+  ],
+  confidence: 'read',
+  note: 'The 2010 text was read. That later editions only point to the other codes is from general knowledge.',
+  why: 'A lock that holds people against leaving must let go by itself when the building notices a fire.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: all(yes('isEgress'), somethingDetects),
+      of: { release: ['sensor', 'delayed', 'lobby'] },
+      items: ['fireAlarmRelease', 'detectionRelease'],
+      says: 'Alarm, sprinkler flow and automatic detection, as far as the building has them, end the lock’s hold; a delay need not end by a pull box.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: all(yes('isEgress'), somethingDetects, not(releaseExcuse)),
+      of: { release: ['controlled'] },
+      items: ['fireAlarmRelease', 'detectionRelease'],
+      says: 'Sprinkler flow and automatic detection end the controlled lock’s hold; only the treatment areas that the code names are excused.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(yes('isEgress'), yes('fireAlarm'), nfpa72({ to: 2010 })),
+      of: { release: ['doorSwitch'] },
+      items: ['fireAlarmRelease'],
+      says: 'NFPA 72 of 2010 asks that a lock against leaving is tied to the fire alarm, also one freed by its own bar.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('isEgress'), yes('fireAlarm')),
+      of: { release: ['doorSwitch'] },
+      says: 'Whether a lock freed by the switch in its bar must be tied to the fire alarm as well is settled by a reviewer with the authority.',
+    },
+    {
+      key: 'e',
+      effect: 'permit',
+      when: all(yes('isEgress'), not(nfpa72({ to: 2010 }))),
+      of: { release: ['doorSwitch'] },
+      says: 'The model building codes themselves ask no fire-alarm release for a lock that its own bar or lever frees.',
+    },
+  ],
+  cases: cases(
+    ...onEach(sets, 'egress door, fire alarm', { ...exit, ...nothing, fireAlarm: true }, 'yes', 'a'),
+    [
+      'sprinklers only',
+      { ...exit, ...nothing, sprinklered: true },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'detection only',
+      { ...exit, ...nothing, detectionThroughout: true },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    ['nothing to connect to', { ...exit, ...nothing }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    [
+      'cabinet nobody can enter',
+      { ...cabinet, fireAlarm: true },
+      'no',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    ['not surveyed', exit, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
+    [
+      'controlled egress is judged below',
+      { ...exit, fireAlarm: true },
+      'no',
+      { clause: 'a', on: 'magnet/safe/controlled' },
+    ],
+    ['free lever', { ...exit, fireAlarm: true }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['ward with a fire alarm', { ...ward, ...nothing, fireAlarm: true }, 'yes', b],
+    ['ward with sprinklers', { ...ward, ...nothing, sprinklered: true }, 'yes', b],
+    ['ward with detection', { ...ward, ...nothing, detectionThroughout: true }, 'yes', b],
+    ['ward, nothing to connect to', { ...ward, ...nothing }, 'no', b],
+    ['psychiatric area', { ...ward, fireAlarm: true, clinicalArea: 'psychiatric' }, 'no', b],
+    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'no', b],
+    ['nursery with listed abduction system', { ...nursery, fireAlarm: true }, 'no', b],
+    [
+      'nursery, NFPA 101 adopted too',
+      { ...nursery, fireAlarm: true },
+      'yes',
+      { ...b, basis: { nfpa101: 2021 } },
+    ],
+    ['nursery without the system', { ...nursery, fireAlarm: true, abductionSystem: false }, 'yes', b],
+    ['nursery in assisted living', { ...nursery, fireAlarm: true, occupancyGroup: 'I-1.2' }, 'yes', b],
+    [
+      'pediatric ward with an abduction system',
+      { ...nursery, fireAlarm: true, clinicalArea: 'pediatric' },
+      'yes',
+      b,
+    ],
+    ['cabinet nobody can enter', { ...ward, ...cabinet, fireAlarm: true }, 'no', b],
+    ['treatment area not known', { ...exit, fireAlarm: true }, 'unknown', b],
+    ['sensor is judged above', { ...ward, fireAlarm: true }, 'no', { ...b, on: 'magnet/safe/sensor' }],
+    ['bar, NFPA 72 of 2010', { ...exit, fireAlarm: true }, 'yes', { clause: 'c', on: bar, basis: old }],
+    [
+      'bar, NFPA 72 of 2016',
+      { ...exit, fireAlarm: true },
+      'no',
+      { clause: 'c', on: bar, basis: { nfpa72: 2016 } },
+    ],
+    [
+      'bar, NFPA 72 not adopted',
+      { ...exit, fireAlarm: true },
+      'no',
+      { clause: 'c', on: bar, basis: { nfpa72: null } },
+    ],
+    ['bar, no fire alarm', { ...exit, fireAlarm: false }, 'no', { clause: 'c', on: bar, basis: old }],
+    ['bar, cabinet', { ...cabinet, fireAlarm: true }, 'no', { clause: 'c', on: bar, basis: old }],
+    ['alarm not surveyed', exit, 'unknown', { clause: 'c', on: bar, basis: old }],
+    ['sensor', { ...exit, fireAlarm: true }, 'no', { clause: 'c', on: 'magnet/safe/sensor', basis: old }],
+    ['bar, fire alarm', { ...exit, fireAlarm: true }, 'yes', { clause: 'd', on: bar }],
+    ['bar, no fire alarm', { ...exit, fireAlarm: false }, 'no', { clause: 'd', on: bar }],
+    ['bar, cabinet', { ...cabinet, fireAlarm: true }, 'no', { clause: 'd', on: bar }],
+    ['alarm not surveyed', exit, 'unknown', { clause: 'd', on: bar }],
+    [
+      'free lever needs nobody',
+      { ...exit, fireAlarm: true },
+      'no',
+      { clause: 'd', on: 'mortiseLock/safe/free' },
+    ],
+    ['bar, NFPA 72 of 2019', exit, 'yes', { clause: 'e', on: bar }],
+    ['bar, NFPA 72 of 2016', exit, 'yes', { clause: 'e', on: bar, basis: { nfpa72: 2016 } }],
+    ['bar, NFPA 72 of 2010', exit, 'no', { clause: 'e', on: bar, basis: old }],
+    ['bar, cabinet', cabinet, 'no', { clause: 'e', on: bar }],
+    ['role not known', {}, 'unknown', { clause: 'e', on: bar }],
+    ['sensor', exit, 'no', { clause: 'e', on: 'magnet/safe/sensor' }],
+  ),
+});

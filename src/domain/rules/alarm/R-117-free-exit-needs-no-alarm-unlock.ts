@@ -1,0 +1,47 @@
+import { text } from '../../codes/sections.ts';
+import { always, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const on = 'mortiseLock/secure/free';
+
+export const R117 = defineRule({
+  id: 'R-117',
+  title: 'A door that always lets people out is not unlocked by the alarm',
+  family: 'alarm',
+  book: 'nfpa72',
+  cites: [text('nfpa72', '21.9 (2010 and later)', 'Electrically locked doors')],
+  confidence: 'read',
+  note: 'The 2007 text spoke of all exits; the 2010 text says in the direction of egress.',
+  why: 'Opening the outside on every alarm helps nobody leave and lets anybody in who pulls a box.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'permit',
+      when: always,
+      of: { wired: true, release: ['free'] },
+      says: 'No fire-alarm connection is needed to unlock it, because the lever or bar always lets people out; one that makes a fire door latch is another matter.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: yes('wishUnlockOnAlarm'),
+      of: { wired: true, release: ['free'] },
+      says: 'The owner wants the outside unlocked on fire alarm: that adds no safety, opens the building at each false alarm, and must never unlatch a fire door.',
+    },
+  ],
+  cases: cases(
+    ['any door with a free lever', {}, 'yes', { clause: 'a', on }],
+    ['a magnet holds people', {}, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['a battery lock cannot be connected', {}, 'no', { clause: 'a', on: 'batteryLock/asIs/free' }],
+    ['unlock on alarm wanted', { wishUnlockOnAlarm: true }, 'yes', { clause: 'b', on }],
+    ['not wanted', { wishUnlockOnAlarm: false }, 'no', { clause: 'b', on }],
+    ['not asked', {}, 'unknown', { clause: 'b', on }],
+    ['a magnet has to unlock', { wishUnlockOnAlarm: true }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
+    [
+      'a battery lock cannot be connected',
+      { wishUnlockOnAlarm: true },
+      'no',
+      { clause: 'b', on: 'batteryLock/asIs/free' },
+    ],
+  ),
+});

@@ -1,0 +1,31 @@
+import { text } from '../../codes/sections.ts';
+import { is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const panel = { lockPowerSource: 'fireAlarmPanel' } as const;
+
+export const R119 = defineRule({
+  id: 'R-119',
+  title: 'A lock fed by the fire alarm panel',
+  family: 'alarm',
+  book: 'nfpa72',
+  cites: [text('nfpa72', '21.9', 'Secondary power of locked doors')],
+  confidence: 'read',
+  note: 'The 10 minutes were read in the 2007 text; the later annex is known from a description.',
+  why: 'The panel’s battery would go on holding people in after the mains has failed.',
+  clauses: [
+    {
+      effect: 'caution',
+      when: is('lockPowerSource', 'fireAlarmPanel'),
+      of: { wired: true },
+      says: 'The alarm panel’s battery may not keep a door locked against leaving for more than 10 minutes without mains, and every lock eats into its standby: give the lock a listed supply of its own.',
+    },
+  ],
+  cases: cases(
+    ['fed by the panel', panel, 'yes', { on: 'magnet/safe/sensor' }],
+    ['fed by the panel, electrified lock', panel, 'yes', { on: 'mortiseLock/safe/free' }],
+    ['supply of its own', { lockPowerSource: 'dedicated' }, 'no', { on: 'magnet/safe/sensor' }],
+    ['source not known', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+    ['battery lock', panel, 'no', { on: 'batteryLock/asIs/free' }],
+  ),
+});

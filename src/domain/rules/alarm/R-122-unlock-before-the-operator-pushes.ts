@@ -1,0 +1,105 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const driven = { operator: 'lowEnergy' } as const;
+const onOperator = [
+  'strikeRim/secure/free',
+  'magnet/safe/sensor',
+  'boltMotor/safe/doorSwitch',
+  'latchRetractionMotor/secure/free',
+  'delayedMagnet/safe/delayed',
+];
+
+export const R122 = defineRule({
+  id: 'R-122',
+  title: 'The lock lets go before the operator pushes',
+  family: 'alarm',
+  book: 'practice',
+  cites: [
+    text('practice', '', 'Sequence of operator and lock'),
+    text('nfpa80', '6.4.1', 'Closing devices'),
+    under('powerDoors'),
+  ],
+  confidence: 'secondary',
+  note: 'Bolts and latch retraction are counted with strikes and magnets: the same sequence holds.',
+  why: 'An operator that drives against a lock bends it, burns out, and leaves the door stuck.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: is('operator', 'lowEnergy', 'fullPower'),
+      of: { keepsLatch: false },
+      items: ['operatorSequence'],
+      says: 'Latch or lock is free first and only then the operator drives; the order holds from both sides.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(is('operator', 'lowEnergy', 'fullPower'), yes('fireAlarm'), yes('fireRated')),
+      of: { keepsLatch: false },
+      says: 'On fire alarm the operator of this fire door goes dead; lock and latch then follow their own rules, so test both together.',
+    },
+  ],
+  cases: cases(
+    ...onEach(onOperator, 'low-energy operator', driven, 'yes', 'a'),
+    ['full-power operator', { operator: 'fullPower' }, 'yes', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'power assist: a person works the latch',
+      { operator: 'powerAssist' },
+      'no',
+      { clause: 'a', on: 'strikeRim/secure/free' },
+    ],
+    ['no operator', { operator: 'none' }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['operator not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'a lock that keeps its latch is a question of fit',
+      driven,
+      'no',
+      { clause: 'a', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'rated, alarm, low-energy operator',
+      { ...driven, fireAlarm: true, fireRatingMin: 45 },
+      'yes',
+      { clause: 'b', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'rated, alarm, full-power operator',
+      { operator: 'fullPower', fireAlarm: true, fireRatingMin: 45 },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'rated, alarm, power assist',
+      { operator: 'powerAssist', fireAlarm: true, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'rated, no alarm',
+      { ...driven, fireAlarm: false, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'not rated',
+      { ...driven, fireAlarm: true, fireRatingMin: 0, wallRatingMin: 0 },
+      'no',
+      { clause: 'b', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'alarm not surveyed',
+      { ...driven, fireRatingMin: 45 },
+      'unknown',
+      { clause: 'b', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'a lock that keeps its latch',
+      { ...driven, fireAlarm: true, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'mortiseLock/secure/free' },
+    ],
+  ),
+});
