@@ -1,0 +1,72 @@
+import { describe, expect, test, vi } from 'vitest';
+import { saveProjectText } from '../domain/versions/file.ts';
+import { downloadFile, fileOf, openFile } from './fileAccess.ts';
+import { house } from './testing/projects.ts';
+
+const today = '2026-01-05T09:00:00.000Z';
+
+describe('saving a copy', () => {
+  test('names the project and the day', () => {
+    expect(fileOf(house(), today).name).toBe('House 2026-01-05.latchward.json');
+  });
+
+  test.each([
+    ['St. Mary’s / Wing “B”', 'St-Mary-s-Wing-B'],
+    ['../../etc/passwd', 'etc-passwd'],
+    ['Krankenhaus Süd', 'Krankenhaus-Su-d'],
+    ['東棟', '東棟'],
+    ['???', 'project'],
+  ])('a project called %s gives a name that every disk takes', (name, expected) => {
+    expect(fileOf({ ...house(), name }, today).name).toBe(`${expected} 2026-01-05.latchward.json`);
+  });
+
+  test('is handed to the browser as a file to keep, byte for byte', async () => {
+    const blobs: Blob[] = [];
+    vi.stubGlobal('URL', {
+      createObjectURL: (blob: Blob) => {
+        blobs.push(blob);
+        return 'blob:x';
+      },
+      revokeObjectURL: () => undefined,
+    });
+    const clicked: string[] = [];
+    document.body.addEventListener(
+      'click',
+      (event) => {
+        event.preventDefault();
+        clicked.push((event.target as HTMLAnchorElement).download);
+      },
+      { once: true },
+    );
+    const file = fileOf(house('½ in “gap”'), today);
+    downloadFile(file);
+    vi.unstubAllGlobals();
+    expect(clicked).toEqual([file.name]);
+    const text = await new Promise((resolve) => {
+      const reader = new FileReader();
+      reader.addEventListener('load', () => resolve(reader.result));
+      reader.readAsText(blobs[0] ?? new Blob());
+    });
+    expect(text).toBe(file.text);
+    expect(document.querySelector('a')).toBeNull();
+  });
+});
+
+describe('opening a file', () => {
+  const from = (text: string) => openFile({ text: () => Promise.resolve(text) });
+
+  test('gives the project and the file as it was', async () => {
+    const read = await from(saveProjectText(house('x')));
+    expect(read).toMatchObject({ ok: true, opened: { project: house('x') }, raw: { formatVersion: 1 } });
+  });
+
+  test('a file of a newer version is refused with a sentence', async () => {
+    const read = await from('{"format":"latchward-project","formatVersion":99,"project":{}}');
+    expect(read).toMatchObject({ ok: false, says: expect.stringMatching(/newer version.*untouched/) });
+  });
+
+  test('a file that the disk does not give up is told', async () => {
+    const read = await openFile({ text: () => Promise.reject(new Error('stick pulled out')) });
+    expect(read).toMatchObject({ ok: false, says: expect.stringContaining('stick pulled out') });
+  });
+});

@@ -1,0 +1,169 @@
+import { readFileSync } from 'node:fs';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { openProjectText } from '../domain/versions/file.ts';
+import { newestFormat } from '../domain/versions/migrations.ts';
+import { createProjectStore } from './projectStore.ts';
+import { storageProblemInWords } from './problems.ts';
+import { fakeBrowser, rawPut, rawRows } from './testing/fakes.ts';
+import { house, noteCommand } from './testing/projects.ts';
+
+let browser = fakeBrowser();
+const clock = () => '2026-01-05T09:00:00.000Z';
+beforeEach(() => {
+  browser = fakeBrowser();
+});
+afterEach(() => {
+  browser.closeAll();
+});
+
+async function everything() {
+  const tables = ['projects', 'commands', 'backups', 'meta'];
+  const rows = await Promise.all(tables.map((table) => rawRows(browser.indexedDB, table)));
+  return JSON.stringify(rows);
+}
+
+const stored = (over: object) => ({
+  id: 'p',
+  name: 'House',
+  changedAt: '2026-01-01T00:00:00.000Z',
+  formatVersion: newestFormat,
+  revision: 4,
+  size: 9,
+  document: house('as stored'),
+  setAside: [],
+  ...over,
+});
+
+async function windowWith(row: object) {
+  const database = browser.window();
+  await database.open();
+  await rawPut(browser.indexedDB, 'projects', row);
+  return createProjectStore(database, clock);
+}
+
+/** P1: opening never changes what is stored. */
+describe('opening a project changes nothing that is stored', () => {
+  const frozen = openProjectText(readFileSync('tests/files/format-1.json', 'utf8'));
+  const frozenProject = frozen.ok ? frozen.project : house();
+  test.each([
+    ['as it was saved', stored({})],
+    ['with everything a file can hold', stored({ document: frozenProject, id: frozenProject.id })],
+    ['with damaged parts', stored({ document: { ...house(), openings: { a: 'door' } } })],
+    ['of a newer version', stored({ formatVersion: newestFormat + 1 })],
+    ['beyond reading', stored({ document: 'porridge' })],
+  ])('%s', async (_what, row) => {
+    const store = await windowWith(row);
+    const before = await everything();
+    await store.list();
+    await store.load(row.id);
+    await store.load(row.id);
+    await store.listBackups(row.id);
+    expect(await everything()).toBe(before);
+  });
+});
+
+/** P5: a record of a newer version is neither read nor written over, by any way in. */
+describe('a stored project of a newer version', () => {
+  const newer = stored({ formatVersion: newestFormat + 1, document: { shape: 'unheard of' } });
+
+  test('every way in is refused with a plain sentence and leaves it untouched', async () => {
+    const store = await windowWith(newer);
+    const before = await everything();
+    const opened = openProjectText(
+      JSON.stringify({ format: 'latchward-project', formatVersion: newestFormat, project: house() }),
+    );
+    if (!opened.ok) throw new Error('unreadable');
+    const tried = await Promise.all([
+      store.load('p'),
+      store.save({ project: house(), commands: [noteCommand('c', 'x')], after: 4, setAside: [] }),
+      store.add(opened),
+      store.remove('p'),
+    ]);
+    for (const result of tried) {
+      expect(result.ok ? 'done' : storageProblemInWords(result.problem)).toMatch(
+        /“House” was stored by a newer version \(format 2.*left untouched/,
+      );
+    }
+    expect(await everything()).toBe(before);
+  });
+
+  test('it became newer after this window had opened it', async () => {
+    const store = await windowWith(stored({}));
+    const loaded = await store.load('p');
+    if (!loaded.ok) throw new Error('unreadable');
+    await rawPut(browser.indexedDB, 'projects', { ...newer, revision: loaded.revision });
+    const before = await everything();
+    const saved = await store.save({
+      project: house('mine'),
+      commands: [],
+      after: loaded.revision,
+      setAside: [],
+    });
+    expect(saved).toMatchObject({ ok: false, problem: { kind: 'recordTooNew' } });
+    expect(await everything()).toBe(before);
+  });
+});
+
+describe('saving', () => {
+  test('stores project and log in one go, and what is loaded is what was saved', async () => {
+    const store = createProjectStore(browser.window(), clock);
+    const commands = [noteCommand('c1', 'one'), noteCommand('c2', 'two')];
+    const first = await store.save({ project: house('two'), commands, after: null, setAside: [] });
+    expect(first).toEqual({ ok: true, revision: 1, at: clock() });
+    expect(await store.load('p')).toMatchObject({ ok: true, project: house('two'), revision: 1 });
+    expect(await store.listCommands('p')).toEqual({ ok: true, commands });
+    expect(await store.list()).toMatchObject({
+      projects: [{ id: 'p', name: 'House', formatVersion: newestFormat }],
+    });
+  });
+
+  test('a window that missed a save cannot write over it', async () => {
+    const [one, two] = [browser.window(), browser.window()].map((db) => createProjectStore(db, clock));
+    if (!one || !two) throw new Error('no windows');
+    await one.save({ project: house('first'), commands: [], after: null, setAside: [] });
+    await two.save({ project: house('second'), commands: [], after: 1, setAside: [] });
+    const late = await one.save({
+      project: house('third'),
+      commands: [noteCommand('c', 'third')],
+      after: 1,
+      setAside: [],
+    });
+    expect(late).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
+    const again = await two.save({ project: house('new'), commands: [], after: null, setAside: [] });
+    expect(again).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
+    expect(await two.load('p')).toMatchObject({ project: house('second') });
+    expect(await two.listCommands('p')).toMatchObject({ commands: [] });
+  });
+
+  test('a project that was removed elsewhere is not brought back by a late save', async () => {
+    const store = createProjectStore(browser.window(), clock);
+    await store.save({ project: house(), commands: [], after: null, setAside: [] });
+    await store.remove('p');
+    const late = await store.save({ project: house(), commands: [], after: 1, setAside: [] });
+    expect(late).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
+  });
+
+  test('what was set aside is carried along with every save', async () => {
+    const damaged = { ...house(), openings: { ...house().openings, b: 'door' } };
+    const store = await windowWith(stored({ document: damaged }));
+    const loaded = await store.load('p');
+    if (!loaded.ok) throw new Error('unreadable');
+    expect(loaded.setAside).toMatchObject([{ where: 'Opening b', raw: 'door' }]);
+    await store.save({ ...loaded, commands: [], after: loaded.revision });
+    const again = await store.load('p');
+    expect(again).toMatchObject({ setAside: [{ where: 'Opening b', raw: 'door' }] });
+    const backups = await rawRows(browser.indexedDB, 'backups');
+    expect(backups).toMatchObject([{ reason: 'damaged', document: damaged }]);
+  });
+
+  test('a full disk is told apart, wherever the browser mentions it', async () => {
+    const store = createProjectStore(browser.window(), clock);
+    await store.list();
+    const { IDBObjectStore } = await import('fake-indexeddb');
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const saved = await store.save({ project: house(), commands: [], after: null, setAside: [] });
+    expect(saved).toEqual({ ok: false, problem: { kind: 'full' } });
+  });
+});
