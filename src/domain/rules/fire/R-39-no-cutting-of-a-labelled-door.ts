@@ -117,7 +117,7 @@ export const R39 = defineRule({
     {
       key: 'h',
       effect: 'require',
-      when: all(labelledAsItStands, yes('fieldModificationApproved')),
+      when: all(labelledAsItStands, approved),
       of: { wired: true, not: { device: ['magnet', 'delayedMagnet', 'strikeRim'] } },
       items: ['laboratoryApproval'],
       says: 'The laboratory’s letter names this door and this cut, and is there before anybody cuts.',
@@ -126,7 +126,7 @@ export const R39 = defineRule({
       key: 'i',
       effect: 'signOff',
       grade: 'must',
-      when: all(labelledAsItStands, yes('fieldModificationApproved')),
+      when: all(labelledAsItStands, approved),
       of: { wired: true, not: { device: ['magnet', 'delayedMagnet', 'strikeRim'] } },
       says: 'A labelled door is cut on the word of the laboratory: a reviewer reads the approval before issue.',
     },
@@ -271,7 +271,13 @@ export const R39 = defineRule({
       'no',
       { clause: 'h', on: 'strikeMortise/secure/free' },
     ],
-    ['approval not asked', standing, 'unknown', { clause: 'h', on: 'strikeMortise/secure/free' }],
+    ['approval not asked: nothing is cut', standing, 'no', { clause: 'h', on: 'strikeMortise/secure/free' }],
+    [
+      'approved, new or existing not known',
+      { ...rated, preparedUnderLabel: false, fieldModificationApproved: true },
+      'unknown',
+      { clause: 'h', on: 'strikeMortise/secure/free' },
+    ],
     [
       'made with the preparation',
       { ...made, fieldModificationApproved: true },
@@ -315,7 +321,13 @@ export const R39 = defineRule({
       'no',
       { clause: 'i', on: 'strikeMortise/secure/free' },
     ],
-    ['approval not asked', standing, 'unknown', { clause: 'i', on: 'strikeMortise/secure/free' }],
+    ['approval not asked: nothing is cut', standing, 'no', { clause: 'i', on: 'strikeMortise/secure/free' }],
+    [
+      'approved, new or existing not known',
+      { ...rated, preparedUnderLabel: false, fieldModificationApproved: true },
+      'unknown',
+      { clause: 'i', on: 'strikeMortise/secure/free' },
+    ],
     [
       'made with the preparation',
       { ...made, fieldModificationApproved: true },
