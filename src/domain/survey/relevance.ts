@@ -1,6 +1,6 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { compile, type Slots } from '../logic/compile.ts';
-import { any, type Condition, is, not, over, yes } from '../logic/condition.ts';
+import { all, any, type Condition, is, no, not, over, yes } from '../logic/condition.ts';
 import { YES } from '../logic/verdict.ts';
 import { type FactKey, type FactValue, factKeys } from '../model/fields.ts';
 
@@ -37,6 +37,7 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   labelSeen: yes('fireRated'),
   frameLabelMin: yes('fireRated'),
   preparedUnderLabel: yes('fireRated'),
+  fieldModificationApproved: all(yes('fireRated'), no('preparedUnderLabel'), not(is('workStatus', 'new'))),
   stairLockWanted: is('egressRole', 'stairEntry'),
   stairStories: stair,
   stairReleasePoint: any(yes('stairSideToLock'), yes('floorSideToLock')),
