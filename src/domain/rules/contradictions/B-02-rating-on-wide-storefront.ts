@@ -1,0 +1,100 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, isKnown, not, over, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const seen = all(isKnown('labelSeen'), yes('labelSeen'));
+const storefront = all(is('leafMaterial', 'aluminiumMedium', 'aluminiumWide'), over('fireRatingMin', 0));
+
+export const B02 = defineRule({
+  id: 'B-02',
+  title: 'A rating on a medium or wide storefront leaf',
+  family: 'contradictions',
+  book: 'practice',
+  cites: [text('practice', '', 'Labels commonly found by leaf'), under('openingProtectives')],
+  confidence: 'practice',
+  why: 'Storefront stiles are normally not rated, so only a label that somebody read counts.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'labelSeen',
+      severity: 'refuse',
+      when: all(storefront, not(seen)),
+      says: 'A storefront leaf is to be rated {fireRatingMin} and nobody saw its label; ask for the label or the listing.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'leafMaterial',
+      severity: 'warn',
+      when: all(storefront, seen),
+      says: 'A label was seen on a storefront leaf, which is rare; check that it is a fire label and what the leaf is made of.',
+    },
+  ],
+  cases: cases(
+    [
+      'label not seen',
+      { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, labelSeen: false },
+      'yes',
+      { clause: 'a' },
+    ],
+    [
+      'label not seen',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: false },
+      'yes',
+      { clause: 'a' },
+    ],
+    ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 1 }, 'yes', { clause: 'a' }],
+    [
+      'label seen',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: true },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'not rated',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, labelSeen: false },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'hollow metal',
+      { leafMaterial: 'hollowMetal', fireRatingMin: 45, labelSeen: false },
+      'no',
+      { clause: 'a' },
+    ],
+    ['rating not known', { leafMaterial: 'aluminiumWide', labelSeen: false }, 'unknown', { clause: 'a' }],
+    [
+      'label seen',
+      { leafMaterial: 'aluminiumMedium', fireRatingMin: 1, labelSeen: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'label seen',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 1, labelSeen: true },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'label not seen',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: false },
+      'no',
+      { clause: 'b' },
+    ],
+    ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 45 }, 'no', { clause: 'b' }],
+    [
+      'not rated',
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, labelSeen: true },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'hollow metal',
+      { leafMaterial: 'hollowMetal', fireRatingMin: 45, labelSeen: true },
+      'no',
+      { clause: 'b' },
+    ],
+    ['rating not known', { leafMaterial: 'aluminiumWide', labelSeen: true }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,54 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, any, atLeast, atMost, not, over } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const standard = any(
+  all(atLeast('fireRatingMin', 20), atMost('fireRatingMin', 20)),
+  all(atLeast('fireRatingMin', 45), atMost('fireRatingMin', 45)),
+  all(atLeast('fireRatingMin', 60), atMost('fireRatingMin', 60)),
+  all(atLeast('fireRatingMin', 90), atMost('fireRatingMin', 90)),
+  all(atLeast('fireRatingMin', 180), atMost('fireRatingMin', 180)),
+);
+
+export const B04 = defineRule({
+  id: 'B-04',
+  title: 'A rating in minutes that doors are not made in',
+  family: 'contradictions',
+  book: 'practice',
+  cites: [text('practice', '', 'Door ratings are 20, 45, 60, 90 and 180 min'), under('openingProtectives')],
+  confidence: 'practice',
+  why: 'Doors are rated 20, 45, 60, 90 or 180 min, and a figure between them is often the wall’s or a misread label.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'refuse',
+      when: all(over('fireRatingMin', 0), not(standard)),
+      says: 'Doors are not rated {fireRatingMin}; it is never rounded, so read the label again or ask for the plan, and mind that a wall’s rating is another figure.',
+    },
+  ],
+  cases: cases(
+    ['a rating that is made', { fireRatingMin: 20 }, 'no'],
+    ['a rating that is made', { fireRatingMin: 45 }, 'no'],
+    ['a rating that is made', { fireRatingMin: 60 }, 'no'],
+    ['a rating that is made', { fireRatingMin: 90 }, 'no'],
+    ['a rating that is made', { fireRatingMin: 180 }, 'no'],
+    ['a figure beside a rating', { fireRatingMin: 19 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 21 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 44 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 46 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 59 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 61 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 89 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 91 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 179 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 181 }, 'yes'],
+    ['a figure that belongs to walls', { fireRatingMin: 30 }, 'yes'],
+    ['a figure that belongs to walls', { fireRatingMin: 75 }, 'yes'],
+    ['a figure that belongs to walls', { fireRatingMin: 120 }, 'yes'],
+    ['a figure that belongs to walls', { fireRatingMin: 240 }, 'yes'],
+    ['one minute', { fireRatingMin: 1 }, 'yes'],
+    ['not rated', { fireRatingMin: 0 }, 'no'],
+    ['rating not known', {}, 'unknown'],
+  ),
+});

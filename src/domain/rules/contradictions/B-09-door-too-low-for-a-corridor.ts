@@ -1,0 +1,33 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, over, under as below } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B09 = defineRule({
+  id: 'B-09',
+  title: 'Door rated lower than its corridor asks',
+  family: 'contradictions',
+  book: 'ibc',
+  cites: [under('openingProtectives')],
+  confidence: 'secondary',
+  why: 'A rated corridor is the way out for everybody on the floor.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'refuse',
+      when: all(
+        is('wallKind', 'corridor'),
+        over('wallRatingMin', 0),
+        below('fireRatingMin', 'doorMinInCorridor'),
+      ),
+      says: 'A corridor wall of {wallRatingMin} takes a door of 20 min; the door has {fireRatingMin}. Check label and wall.',
+    },
+  ],
+  cases: cases(
+    ['rated corridor, door 19', { wallKind: 'corridor', wallRatingMin: 1, fireRatingMin: 19 }, 'yes'],
+    ['rated corridor, door 20', { wallKind: 'corridor', wallRatingMin: 60, fireRatingMin: 20 }, 'no'],
+    ['corridor without rating', { wallKind: 'corridor', wallRatingMin: 0, fireRatingMin: 0 }, 'no'],
+    ['ordinary wall', { wallKind: 'none', wallRatingMin: 60, fireRatingMin: 0 }, 'no'],
+    ['door not known', { wallKind: 'corridor', wallRatingMin: 60 }, 'unknown'],
+  ),
+});

@@ -1,0 +1,45 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, atLeast, is, over, under as below } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B10 = defineRule({
+  id: 'B-10',
+  title: 'Door rated lower than its fire partition asks',
+  family: 'contradictions',
+  book: 'ibc',
+  cites: [under('openingProtectives')],
+  confidence: 'memory',
+  why: 'Unit and elevator-lobby partitions ask more of the door than a corridor does.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'refuse',
+      when: all(
+        is('wallKind', 'otherPartition'),
+        any(
+          all(over('wallRatingMin', 0), below('fireRatingMin', 'doorMinInCorridor')),
+          all(atLeast('wallRatingMin', 60), below('fireRatingMin', 'doorMinInBarrier1h')),
+        ),
+      ),
+      says: 'A fire partition of {wallRatingMin} takes a door of 20 min at half an hour and 45 at 1 h; the door has {fireRatingMin}. Check both figures.',
+    },
+  ],
+  cases: cases(
+    [
+      'half-hour partition, door 19',
+      { wallKind: 'otherPartition', wallRatingMin: 1, fireRatingMin: 19 },
+      'yes',
+    ],
+    [
+      'half-hour partition, door 20',
+      { wallKind: 'otherPartition', wallRatingMin: 59, fireRatingMin: 20 },
+      'no',
+    ],
+    ['1 h partition, door 44', { wallKind: 'otherPartition', wallRatingMin: 60, fireRatingMin: 44 }, 'yes'],
+    ['1 h partition, door 45', { wallKind: 'otherPartition', wallRatingMin: 60, fireRatingMin: 45 }, 'no'],
+    ['no rating', { wallKind: 'otherPartition', wallRatingMin: 0, fireRatingMin: 0 }, 'no'],
+    ['corridor', { wallKind: 'corridor', wallRatingMin: 60, fireRatingMin: 20 }, 'no'],
+    ['wall not known', { wallKind: 'otherPartition', fireRatingMin: 20 }, 'unknown'],
+  ),
+});

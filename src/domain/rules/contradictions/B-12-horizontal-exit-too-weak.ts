@@ -1,0 +1,69 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, is, over, under as below } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B12 = defineRule({
+  id: 'B-12',
+  title: 'A horizontal exit weaker than a horizontal exit is',
+  family: 'contradictions',
+  book: 'ibc',
+  cites: [under('horizontalExits'), under('openingProtectives')],
+  confidence: 'memory',
+  why: 'People wait behind this wall, so it stands at least 2 h and its door 90 min.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'wallRatingMin',
+      severity: 'refuse',
+      when: all(is('wallKind', 'horizontalExit'), below('wallRatingMin', 120)),
+      says: 'The wall is entered as a horizontal exit of {wallRatingMin}, and such a wall has 2 h at least; check what the wall is.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'refuse',
+      when: all(
+        is('wallKind', 'horizontalExit'),
+        any(
+          below('fireRatingMin', 'doorMinInWall2h'),
+          all(over('wallRatingMin', 120), below('fireRatingMin', 'doorMinInWall4h')),
+        ),
+      ),
+      says: 'The door of a horizontal exit has 90 min at least, and 180 in a wall above 2 h; this one has {fireRatingMin}. Check the label.',
+    },
+  ],
+  cases: cases(
+    ['wall just short of 2 h', { wallKind: 'horizontalExit', wallRatingMin: 119 }, 'yes', { clause: 'a' }],
+    ['wall of 2 h', { wallKind: 'horizontalExit', wallRatingMin: 120 }, 'no', { clause: 'a' }],
+    ['corridor', { wallKind: 'corridor', wallRatingMin: 60 }, 'no', { clause: 'a' }],
+    ['wall not known', { wallKind: 'horizontalExit' }, 'unknown', { clause: 'a' }],
+    [
+      '2 h wall, door 89',
+      { wallKind: 'horizontalExit', wallRatingMin: 120, fireRatingMin: 89 },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      '2 h wall, door 90',
+      { wallKind: 'horizontalExit', wallRatingMin: 120, fireRatingMin: 90 },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'wall over 2 h, door 179',
+      { wallKind: 'horizontalExit', wallRatingMin: 121, fireRatingMin: 179 },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'wall over 2 h, door 180',
+      { wallKind: 'horizontalExit', wallRatingMin: 121, fireRatingMin: 180 },
+      'no',
+      { clause: 'b' },
+    ],
+    ['corridor', { wallKind: 'corridor', wallRatingMin: 180, fireRatingMin: 20 }, 'no', { clause: 'b' }],
+    ['door not known', { wallKind: 'horizontalExit', wallRatingMin: 120 }, 'unknown', { clause: 'b' }],
+  ),
+});

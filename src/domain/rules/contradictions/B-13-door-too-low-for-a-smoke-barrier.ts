@@ -1,0 +1,56 @@
+import { under } from '../../codes/sections.ts';
+import { all, is, not, over, under as below } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B13 = defineRule({
+  id: 'B-13',
+  title: 'Door rated lower than its smoke barrier asks',
+  family: 'contradictions',
+  book: 'ibc',
+  cites: [under('smokeBarrierDoors'), under('openingProtectives')],
+  confidence: 'secondary',
+  note: 'Opposite-swinging pairs across corridors in hospitals, assisted living and ambulatory care are no fire doors and are left out.',
+  why: 'Patients are moved behind the smoke barrier instead of out of the building.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'refuse',
+      when: all(
+        is('wallKind', 'smokeBarrier'),
+        over('wallRatingMin', 0),
+        below('fireRatingMin', 'doorMinInCorridor'),
+        not(is('doorType', 'doubleEgressPair')),
+      ),
+      says: 'A smoke barrier takes a door of 20 min unless it is an opposite-swinging pair in health care; this door has {fireRatingMin}. Check the label and how the leaves swing.',
+    },
+  ],
+  cases: cases(
+    [
+      'single door of 19 min',
+      { wallKind: 'smokeBarrier', wallRatingMin: 1, fireRatingMin: 19, doorType: 'single' },
+      'yes',
+    ],
+    [
+      'single door of 20 min',
+      { wallKind: 'smokeBarrier', wallRatingMin: 60, fireRatingMin: 20, doorType: 'single' },
+      'no',
+    ],
+    [
+      'opposite-swinging pair',
+      { wallKind: 'smokeBarrier', wallRatingMin: 60, fireRatingMin: 0, doorType: 'doubleEgressPair' },
+      'no',
+    ],
+    [
+      'barrier without a rating',
+      { wallKind: 'smokeBarrier', wallRatingMin: 0, fireRatingMin: 0, doorType: 'single' },
+      'no',
+    ],
+    [
+      'smoke partition',
+      { wallKind: 'smokePartition', wallRatingMin: 60, fireRatingMin: 0, doorType: 'single' },
+      'no',
+    ],
+    ['door not known', { wallKind: 'smokeBarrier', wallRatingMin: 60, doorType: 'single' }, 'unknown'],
+  ),
+});

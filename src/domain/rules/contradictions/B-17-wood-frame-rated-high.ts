@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, over } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B17 = defineRule({
+  id: 'B-17',
+  title: 'A wood frame on a door rated above 90',
+  family: 'contradictions',
+  book: 'practice',
+  cites: [text('practice', '', 'Labels commonly found by frame'), under('openingProtectives')],
+  confidence: 'practice',
+  why: 'Wood frames are not labelled for three hours.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'frameMaterial',
+      severity: 'refuse',
+      when: all(is('frameMaterial', 'wood'), over('fireRatingMin', 90)),
+      says: 'A wood frame stands around a door rated {fireRatingMin}; check the frame and read its label.',
+    },
+  ],
+  cases: cases(
+    ['over 90 min', { frameMaterial: 'wood', fireRatingMin: 91 }, 'yes'],
+    ['90 min', { frameMaterial: 'wood', fireRatingMin: 90 }, 'no'],
+    ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 180 }, 'no'],
+    ['rating not known', { frameMaterial: 'wood' }, 'unknown'],
+  ),
+});

@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, over } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B18 = defineRule({
+  id: 'B-18',
+  title: 'A rated door without a frame',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('openingProtectives')],
+  confidence: 'project',
+  why: 'A fire door is leaf and labelled frame together.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'frameMaterial',
+      severity: 'refuse',
+      when: all(is('frameMaterial', 'none', 'posts'), over('fireRatingMin', 0)),
+      says: 'The door is to be rated {fireRatingMin} and has no frame that could carry a label; check frame and rating.',
+    },
+  ],
+  cases: cases(
+    ['no frame', { frameMaterial: 'none', fireRatingMin: 1 }, 'yes'],
+    ['no frame', { frameMaterial: 'posts', fireRatingMin: 1 }, 'yes'],
+    ['not rated', { frameMaterial: 'none', fireRatingMin: 0 }, 'no'],
+    ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 90 }, 'no'],
+    ['rating not known', { frameMaterial: 'none' }, 'unknown'],
+  ),
+});

@@ -1,0 +1,54 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, over, under as below } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B19 = defineRule({
+  id: 'B-19',
+  title: 'A thin leaf rated over 20',
+  family: 'contradictions',
+  book: 'practice',
+  cites: [text('practice', '', 'Rated leaves are 1-3/4 in thick')],
+  confidence: 'practice',
+  why: 'Labels above 20 min belong to leaves of 1-3/4 in.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'leafThicknessIn',
+      severity: 'warn',
+      when: all(
+        below('leafThicknessIn', 'commercialLeafThicknessIn'),
+        over('fireRatingMin', 20),
+        is('leafMaterial', 'hollowMetal', 'woodMineralCore', 'woodSolidCore'),
+      ),
+      says: 'The leaf measures {leafThicknessIn} and is to be rated {fireRatingMin}; leaves of that rating are 1-3/4 in thick, so measure again.',
+    },
+  ],
+  cases: cases(
+    [
+      '1-3/8 in rated over 20',
+      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'hollowMetal' },
+      'yes',
+    ],
+    [
+      '1-3/8 in rated over 20',
+      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'woodMineralCore' },
+      'yes',
+    ],
+    [
+      '1-3/8 in rated over 20',
+      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'woodSolidCore' },
+      'yes',
+    ],
+    ['1-3/4 in', { leafThicknessIn: 1.75, fireRatingMin: 45, leafMaterial: 'hollowMetal' }, 'no'],
+    [
+      'a hair below 1-3/4 in',
+      { leafThicknessIn: 1.74, fireRatingMin: 45, leafMaterial: 'hollowMetal' },
+      'yes',
+    ],
+    ['20 min', { leafThicknessIn: 1.375, fireRatingMin: 20, leafMaterial: 'woodSolidCore' }, 'no'],
+    ['coiling door', { leafThicknessIn: 0.75, fireRatingMin: 90, leafMaterial: 'rollingSteel' }, 'no'],
+    ['thick leaf', { leafThicknessIn: 2.5, fireRatingMin: 90, leafMaterial: 'hollowMetal' }, 'no'],
+    ['very thin', { leafThicknessIn: 0.7, fireRatingMin: 45, leafMaterial: 'hollowMetal' }, 'yes'],
+    ['thickness not measured', { fireRatingMin: 90, leafMaterial: 'hollowMetal' }, 'unknown'],
+  ),
+});

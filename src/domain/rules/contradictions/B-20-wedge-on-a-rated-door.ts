@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B20 = defineRule({
+  id: 'B-20',
+  title: 'A wedge on a rated door',
+  family: 'contradictions',
+  book: 'nfpa80',
+  cites: [text('nfpa80', '', 'Fire doors are not blocked open'), under('smokeActivatedClosing')],
+  confidence: 'secondary',
+  why: 'A fire door that is wedged is an open hole in the wall.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'holdOpen',
+      severity: 'warn',
+      when: all(yes('fireRated'), is('holdOpen', 'wedge')),
+      says: 'A wedge, kick-down or friction arm holds this fire door open; take it away today, or check that the door is rated.',
+    },
+  ],
+  cases: cases(
+    ['wedged fire door', { fireRatingMin: 20, holdOpen: 'wedge' }, 'yes'],
+    ['detector magnet', { fireRatingMin: 20, holdOpen: 'detectorReleased' }, 'no'],
+    ['not rated', { fireRatingMin: 0, wallRatingMin: 0, holdOpen: 'wedge' }, 'no'],
+    ['hold-open not seen', { fireRatingMin: 20 }, 'unknown'],
+  ),
+});

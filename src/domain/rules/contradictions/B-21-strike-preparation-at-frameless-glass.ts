@@ -1,0 +1,34 @@
+import { text } from '../../codes/sections.ts';
+import { all, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B21 = defineRule({
+  id: 'B-21',
+  title: 'A strike cut-out at a frameless glass leaf',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check')],
+  confidence: 'project',
+  why: 'A frameless leaf meets wall, floor or glass, where nobody cut a strike pocket.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'strikePrep',
+      severity: 'warn',
+      when: all(
+        is('leafMaterial', 'glassFrameless'),
+        is('strikePrep', 'ansi478', 'light234', 'residential', 'aluminium458'),
+      ),
+      says: 'The leaf is frameless glass, yet a strike preparation of {strikePrep} is entered; look at leaf and jamb again.',
+    },
+  ],
+  cases: cases(
+    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' }, 'yes'],
+    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'light234' }, 'yes'],
+    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'residential' }, 'yes'],
+    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'aluminium458' }, 'yes'],
+    ['none', { leafMaterial: 'glassFrameless', strikePrep: 'none' }, 'no'],
+    ['hollow metal', { leafMaterial: 'hollowMetal', strikePrep: 'ansi478' }, 'no'],
+    ['preparation not seen', { leafMaterial: 'glassFrameless' }, 'unknown'],
+  ),
+});
