@@ -1,0 +1,155 @@
+import { under } from '../../codes/sections.ts';
+import { all, ibc, is, nfpa101, no, not, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const on = 'delayedExitDevice/safe/delayed';
+const free = 'exitTrim/secure/free';
+const ward = {
+  egressRole: 'exitAccess',
+  occupancyGroup: 'I-2',
+  clinicalNeed: 'containment',
+  clinicalArea: 'psychiatric',
+  wishNoDelaySign: true,
+  wishDelay30s: false,
+  swingsWithEgress: true,
+} as const;
+const office = {
+  ...ward,
+  occupancyGroup: 'B',
+  clinicalNeed: 'none',
+  clinicalArea: 'none',
+  wishNoDelaySign: false,
+} as const;
+
+const area = all(
+  ibc(),
+  not(nfpa101()),
+  yes('groupI'),
+  is('clinicalNeed', 'containment'),
+  not(is('clinicalArea', 'none')),
+);
+const unsigned = all(yes('wishNoDelaySign'), area);
+
+/** Each part of the exception missing in turn, for a clause that answers `expect` when the exception does not hold. */
+function withoutException(
+  clause: string,
+  expect: 'yes' | 'no',
+  patch: { readonly swingsWithEgress?: boolean } = {},
+): readonly CaseRow[] {
+  const facts = { ...ward, ...patch };
+  const at = { clause, on };
+  return [
+    ['psychiatric ward', facts, expect === 'yes' ? 'no' : 'yes', at],
+    ['business', { ...facts, occupancyGroup: 'B' }, expect, at],
+    ['no containment', { ...facts, clinicalNeed: 'securityThreat' }, expect, at],
+    ['no treatment area', { ...facts, clinicalArea: 'none' }, expect, at],
+    ['NFPA 101 beside it', facts, expect, { ...at, basis: { nfpa101: 2021 } }],
+    ['NFPA 101 alone', facts, expect, { ...at, basis: { ibc: null, nfpa101: 2021 } }],
+    ['no book', facts, expect, { ...at, basis: { ibc: null } }],
+    ['need not known', without(facts, 'clinicalNeed'), 'unknown', at],
+  ];
+}
+
+export const R126 = defineRule({
+  id: 'R-126',
+  title: 'The sign at a delayed door',
+  family: 'health',
+  book: 'ibc',
+  cites: [under('delayedEgress'), under('delayedEgressNfpa')],
+  confidence: 'memory',
+  note: 'Sign wording and place read; the exception and the PULL wording are from general knowledge. No such exception is known in NFPA 101, so it is not offered beside it.',
+  why: 'A person who pushes a door that does not open must be told that it will.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: all(yes('wishNoDelaySign'), not(area)),
+      of: { release: ['delayed'] },
+      says: 'A delayed door without its sign is not allowed here; drop the delay or accept the sign.',
+    },
+    {
+      key: 'b',
+      effect: 'require',
+      when: unsigned,
+      of: { release: ['delayed'] },
+      items: ['ahjApproval'],
+      says: 'In this treatment area the sign may be left out only with the authority’s approval in writing.',
+    },
+    {
+      key: 'c',
+      effect: 'signOff',
+      grade: 'must',
+      when: unsigned,
+      of: { release: ['delayed'] },
+      says: 'A reviewer confirms that patients here need containment and that the authority agreed to leave the sign out.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      when: all(
+        yes('isEgress'),
+        yes('swingsWithEgress'),
+        not(all(yes('wishDelay30s'), yes('delay30sApproved'))),
+        not(unsigned),
+      ),
+      of: { release: ['delayed'] },
+      items: ['signDelayed15'],
+      says: 'The sign stands on the leaf, above the bar and within 12 in of it, in letters 1 in high.',
+    },
+    {
+      key: 'e',
+      effect: 'require',
+      when: all(yes('isEgress'), no('swingsWithEgress'), not(unsigned)),
+      of: { release: ['delayed'] },
+      items: ['signDelayedPull'],
+      says: 'This leaf swings toward the person leaving, so its sign says PULL in place of PUSH.',
+    },
+  ],
+  cases: cases(
+    ...withoutException('a', 'yes'),
+    ['sign accepted', { ...office, wishNoDelaySign: false }, 'no', { clause: 'a', on }],
+    ['a free bar', { ...office, wishNoDelaySign: true }, 'no', { clause: 'a', on: free }],
+    ...withoutException('b', 'no'),
+    ['sign accepted', { ...ward, wishNoDelaySign: false }, 'no', { clause: 'b', on }],
+    ['a free bar', ward, 'no', { clause: 'b', on: free }],
+    ...withoutException('c', 'no'),
+    ['sign accepted', { ...ward, wishNoDelaySign: false }, 'no', { clause: 'c', on }],
+    ['a free bar', ward, 'no', { clause: 'c', on: free }],
+    ...withoutException('d', 'yes'),
+    ['office, 15 s', office, 'yes', { clause: 'd', on }],
+    [
+      'office, 30 s approved',
+      { ...office, wishDelay30s: true, delay30sApproved: true },
+      'no',
+      { clause: 'd', on },
+    ],
+    [
+      'office, 30 s not approved',
+      { ...office, wishDelay30s: true, delay30sApproved: false },
+      'yes',
+      { clause: 'd', on },
+    ],
+    ['office, approved but 15 s wanted', { ...office, delay30sApproved: true }, 'yes', { clause: 'd', on }],
+    ['swings toward the user', { ...office, swingsWithEgress: false }, 'no', { clause: 'd', on }],
+    ['cabinet', { ...office, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'd', on }],
+    ['ward with sign', { ...ward, wishNoDelaySign: false }, 'yes', { clause: 'd', on }],
+    ['a free bar', office, 'no', { clause: 'd', on: free }],
+    ...withoutException('e', 'yes', { swingsWithEgress: false }),
+    ['office, swings in', { ...office, swingsWithEgress: false }, 'yes', { clause: 'e', on }],
+    ['office, swings out', office, 'no', { clause: 'e', on }],
+    [
+      'cabinet',
+      { ...office, swingsWithEgress: false, egressRole: 'noOccupiedSpace' },
+      'no',
+      { clause: 'e', on },
+    ],
+    [
+      'ward with sign, swings in',
+      { ...ward, wishNoDelaySign: false, swingsWithEgress: false },
+      'yes',
+      { clause: 'e', on },
+    ],
+    ['a free bar', { ...office, swingsWithEgress: false }, 'no', { clause: 'e', on: free }],
+  ),
+});

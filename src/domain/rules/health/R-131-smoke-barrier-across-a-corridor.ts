@@ -1,0 +1,100 @@
+import { under } from '../../codes/sections.ts';
+import { all, any, is } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const pair = {
+  egressRole: 'crossCorridor',
+  wallKind: 'smokeBarrier',
+  occupancyGroup: 'I-2',
+  roomUse: 'corridor',
+  doorType: 'doubleEgressPair',
+} as const;
+const barrier = all(
+  is('egressRole', 'crossCorridor'),
+  is('wallKind', 'smokeBarrier'),
+  any(is('occupancyGroup', 'I-1.2', 'I-2'), is('roomUse', 'patientUnit')),
+);
+
+function around(clause: string, on?: string): readonly CaseRow[] {
+  const at = { clause, ...(on === undefined ? {} : { on }) };
+  return [
+    ['hospital smoke barrier', pair, 'yes', at],
+    ['assisted living, condition 2', { ...pair, occupancyGroup: 'I-1.2' }, 'yes', at],
+    ['ambulatory care unit in B', { ...pair, occupancyGroup: 'B', roomUse: 'patientUnit' }, 'yes', at],
+    ['office corridor in B', { ...pair, occupancyGroup: 'B' }, 'no', at],
+    ['room door', { ...pair, egressRole: 'exitAccess' }, 'no', at],
+    ['ordinary wall', { ...pair, wallKind: 'none' }, 'no', at],
+    ['wall not known', without(pair, 'wallKind'), 'unknown', at],
+  ];
+}
+const locked = 'mechanicalLock/none/keyInside';
+
+export const R131 = defineRule({
+  id: 'R-131',
+  title: 'Smoke-barrier doors across a corridor',
+  family: 'health',
+  book: 'ibc',
+  cites: [under('smokeBarrierDoors')],
+  confidence: 'secondary',
+  note: 'The older text was read, the newer second-hand. Sensor, hardware and delayed release are not closed by the text seen; a reviewer decides. Ambulatory care is known here by the patient care unit.',
+  why: 'Patients are moved through these doors to the next compartment, in both directions.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: barrier,
+      items: ['closer', 'smokeHoldOpen'],
+      says: 'The doors close by themselves when smoke is detected and when power fails.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: barrier,
+      of: { release: ['keyInside', 'credentialOut', 'buttonOnly', 'alarmOnly', 'none', 'attended', 'lobby'] },
+      says: 'Nothing may hold people back from moving into the next smoke compartment.',
+    },
+    {
+      key: 'c',
+      effect: 'signOff',
+      grade: 'must',
+      when: barrier,
+      says: 'A reviewer signs for these doors: closing, latch and any lock between the compartments.',
+    },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: all(barrier, is('doorType', 'doubleEgressPair')),
+      says: 'A pair that swings opposite ways is no fire door here and in newer editions needs no latch; the 2009 edition asked it only where the listing did.',
+    },
+  ],
+  cases: cases(
+    ...around('a'),
+    ...around('b', locked),
+    ...onEach(
+      [
+        'mortiseLock/secure/credentialOut',
+        'magnet/safe/buttonOnly',
+        'magnet/safe/alarmOnly',
+        'magnet/safe/none',
+        'detentionLock/none/attended',
+        'magnet/safe/lobby',
+      ],
+      'hospital smoke barrier',
+      pair,
+      'yes',
+      'b',
+    ),
+    ...onEach(
+      ['exitTrim/secure/free', 'magnet/safe/controlled', 'magnet/safe/sensor'],
+      'hospital smoke barrier',
+      pair,
+      'no',
+      'b',
+    ),
+    ...around('c'),
+    ...around('d'),
+    ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'd' }],
+  ),
+});
