@@ -1,6 +1,6 @@
-import type { CodeBasis } from '../codes/basis.ts';
+import { type CodeBasis, basisKey } from '../codes/basis.ts';
 import { type FactKey, isFactKey } from '../model/fields.ts';
-import { compile, type Slots } from './compile.ts';
+import { compile, type Slots, type Test } from './compile.ts';
 import type { Condition, Readable } from './condition.ts';
 import { derivedDefinition } from './derived.ts';
 import { UNKNOWN } from './verdict.ts';
@@ -15,7 +15,7 @@ export function missingFacts(
   slots: Slots,
   into: Set<FactKey> = new Set(),
 ): Set<FactKey> {
-  if (compile(condition, basis, 'missing facts')(slots) !== UNKNOWN) return into;
+  if (testOf(condition, basis)(slots) !== UNKNOWN) return into;
   switch (condition.op) {
     case 'is':
     case 'compare':
@@ -39,4 +39,22 @@ export function missingFacts(
 function addBehind(fact: Readable, basis: CodeBasis, slots: Slots, into: Set<FactKey>): void {
   if (isFactKey(fact)) into.add(fact);
   else missingFacts(derivedDefinition(fact), basis, slots, into);
+}
+
+/** Compiled once per condition and basis: the search for the next question asks thousands of times. */
+const tests = new WeakMap<Condition, Map<string, Test>>();
+
+function testOf(condition: Condition, basis: CodeBasis): Test {
+  let byBasis = tests.get(condition);
+  if (!byBasis) {
+    byBasis = new Map();
+    tests.set(condition, byBasis);
+  }
+  const key = basisKey(basis);
+  let test = byBasis.get(key);
+  if (!test) {
+    test = compile(condition, basis, 'missing facts');
+    byBasis.set(key, test);
+  }
+  return test;
 }

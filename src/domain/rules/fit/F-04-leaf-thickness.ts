@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { all, atLeast, is, not, over, under } from '../../logic/condition.ts';
+import { all, atLeast, is, isKnown, not, over, under } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -51,7 +51,8 @@ export const F04 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      when: all(lockLeaf, under('leafThicknessIn', 'thinnestLockLeafIn')),
+      // Not measured is not forbidden: a leaf this thin is rare, and clause c asks.
+      when: all(lockLeaf, isKnown('leafThicknessIn'), under('leafThicknessIn', 'thinnestLockLeafIn')),
       of: { device: ['mortiseLock', 'cylindricalLock', 'batteryLock', 'mechanicalLock'] },
       says: 'The leaf is {leafThicknessIn} thick; bored and mortise locks start at 1-3/8 in.',
     },
@@ -65,7 +66,7 @@ export const F04 = defineRule({
     {
       key: 'd',
       effect: 'prohibit',
-      when: all(lockLeaf, over('leafThicknessIn', 'thickestLockLeafIn')),
+      when: all(lockLeaf, isKnown('leafThicknessIn'), over('leafThicknessIn', 'thickestLockLeafIn')),
       of: { device: ['cylindricalLock', 'batteryLock'] },
       says: 'The leaf is {leafThicknessIn} thick; thick-door parts of bored locks end at about 2-1/4 in.',
     },
@@ -148,6 +149,12 @@ export const F04 = defineRule({
     [
       'not measured, wood',
       { leafMaterial: 'woodHollowCore' },
+      'no',
+      { clause: 'b', on: 'cylindricalLock/secure/free' },
+    ],
+    [
+      'thin leaf of unknown material',
+      { leafThicknessIn: 1.37 },
       'unknown',
       { clause: 'b', on: 'cylindricalLock/secure/free' },
     ],
@@ -210,6 +217,12 @@ export const F04 = defineRule({
     [
       'not measured, thick steel',
       { leafMaterial: 'hollowMetal' },
+      'no',
+      { clause: 'd', on: 'cylindricalLock/secure/free' },
+    ],
+    [
+      'thick leaf of unknown material',
+      { leafThicknessIn: 2.26 },
       'unknown',
       { clause: 'd', on: 'cylindricalLock/secure/free' },
     ],

@@ -1,5 +1,5 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, any, atMost, is, not, over, under as below, yes } from '../../logic/condition.ts';
+import { all, any, atMost, is, isKnown, not, over, under as below, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -13,6 +13,9 @@ const room = {
 const gate = { ...room, poolBarrierGate: true, doorType: 'gateSwing', leafMaterial: 'gateFramed' } as const;
 const on = 'mortiseLock/secure/free';
 const at = (clause: string) => ({ clause, on });
+
+/** Only a gate stands in a pool barrier; nobody is asked about one at a room door. */
+const poolGate = all(is('doorType', 'gateSwing', 'gateSlide'), yes('poolBarrierGate'));
 
 export const R09 = defineRule({
   id: 'R-09',
@@ -29,11 +32,14 @@ export const R09 = defineRule({
       effect: 'prohibit',
       when: all(
         yes('isEgress'),
+        // A height nobody measured is told as a caution below: it can be set when the hardware goes on, and must
+        // not put a magnet before a lever.
+        isKnown('egressHardwareHeightIn'),
         any(
           below('egressHardwareHeightIn', 'hardwareLowIn'),
           all(
             over('egressHardwareHeightIn', 'hardwareHighIn'),
-            not(all(yes('poolBarrierGate'), atMost('egressHardwareHeightIn', 'poolLatchHighIn'))),
+            not(all(poolGate, atMost('egressHardwareHeightIn', 'poolLatchHighIn'))),
           ),
         ),
         not(
@@ -52,21 +58,40 @@ export const R09 = defineRule({
       grade: 'must',
       when: all(
         yes('isEgress'),
-        yes('poolBarrierGate'),
+        poolGate,
         over('egressHardwareHeightIn', 'hardwareHighIn'),
         atMost('egressHardwareHeightIn', 'poolLatchHighIn'),
       ),
       of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
       says: 'A pool gate may have its latch release up to 54 in, but not if the latch also locks itself by key, code or electric opener; a reviewer decides whether {egressHardwareHeightIn} can stay.',
     },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(yes('isEgress'), not(isKnown('egressHardwareHeightIn'))),
+      of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
+      says: 'The height of the lever or bar was not measured; it must stand between 34 and 48 in above the floor.',
+    },
   ],
   cases: cases(
+    ['height not measured: said so', room, 'yes', at('c')],
+    ['height measured', { ...room, egressHardwareHeightIn: 40 }, 'no', at('c')],
+    ['cabinet, nothing measured', { ...room, egressRole: 'noOccupiedSpace' }, 'no', at('c')],
+    ['role not known', { poolBarrierGate: false }, 'unknown', at('c')],
+    [
+      'role not known, too high',
+      { poolBarrierGate: false, workStatus: 'new', egressHardwareHeightIn: 60 },
+      'unknown',
+      at('a'),
+    ],
+    ['a sensor has no lever', room, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
+    ['sliding pool gate', { ...gate, doorType: 'gateSlide', egressHardwareHeightIn: 54 }, 'yes', at('b')],
     ['just too low', { ...room, egressHardwareHeightIn: 33 }, 'yes', at('a')],
     ['lowest allowed', { ...room, egressHardwareHeightIn: 34 }, 'no', at('a')],
     ['highest allowed', { ...room, egressHardwareHeightIn: 48 }, 'no', at('a')],
     ['just too high', { ...room, egressHardwareHeightIn: 49 }, 'yes', at('a')],
     ['half an inch too high', { ...room, egressHardwareHeightIn: 48.5 }, 'yes', at('a')],
-    ['height not measured', room, 'unknown', at('a')],
+    ['height not measured', room, 'no', at('a')],
     ['cabinet', { ...room, egressRole: 'noOccupiedSpace', egressHardwareHeightIn: 60 }, 'no', at('a')],
     ['pool gate at its limit', { ...gate, egressHardwareHeightIn: 54 }, 'no', at('a')],
     ['pool gate over its limit', { ...gate, egressHardwareHeightIn: 55 }, 'yes', at('a')],
