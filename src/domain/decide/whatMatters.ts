@@ -5,6 +5,7 @@ import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
 import { decide } from './decide.ts';
 import type { Decision } from './decision.ts';
+import type { Step } from './ruleBook.ts';
 import { signOffReasons } from './signOff.ts';
 
 type Value = string | number | boolean;
@@ -21,24 +22,35 @@ export function answered(project: Project, opening: Opening, key: FactKey, value
   return [project, { ...opening, facts: { ...opening.facts, [key]: fact } as Facts }];
 }
 
+/** How many steps wait for each unknown fact. */
+export type Waiting = ReadonlyMap<FactKey, number>;
+
 /**
- * Facts still unknown on which something waits: an arrangement that would outrank the choice, a sign-off, a
- * referral. Contradictions are left out: nobody is asked a question only to be caught.
+ * Facts still unknown on which something waits: first what could outrank or forbid the choice, then what could
+ * ask for a reviewer. Contradictions are left out: nobody is asked a question only to be caught.
  */
-export function openQuestions(decision: Decision): readonly FactKey[] {
-  const found = new Set<FactKey>();
+export function openQuestions(decision: Decision): { readonly deciding: Waiting; readonly signing: Waiting } {
   const leads = decision.chosen?.score.tenths ?? 0;
-  const chosenIsClear = decision.state === 'settled';
+  const settled = decision.state === 'settled';
+  const steps = new Set<Step>();
   for (const one of decision.open) {
-    if (chosenIsClear && one.tenths <= leads) break;
-    for (const step of one.because) missingFacts(step.clause.when, decision.basis, decision.slots, found);
+    if (settled && one.tenths <= leads) break;
+    for (const step of one.because) steps.add(step);
   }
-  for (const step of decision.depends) {
-    const { clause } = step;
-    const weighs = clause.effect === 'refer' || (clause.effect === 'signOff' && clause.grade !== 'note');
-    if (weighs) missingFacts(clause.when, decision.basis, decision.slots, found);
+  const signing = decision.depends.filter(
+    ({ clause }) => clause.effect === 'refer' || (clause.effect === 'signOff' && clause.grade !== 'note'),
+  );
+  return { deciding: waitingFor(steps, decision), signing: waitingFor(signing, decision) };
+}
+
+function waitingFor(steps: Iterable<Step>, decision: Decision): Waiting {
+  const found = new Map<FactKey, number>();
+  for (const step of steps) {
+    for (const key of missingFacts(step.clause.when, decision.basis, decision.slots)) {
+      found.set(key, (found.get(key) ?? 0) + 1);
+    }
   }
-  return [...found];
+  return found;
 }
 
 /** What of a decision a missing fact may change: recommendation, fail mode, release, sign-off, and whether it stands. */
@@ -64,21 +76,31 @@ export function factsThatMatter(
   opening: Opening,
   decision = decide(project, opening),
 ): readonly MissingFact[] {
+  const { deciding, signing } = openQuestions(decision);
+  const ranking = rankingFacts.filter((key) => isUnknown(decision, key, opening));
+  const keys = [...new Set([...deciding.keys(), ...signing.keys(), ...ranking])];
+  return keys.flatMap((key) => {
+    const changing = changingAnswers(project, opening, decision, key);
+    return changing.length > 0 ? [{ key, changing }] : [];
+  });
+}
+
+function changingAnswers(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  key: FactKey,
+): readonly Value[] {
   const before = outcome(decision);
-  const waiting = openQuestions(decision);
-  const waitingBefore = waiting.length;
-  const keys = [...new Set([...waiting, ...rankingFacts.filter((key) => isUnknown(decision, key, opening))])];
-  const mattering: MissingFact[] = [];
-  for (const key of keys) {
-    const changing = answersTo(key).filter((value) => {
-      const after = decide(...answered(project, opening, key, value));
-      return (
-        outcome(after) !== before || (waiting.includes(key) && openQuestions(after).length < waitingBefore)
-      );
-    });
-    if (changing.length > 0) mattering.push({ key, changing });
-  }
-  return mattering;
+  const waits = (one: Decision) => {
+    const { deciding, signing } = openQuestions(one);
+    return deciding.size + signing.size;
+  };
+  const waiting = waits(decision);
+  return answersTo(key).filter((value) => {
+    const after = decide(...answered(project, opening, key, value));
+    return outcome(after) !== before || waits(after) < waiting;
+  });
 }
 
 function isUnknown(decision: Decision, key: FactKey, opening: Opening): boolean {
@@ -86,23 +108,41 @@ function isUnknown(decision: Decision, key: FactKey, opening: Opening): boolean 
   return (fact === undefined || fact.is === 'unknown') && !decision.assumed.has(key);
 }
 
+/** With fewer questions than this left, each answer is tried to find the one that settles most. */
+const fewQuestions = 8;
+
 /**
- * The question that settles most: after an average answer to it the fewest questions remain. Ties go to the
- * order of the survey. Undefined when nothing more can change the decision.
+ * The question to ask next: what decides comes before what only asks for a reviewer. While much is open, the fact
+ * on which most reasons wait; near the end, the one after whose average answer the fewest questions remain.
+ * Undefined when nothing more can change the decision.
  */
 export function nextQuestion(
   project: Project,
   opening: Opening,
   decision = decide(project, opening),
 ): FactKey | undefined {
-  let best: { key: FactKey; left: number } | undefined;
-  for (const { key } of factsThatMatter(project, opening, decision)) {
-    const answers = answersTo(key);
-    let left = 0;
-    for (const value of answers)
-      left += openQuestions(decide(...answered(project, opening, key, value))).length;
-    left /= answers.length;
-    if (!best || left < best.left) best = { key, left };
+  const { deciding, signing } = openQuestions(decision);
+  for (const waiting of [deciding, signing]) {
+    const order = [...waiting].sort((a, b) => b[1] - a[1]).map(([key]) => key);
+    const ranked = order.length <= fewQuestions ? byWhatRemains(project, opening, order) : order;
+    const found = ranked.find((key) => changingAnswers(project, opening, decision, key).length > 0);
+    if (found) return found;
   }
-  return best?.key;
+  return rankingFacts.find(
+    (key) => isUnknown(decision, key, opening) && changingAnswers(project, opening, decision, key).length > 0,
+  );
+}
+
+function byWhatRemains(project: Project, opening: Opening, keys: readonly FactKey[]): readonly FactKey[] {
+  const left = new Map<FactKey, number>();
+  for (const key of keys) {
+    const answers = answersTo(key);
+    let sum = 0;
+    for (const value of answers) {
+      const after = openQuestions(decide(...answered(project, opening, key, value)));
+      sum += after.deciding.size + after.signing.size;
+    }
+    left.set(key, sum / answers.length);
+  }
+  return keys.toSorted((a, b) => (left.get(a) ?? 0) - (left.get(b) ?? 0));
 }

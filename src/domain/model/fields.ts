@@ -826,11 +826,14 @@ export const factSchemas = {
   powerAtDoor: yesNo({
     label: 'Power at the door',
     group: 'site',
+    scope: 'both',
     ask: 'Is there lock power at the door, or can it be brought?',
+    help: 'Answered once for the building where it holds for every door; a door without it gets its own answer.',
   }),
   cablePath: yesNo({
     label: 'Cable path to the frame',
     group: 'site',
+    scope: 'both',
     ask: 'Is there a way to bring a cable to the frame?',
   }),
   leafRaceway: yesNo({

@@ -11,8 +11,9 @@ export const idSchema = z
   .string()
   .min(1)
   .max(64)
-  // An entry under this key would be dropped without a word wherever objects are copied.
-  .refine((id) => id !== '__proto__', 'This id cannot be used.');
+  // Names that every object inherits: "__proto__" would be dropped without a word wherever objects are copied,
+  // and an opening "constructor" would be found in an empty project.
+  .refine((id) => !(id in {}), 'This id cannot be used.');
 /** Local or world time of an event; always passed in, never read from a clock here. */
 export const instantSchema = z.iso.datetime();
 
