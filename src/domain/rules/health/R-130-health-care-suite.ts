@@ -1,12 +1,18 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, no } from '../../logic/condition.ts';
+import { all, no } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+import { insideSuite, suiteDoor, suiteEntrance } from './conditions.ts';
 
-const entrance = { suiteDoor: 'perimeter', fireRatingMin: 0, wallRatingMin: 0 } as const;
+const entrance = {
+  occupancyGroup: 'I-2',
+  suiteDoor: 'perimeter',
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+} as const;
 const inner = { ...entrance, suiteDoor: 'inside' } as const;
 const none = { ...entrance, suiteDoor: 'none' } as const;
-const suite = is('suiteDoor', 'perimeter', 'inside');
 const button = 'magnet/safe/buttonOnly';
 
 export const R130 = defineRule({
@@ -21,7 +27,7 @@ export const R130 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: suite,
+      when: suiteDoor,
       of: { release: ['keyInside', 'credentialOut', 'buttonOnly', 'alarmOnly', 'none', 'attended'] },
       says: 'People leave a suite by this door; only controlled egress or a clinical lock may hold them, and this is neither.',
     },
@@ -29,20 +35,20 @@ export const R130 = defineRule({
       key: 'b',
       effect: 'signOff',
       grade: 'must',
-      when: suite,
+      when: suiteDoor,
       of: { not: { release: ['free'] } },
       says: 'A reviewer signs for any lock that holds people in the suite.',
     },
     {
       key: 'c',
       effect: 'permit',
-      when: all(is('suiteDoor', 'inside'), no('fireRated')),
+      when: all(insideSuite, no('fireRated')),
       says: 'Inside a suite the corridor rule asks no latch of this door.',
     },
     {
       key: 'd',
       effect: 'caution',
-      when: is('suiteDoor', 'perimeter'),
+      when: suiteEntrance,
       says: 'This is the suite’s corridor door: it latches positively like any patient corridor door.',
     },
   ],
@@ -83,5 +89,60 @@ export const R130 = defineRule({
     ['suite entrance', entrance, 'yes', { clause: 'd' }],
     ['inside the suite', inner, 'no', { clause: 'd' }],
     ['not asked', {}, 'unknown', { clause: 'd' }],
+    ['recorded in ambulatory care', { ...entrance, occupancyGroup: 'B' }, 'yes', { clause: 'a', on: button }],
+    ['hospital, not asked', without(entrance, 'suiteDoor'), 'unknown', { clause: 'a', on: button }],
+    [
+      'office, not asked',
+      { ...without(entrance, 'suiteDoor'), occupancyGroup: 'B' },
+      'no',
+      { clause: 'a', on: button },
+    ],
+    ['group not known', without(entrance, 'occupancyGroup'), 'yes', { clause: 'a', on: button }],
+    [
+      'recorded in ambulatory care',
+      { ...entrance, occupancyGroup: 'B' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/controlled' },
+    ],
+    [
+      'hospital, not asked',
+      without(entrance, 'suiteDoor'),
+      'unknown',
+      { clause: 'b', on: 'magnet/safe/controlled' },
+    ],
+    [
+      'office, not asked',
+      { ...without(entrance, 'suiteDoor'), occupancyGroup: 'B' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/controlled' },
+    ],
+    [
+      'group not known',
+      without(entrance, 'occupancyGroup'),
+      'yes',
+      { clause: 'b', on: 'magnet/safe/controlled' },
+    ],
+    ['recorded in ambulatory care', { ...inner, occupancyGroup: 'B' }, 'yes', { clause: 'c' }],
+    ['hospital, not asked', without(inner, 'suiteDoor'), 'unknown', { clause: 'c' }],
+    ['office, not asked', { ...without(inner, 'suiteDoor'), occupancyGroup: 'B' }, 'no', { clause: 'c' }],
+    ['group not known', without(inner, 'occupancyGroup'), 'yes', { clause: 'c' }],
+    ['recorded in ambulatory care', { ...entrance, occupancyGroup: 'B' }, 'yes', { clause: 'd' }],
+    ['hospital, not asked', without(entrance, 'suiteDoor'), 'unknown', { clause: 'd' }],
+    ['office, not asked', { ...without(entrance, 'suiteDoor'), occupancyGroup: 'B' }, 'no', { clause: 'd' }],
+    ['group not known', without(entrance, 'occupancyGroup'), 'yes', { clause: 'd' }],
+    [
+      'inside, recorded in ambulatory care',
+      { ...inner, occupancyGroup: 'B' },
+      'yes',
+      { clause: 'a', on: button },
+    ],
+    [
+      'inside, recorded in ambulatory care',
+      { ...inner, occupancyGroup: 'B' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/controlled' },
+    ],
+    ['inside, recorded in ambulatory care', { ...inner, occupancyGroup: 'B' }, 'no', { clause: 'd' }],
+    ['no suite in ambulatory care', { ...none, occupancyGroup: 'B' }, 'no', { clause: 'a', on: button }],
   ),
 });

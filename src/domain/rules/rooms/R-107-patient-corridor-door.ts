@@ -1,12 +1,14 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { suiteEntrance } from '../health/conditions.ts';
 import { cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 
-const ward = { roomUse: 'patientRoom', latch: 'pushPull', suiteDoor: 'none' } as const;
+const ward = { occupancyGroup: 'I-2', roomUse: 'patientRoom', latch: 'pushPull', suiteDoor: 'none' } as const;
 const suite = { ...ward, roomUse: 'office', suiteDoor: 'perimeter' } as const;
 const office = { ...ward, roomUse: 'office' } as const;
-const corridorDoor = any(is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter'));
+const corridorDoor = any(is('roomUse', 'patientRoom'), suiteEntrance);
 const strike = 'strikeMortise/safe/free';
 
 export const R107 = defineRule({
@@ -120,5 +122,110 @@ export const R107 = defineRule({
       { clause: 'd' },
     ],
     ['bolts not known', { ...ward, doorType: 'pair' }, 'unknown', { clause: 'd' }],
+    [
+      'suite recorded in ambulatory care',
+      { ...suite, occupancyGroup: 'B' },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'inside a suite of ambulatory care',
+      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
+      'no',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'hospital, suite not asked',
+      { ...without(office, 'suiteDoor') },
+      'unknown',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'office building, suite not asked',
+      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
+      'no',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'suite entrance, group not known',
+      { ...without(suite, 'occupancyGroup') },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
+    ['suite recorded in ambulatory care', { ...suite, occupancyGroup: 'B' }, 'yes', { clause: 'b' }],
+    [
+      'inside a suite of ambulatory care',
+      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
+      'no',
+      { clause: 'b' },
+    ],
+    ['hospital, suite not asked', { ...without(office, 'suiteDoor') }, 'unknown', { clause: 'b' }],
+    [
+      'office building, suite not asked',
+      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
+      'no',
+      { clause: 'b' },
+    ],
+    ['suite entrance, group not known', { ...without(suite, 'occupancyGroup') }, 'yes', { clause: 'b' }],
+    [
+      'suite recorded in ambulatory care',
+      { ...suite, occupancyGroup: 'B' },
+      'yes',
+      { clause: 'c', on: strike },
+    ],
+    [
+      'inside a suite of ambulatory care',
+      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
+      'no',
+      { clause: 'c', on: strike },
+    ],
+    [
+      'hospital, suite not asked',
+      { ...without(office, 'suiteDoor') },
+      'unknown',
+      { clause: 'c', on: strike },
+    ],
+    [
+      'office building, suite not asked',
+      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
+      'no',
+      { clause: 'c', on: strike },
+    ],
+    [
+      'suite entrance, group not known',
+      { ...without(suite, 'occupancyGroup') },
+      'yes',
+      { clause: 'c', on: strike },
+    ],
+    [
+      'suite recorded in ambulatory care',
+      { ...suite, occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
+      'yes',
+      { clause: 'd' },
+    ],
+    [
+      'inside a suite of ambulatory care',
+      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'hospital, suite not asked',
+      { ...without(office, 'suiteDoor'), doorType: 'pair', inactiveBolts: 'none' },
+      'unknown',
+      { clause: 'd' },
+    ],
+    [
+      'office building, suite not asked',
+      { ...without(office, 'suiteDoor'), occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'suite entrance, group not known',
+      { ...without(suite, 'occupancyGroup'), doorType: 'pair', inactiveBolts: 'none' },
+      'yes',
+      { clause: 'd' },
+    ],
   ),
 });
