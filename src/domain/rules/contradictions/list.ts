@@ -26,6 +26,35 @@ import { B24 } from './B-24-posts-on-a-room-door.ts';
 import { B25 } from './B-25-chain-link-in-a-wall.ts';
 import { B26 } from './B-26-gate-in-a-door-frame.ts';
 import { B27 } from './B-27-rolling-steel-that-swings.ts';
+import { B28 } from './B-28-coiling-door-at-a-stair.ts';
+import { B29 } from './B-29-push-bar-where-none-fits.ts';
+import { B30 } from './B-30-stair-lock-without-stories.ts';
+import { B31 } from './B-31-stair-of-one-story.ts';
+import { B32 } from './B-32-stair-lock-nobody-can-release.ts';
+import { B33 } from './B-33-stair-lock-without-fire-alarm.ts';
+import { B34 } from './B-34-stair-wish-on-another-door.ts';
+import { B35 } from './B-35-card-to-leave-the-stair.ts';
+import { B36 } from './B-36-pair-without-its-second-leaf.ts';
+import { B37 } from './B-37-second-leaf-on-a-single-door.ts';
+import { B38 } from './B-38-coordinator-or-mullion-without-a-pair.ts';
+import { B39 } from './B-39-mullion-behind-vertical-rods.ts';
+import { B40 } from './B-40-push-bar-with-a-lever-latch.ts';
+import { B41 } from './B-41-exit-device-without-a-bar.ts';
+import { B42 } from './B-42-label-or-rods-without-an-exit-device.ts';
+import { B43 } from './B-43-key-lock-wanted-on-a-side-door.ts';
+import { B44 } from './B-44-delay-wanted-in-high-hazard.ts';
+import { B45 } from './B-45-delay-wanted-in-assembly.ts';
+import { B46 } from './B-46-delay-wanted-in-a-school.ts';
+import { B47 } from './B-47-delay-without-sprinklers-or-detection.ts';
+import { B48 } from './B-48-details-of-a-delay-nobody-wants.ts';
+import { B49 } from './B-49-thirty-seconds-not-approved.ts';
+import { B50 } from './B-50-controlled-egress-outside-care.ts';
+import { B51 } from './B-51-controlled-egress-without-a-need.ts';
+import { B52 } from './B-52-clinical-need-outside-care.ts';
+import { B53 } from './B-53-delayed-and-controlled-together.ts';
+import { B54 } from './B-54-high-rise-of-two-stories.ts';
+import { B55 } from './B-55-tall-building-said-to-be-low.ts';
+import { B56 } from './B-56-voice-alarm-without-alarm.ts';
 
 export const contradictionsRules: readonly Rule[] = [
   B01,
@@ -55,4 +84,33 @@ export const contradictionsRules: readonly Rule[] = [
   B25,
   B26,
   B27,
+  B28,
+  B29,
+  B30,
+  B31,
+  B32,
+  B33,
+  B34,
+  B35,
+  B36,
+  B37,
+  B38,
+  B39,
+  B40,
+  B41,
+  B42,
+  B43,
+  B44,
+  B45,
+  B46,
+  B47,
+  B48,
+  B49,
+  B50,
+  B51,
+  B52,
+  B53,
+  B54,
+  B55,
+  B56,
 ];

@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, isKnown, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B30 = defineRule({
+  id: 'B-30',
+  title: 'A stair to be locked, its stories not counted',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('stairDoors')],
+  confidence: 'project',
+  why: 'How far a person shut into the stair must walk decides whether and how it may be locked.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'stairStories',
+      severity: 'warn',
+      when: all(yes('stairSideToLock'), not(isKnown('stairStories'))),
+      says: 'The stair side is to be locked and nobody counted the stories the stair serves; count them.',
+    },
+  ],
+  cases: cases(
+    ['stories not counted', { egressRole: 'stairEntry', stairLockWanted: 'stairSide' }, 'yes'],
+    ['counted', { egressRole: 'stairEntry', stairLockWanted: 'stairSide', stairStories: 5 }, 'no'],
+    ['nothing to lock', { egressRole: 'stairEntry', stairLockWanted: 'none' }, 'no'],
+    ['wish not known', { egressRole: 'stairEntry' }, 'unknown'],
+  ),
+});

@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B35 = defineRule({
+  id: 'B-35',
+  title: 'A reader on the stair side of the way out of the stair',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('stairDoors')],
+  confidence: 'project',
+  why: 'Whoever comes down the stair in a fire leaves here, with or without a card.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'readerSides',
+      severity: 'refuse',
+      when: all(is('egressRole', 'stairDischarge'), is('readerSides', 'both')),
+      says: 'Readers are wanted on both sides of the way out of the stair, but its stair side always opens freely; drop that reader, or enter it as one that only records.',
+    },
+  ],
+  cases: cases(
+    ['readers on both sides', { egressRole: 'stairDischarge', readerSides: 'both' }, 'yes'],
+    ['reader outside', { egressRole: 'stairDischarge', readerSides: 'secure' }, 'no'],
+    ['inside reader records', { egressRole: 'stairDischarge', readerSides: 'recordOut' }, 'no'],
+    ['office', { egressRole: 'exitAccess', readerSides: 'both' }, 'no'],
+    ['readers not known', { egressRole: 'stairDischarge' }, 'unknown'],
+  ),
+});

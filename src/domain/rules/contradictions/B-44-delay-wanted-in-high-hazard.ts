@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B44 = defineRule({
+  id: 'B-44',
+  title: 'Delayed egress wanted in high hazard',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('delayedEgress')],
+  confidence: 'project',
+  why: 'In a space with explosives or toxic goods fifteen seconds are too long.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'wishDelayedEgress',
+      severity: 'refuse',
+      when: all(yes('wishDelayedEgress'), yes('groupH')),
+      says: 'Delayed egress is wanted in {occupancyGroup}, where nobody may be delayed; check the group or drop the wish.',
+    },
+  ],
+  cases: cases(
+    ['high hazard', { wishDelayedEgress: true, occupancyGroup: 'H-1' }, 'yes'],
+    ['high hazard', { wishDelayedEgress: true, occupancyGroup: 'H-5' }, 'yes'],
+    ['shop', { wishDelayedEgress: true, occupancyGroup: 'M' }, 'no'],
+    ['not wanted', { wishDelayedEgress: false, occupancyGroup: 'H-1' }, 'no'],
+    ['group not known', { wishDelayedEgress: true }, 'unknown'],
+  ),
+});

@@ -1,0 +1,58 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, ibc, is, not, under as below, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B46 = defineRule({
+  id: 'B-46',
+  title: 'Delayed egress wanted in a school',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('delayedEgress')],
+  confidence: 'project',
+  note: 'NFPA 101 on its own is more open here, so this speaks where the IBC is adopted.',
+  why: 'Children leave at once; only small classrooms are let off.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'wishDelayedEgress',
+      severity: 'refuse',
+      when: all(
+        ibc(),
+        yes('wishDelayedEgress'),
+        yes('groupE'),
+        not(all(is('roomUse', 'classroom'), below('occupantLoad', 'delayedClassroomLoadIbc'))),
+      ),
+      says: 'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or drop the wish.',
+    },
+  ],
+  cases: cases(
+    [
+      'school corridor',
+      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 30 },
+      'yes',
+    ],
+    [
+      'classroom for 50',
+      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom', occupantLoad: 50 },
+      'yes',
+    ],
+    [
+      'classroom for 49',
+      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom', occupantLoad: 49 },
+      'no',
+    ],
+    ['office', { wishDelayedEgress: true, occupancyGroup: 'B', roomUse: 'office', occupantLoad: 80 }, 'no'],
+    [
+      'not wanted',
+      { wishDelayedEgress: false, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 80 },
+      'no',
+    ],
+    [
+      'NFPA 101 alone',
+      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 80 },
+      'no',
+      { basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['load not known', { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom' }, 'unknown'],
+  ),
+});

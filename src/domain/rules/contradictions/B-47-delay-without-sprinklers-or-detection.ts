@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B47 = defineRule({
+  id: 'B-47',
+  title: 'Delayed egress wanted without sprinklers or detection',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('delayedEgress'), under('delayedEgressNfpa')],
+  confidence: 'project',
+  why: 'The delay must end by itself when a fire is detected, and nothing here detects one.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'wishDelayedEgress',
+      severity: 'refuse',
+      when: all(yes('wishDelayedEgress'), no('sprinklered'), no('detectionThroughout')),
+      says: 'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or drop the wish.',
+    },
+  ],
+  cases: cases(
+    ['neither', { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false }, 'yes'],
+    ['sprinklers', { wishDelayedEgress: true, sprinklered: true, detectionThroughout: false }, 'no'],
+    ['detection', { wishDelayedEgress: true, sprinklered: false, detectionThroughout: true }, 'no'],
+    ['not wanted', { wishDelayedEgress: false, sprinklered: false, detectionThroughout: false }, 'no'],
+    ['detection not known', { wishDelayedEgress: true, sprinklered: false }, 'unknown'],
+  ),
+});

@@ -1,0 +1,33 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B48 = defineRule({
+  id: 'B-48',
+  title: 'Details of a delay that nobody wants',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check')],
+  confidence: 'project',
+  why: 'Thirty seconds, or no sign, are said of a delay.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'wishDelayedEgress',
+      severity: 'warn',
+      when: all(no('wishDelayedEgress'), any(yes('wishDelay30s'), yes('wishNoDelaySign'))),
+      says: 'Delayed egress is not wanted, yet 30 seconds or a door without its sign are; ask the owner which holds.',
+    },
+  ],
+  cases: cases(
+    ['30 s without a delay', { wishDelayedEgress: false, wishDelay30s: true, wishNoDelaySign: false }, 'yes'],
+    [
+      'no sign without a delay',
+      { wishDelayedEgress: false, wishDelay30s: false, wishNoDelaySign: true },
+      'yes',
+    ],
+    ['neither', { wishDelayedEgress: false, wishDelay30s: false, wishNoDelaySign: false }, 'no'],
+    ['delay wanted', { wishDelayedEgress: true, wishDelay30s: true, wishNoDelaySign: true }, 'no'],
+    ['delay not asked', { wishDelay30s: true }, 'unknown'],
+  ),
+});

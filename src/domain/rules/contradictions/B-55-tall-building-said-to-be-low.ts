@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, atLeast, no } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B55 = defineRule({
+  id: 'B-55',
+  title: 'Twelve stories or more and no high-rise',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('highRise')],
+  confidence: 'project',
+  note: 'Twelve stories of 8 ft already put the top floor above 75 ft.',
+  why: 'Stairs of a high-rise have duties of their own, and leaving them out would strand people.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'highRise',
+      severity: 'refuse',
+      when: all(no('highRise'), atLeast('storiesAboveGrade', 12)),
+      says: 'The building has {storiesAboveGrade} and is entered as no high-rise; its top floor must lie above 75 ft, so check both.',
+    },
+  ],
+  cases: cases(
+    ['twelve stories', { highRise: false, storiesAboveGrade: 12 }, 'yes'],
+    ['eleven stories', { highRise: false, storiesAboveGrade: 11 }, 'no'],
+    ['high-rise', { highRise: true, storiesAboveGrade: 12 }, 'no'],
+    ['stories not counted', { highRise: false }, 'unknown'],
+  ),
+});
