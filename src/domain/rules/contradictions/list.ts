@@ -55,6 +55,34 @@ import { B53 } from './B-53-delayed-and-controlled-together.ts';
 import { B54 } from './B-54-high-rise-of-two-stories.ts';
 import { B55 } from './B-55-tall-building-said-to-be-low.ts';
 import { B56 } from './B-56-voice-alarm-without-alarm.ts';
+import { B57 } from './B-57-command-center-without-high-rise.ts';
+import { B58 } from './B-58-release-from-a-place-that-is-not-there.ts';
+import { B59 } from './B-59-single-exit-stair-in-a-high-rise.ts';
+import { B60 } from './B-60-swing-operator-on-a-barrier.ts';
+import { B61 } from './B-61-leaf-width-out-of-range.ts';
+import { B62 } from './B-62-leaf-too-low-to-leave-by.ts';
+import { B63 } from './B-63-hardware-out-of-reach.ts';
+import { B64 } from './B-64-outside-door-without-an-outside.ts';
+import { B65 } from './B-65-exit-for-nobody.ts';
+import { B66 } from './B-66-crowd-against-the-swing.ts';
+import { B67 } from './B-67-dangerous-room-that-opens-inward.ts';
+import { B68 } from './B-68-sealed-off-but-looks-like-an-exit.ts';
+import { B69 } from './B-69-nobody-inside-but-people-counted.ts';
+import { B70 } from './B-70-nobody-inside-an-occupied-room.ts';
+import { B71 } from './B-71-roof-door-without-the-roof.ts';
+import { B72 } from './B-72-lobby-without-its-other-way-out.ts';
+import { B73 } from './B-73-operator-without-power.ts';
+import { B74 } from './B-74-automatic-sliding-without-operator.ts';
+import { B75 } from './B-75-held-open-with-nothing-to-close.ts';
+import { B76 } from './B-76-automatic-closing-with-nothing-held.ts';
+import { B77 } from './B-77-hinges-on-a-sliding-door.ts';
+import { B78 } from './B-78-stadium-group-indoors.ts';
+import { B79 } from './B-79-double-acting-door-that-must-latch.ts';
+import { B80 } from './B-80-interlock-that-is-not-there.ts';
+import { B81 } from './B-81-private-terrace-too-large.ts';
+import { B82 } from './B-82-pool-gate-that-is-no-gate.ts';
+import { B83 } from './B-83-breakaway-or-rails-on-the-wrong-leaf.ts';
+import { B84 } from './B-84-locked-both-ways-and-free-latch.ts';
 
 export const contradictionsRules: readonly Rule[] = [
   B01,
@@ -113,4 +141,32 @@ export const contradictionsRules: readonly Rule[] = [
   B54,
   B55,
   B56,
+  B57,
+  B58,
+  B59,
+  B60,
+  B61,
+  B62,
+  B63,
+  B64,
+  B65,
+  B66,
+  B67,
+  B68,
+  B69,
+  B70,
+  B71,
+  B72,
+  B73,
+  B74,
+  B75,
+  B76,
+  B77,
+  B78,
+  B79,
+  B80,
+  B81,
+  B82,
+  B83,
+  B84,
 ];

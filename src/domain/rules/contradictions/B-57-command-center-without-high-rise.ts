@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B57 = defineRule({
+  id: 'B-57',
+  title: 'A fire command center in a building that is no high-rise',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('highRise')],
+  confidence: 'project',
+  note: 'Some large low buildings have one too, so this only asks.',
+  why: 'Fire command centers belong to high-rises, and stair doors are released from there.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'fireCommandCenter',
+      severity: 'warn',
+      when: all(yes('fireCommandCenter'), no('highRise')),
+      says: 'A fire command center is entered and the building is no high-rise; check both.',
+    },
+  ],
+  cases: cases(
+    ['low building', { fireCommandCenter: true, highRise: false }, 'yes'],
+    ['high-rise', { fireCommandCenter: true, highRise: true }, 'no'],
+    ['none', { fireCommandCenter: false, highRise: false }, 'no'],
+    ['height not known', { fireCommandCenter: true }, 'unknown'],
+  ),
+});

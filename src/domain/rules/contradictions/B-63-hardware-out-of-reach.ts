@@ -1,0 +1,60 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, any, isKnown, not, over, under as below, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const poolGate = all(isKnown('poolBarrierGate'), yes('poolBarrierGate'));
+
+export const B63 = defineRule({
+  id: 'B-63',
+  title: 'Hardware to leave by at an odd height',
+  family: 'contradictions',
+  book: 'ada',
+  cites: [text('ada', '404.2.7', 'Door hardware'), under('hardwareHeightIbc')],
+  confidence: 'read',
+  note: 'The 54 in of pool gates is from general knowledge.',
+  why: 'A hand finds the lever between 34 and 48 in, standing, sitting or crawling.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'egressHardwareHeightIn',
+      severity: 'warn',
+      when: all(
+        yes('isEgress'),
+        any(
+          below('egressHardwareHeightIn', 'hardwareLowIn'),
+          all(over('egressHardwareHeightIn', 'hardwareHighIn'), not(poolGate)),
+          over('egressHardwareHeightIn', 'poolLatchHighIn'),
+        ),
+      ),
+      says: 'The hardware is entered at {egressHardwareHeightIn} above the floor, outside the 34 to 48 in that people need; measure its working part again.',
+    },
+  ],
+  cases: cases(
+    ['33 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 33 }, 'yes'],
+    ['34 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 34 }, 'no'],
+    ['48 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 48 }, 'no'],
+    ['49 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 49 }, 'yes'],
+    [
+      '49 in, said to be no pool gate',
+      { egressRole: 'exitAccess', egressHardwareHeightIn: 49, poolBarrierGate: false },
+      'yes',
+    ],
+    [
+      'pool gate at 54 in',
+      { egressRole: 'exteriorExit', egressHardwareHeightIn: 54, poolBarrierGate: true },
+      'no',
+    ],
+    [
+      'pool gate at 55 in',
+      { egressRole: 'exteriorExit', egressHardwareHeightIn: 55, poolBarrierGate: true },
+      'yes',
+    ],
+    [
+      'pool gate at 48 in',
+      { egressRole: 'exteriorExit', egressHardwareHeightIn: 48, poolBarrierGate: true },
+      'no',
+    ],
+    ['cabinet', { egressRole: 'noOccupiedSpace', egressHardwareHeightIn: 60 }, 'no'],
+    ['not measured', { egressRole: 'exitAccess' }, 'unknown'],
+  ),
+});

@@ -1,0 +1,35 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, atMost, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B65 = defineRule({
+  id: 'B-65',
+  title: 'An exit that serves nobody',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('occupantLoads')],
+  confidence: 'project',
+  why: 'The number of people decides panic hardware, swing and width, and an exit serves at least one.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'occupantLoad',
+      severity: 'refuse',
+      when: all(
+        is('egressRole', 'exitAccess', 'exteriorExit', 'stairEntry', 'stairDischarge', 'horizontalExit'),
+        atMost('occupantLoad', 0),
+      ),
+      says: 'The door is on the way out and serves 0 people; enter the calculated load, or check the part it plays.',
+    },
+  ],
+  cases: cases(
+    ['nobody', { egressRole: 'exitAccess', occupantLoad: 0 }, 'yes'],
+    ['nobody', { egressRole: 'exteriorExit', occupantLoad: 0 }, 'yes'],
+    ['nobody', { egressRole: 'stairEntry', occupantLoad: 0 }, 'yes'],
+    ['nobody', { egressRole: 'stairDischarge', occupantLoad: 0 }, 'yes'],
+    ['nobody', { egressRole: 'horizontalExit', occupantLoad: 0 }, 'yes'],
+    ['one person', { egressRole: 'exitAccess', occupantLoad: 1 }, 'no'],
+    ['cabinet', { egressRole: 'noOccupiedSpace', occupantLoad: 0 }, 'no'],
+    ['not counted', { egressRole: 'exitAccess' }, 'unknown'],
+  ),
+});

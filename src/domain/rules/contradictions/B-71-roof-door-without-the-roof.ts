@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, isKnown, not } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B71 = defineRule({
+  id: 'B-71',
+  title: 'A roof door, the use of the roof not asked',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('locksAndLatches')],
+  confidence: 'project',
+  why: 'An empty roof may be locked off, an occupied one is a room in the open.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'roofUse',
+      severity: 'warn',
+      when: all(is('egressRole', 'roofDoor'), not(isKnown('roofUse'))),
+      says: 'This is a roof door and nobody asked what the roof is used for; ask.',
+    },
+  ],
+  cases: cases(
+    ['not asked', { egressRole: 'roofDoor' }, 'yes'],
+    ['asked', { egressRole: 'roofDoor', roofUse: 'unoccupied' }, 'no'],
+    ['room door', { egressRole: 'exitAccess' }, 'no'],
+    ['role not known', {}, 'unknown'],
+  ),
+});

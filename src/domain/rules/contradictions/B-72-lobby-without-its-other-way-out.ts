@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is, isKnown, not } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B72 = defineRule({
+  id: 'B-72',
+  title: 'An elevator lobby, its other way out not surveyed',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('elevatorLobby')],
+  confidence: 'project',
+  why: 'Whether the lobby has another way out decides if its door may be locked at all.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'lobbyHasOtherExit',
+      severity: 'warn',
+      when: all(is('egressRole', 'elevatorLobby'), not(isKnown('lobbyHasOtherExit'))),
+      says: 'This door leaves an elevator lobby, and nobody noted whether the lobby has another way out; look for it.',
+    },
+  ],
+  cases: cases(
+    ['not noted', { egressRole: 'elevatorLobby' }, 'yes'],
+    ['noted', { egressRole: 'elevatorLobby', lobbyHasOtherExit: false }, 'no'],
+    ['room door', { egressRole: 'exitAccess' }, 'no'],
+    ['role not known', {}, 'unknown'],
+  ),
+});

@@ -1,0 +1,28 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B74 = defineRule({
+  id: 'B-74',
+  title: 'An automatic sliding door without an operator',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('powerDoors')],
+  confidence: 'project',
+  why: 'Without its operator it is a sliding door moved by hand, which hardly any way out may have.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'operator',
+      severity: 'refuse',
+      when: all(is('doorType', 'slidingAutomatic'), is('operator', 'none')),
+      says: 'The door is entered as automatic sliding, and without an operator; check which it is, because egress depends on it.',
+    },
+  ],
+  cases: cases(
+    ['no operator', { doorType: 'slidingAutomatic', operator: 'none' }, 'yes'],
+    ['operator', { doorType: 'slidingAutomatic', operator: 'fullPower' }, 'no'],
+    ['sliding by hand', { doorType: 'slidingManual', operator: 'none' }, 'no'],
+    ['operator not surveyed', { doorType: 'slidingAutomatic' }, 'unknown'],
+  ),
+});

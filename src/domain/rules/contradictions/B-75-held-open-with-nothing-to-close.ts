@@ -1,0 +1,29 @@
+import { text, under } from '../../codes/sections.ts';
+import { all, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B75 = defineRule({
+  id: 'B-75',
+  title: 'Held open, with nothing that would close it',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), under('smokeActivatedClosing')],
+  confidence: 'project',
+  why: 'A hold-open that lets go is of use only where a closer then shuts the door.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'closing',
+      severity: 'warn',
+      when: all(is('closing', 'none'), is('holdOpen', 'detectorReleased', 'heatOnly')),
+      says: 'The door is held open by something that lets go, and nothing is said to close it; look for the closer.',
+    },
+  ],
+  cases: cases(
+    ['no closer', { closing: 'none', holdOpen: 'detectorReleased' }, 'yes'],
+    ['no closer', { closing: 'none', holdOpen: 'heatOnly' }, 'yes'],
+    ['closer', { closing: 'selfClosing', holdOpen: 'detectorReleased' }, 'no'],
+    ['not held', { closing: 'none', holdOpen: 'none' }, 'no'],
+    ['hold-open not seen', { closing: 'none' }, 'unknown'],
+  ),
+});

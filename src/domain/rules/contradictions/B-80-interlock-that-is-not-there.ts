@@ -1,0 +1,28 @@
+import { text } from '../../codes/sections.ts';
+import { all, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B80 = defineRule({
+  id: 'B-80',
+  title: 'An interlock holds people in, but none is wanted',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), text('practice', '', 'Control vestibules')],
+  confidence: 'project',
+  why: 'Whether a door can be held shut against people who leave must be clear.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'wishInterlock',
+      severity: 'refuse',
+      when: all(yes('interlockHoldsEgress'), no('wishInterlock')),
+      says: 'An interlock is said to hold people in, and this door is said to be in none; check which holds.',
+    },
+  ],
+  cases: cases(
+    ['holds, but none', { interlockHoldsEgress: true, wishInterlock: false }, 'yes'],
+    ['interlock', { interlockHoldsEgress: true, wishInterlock: true }, 'no'],
+    ['neither', { interlockHoldsEgress: false, wishInterlock: false }, 'no'],
+    ['interlock not asked', { interlockHoldsEgress: true }, 'unknown'],
+  ),
+});

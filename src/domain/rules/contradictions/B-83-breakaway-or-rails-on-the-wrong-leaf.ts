@@ -1,0 +1,71 @@
+import { text } from '../../codes/sections.ts';
+import { all, is, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B83 = defineRule({
+  id: 'B-83',
+  title: 'Breakaway or glass rails on a door that has none',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check')],
+  confidence: 'project',
+  why: 'Only sliding leaves break away, and only frameless glass has rails.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'breakaway',
+      severity: 'warn',
+      when: all(yes('breakaway'), yes('isSwinging')),
+      says: 'A swing-out breakaway is entered on a door that swings anyway; check the door type.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'glassRails',
+      severity: 'warn',
+      when: all(
+        is('glassRails', 'top', 'both'),
+        is(
+          'leafMaterial',
+          'hollowMetal',
+          'woodMineralCore',
+          'woodSolidCore',
+          'woodHollowCore',
+          'gateFramed',
+          'chainLink',
+          'rollingSteel',
+        ),
+      ),
+      says: 'Glass rails are entered on a leaf of {leafMaterial}; check what the leaf is made of.',
+    },
+  ],
+  cases: cases(
+    ['swinging', { breakaway: true, doorType: 'single' }, 'yes', { clause: 'a' }],
+    ['sliding', { breakaway: true, doorType: 'slidingAutomatic' }, 'no', { clause: 'a' }],
+    ['no breakaway', { breakaway: false, doorType: 'single' }, 'no', { clause: 'a' }],
+    ['door type not known', { breakaway: true }, 'unknown', { clause: 'a' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'hollowMetal' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodMineralCore' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'hollowMetal' }, 'yes', { clause: 'b' }],
+    [
+      'rails on a solid leaf',
+      { glassRails: 'both', leafMaterial: 'woodMineralCore' },
+      'yes',
+      { clause: 'b' },
+    ],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
+    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
+    ['patches only', { glassRails: 'none', leafMaterial: 'hollowMetal' }, 'no', { clause: 'b' }],
+    ['glass', { glassRails: 'top', leafMaterial: 'glassFrameless' }, 'no', { clause: 'b' }],
+    ['leaf not known', { glassRails: 'top' }, 'unknown', { clause: 'b' }],
+  ),
+});

@@ -1,0 +1,42 @@
+import { text } from '../../codes/sections.ts';
+import { all, is } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const B84 = defineRule({
+  id: 'B-84',
+  title: 'A push/pull door said to be locked by a lever or bar',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check')],
+  confidence: 'project',
+  why: 'A leaf without a latch has no lever or bar that opens it.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'latch',
+      severity: 'warn',
+      when: all(
+        is('latch', 'pushPull'),
+        is(
+          'existingArrangement',
+          'freeLever',
+          'freeBar',
+          'deadboltPlusLatch',
+          'failSafeStrike',
+          'buttonBeforeBar',
+        ),
+      ),
+      says: 'The latch is entered as push/pull and today’s locking needs a latch; look at the door edge again.',
+    },
+  ],
+  cases: cases(
+    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'freeLever' }, 'yes'],
+    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'freeBar' }, 'yes'],
+    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'deadboltPlusLatch' }, 'yes'],
+    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'failSafeStrike' }, 'yes'],
+    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'buttonBeforeBar' }, 'yes'],
+    ['magnet', { latch: 'pushPull', existingArrangement: 'magnetFullSet' }, 'no'],
+    ['latch there', { latch: 'bored', existingArrangement: 'freeLever' }, 'no'],
+    ['locking not seen', { latch: 'pushPull' }, 'unknown'],
+  ),
+});
