@@ -20,6 +20,7 @@ import { N91 } from './N-91-controlled-only-where-asked.ts';
 import { N92 } from './N-92-clinical-lock-only-with-a-need.ts';
 import { N93 } from './N-93-lobby-lock-only-at-an-elevator-lobby.ts';
 import { N94 } from './N-94-staff-release-only-in-detention.ts';
+import { N95 } from './N-95-a-wish-to-hold-that-is-not-met.ts';
 
 export const specialRules: readonly Rule[] = [
   R81,
@@ -43,4 +44,5 @@ export const specialRules: readonly Rule[] = [
   N92,
   N93,
   N94,
+  N95,
 ];
