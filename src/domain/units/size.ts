@@ -33,9 +33,9 @@ function sized(widthIn: number, heightIn: number, pair: boolean, thicknessIn?: n
 
 /** 3070 is 3 ft 0 in by 7 ft 0 in: each length is one digit of feet and one of inches. */
 function fromCode(code: string, pair: boolean): Size {
-  const [wFeet, wInches, hFeet, hInches] = [...code].map(Number) as [number, number, number, number];
-  const widthIn = wFeet * 12 + wInches;
-  const heightIn = hFeet * 12 + hInches;
+  const digit = (place: number) => Number(code.charAt(place));
+  const widthIn = digit(0) * 12 + digit(1);
+  const heightIn = digit(2) * 12 + digit(3);
   if (widthIn < 12 || heightIn < 72)
     return refuse(`“${code}” is not a door size of the kind 3070; write width x height with units.`);
   return sized(widthIn, heightIn, pair);

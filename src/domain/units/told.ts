@@ -13,7 +13,8 @@ export function refuse(says: string): { readonly ok: false; readonly says: strin
  */
 const hair = 1e-9;
 export function roundUp(value: number): number {
-  return Math.ceil(value - hair);
+  // "+ 0" so that nothing comes out as minus nought.
+  return Math.ceil(value - hair) + 0;
 }
 export function roundDown(value: number): number {
   return Math.floor(value + hair);
