@@ -22,7 +22,10 @@ function inlined(file: string): string {
     .replace(/@import ["']([^"']+)["'];/g, (_, name: string) =>
       inlined(name.startsWith('.') ? path.join(path.dirname(file), name) : inRoot('node_modules', name)),
     )
-    .replace(/url\(\.\/([^)]+)\)/g, (_, name: string) => `url(${pathToFileURL(path.join(path.dirname(file), name)).href})`);
+    .replace(
+      /url\(\.\/([^)]+)\)/g,
+      (_, name: string) => `url(${pathToFileURL(path.join(path.dirname(file), name)).href})`,
+    );
 }
 
 const make = pages[page];
@@ -45,7 +48,11 @@ const strip = 1080;
 const height = await view.evaluate(() => document.documentElement.scrollHeight);
 for (let top = 0, i = 1; top < height; top += strip, i += 1) {
   const shot = file.replace(/\.html$/, `-${i}.png`);
-  await view.screenshot({ path: shot, fullPage: true, clip: { x: 0, y: top, width: Number(width), height: Math.min(strip, height - top) } });
+  await view.screenshot({
+    path: shot,
+    fullPage: true,
+    clip: { x: 0, y: top, width: Number(width), height: Math.min(strip, height - top) },
+  });
   console.log(shot);
 }
 await browser.close();

@@ -1,7 +1,8 @@
 import { feetInches, wrap } from './lettering.ts';
-import { type DrawingSize, letterHeight, lineHeight, margins } from './paper.ts';
+import { type DrawingSize, letterHeight, lineHeight, labelColumnOf } from './paper.ts';
 import { type Pen, textWidth } from './scene.ts';
 import { type Label, pens, type Sketch } from './sketch.ts';
+import type { Subject } from './subject.ts';
 
 /** A measure on the drawing: a value that was surveyed, or the words that say it was not. */
 export interface Measure {
@@ -17,6 +18,13 @@ export interface Measure {
 export function measureText({ inches, known, before, after }: Measure): string {
   const figure = known ? feetInches(inches) : '? not surveyed';
   return [before, figure, after].filter((part) => part !== undefined).join(' ');
+}
+
+/** The width as lettered: of the whole passage, except where two like leaves are meant. */
+export function widthMeasure({ width, leaves, type }: Subject): Measure {
+  if (leaves === 2 || type === 'slidingAutomatic') return { ...width, before: '2 leaves ×' };
+  if (type === 'revolving') return { ...width, inches: 2 * width.inches, after: 'across' };
+  return width;
 }
 
 const tick = 0.05;
@@ -79,6 +87,7 @@ interface Block {
 export function setLabels(
   sketch: Sketch,
   size: DrawingSize,
+  side: 1 | -1,
   top: number,
   bottom: number,
 ): { notes: string[]; labels: DrawingSize['labels'] } {
@@ -89,9 +98,11 @@ export function setLabels(
   const letters = letterHeight * sketch.scale;
   const leading = lineHeight * sketch.scale;
   const gap = 0.07 * sketch.scale;
-  const column = margins(size).right * sketch.scale;
-  const left = size.width * sketch.scale - column + 0.12 * sketch.scale;
-  const fits = Math.floor((column - 0.16 * sketch.scale) / textWidth('x', letters));
+  const column = labelColumnOf(size) * sketch.scale;
+  // Words begin at the leader: to the right of it, or, in a column at the left, they end there.
+  const at =
+    side === 1 ? size.width * sketch.scale - column + 0.14 * sketch.scale : column - 0.14 * sketch.scale;
+  const fits = Math.floor((column - 0.18 * sketch.scale) / textWidth('x', letters));
   const inWords = ordered.map((label) => wrap(label.text, fits));
   const needed = inWords.reduce((sum, lines) => sum + lines.length * leading + gap, 0);
   const words =
@@ -100,15 +111,22 @@ export function setLabels(
   const blocks = ordered.map(
     (label, i): Block => ({ label, lines: words ? (inWords[i] ?? []) : [`${i + 1}`], y: 0 }),
   );
-  place(blocks, top, bottom, leading, gap);
-  const leaderEnd = left - 0.05 * sketch.scale;
+  // Many labels move closer before any of them leaves the sheet.
+  const lineCount = blocks.reduce((sum, block) => sum + block.lines.length, 0);
+  const room = (bottom - top - lineCount * leading) / Math.max(1, blocks.length);
+  place(blocks, top, bottom, leading, Math.max(0, Math.min(gap, room)));
+  const leaderEnd = at - side * 0.05 * sketch.scale;
   for (const { label, lines, y } of blocks) {
     const height = y + letters * 0.5;
     // The knee keeps leaders level where they meet the words.
-    const knee = Math.max(label.at[0], leaderEnd - 0.12 * sketch.scale);
+    const knee = leaderEnd - side * 0.12 * sketch.scale;
     sketch.path([label.at, [knee, height], [leaderEnd, height]], pens.hair);
     sketch.circle(label.at, 0.018 * sketch.scale, { weight: 'hair', fill: 'ink' });
-    lines.forEach((line, i) => sketch.text([left, y + letters * 0.85 + i * leading], line, letters));
+    lines.forEach((line, i) =>
+      sketch.text([at, y + letters * 0.85 + i * leading], line, letters, {
+        anchor: side === 1 ? 'start' : 'end',
+      }),
+    );
   }
   return { notes, labels: words ? 'words' : 'numbers' };
 }

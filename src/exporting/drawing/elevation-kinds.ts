@@ -47,7 +47,7 @@ export function roomOf(subject: Subject): Room {
 /** The electrified part, at the place where this type is held. */
 function lock(sketch: Sketch, deviceId: DeviceId | undefined, x: number, y: number, scale = 1): void {
   if (deviceId === undefined) return;
-  sketch.rect(centred(x, y, 3 * scale, 5 * scale), pens.chosen, 'lock');
+  sketch.rect(centred(x, y, sketch.seen(3 * scale, 0.08), sketch.seen(5 * scale, 0.13)), pens.chosen, 'lock');
   sketch.label([x, y], devices[deviceId].name);
 }
 

@@ -1,3 +1,4 @@
+import type { DeviceId } from '../../domain/devices/devices.ts';
 import { drawControl, drawInactive, drawLatch, type Levels } from './hardware.ts';
 import { drawHanging, drawLeaf, drawSwing, fromLock, type Leaf, lockward } from './leaf.ts';
 import { type Choice, drawDelaySign, drawLock } from './locks.ts';
@@ -48,6 +49,16 @@ export function drawFrame(sketch: Sketch, clear: Box, face: number, subject: Sub
   }
 }
 
+/** Devices that take the place of the latch found there; the others work with it, so both are drawn. */
+const replacesLatch: ReadonlySet<DeviceId> = new Set<DeviceId>([
+  'batteryLock',
+  'gateLock',
+  'glassPatchLock',
+  'glassRailExit',
+  'narrowStileLatch',
+  'detentionLock',
+]);
+
 /** All doors and gates whose leaves swing. `left` is the left end of the frame. */
 export function drawSwinging(
   sketch: Sketch,
@@ -66,8 +77,8 @@ export function drawSwinging(
     head: clear.y,
     floor,
     hardware: Math.max(
-      clear.y + Math.min(4, height / 4),
-      Math.min(floor - Math.min(3, height / 4), floor - subject.hardware.inches),
+      clear.y + Math.min(7, height * 0.3),
+      Math.min(floor - Math.min(7, height * 0.3), floor - subject.hardware.inches),
     ),
   };
 
@@ -78,7 +89,10 @@ export function drawSwinging(
       { weight: 'medium', fill: 'paper' },
       'frame',
     );
-  for (const leaf of leaves) drawLeaf(sketch, leaf, subject);
+  for (const leaf of leaves) {
+    drawLeaf(sketch, leaf, subject);
+    askOnLeaf(sketch, leaf, subject);
+  }
   for (const leaf of leaves) {
     drawSwing(
       sketch,
@@ -93,11 +107,12 @@ export function drawSwinging(
         subject,
         true,
       );
-    drawHanging(sketch, leaf, subject.facts, leaf.active);
+    if (subject.type !== 'balanced') drawHanging(sketch, leaf, subject.facts, leaf.active);
     if (subject.type === 'balanced') balancedArm(sketch, leaf);
+    drawControl(sketch, leaf, subject, levels);
+    if (leaf.active && choice !== undefined && replacesLatch.has(choice.deviceId)) continue;
     if (leaf.active || subject.type === 'doubleEgressPair') drawLatch(sketch, leaf, subject, levels);
     else drawInactive(sketch, leaf, subject, levels);
-    drawControl(sketch, leaf, subject, levels);
   }
   if (subject.leaves === 2 && subject.facts.coordinator === true) {
     sketch.rect(
@@ -126,6 +141,13 @@ export function drawSwinging(
     right: clear.x + clear.width,
     stops: subject.leaves === 2 ? [clear.x + width + post / 2] : [],
   };
+}
+
+/** One large question mark where type, hand or material is not known: the broken lines alone could be missed. */
+function askOnLeaf(sketch: Sketch, { box }: Leaf, { facts }: Subject): void {
+  if (facts.doorType !== undefined && facts.handing !== undefined && facts.leafMaterial !== undefined) return;
+  const size = Math.min(0.4 * sketch.scale, box.width * 0.5, box.height * 0.3);
+  sketch.text([box.x + box.width / 2, box.y + box.height * 0.3], '?', size, { anchor: 'middle' });
 }
 
 const lockwardWall = (leaf: Leaf): 1 | -1 => (leaf.hingeLeft ? -1 : 1);

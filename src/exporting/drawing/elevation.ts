@@ -1,16 +1,15 @@
 import type { FactValues } from '../../domain/model/fields.ts';
-import { dimensionAcross, dimensionUp, measureText } from './annotate.ts';
-import { finish } from './compose.ts';
+import { dimensionAcross, dimensionUp, measureText, widthMeasure } from './annotate.ts';
+import { captionOf, finish } from './compose.ts';
 import { drawOther, roomOf } from './elevation-kinds.ts';
 import { drawSwinging, type Placed } from './elevation-swing.ts';
-import { type Choice, drawAround } from './locks.ts';
-import { chooseScale, type DrawingSize, drawingSizes, margins } from './paper.ts';
+import { type Choice, drawAround, type WallPlace } from './locks.ts';
+import { chooseScale, type DrawingSize, drawingSizes, leftEnd, margins, withWalls } from './paper.ts';
 import type { Drawing } from './scene.ts';
 import { pens, Sketch } from './sketch.ts';
 import { type Subject, subjectOf, swinging, wordsOf } from './subject.ts';
 
-/** Wall kept beside and above the opening for readers, buttons, sensors and signs, inches. */
-const wallBeside = 12;
+/** Wall kept above for sensor and sign, inches. */
 const wallAbove = 9;
 
 /** The opening seen from the egress side, to scale. What nobody surveyed is drawn broken and said so. */
@@ -21,60 +20,71 @@ export function elevation(
 ): Drawing {
   const subject = subjectOf(facts);
   const room = roomOf(subject);
-  const thumb = size.labels === 'none';
-  const [beside, above] = [wallBeside, wallAbove];
-  const scale = chooseScale(size, room.width + 2 * beside, room.height + above);
-  const sketch = new Sketch(scale.ratio);
-  const keep = margins(size);
+  const caption = captionOf(subject, size);
+  const keep = margins(size, subject.lockSide, caption.length + 1);
+  const scale = chooseScale(size, keep, withWalls(size, keep, room.width), room.height + wallAbove);
+  const sketch = new Sketch(scale.ratio, size.labels !== 'none');
   const floor = (size.height - keep.bottom) * scale.ratio;
-  const wallLeft = keep.left * scale.ratio;
-  const wallRight = (size.width - keep.right) * scale.ratio;
-  const left = (wallLeft + wallRight - room.width) / 2;
+  const ends = [keep.left * scale.ratio, (size.width - keep.right) * scale.ratio] as const;
+  const left = leftEnd(size, keep, scale.ratio, room.width, subject.lockSide);
 
   drawWall(sketch, subject, {
-    left: wallLeft,
-    right: wallRight,
+    left: ends[0],
+    right: ends[1],
     opening: [left, left + room.width],
-    top: floor - room.height - above,
+    top: floor - room.height - wallAbove,
     floor,
   });
   const placed = swinging.has(subject.type)
     ? drawSwinging(sketch, subject, choice, left, floor)
     : drawOther(sketch, subject, choice, left, floor);
-  const edge =
-    placed.away === 1 ? Math.max(placed.lockEdge, left + room.width) : Math.min(placed.lockEdge, left);
   drawAround(
     sketch,
     choice,
-    { x: edge, away: placed.away, floor, head: placed.head, centre: (placed.left + placed.right) / 2 },
+    wallPlace(subject, placed, left, room.width, floor),
     facts.readerSides,
     facts.exitSign === true,
   );
-  sketch.line([wallLeft, floor], [wallRight, floor], pens.cut);
-  if (!thumb) dimensions(sketch, subject, placed, floor);
+  sketch.line([ends[0], floor], [ends[1], floor], pens.cut);
+  if (size.labels !== 'none') dimensions(sketch, subject, placed, floor, size);
 
   const name = 'Elevation, egress side';
   const kind = wordsOf('doorType', facts) ?? 'Opening whose door type is not surveyed';
   const sentences = [
     `${kind}, seen from the egress side.`,
-    `Width ${widthText(subject)}, height ${measureText(subject.height)}.`,
+    `Width ${measureText(widthMeasure(subject))}, height ${measureText(subject.height)}.`,
   ];
-  return finish(sketch, subject, size, { name, sentences, scale: scale.text }, floor);
+  return finish(sketch, subject, size, { name, sentences, scale: scale.text }, floor, caption);
 }
 
-function widthText(subject: Subject): string {
-  return measureText(widthMeasure(subject));
+/** Readers and buttons go on the wall beside the lock; at a turnstile, on its body. */
+function wallPlace(subject: Subject, placed: Placed, left: number, width: number, floor: number): WallPlace {
+  const low = subject.type === 'turnstile' || subject.type === 'turnstileSecurity';
+  const side = placed.away === 1 ? Math.max(placed.lockEdge, left + width) : Math.min(placed.lockEdge, left);
+  return {
+    x: low ? placed.right : side,
+    away: placed.away,
+    floor,
+    head: placed.head,
+    centre: (placed.left + placed.right) / 2,
+    half: (placed.right - placed.left) / 2,
+    // Beside a very low leaf nothing may be drawn above the sheet.
+    highest: subject.height.inches + (low ? -4 : 3),
+  };
 }
 
-/** The width as lettered: of the whole passage, except where two like leaves are meant. */
-function widthMeasure({ width, leaves, type }: Subject) {
-  if (leaves === 2 || type === 'slidingAutomatic') return { ...width, before: '2 leaves ×' };
-  if (type === 'revolving') return { ...width, inches: 2 * width.inches, after: 'across' };
-  return width;
-}
-
-function dimensions(sketch: Sketch, subject: Subject, placed: Placed, floor: number): void {
+function dimensions(
+  sketch: Sketch,
+  subject: Subject,
+  placed: Placed,
+  floor: number,
+  size: DrawingSize,
+): void {
   const unit = sketch.scale;
+  const [outer, inner] =
+    subject.lockSide === 1
+      ? [0.28 * unit, 0.58 * unit]
+      : [(size.width - 0.14) * unit, (size.width - 0.44) * unit];
   dimensionAcross(
     sketch,
     placed.left,
@@ -83,11 +93,11 @@ function dimensions(sketch: Sketch, subject: Subject, placed: Placed, floor: num
     widthMeasure(subject),
     placed.stops,
   );
-  dimensionUp(sketch, 0.3 * unit, floor - subject.height.inches, floor, floor + 0.4 * unit, subject.height);
+  dimensionUp(sketch, outer, floor - subject.height.inches, floor, floor + 0.4 * unit, subject.height);
   if (swinging.has(subject.type)) {
     dimensionUp(
       sketch,
-      0.62 * unit,
+      inner,
       floor - Math.min(subject.hardware.inches, subject.height.inches),
       floor,
       floor + 0.4 * unit,

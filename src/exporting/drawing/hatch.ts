@@ -38,7 +38,7 @@ export function hatchLines(box: Box, pattern: HatchPattern, spacing: number): re
         ],
       );
     case 'lattice':
-      return hatchLines(box, 'slats', spacing * 1.3).concat(bricks(box, spacing * 1.3, spacing * 2.6));
+      return hatchLines(box, 'slats', spacing * 1.2).concat(hatchLines(box, 'pickets', spacing * 2.4));
     case 'studs':
       return steps(width, spacing * 5).flatMap((at): Segment[] => [
         [

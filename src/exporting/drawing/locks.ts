@@ -99,6 +99,11 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
     case 'gateLock':
       return set(centred(fromLock(active, 2.2), y, 4.2, 7));
     case 'batteryLock':
+      sketch.line(
+        [fromLock(active, 2.75), y],
+        [fromLock(active, Math.min(7.5, active.box.width / 2)), y],
+        pens.heavy,
+      );
       return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y - 1, 2.6, 9));
     case 'mechanicalLock':
       return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 4, 1.6, 1.6));
@@ -116,6 +121,10 @@ export interface WallPlace {
   readonly floor: number;
   readonly head: number;
   readonly centre: number;
+  /** Half the clear width. */
+  readonly half: number;
+  /** Nothing is mounted higher than this above the floor. */
+  readonly highest: number;
 }
 
 const buttons: ReadonlySet<Release> = new Set<Release>(['sensor', 'buttonOnly']);
@@ -129,25 +138,31 @@ export function drawAround(
   exitSign: boolean,
 ): void {
   const release = choice?.release;
-  const reach = (height: number) => place.floor - height;
+  const reach = (height: number) => place.floor - Math.min(height, place.highest);
+  const plate = sketch.seen(2.6, 0.075);
+  const high = sketch.seen(4.6, 0.12);
+  const step = sketch.seen(3, 0.085);
   if (release === 'sensor') sensor(sketch, place);
   if (exitSign) {
-    sketch.rect(centred(place.centre - place.away * 9, place.head - 6, 10, 4), pens.onPaper);
-    sketch.label([place.centre - place.away * 9, place.head - 6], 'Exit sign');
+    sketch.rect(
+      centred(place.centre - place.away * Math.min(9, place.half), place.head - 6, 10, 4),
+      pens.onPaper,
+    );
+    sketch.label([place.centre - place.away * Math.min(9, place.half), place.head - 6], 'Exit sign');
   }
   if (release !== undefined && buttons.has(release)) {
-    const x = place.x + place.away * 7.5;
-    sketch.rect(centred(x, reach(typical.button), 2.8, 4.5), { ...pens.chosen, fill: 'paper' });
-    sketch.circle([x, reach(typical.button)], 0.9, pens.chosen);
-    sketch.line([x, reach(typical.button - 2.3)], [x, place.floor], pens.hair);
+    const x = place.x + place.away * (step + plate + 1.4);
+    sketch.rect(centred(x, reach(typical.button), plate, high), { ...pens.chosen, fill: 'paper' });
+    sketch.circle([x, reach(typical.button)], plate * 0.3, pens.chosen);
+    sketch.line([x, reach(typical.button) + high / 2], [x, place.floor], pens.hair);
     sketch.label([x, reach(typical.button)], `Push to exit, ${typical.buttonRange}`);
   }
   if (readers !== undefined && readers !== 'none') {
-    const x = place.x + place.away * 3;
-    sketch.rect(centred(x, reach(typical.reader), 2.6, 5), pens.hidden);
-    sketch.label([x, reach(typical.reader) - 2], 'Reader, secure side');
+    const x = place.x + place.away * step * 0.9;
+    sketch.rect(centred(x, reach(typical.reader), plate, high), pens.hidden);
+    sketch.label([x, reach(typical.reader) - high * 0.4], 'Reader, secure side');
     if (readers !== 'secure') {
-      sketch.rect(centred(x, reach(typical.reader + 9), 2.6, 5), pens.onPaper);
+      sketch.rect(centred(x, reach(typical.reader + 9), plate, high), pens.onPaper);
       sketch.label(
         [x, reach(typical.reader + 9)],
         readers === 'both' ? 'Reader, egress side' : 'Reader, records only',
@@ -158,7 +173,7 @@ export function drawAround(
 
 /** An exit sensor above the door, with the edges of its field. */
 function sensor(sketch: Sketch, place: WallPlace): void {
-  const [x, y] = [place.centre + place.away * 8, place.head - 5];
+  const [x, y] = [place.centre + place.away * Math.min(8, place.half), place.head - 5];
   sketch.rect(centred(x, y, 7, 2.6), { ...pens.chosen, fill: 'paper' });
   for (const side of [-1, 1])
     sketch.line([x + side * 2.5, y + 1.3], [x + side * 7, y + 14], { weight: 'hair', dash: 'hidden' });

@@ -28,23 +28,70 @@ export const drawingSizes = {
 /** Height of letters on paper, inches. */
 export const letterHeight = 0.17;
 export const lineHeight = letterHeight * 1.2;
-const labelColumn = 1.5;
+const labelColumn = 1.4;
 const numberColumn = 0.4;
 
-/** What is kept free around the object, in inches of paper. */
-export function margins(size: DrawingSize): { left: number; right: number; bottom: number; top: number } {
+/** Free at the foot for the dimension, before the caption begins. */
+export const footing = 0.54;
+
+export interface Margins {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/**
+ * What is kept free around the object, in inches of paper. Labels stand on the side where the lock is, so
+ * that their leaders do not cross the leaf; dimensions stand on the other.
+ */
+export function margins(size: DrawingSize, labelSide: 1 | -1, captionLines: number): Margins {
   if (size.labels === 'none') return { left: 0.06, right: 0.06, top: 0.06, bottom: 0.06 };
-  const right = size.labels === 'words' ? labelColumn : numberColumn;
-  return { left: 0.72, right, top: 0.1, bottom: 1.24 };
+  const labels = labelColumnOf(size);
+  const bottom = footing + captionLines * lineHeight + 0.06;
+  return { left: labelSide === 1 ? 0.68 : labels, right: labelSide === 1 ? labels : 0.68, top: 0.1, bottom };
+}
+
+export function labelColumnOf(size: DrawingSize): number {
+  return size.labels === 'words' ? labelColumn : numberColumn;
+}
+
+/**
+ * Width of an object with the wall beside it. The wall is measured in inches of the real thing, and on a
+ * small scale in inches of paper, because readers and buttons are then set larger than life.
+ */
+export function withWalls(size: DrawingSize, keep: Margins, width: number): number {
+  const across = size.width - keep.left - keep.right;
+  const inReal = width + wallAt.lock + wallAt.other;
+  if (size.labels === 'none') return inReal;
+  return Math.max(inReal, (width * across) / (across - onPaper.lock - onPaper.other));
+}
+
+const wallAt = { lock: 10, other: 4 } as const;
+const onPaper = { lock: 0.3, other: 0.06 } as const;
+
+/** Where an object begins when it and its wall are set in the middle between the margins. */
+export function leftEnd(
+  size: DrawingSize,
+  keep: Margins,
+  ratio: number,
+  width: number,
+  lockSide: 1 | -1,
+): number {
+  const lettered = size.labels !== 'none';
+  const lock = lettered ? Math.max(wallAt.lock, onPaper.lock * ratio) : wallAt.lock;
+  const other = lettered ? Math.max(wallAt.other, onPaper.other * ratio) : wallAt.other;
+  const across = (size.width - keep.left - keep.right) * ratio;
+  return keep.left * ratio + (across - width - lock - other) / 2 + (lockSide === 1 ? other : lock);
 }
 
 /** The largest usual scale at which an object of this size fits between the margins. */
 export function chooseScale(
   size: DrawingSize,
+  keep: Margins,
   width: number,
   height: number,
 ): { ratio: number; text?: string } {
-  const keep = margins(size);
   const [across, down] = [size.width - keep.left - keep.right, size.height - keep.top - keep.bottom];
   const needed = Math.max(width / across, height / down);
   if (size.labels === 'none') return { ratio: needed };

@@ -92,7 +92,7 @@ export interface Drawing {
 }
 
 /** Condensed letters, on the wide side, so that an estimate never lets two texts touch. */
-const letterWidth = 0.47;
+const letterWidth = 0.43;
 export function textWidth(text: string, size: number): number {
   return text.length * size * letterWidth;
 }
@@ -142,5 +142,24 @@ export function boundsOf(primitive: Primitive): Box {
     }
     case 'text':
       return textBox(primitive);
+  }
+}
+
+/** The same primitive, so many inches higher on the sheet. */
+export function raised(primitive: Primitive, by: number): Primitive {
+  const up = ([x, y]: Point): Point => [x, y - by];
+  switch (primitive.kind) {
+    case 'line':
+      return { ...primitive, from: up(primitive.from), to: up(primitive.to) };
+    case 'polyline':
+      return { ...primitive, points: primitive.points.map(up) };
+    case 'rect':
+    case 'hatch':
+      return { ...primitive, box: { ...primitive.box, y: primitive.box.y - by } };
+    case 'circle':
+    case 'arc':
+      return { ...primitive, centre: up(primitive.centre) };
+    case 'text':
+      return { ...primitive, at: up(primitive.at) };
   }
 }

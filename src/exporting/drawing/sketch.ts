@@ -13,8 +13,12 @@ export class Sketch {
   /** Real inches per inch of paper. */
   readonly scale: number;
 
-  constructor(scale: number) {
+  /** A thumbnail keeps everything at its true size: there is no room for more. */
+  private readonly enlarges: boolean;
+
+  constructor(scale: number, enlarges = true) {
     this.scale = scale;
+    this.enlarges = enlarges;
   }
 
   line(from: Point, to: Point, pen: Pen): void {
@@ -44,6 +48,11 @@ export class Sketch {
     this.primitives.push({ kind: 'hatch', box, pattern, spacing, pen: { weight: 'hair' } });
   }
 
+  /** A symbol on a small-scale drawing is set a little larger than life, or nobody could see it. */
+  seen(inches: number, onPaper: number): number {
+    return this.enlarges ? Math.max(inches, onPaper * this.scale) : inches;
+  }
+
   text(
     at: Point,
     text: string,
@@ -55,7 +64,8 @@ export class Sketch {
   }
 
   label(at: Point, text: string): void {
-    this.labels.push({ at, text });
+    // Two leaves carry the same closer; one label is enough.
+    if (!this.labels.some((label) => label.text === text)) this.labels.push({ at, text });
   }
 }
 

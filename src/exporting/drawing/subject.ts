@@ -70,7 +70,8 @@ export interface Subject {
   readonly hingeLeft: boolean;
   /** Toward a person on the egress side; undefined while nobody knows. */
   readonly towardEgress: boolean | undefined;
-  readonly latches: boolean;
+  /** Which side of the sheet the lock, the reader and the button are on: +1 right, -1 left. */
+  readonly lockSide: 1 | -1;
   readonly notSurveyed: readonly string[];
 }
 
@@ -103,6 +104,12 @@ function drawnFacts(type: DoorType, pair: boolean): readonly FactKey[] {
   return pair ? [...hung, 'visionPanel', 'inactiveBolts', 'mullion'] : [...hung, 'visionPanel'];
 }
 
+function sideOf(type: DoorType, pair: boolean, hingeLeft: boolean): 1 | -1 {
+  if (!swinging.has(type)) return type === 'slidingManual' || type === 'gateSlide' ? -1 : 1;
+  // The lock of a pair is in its middle; the wall nearest to the active leaf is at that leaf's hinges.
+  return hingeLeft === pair ? -1 : 1;
+}
+
 /** Turns facts into what can be drawn; every default it takes is listed as not surveyed. */
 export function subjectOf(facts: FactValues): Subject {
   const type = facts.doorType ?? 'single';
@@ -130,7 +137,7 @@ export function subjectOf(facts: FactValues): Subject {
     // LH and LHR: hinges left from the secure side, so right from here.
     hingeLeft: handing === undefined ? true : handing.startsWith('RH'),
     towardEgress: swing,
-    latches: facts.latch !== 'pushPull' && facts.latch !== 'roller' && facts.latch !== 'operatorLock',
+    lockSide: sideOf(type, pair, handing?.startsWith('RH') ?? true),
     notSurveyed: drawnFacts(type, pair)
       .filter((key) => facts[key] === undefined)
       .map(labelOf),
