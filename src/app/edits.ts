@@ -18,12 +18,12 @@ export function changesNothing(project: Project, edit: Edit): boolean {
   switch (edit.kind) {
     case 'setProject':
       return project[edit.field] === edit.value;
-    case 'setOpening': {
-      const opening = project.openings[edit.id];
-      return opening !== undefined && opening[edit.field] === edit.value;
-    }
+    case 'setOpening':
+      return (
+        Object.hasOwn(project.openings, edit.id) && project.openings[edit.id]?.[edit.field] === edit.value
+      );
     case 'setFact': {
-      const opening = project.openings[edit.id];
+      const opening = Object.hasOwn(project.openings, edit.id) ? project.openings[edit.id] : undefined;
       return opening !== undefined && sameFact(opening.facts, edit.fact, edit.value);
     }
     case 'setBuildingFact':

@@ -265,6 +265,8 @@ export function createApp(needs: AppNeeds = {}): App {
     store.getState().replaceProject(project);
     autosave.begin();
     autosave.changed(project);
+    // Tried at once, so that the warning stands there before anything is typed.
+    await autosave.flush();
   }
 
   const reenter = async (work: () => Promise<Told>): Promise<Told> => {
@@ -284,7 +286,6 @@ export function createApp(needs: AppNeeds = {}): App {
       // An id of its own, so that it can never be taken for a project that is stored but unreadable now.
       const project = { ...(await make()), id: ids() };
       await workInMemory(project);
-      await autosave.flush();
       return;
     }
     const last = preferences.get('lastProjectId');

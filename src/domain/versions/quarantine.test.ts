@@ -80,6 +80,13 @@ describe('damage and what is set aside for it', () => {
       'Opening 109',
       2,
     ],
+    [
+      'an opening under an id that all objects have',
+      ['openings', 'constructor'],
+      newOpening('constructor', '109'),
+      'Opening 109',
+      2,
+    ],
     ['a floor without a level', ['floors', 'f', 'level'], null, 'Floor Ground', 2],
     ['a space of no known kind', ['spaces', 's', 'kind'], 'cave', 'Space Hall', 2],
     [

@@ -1,0 +1,348 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { IDBObjectStore } from 'fake-indexeddb';
+import type { Project } from '../domain/model/project.ts';
+import { saveProjectText } from '../domain/versions/file.ts';
+import { newestFormat } from '../domain/versions/migrations.ts';
+import { createDatabase } from '../storage/database.ts';
+import { fakeBrowser, fakeChannels, fakeLocks, rawPut, rawRows } from '../storage/testing/fakes.ts';
+import { house } from '../storage/testing/projects.ts';
+import { countingIds, steppingClock } from './clock.ts';
+import { createPreferences } from './preferences.ts';
+import { type App, createApp, type AppNeeds } from './session.ts';
+
+let browser = fakeBrowser();
+let locks = fakeLocks();
+let channels = fakeChannels();
+let apps: App[] = [];
+let windows = 0;
+beforeEach(() => {
+  browser = fakeBrowser();
+  locks = fakeLocks();
+  channels = fakeChannels();
+  apps = [];
+  windows = 0;
+  localStorage.clear();
+});
+afterEach(async () => {
+  vi.restoreAllMocks();
+  await Promise.all(apps.map((app) => app.close()));
+});
+
+async function openWindow(over: Partial<AppNeeds> = {}): Promise<App> {
+  windows += 1;
+  const app = createApp({
+    database: browser.window(),
+    clock: steppingClock(`2026-01-05T0${windows}:00:00.000Z`),
+    ids: countingIds(`w${windows}`),
+    locks,
+    channel: channels,
+    preferences: createPreferences(),
+    firstProject: () => Promise.resolve(house('demo')),
+    ...over,
+  });
+  apps.push(app);
+  await app.start();
+  return app;
+}
+
+const saving = (app: App) => app.store.getState().saving;
+const project = (app: App): Project => app.store.getState().document.project;
+const notes = (app: App, value: string) =>
+  app.store.getState().dispatch('Notes', [{ kind: 'setProject', field: 'notes', value }]);
+const notices = (app: App) =>
+  app.store
+    .getState()
+    .session.notices.map((notice) => notice.says)
+    .join('\n');
+const fileFrom = (text: string) => ({ text: () => Promise.resolve(text) });
+const storedProjects = () =>
+  rawRows(browser.indexedDB, 'projects') as Promise<{ id: string; document: Project }[]>;
+const noRoom = () =>
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  });
+
+describe('the first start and the next ones', () => {
+  test('where nothing is stored the demo is made and stored', async () => {
+    const app = await openWindow();
+    expect(project(app).notes).toBe('demo');
+    expect(app.store.getState().session.ready).toBe(true);
+    expect(saving(app)).toEqual({ kind: 'saved' });
+    expect(await storedProjects()).toMatchObject([{ id: 'p' }]);
+  });
+
+  test('what was edited is there after the next start', async () => {
+    const app = await openWindow();
+    notes(app, 'typed');
+    expect(saving(app).kind).toBe('waiting');
+    await app.close();
+    const again = await openWindow();
+    expect(project(again).notes).toBe('typed');
+    const log = await again.listCommands();
+    expect(log).toMatchObject({ commands: [{ label: 'Notes' }] });
+  });
+
+  test('the project that was open last is opened', async () => {
+    const app = await openWindow();
+    await app.createProject('Barn');
+    await app.openProject('p');
+    await app.close();
+    expect(project(await openWindow()).name).toBe('House');
+  });
+
+  test('starting writes nothing into what is stored', async () => {
+    await (await openWindow()).close();
+    const before = JSON.stringify(await storedProjects());
+    await (await openWindow()).close();
+    expect(JSON.stringify(await storedProjects())).toBe(before);
+  });
+
+  test('nothing can be edited before the first load has ended', async () => {
+    const app = createApp({ database: browser.window(), locks, channel: channels });
+    expect(notes(app, 'too early')).toMatchObject({ ok: false });
+    await app.close();
+    expect(await (await openWindow()).listProjects()).toMatchObject({ projects: [{ name: 'House' }] });
+  });
+});
+
+describe('saving fails', () => {
+  test('a full disk is shown at once, the work stays, a copy can be saved, and it heals by itself', async () => {
+    const app = await openWindow();
+    noRoom();
+    notes(app, 'typed on a full disk');
+    await app.flush();
+    expect(saving(app)).toMatchObject({ kind: 'failed', says: expect.stringContaining('full') });
+    notes(app, 'and more');
+    expect(app.copyToSave().text).toBe(saveProjectText(project(app)));
+    expect(app.copyToSave().text).toContain('and more');
+    vi.restoreAllMocks();
+    await app.flush();
+    expect(saving(app)).toEqual({ kind: 'saved' });
+    expect(await storedProjects()).toMatchObject([{ document: { notes: 'and more' } }]);
+  });
+
+  test('nobody is taken away from unsaved work; a saved copy frees them', async () => {
+    const app = await openWindow();
+    noRoom();
+    notes(app, 'unsaved');
+    const tried = [
+      await app.createProject('Barn'),
+      await app.openFile(fileFrom(saveProjectText({ ...house(), id: 'q' }))),
+    ];
+    expect(tried.map((told) => !told.ok && told.says)).toEqual([
+      expect.stringContaining('Save a copy'),
+      expect.stringContaining('Save a copy'),
+    ]);
+    expect(project(app).notes).toBe('unsaved');
+    vi.stubGlobal('URL', { createObjectURL: () => 'blob:x', revokeObjectURL: () => undefined });
+    document.body.addEventListener('click', (event) => event.preventDefault(), { once: true });
+    app.downloadCopy();
+    vi.unstubAllGlobals();
+    vi.restoreAllMocks();
+    expect(await app.createProject('Barn')).toEqual({ ok: true });
+  });
+
+  test('leaving the page with unsaved work asks first; with everything saved it does not', async () => {
+    const app = await openWindow();
+    const leave = () => {
+      const event = new Event('beforeunload', { cancelable: true });
+      window.dispatchEvent(event);
+      return event.defaultPrevented;
+    };
+    expect(leave()).toBe(false);
+    notes(app, 'typed');
+    expect(leave()).toBe(true);
+    await app.flush();
+    expect(leave()).toBe(false);
+  });
+
+  test('a hidden page is saved at once', async () => {
+    const app = await openWindow();
+    notes(app, 'typed');
+    vi.spyOn(document, 'visibilityState', 'get').mockReturnValue('hidden');
+    document.dispatchEvent(new Event('visibilitychange'));
+    await vi.waitFor(() => expect(saving(app).kind).toBe('saved'), { timeout: 350, interval: 5 });
+    expect(await storedProjects()).toMatchObject([{ document: { notes: 'typed' } }]);
+  });
+});
+
+describe('a browser without a database', () => {
+  const dead = () => createDatabase({ indexedDB: undefined });
+
+  test('the app works in memory and says so at once', async () => {
+    const app = await openWindow({ database: dead() });
+    expect(project(app).notes).toBe('demo');
+    expect(saving(app)).toMatchObject({ kind: 'failed', says: expect.stringContaining('save a copy') });
+    expect(notes(app, 'typed')).toEqual({ ok: true, changed: true });
+    expect(app.copyToSave().text).toContain('typed');
+  });
+
+  test('a file can be opened, edited and saved as a copy', async () => {
+    const app = await openWindow({ database: dead() });
+    expect(await app.openFile(fileFrom(saveProjectText(house('from the file'))))).toEqual({ ok: true });
+    expect(project(app).notes).toBe('from the file');
+    notes(app, 'edited');
+    expect(app.copyToSave().text).toContain('edited');
+    expect(saving(app).kind).toBe('failed');
+  });
+});
+
+describe('newer versions', () => {
+  test('a stored project of a newer version is named and left, and another one is opened', async () => {
+    const first = await openWindow();
+    await first.createProject('Barn');
+    await first.close();
+    const [row] = (await storedProjects()).filter((one) => one.id !== 'p');
+    await rawPut(browser.indexedDB, 'projects', { ...row, formatVersion: newestFormat + 1 });
+    const before = JSON.stringify(await storedProjects());
+    const app = await openWindow();
+    expect(project(app).name).toBe('House');
+    expect(notices(app)).toMatch(/“Barn” was stored by a newer version/);
+    await app.close();
+    expect(JSON.stringify(await storedProjects())).toBe(before);
+  });
+
+  test('a newer version starting in another window makes this one read-only, with the last edit saved', async () => {
+    vi.spyOn(console, 'warn').mockImplementation(() => undefined);
+    const app = await openWindow();
+    notes(app, 'last words');
+    const request = browser.indexedDB.open('latchward', 20);
+    await new Promise<void>((resolve) => {
+      request.addEventListener('success', () => resolve());
+    });
+    const rows = await new Promise((resolve) => {
+      const asked = request.result.transaction('projects').objectStore('projects').getAll();
+      asked.addEventListener('success', () => resolve(asked.result));
+    });
+    request.result.close();
+    expect(rows).toMatchObject([{ document: { notes: 'last words' } }]);
+    expect(saving(app)).toMatchObject({ kind: 'readOnly', says: expect.stringContaining('newer version') });
+    expect(notes(app, 'more')).toMatchObject({ ok: false });
+    expect(project(app).notes).toBe('last words');
+    const next = await openWindow();
+    expect(saving(next)).toMatchObject({ kind: 'readOnly', says: expect.stringContaining('left untouched') });
+    expect(notes(next, 'x').ok).toBe(false);
+  });
+});
+
+describe.each([
+  ['with locks', true],
+  ['by talking', false],
+])('two windows on one project, %s', (_how, withLocks) => {
+  const open = () => openWindow({ locks: withLocks ? locks : undefined });
+
+  test('the second is read-only, says so, follows, and takes over with everything the first saved', async () => {
+    const first = await open();
+    const second = await open();
+    expect(saving(second)).toMatchObject({
+      kind: 'readOnly',
+      says: expect.stringContaining('another window'),
+    });
+    expect(notes(second, 'no')).toMatchObject({ ok: false });
+    notes(first, 'seen by both');
+    await first.flush();
+    await vi.waitFor(() => expect(project(second).notes).toBe('seen by both'));
+    notes(first, 'last of the first');
+    await first.close();
+    await vi.waitFor(() => expect(saving(second).kind).toBe('saved'));
+    expect(project(second).notes).toBe('last of the first');
+    expect(notices(second)).toMatch(/can be edited here now/);
+    notes(second, 'by the second');
+    await second.flush();
+    expect(await storedProjects()).toMatchObject([{ document: { notes: 'by the second' } }]);
+  });
+
+  test('a file of a project that is open elsewhere is not put under it', async () => {
+    const first = await open();
+    const second = await open();
+    const told = await second.openFile(fileFrom(saveProjectText(house('from the file'))));
+    expect(told).toMatchObject({ ok: false, says: expect.stringContaining('another window') });
+    expect(await storedProjects()).toMatchObject([{ document: { notes: 'demo' } }]);
+    expect(saving(first).kind).toBe('saved');
+  });
+});
+
+test('without locks and channels, the window that missed a save keeps its work on screen and stops', async () => {
+  const alone = { locks: undefined, channel: () => undefined };
+  const first = await openWindow(alone);
+  const second = await openWindow(alone);
+  notes(first, 'first');
+  await first.flush();
+  notes(second, 'second');
+  await second.flush();
+  expect(saving(second)).toMatchObject({ kind: 'readOnly', says: expect.stringContaining('Save a copy') });
+  expect(project(second).notes).toBe('second');
+  expect(await storedProjects()).toMatchObject([{ document: { notes: 'first' } }]);
+});
+
+describe('projects, files and backups', () => {
+  test('opening a file of the shown project keeps today’s state, which can be restored', async () => {
+    const app = await openWindow();
+    notes(app, 'typed here');
+    expect(await app.openFile(fileFrom(saveProjectText(house('from the file'))))).toEqual({ ok: true });
+    expect(project(app).notes).toBe('from the file');
+    expect(saving(app).kind).toBe('saved');
+    const listed = await app.listBackups('p');
+    if (!listed.ok) throw new Error(listed.says);
+    expect(listed.backups).toMatchObject([{ reason: 'import' }]);
+    expect(await app.restoreBackup(listed.backups[0]?.id ?? 0)).toEqual({ ok: true });
+    expect(project(app).notes).toBe('typed here');
+    expect(notes(app, 'and on')).toEqual({ ok: true, changed: true });
+    await app.flush();
+    expect(saving(app).kind).toBe('saved');
+  });
+
+  test('a file that is refused changes nothing', async () => {
+    const app = await openWindow();
+    expect(await app.openFile(fileFrom('{'))).toMatchObject({ ok: false });
+    expect(project(app).notes).toBe('demo');
+    expect(notes(app, 'still editable')).toMatchObject({ ok: true });
+  });
+
+  test('damaged parts of a file are shown, stored, and shown again until they are forgotten', async () => {
+    const app = await openWindow();
+    const damaged = JSON.parse(saveProjectText({ ...house(), id: 'q' })) as {
+      project: { openings: Record<string, unknown> };
+    };
+    damaged.project.openings['b'] = 'door';
+    await app.openFile(fileFrom(JSON.stringify(damaged)));
+    expect(notices(app)).toMatch(/could not be read and were set aside.*Opening b/);
+    notes(app, 'edited');
+    await app.close();
+    const again = await openWindow();
+    expect(again.store.getState().session.notices).toMatchObject([
+      { kind: 'setAside', setAside: [{ where: 'Opening b', raw: 'door' }] },
+    ]);
+    again.forgetSetAside();
+    await again.close();
+    expect(notices(await openWindow())).toBe('');
+  });
+
+  test('a removed project gives way to the next one and stays in the backups', async () => {
+    const app = await openWindow();
+    await app.createProject('Barn');
+    const barn = project(app).id;
+    expect(await app.removeProject(barn)).toEqual({ ok: true });
+    expect(project(app).name).toBe('House');
+    expect(await app.listBackups(barn)).toMatchObject({ backups: [{ reason: 'remove', name: 'Barn' }] });
+  });
+
+  test('opening the project that is shown changes nothing', async () => {
+    const app = await openWindow();
+    notes(app, 'x');
+    expect(await app.openProject('p')).toEqual({ ok: true });
+    expect(saving(app).kind).not.toBe('readOnly');
+    expect(app.store.getState().document.past).toHaveLength(1);
+  });
+
+  test('a project that is gone is told, and the shown one stays editable', async () => {
+    const app = await openWindow();
+    expect(await app.openProject('zz')).toMatchObject({
+      ok: false,
+      says: expect.stringContaining('no longer'),
+    });
+    expect(notes(app, 'still here')).toEqual({ ok: true, changed: true });
+    await app.flush();
+    expect(saving(app).kind).toBe('saved');
+  });
+});
