@@ -219,7 +219,14 @@ export const limits = {
     book: 'project',
     unit: 'stories',
     what: 'stories served by a stair above which older and some local texts allow no locked stair side outside high-rises',
-    editions: { any: { value: 4, section: 'IBC 2015 1010.1.9.11, where local text keeps it', checkedOn: on, confidence: 'read' } },
+    editions: {
+      any: {
+        value: 4,
+        section: 'IBC 2015 1010.1.9.11, where local text keeps it',
+        checkedOn: on,
+        confidence: 'read',
+      },
+    },
   },
   horizontalExitDoorMin: {
     book: 'ibc',
@@ -327,13 +334,21 @@ export const limits = {
     book: 'ibc',
     unit: 'ft²',
     what: 'largest private office terrace whose door may be locked',
-    editions: same(250, { 2018: 'none in this edition', 2021: '1010.2.4 item 10', 2024: '1010.2.4' }, 'memory'),
+    editions: same(
+      250,
+      { 2018: 'none in this edition', 2021: '1010.2.4 item 10', 2024: '1010.2.4' },
+      'memory',
+    ),
   },
   doorMinInBarrier1h: {
     book: 'ibc',
     unit: 'min',
     what: 'door in a fire barrier of 1 h',
-    editions: same(45, { 2018: 'Table 716.1(2)', 2021: 'Table 716.1(2)', 2024: 'Table 716.1(2)' }, 'secondary'),
+    editions: same(
+      45,
+      { 2018: 'Table 716.1(2)', 2021: 'Table 716.1(2)', 2024: 'Table 716.1(2)' },
+      'secondary',
+    ),
   },
   doorMinInWall2h: {
     book: 'ibc',
@@ -357,7 +372,11 @@ export const limits = {
     book: 'ibc',
     unit: 'min',
     what: 'door in a corridor, half-hour partition or smoke barrier',
-    editions: same(20, { 2018: 'Table 716.1(2)', 2021: 'Table 716.1(2)', 2024: 'Table 716.1(2)' }, 'secondary'),
+    editions: same(
+      20,
+      { 2018: 'Table 716.1(2)', 2021: 'Table 716.1(2)', 2024: 'Table 716.1(2)' },
+      'secondary',
+    ),
   },
 } as const satisfies Record<string, Limit>;
 

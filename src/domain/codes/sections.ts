@@ -98,7 +98,11 @@ export const sections = {
   detentionUse: ibc('Group I-3', ['408', '408', '408']),
   toiletRooms: ibc('Toilet room door locking', ['2902.3.5', '2902.3.5', '2902.3.5']),
   clinicalLocks: ibc('Clinical locks opened by staff', ['none', '1010.2.4 item 2', '1010.2.4 item 2']),
-  exteriorSpaces: ibc('Exterior spaces whose egress leads back inside', ['none', '1010.2.4 item 8', '1010.2.4 item 8']),
+  exteriorSpaces: ibc('Exterior spaces whose egress leads back inside', [
+    'none',
+    '1010.2.4 item 8',
+    '1010.2.4 item 8',
+  ]),
   refrigerationRooms: ibc('Refrigeration machinery rooms', ['1006.2.2.2', '1006.2.2.2', '1006.2.2.2']),
   careSuites: ibc('Care suites', ['407.4.4', '407.4.4', '407.4.4']),
   careSuitesNfpa: nfpa('Health-care suites', '18/19.2.5.7'),

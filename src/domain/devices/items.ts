@@ -162,8 +162,16 @@ export const items = {
     trade: 'doorSupplier',
     step: 'paper',
   },
-  latchingHardware: { name: 'Latch listed for fire doors (the chosen lock or exit device may be it)', trade: 'locksmith', step: 'secure' },
-  doubleEgressListing: { name: 'Double-egress frame and leaves listed together, both leaves latching', trade: 'doorSupplier', step: 'secure' },
+  latchingHardware: {
+    name: 'Latch listed for fire doors (the chosen lock or exit device may be it)',
+    trade: 'locksmith',
+    step: 'secure',
+  },
+  doubleEgressListing: {
+    name: 'Double-egress frame and leaves listed together, both leaves latching',
+    trade: 'doorSupplier',
+    step: 'secure',
+  },
   listedLock: {
     name: 'Lock listed to UL 294 (2024: UL 294 or UL 1034)',
     trade: 'security',
@@ -178,12 +186,34 @@ export const items = {
     standard: 'A156.10',
   },
 
-  passageFunction: { name: 'Passage function: nothing locks the entry side', trade: 'locksmith', step: 'secure' },
-  insideRelease: { name: 'Lever or knob that opens from inside the closet', trade: 'locksmith', step: 'secure' },
+  passageFunction: {
+    name: 'Passage function: nothing locks the entry side',
+    trade: 'locksmith',
+    step: 'secure',
+  },
+  insideRelease: {
+    name: 'Lever or knob that opens from inside the closet',
+    trade: 'locksmith',
+    step: 'secure',
+  },
   noInsideLock: { name: 'No turn, button or bolt to lock from inside', trade: 'locksmith', step: 'secure' },
-  lockFromInside: { name: 'Lock that is set from inside without opening the door', trade: 'locksmith', step: 'secure', standard: 'A156.2 or A156.13' },
-  testedShelterAssembly: { name: 'Door, frame and hardware as one tested shelter assembly', trade: 'doorSupplier', step: 'secure', standard: 'ICC 500' },
-  interlockOverride: { name: 'Override at both doors: both leaves can stand open together', trade: 'security', step: 'electrical' },
+  lockFromInside: {
+    name: 'Lock that is set from inside without opening the door',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'A156.2 or A156.13',
+  },
+  testedShelterAssembly: {
+    name: 'Door, frame and hardware as one tested shelter assembly',
+    trade: 'doorSupplier',
+    step: 'secure',
+    standard: 'ICC 500',
+  },
+  interlockOverride: {
+    name: 'Override at both doors: both leaves can stand open together',
+    trade: 'security',
+    step: 'electrical',
+  },
 
   coordinator: { name: 'Coordinator', trade: 'locksmith', step: 'control', standard: 'A156.3' },
   closer: { name: 'Door closer', trade: 'locksmith', step: 'control', standard: 'A156.4' },
@@ -207,12 +237,38 @@ export const items = {
   },
 
   smokeClosing: { name: 'Closes by itself on smoke detection', trade: 'fireAlarm', step: 'control' },
-  operatorStandbyPower: { name: 'Supervised standby power for the operator', trade: 'electrician', step: 'electrical' },
-  openByHand: { name: 'Opens by hand when power fails', trade: 'doorSupplier', step: 'control', standard: 'A156.10 or A156.38' },
-  collapsingWings: { name: 'Wings that fold away, 36 in of passage in all', trade: 'doorSupplier', step: 'control', standard: 'A156.27' },
-  fullOpenMeans: { name: 'Means to fix the grille fully open while the public is in', trade: 'doorSupplier', step: 'control' },
-  employeeRelease: { name: 'Manual release of the turnstile by an employee on the spot', trade: 'security', step: 'electrical' },
-  accessibleLane: { name: 'Accessible lane or door beside the barrier', trade: 'doorSupplier', step: 'control' },
+  operatorStandbyPower: {
+    name: 'Supervised standby power for the operator',
+    trade: 'electrician',
+    step: 'electrical',
+  },
+  openByHand: {
+    name: 'Opens by hand when power fails',
+    trade: 'doorSupplier',
+    step: 'control',
+    standard: 'A156.10 or A156.38',
+  },
+  collapsingWings: {
+    name: 'Wings that fold away, 36 in of passage in all',
+    trade: 'doorSupplier',
+    step: 'control',
+    standard: 'A156.27',
+  },
+  fullOpenMeans: {
+    name: 'Means to fix the grille fully open while the public is in',
+    trade: 'doorSupplier',
+    step: 'control',
+  },
+  employeeRelease: {
+    name: 'Manual release of the turnstile by an employee on the spot',
+    trade: 'security',
+    step: 'electrical',
+  },
+  accessibleLane: {
+    name: 'Accessible lane or door beside the barrier',
+    trade: 'doorSupplier',
+    step: 'control',
+  },
 
   gasketing: { name: 'Gasketing', trade: 'locksmith', step: 'protect', standard: 'A156.22' },
   intumescent: {
@@ -271,7 +327,11 @@ export const items = {
     trade: 'fireAlarm',
     step: 'electrical',
   },
-  doorDetector: { name: 'Smoke detector at the door: drops power so the door latches', trade: 'fireAlarm', step: 'electrical' },
+  doorDetector: {
+    name: 'Smoke detector at the door: drops power so the door latches',
+    trade: 'fireAlarm',
+    step: 'electrical',
+  },
   powerLossRelease: { name: 'Unlocks on loss of lock power', trade: 'electrician', step: 'electrical' },
   detectionRelease: {
     name: 'Release on sprinkler flow or automatic detection',
@@ -323,7 +383,11 @@ export const items = {
     trade: 'security',
     step: 'electrical',
   },
-  delayOverride: { name: 'Switch that cancels the delay, at the fire command center or another approved place', trade: 'fireAlarm', step: 'electrical' },
+  delayOverride: {
+    name: 'Switch that cancels the delay, at the fire command center or another approved place',
+    trade: 'fireAlarm',
+    step: 'electrical',
+  },
   operatorSequence: {
     name: 'Sequence: latch released before the operator drives',
     trade: 'security',
