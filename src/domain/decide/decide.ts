@@ -1,4 +1,4 @@
-import { candidateById, candidates, type Candidate } from '../devices/candidates.ts';
+import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
 import { type Cell, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
 import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
@@ -37,6 +37,8 @@ const scoreSlots = {
   frameMaterial: slotOf('frameMaterial'),
   frameGrouted: slotOf('frameGrouted'),
   latchProjectionIn: slotOf('latchProjectionIn'),
+  wishDelayedEgress: slotOf('wishDelayedEgress'),
+  wishControlledEgress: slotOf('wishControlledEgress'),
 };
 const ratedSlot = slotOf('fireRated');
 const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
@@ -116,7 +118,8 @@ export function decideFacts(
 
   // What scores best leads, also while something unknown could still forbid it: the state says so. Taking the best
   // of what is free of doubt instead would put a magnet where only a lever's height was not measured.
-  const doubtful = openOnes[0];
+  // A release that no code accepts never leads on the chance that the door turns out to be no way out.
+  const doubtful = openOnes.find((one) => !unlawfulReleases.includes(one.candidate.release));
   const leadsOpen = doubtful !== undefined && (best === undefined || doubtful.tenths > best.tenths);
   const leader = override ?? (leadsOpen ? doubtful.candidate : best?.candidate);
   const steps = stepsFor(leader, book.others, slots, relied);
@@ -329,5 +332,11 @@ function scoreFacts(slots: Slots): ScoreFacts {
     frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
     frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
     latchProjectionIn: slots[scoreSlots.latchProjectionIn] as number,
+    wishedRelease:
+      slots[scoreSlots.wishControlledEgress] === true
+        ? 'controlled'
+        : slots[scoreSlots.wishDelayedEgress] === true
+          ? 'delayed'
+          : undefined,
   };
 }

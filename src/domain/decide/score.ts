@@ -29,6 +29,8 @@ export interface ScoreFacts extends StrengthValues {
   readonly securityNeed?: FactValue<'securityNeed'> | undefined;
   readonly traffic?: FactValue<'traffic'> | undefined;
   readonly appearance?: FactValue<'appearance'> | undefined;
+  /** The owner asks that leaving is delayed or controlled: what does not do that misses the purpose of the lock. */
+  readonly wishedRelease?: 'delayed' | 'controlled' | undefined;
 }
 
 const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
@@ -74,10 +76,20 @@ function strengthValue(device: DeviceId, facts: ScoreFacts, need: keyof typeof n
   return Math.min(1, (lbf + highestLbf) / 2 / needLbf[need]) * 100;
 }
 
-function securityValue(candidate: Candidate, strength: number, need: keyof typeof needLbf): number {
+/** Taken from security where a lock does not do what it is wanted for. */
+const missedPurposeCost = 70;
+
+function securityValue(
+  candidate: Candidate,
+  strength: number,
+  need: keyof typeof needLbf,
+  wished: ScoreFacts['wishedRelease'],
+): number {
+  const missed = wished !== undefined && candidate.release !== wished ? missedPurposeCost : 0;
   const powerLoss = candidate.failMode === 'safe' ? failSafeCost[need] : 0;
   const alone = candidate.failMode === 'asIs' ? aloneCost[need] : 0;
-  return clamp(strength - powerLoss - alone - (releaseCost[candidate.release] ?? 0));
+  const opened = wished === candidate.release ? 0 : (releaseCost[candidate.release] ?? 0);
+  return clamp(strength - powerLoss - alone - opened - missed);
 }
 
 export function workHours(candidate: Candidate, cell: Cell | undefined): number {
@@ -104,12 +116,11 @@ function appearance(candidate: Candidate, wanted: FactValue<'appearance'> | unde
 
 function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: Cell | undefined): number {
   switch (part) {
-    case 'security':
-      return securityValue(
-        candidate,
-        strengthValue(candidate.deviceId, facts, facts.securityNeed ?? 'medium'),
-        facts.securityNeed ?? 'medium',
-      );
+    case 'security': {
+      const need = facts.securityNeed ?? 'medium';
+      const strength = strengthValue(candidate.deviceId, facts, need);
+      return securityValue(candidate, strength, need, facts.wishedRelease);
+    }
     case 'simplicity':
       return simplicity[candidate.release];
     case 'effort':
@@ -201,7 +212,7 @@ export function scoreAll(
     into[index] =
       (base?.[index] ?? 0) +
       effort +
-      tenths(securityValue(candidate, strength, need), weights.security, total);
+      tenths(securityValue(candidate, strength, need, facts.wishedRelease), weights.security, total);
   }
 }
 

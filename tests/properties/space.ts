@@ -1,0 +1,206 @@
+import type { CodeBasis } from '../../src/domain/codes/basis.ts';
+import type { FactValues } from '../../src/domain/model/fields.ts';
+
+/**
+ * The decision space made countable: for each fact that steers a decision the values that rules tell apart.
+ * `undefined` is "not surveyed". Every combination is one opening under one basis.
+ */
+type Axis = { readonly name: string; readonly values: readonly Partial<FactValues>[] };
+
+const axis = <K extends keyof FactValues>(
+  key: K,
+  ...values: readonly (FactValues[K] | undefined)[]
+): Axis => ({
+  name: key,
+  values: values.map((value) => (value === undefined ? {} : ({ [key]: value } as Partial<FactValues>))),
+});
+
+/** Door, frame and latch go together: these are the openings of the fit table that behave differently. */
+const doors: Axis = {
+  name: 'door',
+  values: [
+    { doorType: 'single', leafMaterial: 'hollowMetal', frameMaterial: 'hollowMetal', latch: 'bored' },
+    { doorType: 'single', leafMaterial: 'woodMineralCore', frameMaterial: 'hollowMetal', latch: 'mortise' },
+    {
+      doorType: 'single',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'rimExit',
+      panicPresent: true,
+    },
+    {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'verticalRods',
+      panicPresent: true,
+      inactiveBolts: 'rods',
+    },
+    {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'mortise',
+      inactiveBolts: 'automaticFlush',
+      coordinator: true,
+    },
+    { doorType: 'single', leafMaterial: 'aluminiumNarrow', frameMaterial: 'aluminium', latch: 'deadlatch' },
+    { doorType: 'single', leafMaterial: 'glassFrameless', frameMaterial: 'none', latch: 'patch' },
+    { doorType: 'single', leafMaterial: 'hollowMetal', frameMaterial: 'hollowMetal', latch: 'pushPull' },
+    { doorType: 'single', latch: undefined as never, leafMaterial: 'woodSolidCore' },
+  ].map(({ latch, ...rest }) => (latch === undefined ? rest : { latch, ...rest })) as Partial<FactValues>[],
+};
+
+const uses: Axis = {
+  name: 'use and group',
+  values: [
+    { occupancyGroup: 'B', roomUse: 'office' },
+    { occupancyGroup: 'B', roomUse: 'serverRoom' },
+    { occupancyGroup: 'A-3', roomUse: 'conference' },
+    { occupancyGroup: 'A-3', roomUse: 'courtroom' },
+    { occupancyGroup: 'E', roomUse: 'classroom' },
+    { occupancyGroup: 'H-3', roomUse: 'laboratory' },
+    {
+      occupancyGroup: 'I-1.2',
+      roomUse: 'memoryCare',
+      clinicalNeed: 'containment',
+      clinicalArea: 'cognitive',
+      staffCanUnlock: true,
+    },
+    {
+      occupancyGroup: 'I-2',
+      roomUse: 'patientUnit',
+      clinicalNeed: 'containment',
+      clinicalArea: 'psychiatric',
+      staffCanUnlock: true,
+    },
+    { occupancyGroup: 'I-3', roomUse: 'detention' },
+    { occupancyGroup: 'M', roomUse: 'storage' },
+    { occupancyGroup: 'R-2', roomUse: 'dwellingEntrance' },
+    { roomUse: 'office' },
+  ],
+};
+
+const roles: Axis = {
+  name: 'role',
+  values: [
+    { egressRole: 'exitAccess' },
+    { egressRole: 'exteriorExit', exterior: true },
+    { egressRole: 'stairEntry', stairLockWanted: 'none', stairStories: 5, readerSides: 'none' },
+    {
+      egressRole: 'stairEntry',
+      stairLockWanted: 'stairSide',
+      stairStories: 5,
+      stairReleasePoint: 'fireCommandCenter',
+      reentryFloorTraps: false,
+    },
+    { egressRole: 'stairDischarge', exterior: true },
+    { egressRole: 'elevatorLobby', lobbyHasOtherExit: false },
+    { egressRole: 'horizontalExit' },
+    {
+      egressRole: 'noOccupiedSpace',
+      roomUse: 'equipment',
+      occupantLoad: 0,
+      panicPresent: false,
+      exitSign: false,
+    },
+    {},
+  ],
+};
+
+const wishes: Axis = {
+  name: 'wish',
+  values: [
+    { readerSides: 'secure' },
+    { readerSides: 'none' },
+    { readerSides: 'secure', wishDelayedEgress: true, delayedDoorsOnPath: 0 },
+    { readerSides: 'secure', wishControlledEgress: true, controlledDoorsOnPath: 0 },
+    { readerSides: 'both', wishScheduledUnlock: true },
+  ],
+};
+
+const protection: Axis = {
+  name: 'protection',
+  values: [
+    { sprinklered: true, fireAlarm: true, detectionThroughout: true },
+    { sprinklered: false, fireAlarm: true, detectionThroughout: false },
+    { sprinklered: false, fireAlarm: false, detectionThroughout: false },
+    {},
+  ],
+};
+
+export const axes: readonly Axis[] = [
+  doors,
+  uses,
+  wishes,
+  protection,
+  axis('fireRatingMin', 0, 20, 90, undefined),
+  axis('occupantLoad', 10, 49, 50, 400, undefined),
+  axis('securityNeed', 'low', 'critical'),
+  axis('operator', 'none', 'lowEnergy'),
+  // Last, because a role corrects what cannot stand beside it (nobody is counted where nobody can be).
+  roles,
+];
+
+export const bases: readonly CodeBasis[] = [
+  { ibc: 2018, nfpa101: null, nec: 2017, nfpa72: 2016 },
+  { ibc: 2021, nfpa101: null, nec: 2020, nfpa72: 2019 },
+  { ibc: 2024, nfpa101: null, nec: 2023, nfpa72: 2022 },
+  { ibc: null, nfpa101: 2021, nec: 2020, nfpa72: 2010 },
+  { ibc: 2021, nfpa101: 2021, nec: 2020, nfpa72: 2019 },
+];
+
+/** What every opening of the space has in common, so that nothing else keeps it open. */
+const shared: FactValues = {
+  wallRatingMin: 0,
+  wallKind: 'none',
+  powerAtDoor: true,
+  cablePath: true,
+  workStatus: 'new',
+  frameGrouted: false,
+  highRise: false,
+  storiesAboveGrade: 5,
+  swingsWithEgress: true,
+  closing: 'selfClosing',
+  holdOpen: 'none',
+  labelSeen: true,
+  basisConfirmed: true,
+  amendmentsReviewed: true,
+};
+
+export const spaceSize = axes.reduce((size, one) => size * one.values.length, bases.length);
+
+export interface Point {
+  readonly index: number;
+  readonly facts: FactValues;
+  readonly basis: CodeBasis;
+}
+
+/** The opening at a place in the space; places count from 0 to `spaceSize` − 1. */
+export function pointAt(index: number): Point {
+  let rest = index;
+  const take = (count: number) => {
+    const digit = rest % count;
+    rest = Math.floor(rest / count);
+    return digit;
+  };
+  const basis = bases[take(bases.length)] as CodeBasis;
+  const facts: FactValues = Object.assign(
+    {},
+    shared,
+    ...axes.map((one) => one.values[take(one.values.length)]),
+  );
+  return { index, facts, basis };
+}
+
+/** A fixed sequence of numbers, so that a failure can be looked at again (mulberry32, public domain). */
+export function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = state;
+    mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
