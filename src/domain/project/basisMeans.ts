@@ -1,0 +1,55 @@
+import {
+  books,
+  type CodeBasis,
+  ibcEditions,
+  necEditions,
+  nfpa101Editions,
+  nfpa72Editions,
+} from '../codes/basis.ts';
+
+export type AdoptedBook = 'ibc' | 'nfpa101' | 'nec' | 'nfpa72';
+
+export const editionsOf: Readonly<Record<AdoptedBook, readonly number[]>> = {
+  ibc: ibcEditions,
+  nfpa101: nfpa101Editions,
+  nec: necEditions,
+  nfpa72: nfpa72Editions,
+};
+
+export const bookIsAbout: Readonly<Record<AdoptedBook, string>> = {
+  ibc: 'Building code: ways out, fire doors, locks',
+  nfpa101: 'Life safety code: ways out, health care, schools',
+  nec: 'Electrical code: wiring, rooms with large equipment',
+  nfpa72: 'Fire alarm code: what the alarm does to locks',
+};
+
+/** The basis with one book in another edition; a text that is no edition takes the book out. */
+export function withEdition(basis: CodeBasis, book: AdoptedBook, text: string): CodeBasis {
+  const year = editionsOf[book].find((one) => String(one) === text) ?? null;
+  return { ...basis, [book]: year } as CodeBasis;
+}
+
+/** What the chosen books together mean, in sentences. */
+export function basisMeans(basis: CodeBasis): readonly string[] {
+  const { ibc, nfpa101 } = basis;
+  const said: string[] = [];
+  if (ibc !== null && nfpa101 !== null) {
+    said.push(
+      `${books.ibc} ${ibc} and ${books.nfpa101} ${nfpa101} are both judged, and the stricter of the two governs at every opening.`,
+    );
+  } else if (ibc !== null) {
+    said.push(`Ways out are judged under ${books.ibc} ${ibc}; rules of ${books.nfpa101} are not heard.`);
+  } else if (nfpa101 !== null) {
+    said.push(`Ways out are judged under ${books.nfpa101} ${nfpa101}; rules of ${books.ibc} are not heard.`);
+  } else {
+    said.push(
+      'Neither building code nor life safety code is adopted: only rules that hold everywhere are judged. Ask the authority what applies.',
+    );
+  }
+  const silent = (['nec', 'nfpa72'] as const).filter((book) => basis[book] === null);
+  if (silent.length > 0) {
+    said.push(`Rules of ${silent.map((book) => books[book]).join(' and ')} are not heard.`);
+  }
+  said.push('OSHA, the ADA Standards, NFPA 80 and trade practice are judged whatever is chosen here.');
+  return said;
+}

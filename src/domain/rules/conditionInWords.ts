@@ -1,0 +1,165 @@
+import { books, type CodeBasis } from '../codes/basis.ts';
+import { type Limit, type LimitId, limits } from '../codes/limits.ts';
+import type { Bound, Comparison, Condition, EditionBook, Readable } from '../logic/condition.ts';
+import type { DerivedKey } from '../logic/derivedKeys.ts';
+import { valueInWords } from '../explain/format.ts';
+import { fieldInfo, isFactKey } from '../model/fields.ts';
+
+/** A condition as a person reads it: one phrase, or a list with a word at its head. */
+export type ConditionWords =
+  | { readonly kind: 'says'; readonly says: string }
+  | { readonly kind: 'list'; readonly head: string; readonly of: readonly ConditionWords[] };
+
+/** With a basis the figures are those of its editions; without one, those of every edition. */
+export function conditionInWords(condition: Condition, basis: CodeBasis | null): ConditionWords {
+  return words(condition, basis, false);
+}
+
+/** The same as one line of text, for tables, search and tests. */
+export function conditionLine(said: ConditionWords): string {
+  if (said.kind === 'says') return said.says;
+  return `${said.head}: ${said.of.map((part) => (part.kind === 'list' ? `(${conditionLine(part)})` : part.says)).join('; ')}`;
+}
+
+const phrase = (says: string): ConditionWords => ({ kind: 'says', says });
+
+function words(condition: Condition, basis: CodeBasis | null, denied: boolean): ConditionWords {
+  switch (condition.op) {
+    case 'always':
+      return phrase(denied ? 'never' : 'always');
+    case 'is':
+      return phrase(isWords(condition.fact, condition.values, denied));
+    case 'compare':
+      return phrase(
+        `${nameOf(condition.fact)} is ${comparison(condition.how, denied)} ${boundWords(condition.fact, condition.bound, basis)}`,
+      );
+    case 'known':
+      return phrase(`${nameOf(condition.fact)} is ${denied ? 'not known' : 'known'}`);
+    case 'edition':
+      return phrase(editionWords(condition, denied));
+    case 'not':
+      return words(condition.of, basis, !denied);
+    case 'all':
+    case 'any':
+      return listWords(condition, basis, denied);
+  }
+}
+
+/** Lists inside a list of the same kind are one list; a list of one is its only part. */
+function listWords(
+  condition: Extract<Condition, { op: 'all' | 'any' }>,
+  basis: CodeBasis | null,
+  denied: boolean,
+): ConditionWords {
+  const parts = flat(condition.op, condition.of);
+  const [only] = parts;
+  if (only && parts.length === 1) return words(only, basis, denied);
+  const heads = denied
+    ? { all: 'not all of these together', any: 'none of these' }
+    : { all: 'all of these', any: 'at least one of these' };
+  return { kind: 'list', head: heads[condition.op], of: parts.map((part) => words(part, basis, false)) };
+}
+
+function flat(op: 'all' | 'any', parts: readonly Condition[]): readonly Condition[] {
+  return parts.flatMap((part) => (part.op === op ? flat(op, part.of) : [part]));
+}
+
+/** Worked-out facts have no label of their own; each is a plain statement and its denial. */
+const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
+  isEgress: ['people may leave through the door', 'nobody leaves through the door'],
+  fireRated: ['the door is, or by its wall must be, fire-rated', 'neither door nor wall is fire-rated'],
+  isPair: ['the door has two leaves', 'the door has one leaf'],
+  isSwinging: ['the door swings', 'the door does not swing'],
+  isStairDoor: ['the door belongs to an exit stair', 'the door does not belong to an exit stair'],
+  stairSideToLock: ['the stair side is to be locked', 'the stair side is not to be locked'],
+  floorSideToLock: ['the floor side is to be locked', 'the floor side is not to be locked'],
+  groupA: ['the occupancy is assembly (Group A)', 'the occupancy is not assembly (Group A)'],
+  groupE: ['the occupancy is educational (Group E)', 'the occupancy is not educational (Group E)'],
+  groupH: ['the occupancy is high hazard (Group H)', 'the occupancy is not high hazard (Group H)'],
+  groupI: ['the occupancy is institutional (Group I)', 'the occupancy is not institutional (Group I)'],
+  hasExitDevice: ['the door carries an exit device', 'the door carries no exit device'],
+  panicRequired: ['a rule requires panic hardware', 'no rule requires panic hardware'],
+  mustLatch: ['the door must latch', 'the door need not latch'],
+  wantsReader: ['a credential is to be read', 'no credential is to be read'],
+};
+
+function isWords(fact: Readable, values: readonly (string | boolean)[], denied: boolean): string {
+  const [first] = values;
+  if (!isFactKey(fact)) {
+    const [yes, no] = derivedWords[fact];
+    return (first === true) !== denied ? yes : no;
+  }
+  if (values.length === 1 && typeof first === 'boolean') {
+    return `${nameOf(fact)}: ${first !== denied ? 'yes' : 'no'}`;
+  }
+  const named = values.map((value) => valueInWords(fact, value));
+  return `${nameOf(fact)} is ${denied ? 'not ' : ''}${orList(named)}`;
+}
+
+export function orList(parts: readonly string[]): string {
+  if (parts.length < 2) return parts.join('');
+  const separator = parts.some((part) => part.includes(',')) ? '; ' : ', ';
+  return `${parts.slice(0, -1).join(separator)} or ${parts.at(-1) ?? ''}`;
+}
+
+/** Labels stand within a sentence, so their first letter is small, unless the word is an abbreviation. */
+export function nameOf(fact: Readable): string {
+  if (!isFactKey(fact)) return derivedWords[fact][0];
+  const { label } = fieldInfo(fact);
+  return /^.[a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+const said: Record<Comparison, readonly [plain: string, denied: string]> = {
+  atLeast: ['at least', 'under'],
+  over: ['over', 'at most'],
+  atMost: ['at most', 'over'],
+  under: ['under', 'at least'],
+};
+function comparison(how: Comparison, denied: boolean): string {
+  return said[how][denied ? 1 : 0];
+}
+
+function boundWords(fact: Readable, bound: Bound, basis: CodeBasis | null): string {
+  if (typeof bound === 'number') return isFactKey(fact) ? valueInWords(fact, bound) : String(bound);
+  return limitWords(bound, basis);
+}
+
+/** "50 people (IBC 2021: 50)", or the figures of all editions, said once where they agree. */
+export function limitWords(id: LimitId, basis: CodeBasis | null): string {
+  const limit: Limit = limits[id];
+  const book = books[limit.book];
+  const withUnit = (value: number) => `${value} ${limit.unit}`;
+  const { any } = limit.editions;
+  if (any) return `${withUnit(any.value)} (${any.section ? `${book} ${any.section}` : book})`;
+  const adopted = basis === null ? null : ((basis as Record<string, unknown>)[limit.book] ?? null);
+  const entry = limit.editions[String(adopted)];
+  if (entry) return `${withUnit(entry.value)} (${book} ${String(adopted)}: ${entry.value})`;
+  const entries = Object.entries(limit.editions);
+  if (basis !== null) {
+    const [year, newest] = entries.at(-1) ?? ['', undefined];
+    return `${newest ? withUnit(newest.value) : 'a figure'} (${book} ${year}, not adopted here)`;
+  }
+  const values = new Set(entries.map(([, one]) => one.value));
+  if (values.size === 1) {
+    const [value = 0] = values;
+    return `${withUnit(value)} (${book} ${entries.map(([year]) => year).join(', ')})`;
+  }
+  return `the figure of the edition (${book} ${entries.map(([year, one]) => `${year}: ${withUnit(one.value)}`).join(', ')})`;
+}
+
+function editionWords(
+  { book, from, to }: { book: EditionBook; from?: number; to?: number },
+  denied: boolean,
+): string {
+  const range =
+    from !== undefined && to !== undefined
+      ? from === to
+        ? ` ${from}`
+        : ` ${from} to ${to}`
+      : from !== undefined
+        ? ` ${from} or later`
+        : to !== undefined
+          ? ` ${to} or earlier`
+          : '';
+  return `${books[book]}${range} is ${denied ? 'not adopted' : 'adopted'}`;
+}
