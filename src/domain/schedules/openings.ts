@@ -3,11 +3,11 @@ import type { Decision, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { partsOf } from '../decide/parts.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
-import { openQuestions } from '../decide/whatMatters.ts';
 import { valueInWords } from '../explain/format.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { fireAlarmInWords } from './fireAlarm.ts';
+import { missingKeys } from './missing.ts';
 import { type ReviewState, reviewState, reviewStateWords } from './review.ts';
 import { assignSets, type SetNumbers, setSignature } from './sets.ts';
 
@@ -133,7 +133,7 @@ export function openingRow(
     review,
     reviewWords: reviewStateWords[review],
     notes: opening.notes,
-    missing: openQuestions(decision).length,
+    missing: missingKeys(decision).length,
   };
 }
 
@@ -147,7 +147,8 @@ export function sizeInWords(decision: Decision): string {
     valueIn(decision.slots, key),
   );
   if (measures.every((one) => one === undefined)) return '';
-  return `${measures.map((one) => (one === undefined ? '–' : String(one))).join(' × ')} in`;
+  const words = measures.map((one) => (typeof one === 'number' ? String(Math.round(one * 100) / 100) : '–'));
+  return `${words.join(' × ')} in`;
 }
 
 /** Minutes, never letters. Unrated is said in words, because an empty cell would mean "not surveyed". */

@@ -1,0 +1,178 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { DecisionRecord } from '../exporting/jsonl/record.ts';
+import { readBasis } from './basis.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'assess-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function run(...call: readonly string[]) {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', join(root, 'src/cli/assess.ts'), ...call],
+    { cwd: root, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 },
+  );
+  return { status, stdout, stderr };
+}
+const lines = (stdout: string) =>
+  stdout
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as DecisionRecord);
+let files = 0;
+function file(content: string | Uint8Array, ending = 'csv'): string {
+  const path = join(folder, `file${(files += 1)}.${ending}`);
+  writeFileSync(path, content);
+  return path;
+}
+
+const header = 'mark,doorType,leafMaterial,frameMaterial,latch,readerSides,occupantLoad\r\n';
+const good = 'single,hollowMetal,hollowMetal,mortise,secure,4\r\n';
+
+describe('assess, run as a program', () => {
+  it('decides every opening of a project file', () => {
+    const { status, stdout, stderr } = run('demo-data/demo-building.json');
+    expect([status, stderr]).toEqual([0, '']);
+    const records = lines(stdout);
+    expect(records.length).toBeGreaterThan(20);
+    for (const record of records) {
+      expect(record.caution).toContain('authority having jurisdiction');
+      expect(record.basis).toContain('IBC 2021');
+    }
+    expect(Object.keys(records[0] ?? {})).toEqual([
+      'mark',
+      'state',
+      'device',
+      'failMode',
+      'release',
+      'score',
+      'signOff',
+      'requires',
+      'cautions',
+      'findings',
+      'missing',
+      'rejected',
+      'basis',
+      'caution',
+    ]);
+  });
+
+  it('takes another code basis, and prints for people', () => {
+    const path = file(`${header}101,${good}`);
+    const other = run(path, '--basis', 'ibc2018,nfpa101-2021');
+    expect(lines(other.stdout)[0]?.basis).toContain('IBC 2018 · NFPA 101 2021');
+    expect(run(path, '--pretty').stdout).toContain('\n  "mark": "101",\n');
+    expect(run(path, '--basis', 'ibc1890')).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  it('decides the good rows, names the bad ones and ends with 1', () => {
+    const { status, stdout, stderr } = run(
+      file(
+        `${header}101,${good}102,${good.replace('4', '-4')}101,${good}104,${good.replace('mortise', 'glue')}`,
+      ),
+    );
+    expect(status).toBe(1);
+    expect(lines(stdout).map((record) => record.mark)).toEqual(['101']);
+    expect(stderr.split('\n')).toEqual([
+      'row 3, occupantLoad: Occupant load served cannot be below 0 people. The row was left out.',
+      'row 4, mark: Mark 101 stands in row 2 and again in row 4. The row was left out.',
+      expect.stringMatching(
+        /^row 5, latch: Latch or exit device cannot be “glue”; it may be .* The row was left out\.$/,
+      ),
+      '',
+    ]);
+  });
+
+  it('reads semicolons and a byte-order mark', () => {
+    const { status, stdout } = run(file(`\uFEFF${header}101,${good}`.replaceAll(',', ';')));
+    expect(status).toBe(0);
+    expect(lines(stdout)).toMatchObject([{ mark: '101' }]);
+  });
+
+  it('sets damaged openings of a project file aside and ends with 1', () => {
+    const openings = {
+      a: {
+        id: 'a',
+        mark: '1',
+        floorId: null,
+        fromSpaceId: null,
+        toSpaceId: null,
+        facts: { doorType: { is: 'known', value: 'hole' } },
+        notes: '',
+        override: null,
+        review: null,
+      },
+    };
+    const project = {
+      id: 'p',
+      name: 'P',
+      preparedBy: '',
+      jurisdiction: '',
+      notes: '',
+      basis: { ibc: 2021, nfpa101: null, nec: null, nfpa72: null },
+      amendments: [],
+      building: {},
+      weights: { security: 1, simplicity: 1, effort: 1, cost: 1, durability: 1, appearance: 1, power: 1 },
+      floors: {},
+      spaces: {},
+      openings,
+    };
+    const { status, stdout, stderr } = run(
+      file(JSON.stringify({ format: 'latchward-project', formatVersion: 1, project }), 'json'),
+    );
+    expect(status).toBe(1);
+    expect(lines(stdout)).toHaveLength(1);
+    expect(stderr).toContain('1, doorType:');
+  });
+
+  const wide = Buffer.from(`\uFEFF${header}101,${good}`, 'utf16le');
+  it.each<[string, string | Uint8Array, string]>([
+    ['broken JSON', '{"format": "latchward-project", ', 'not readable as JSON'],
+    [
+      'a newer format',
+      '{"format":"latchward-project","formatVersion":999,"project":{}}',
+      'newer version (format 999',
+    ],
+    ['another program’s JSON', '[1, 2]', 'not a Latchward project file'],
+    ['an empty file', '', 'The file is empty.'],
+    ['UTF-16', wide, 'UTF-16; save it as CSV or JSON in UTF-8'],
+    ['an old code page', Uint8Array.of(0x6d, 0x61, 0x72, 0x6b, 0x0a, 0xe9, 0x2c), 'not in UTF-8'],
+    ['a table without marks', 'a,b\n1,2\n', 'No row names the columns'],
+  ])('ends with 2 and one sentence on %s', (_name, content, says) => {
+    const { status, stdout, stderr } = run(file(content));
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toContain(says);
+    expect(stderr.trim().split('\n')).toHaveLength(1);
+  });
+
+  it('ends with 2 without a file, with an unknown option or with a file that is not there', () => {
+    expect(run()).toMatchObject({ status: 2, stderr: expect.stringContaining('Usage:') });
+    expect(run('--colour')).toMatchObject({ status: 2 });
+    expect(run('nowhere.json')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('cannot be read'),
+    });
+  });
+});
+
+describe('the code basis on the command line', () => {
+  const start = { ibc: 2021, nfpa101: null, nec: 2020, nfpa72: 2019 } as const;
+  it('changes only the books that are named', () => {
+    expect(readBasis('nfpa101-2024, ibc-none', start)).toEqual({
+      ok: true,
+      basis: { ...start, ibc: null, nfpa101: 2024 },
+    });
+  });
+  it('refuses a book or year nobody entered', () => {
+    expect(readBasis('ubc1997', start)).toMatchObject({ ok: false });
+    expect(readBasis('ibc2020', start)).toMatchObject({
+      ok: false,
+      says: expect.stringContaining('2018, 2021'),
+    });
+  });
+});

@@ -1,0 +1,95 @@
+import { readFileSync, writeSync } from 'node:fs';
+import process from 'node:process';
+import { parseArgs } from 'node:util';
+import { decideAll } from '../domain/decide/decide.ts';
+import { openingsInOrder } from '../domain/model/project.ts';
+import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
+import { readBasis } from './basis.ts';
+import { readText } from './readText.ts';
+import { loadProject } from './source.ts';
+
+/**
+ * Decides every opening of a project file or a CSV schedule: one JSON object per opening on standard output,
+ * problems as sentences on standard error. Ends with 0, with 1 when a record was left out, with 2 when the file
+ * or the call could not be read.
+ */
+const usage = 'Usage: npm run --silent assess -- FILE [--basis ibc2021,nfpa101-2021] [--pretty]';
+const unreadable = 2;
+
+function say(sentence: string): void {
+  process.stderr.write(`${sentence}\n`);
+}
+
+function readCall() {
+  try {
+    return parseArgs({
+      allowPositionals: true,
+      options: { basis: { type: 'string' }, pretty: { type: 'boolean' }, help: { type: 'boolean' } },
+    });
+  } catch (error) {
+    say(error instanceof Error ? error.message : String(error));
+    return undefined;
+  }
+}
+
+function readBytes(file: string): Uint8Array | undefined {
+  try {
+    return readFileSync(file);
+  } catch (error) {
+    say(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
+    return undefined;
+  }
+}
+
+function main(): number {
+  const call = readCall();
+  const file = call?.positionals[0];
+  if (call?.values.help) {
+    process.stdout.write(`${usage}\n`);
+    return 0;
+  }
+  if (!call || file === undefined || call.positionals.length > 1) {
+    say(usage);
+    return unreadable;
+  }
+  const bytes = readBytes(file);
+  if (!bytes) return unreadable;
+  const text = readText(bytes);
+  const source = text.ok ? loadProject(text.text) : text;
+  if (!source.ok) {
+    say(`${file}: ${source.says}`);
+    return unreadable;
+  }
+  const basis = readBasis(call.values.basis ?? '', source.project.basis);
+  if (call.values.basis !== undefined && !basis.ok) {
+    say(basis.says);
+    return unreadable;
+  }
+  for (const problem of source.problems) say(problem);
+  const project = basis.ok ? { ...source.project, basis: basis.basis } : source.project;
+  const decisions = decideAll(project);
+  let lines = '';
+  for (const opening of openingsInOrder(project)) {
+    const decision = decisions.get(opening.id);
+    if (decision) lines += `${recordLine(decisionRecord(opening, decision), call.values.pretty)}\n`;
+  }
+  writeAll(lines);
+  return source.refused > 0 ? 1 : 0;
+}
+
+/** In whole before the process ends: a pipe takes only so much at once. */
+function writeAll(text: string): void {
+  let rest = Buffer.from(text, 'utf8');
+  while (rest.length > 0) {
+    try {
+      rest = rest.subarray(writeSync(1, rest));
+    } catch (error) {
+      const code = (error as NodeJS.ErrnoException).code;
+      // The reader went away, as `head` does: nothing more is wanted.
+      if (code === 'EPIPE') return;
+      if (code !== 'EAGAIN') throw error;
+    }
+  }
+}
+
+process.exitCode = main();

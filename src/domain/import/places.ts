@@ -1,0 +1,141 @@
+import type { Floor, Project, Space } from '../model/project.ts';
+import type { Said } from './architect.ts';
+import type { Role } from './headers.ts';
+import { isWay, spaceKindOf } from './rooms.ts';
+import { oneSpelling } from './values.ts';
+
+export interface Places {
+  readonly floorId: string | null;
+  readonly fromSpaceId: string | null;
+  readonly toSpaceId: string | null;
+  readonly from: Room | undefined;
+  readonly to: Room | undefined;
+}
+export interface Room {
+  readonly name: string;
+  readonly said: Said;
+  readonly kind: Space['kind'];
+}
+
+const outsideName = 'Outside';
+const ordinals = [
+  'ground',
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
+
+/** Floor names that say their place; undefined when they do not. */
+export function levelIn(name: string): number | undefined {
+  const plain = oneSpelling(name);
+  const ordinal = ordinals.findIndex((word) => plain.startsWith(word));
+  if (ordinal >= 0) return ordinal;
+  const basement = /^(?:b|basement) ?(\d*)$/.exec(plain);
+  if (basement) return -Number(basement[1] === '' ? 1 : basement[1]);
+  const number = /^(?:level|floor|l|storey|story)? ?(-?\d+)(?:st|nd|rd|th)?(?: floor| level)?$/.exec(plain);
+  return number ? Number(number[1]) : undefined;
+}
+
+/** Collects floors and spaces by name, taking those the project already has. */
+export class PlaceBook {
+  readonly floors: Floor[] = [];
+  readonly spaces: Space[] = [];
+  readonly #floorByName = new Map<string, string>();
+  readonly #spaceByName = new Map<string, string>();
+  readonly #levels = new Set<number>();
+  readonly #newId: () => string;
+
+  constructor(into: Pick<Project, 'floors' | 'spaces'>, newId: () => string) {
+    this.#newId = newId;
+    for (const floor of Object.values(into.floors)) {
+      this.#floorByName.set(oneSpelling(floor.name), floor.id);
+      this.#levels.add(floor.level);
+    }
+    for (const space of Object.values(into.spaces)) {
+      this.#spaceByName.set(spaceKey(space.floorId, space.name), space.id);
+    }
+  }
+
+  read(cells: readonly Said[], exterior: boolean): Places {
+    const level = saidBy(cells, 'level');
+    const floorId = level ? this.#floor(level.text) : null;
+    const first = roomOf(saidBy(cells, 'room'), saidBy(cells, 'roomNumber'));
+    const second = roomOf(saidBy(cells, 'adjoining'), saidBy(cells, 'adjoiningNumber'));
+    // Columns called from and to say which side is which; only "room" and "adjoining room" do not.
+    const told = [first, second].some((room) => room !== undefined && /^(from|to)\b/i.test(room.said.header));
+    const [to, from] = told ? [first, second] : sides(first, second);
+    return {
+      floorId,
+      from,
+      to,
+      toSpaceId: to ? this.#space(to, floorId) : null,
+      fromSpaceId: from ? this.#space(from, floorId) : exterior && to ? this.#outside() : null,
+    };
+  }
+
+  #floor(text: string): string {
+    const key = oneSpelling(text);
+    const before = this.#floorByName.get(key);
+    if (before !== undefined) return before;
+    let level = levelIn(text);
+    // A name without a place, or a second one for it, goes above what is there: two floors never share a level.
+    if (level === undefined || this.#levels.has(level)) level = Math.max(0, ...this.#levels) + 1;
+    const floor: Floor = { id: this.#newId(), name: text.trim(), level };
+    this.#levels.add(level);
+    this.#floorByName.set(key, floor.id);
+    this.floors.push(floor);
+    return floor.id;
+  }
+
+  #space(room: Room, floorId: string | null): string {
+    const onFloor = room.kind === 'outside' ? null : floorId;
+    return this.#spaceNamed(room.name, room.kind, onFloor);
+  }
+
+  #outside(): string {
+    return this.#spaceNamed(outsideName, 'outside', null);
+  }
+
+  #spaceNamed(name: string, kind: Space['kind'], floorId: string | null): string {
+    const key = spaceKey(floorId, name);
+    const before = this.#spaceByName.get(key);
+    if (before !== undefined) return before;
+    const space: Space = { id: this.#newId(), name, floorId, kind, securityLevel: null, occupantLoad: null };
+    this.#spaceByName.set(key, space.id);
+    this.spaces.push(space);
+    return space.id;
+  }
+}
+
+function spaceKey(floorId: string | null, name: string): string {
+  return JSON.stringify([floorId, oneSpelling(name)]);
+}
+
+function saidBy(cells: readonly Said[], role: Role): Said | undefined {
+  return cells.find((cell) => cell.role === role && cell.text.trim() !== '');
+}
+
+function roomOf(name: Said | undefined, number: Said | undefined): Room | undefined {
+  const said = name ?? number;
+  if (!said) return undefined;
+  const words = [name?.text.trim(), number?.text.trim()].filter((part) => part !== undefined && part !== '');
+  return { name: words.join(' '), said, kind: name ? spaceKindOf(name.text) : 'room' };
+}
+
+/**
+ * People leave from the room named first; the card is shown in the adjoining one. Written the other way round,
+ * with the way first and the room beside it, the two are turned. A stair is always the side one arrives on.
+ */
+function sides(first: Room | undefined, second: Room | undefined): [Room | undefined, Room | undefined] {
+  if (!first || !second) return [first, second];
+  if (isWay(first.kind) && !isWay(second.kind)) return [second, first];
+  if (first.kind === 'stair' && second.kind === 'corridor') return [second, first];
+  return [first, second];
+}

@@ -1,0 +1,47 @@
+import type { Fact } from '../../domain/model/fact.ts';
+import { factKeys, type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import { type Opening, openingsInOrder, type Project } from '../../domain/model/project.ts';
+import { csvText } from './cells.ts';
+
+type AnyFact = Fact<string | number | boolean>;
+
+/**
+ * The survey as a file that can be read back: one column per fact that any opening has, under its key. A value
+ * that is only assumed says so in its cell; "unknown" was asked without an answer; empty was never asked.
+ */
+export function factsCsv(project: Project): string {
+  const openings = openingsInOrder(project);
+  const keys = factKeys.filter((key) => openings.some((opening) => factOf(opening, key) !== undefined));
+  return csvText(
+    ['mark', 'floor', 'from', 'to', ...keys, 'notes'],
+    openings.map((opening) => [
+      opening.mark,
+      nameOf(project.floors, opening.floorId),
+      nameOf(project.spaces, opening.fromSpaceId),
+      nameOf(project.spaces, opening.toSpaceId),
+      ...keys.map((key) => factCell(key, factOf(opening, key))),
+      opening.notes,
+    ]),
+  );
+}
+
+function factOf(opening: Opening, key: FactKey): AnyFact | undefined {
+  return opening.facts[key] as AnyFact | undefined;
+}
+
+function factCell(key: FactKey, fact: AnyFact | undefined): string {
+  if (fact === undefined) return '';
+  if (fact.is === 'unknown') return 'unknown';
+  const text = inCell(key, fact.value);
+  return fact.is === 'assumed' ? `${text} (assumed: ${fact.from})` : text;
+}
+
+function inCell(key: FactKey, value: string | number | boolean): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  const unit = fieldInfo(key).unit;
+  return typeof value === 'number' && unit !== undefined ? `${value} ${unit}` : String(value);
+}
+
+function nameOf(things: Readonly<Record<string, { readonly name: string }>>, id: string | null): string {
+  return id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
+}

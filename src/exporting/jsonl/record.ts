@@ -1,0 +1,80 @@
+import { basisInWords } from '../../domain/codes/basis.ts';
+import type { Decision } from '../../domain/decide/decision.ts';
+import type { Step } from '../../domain/decide/ruleBook.ts';
+import { signOffReasons } from '../../domain/decide/signOff.ts';
+import { stepInWords } from '../../domain/decide/words.ts';
+import { standingCaution } from '../../domain/explain/cautions.ts';
+import type { FactKey } from '../../domain/model/fields.ts';
+import { missingKeys } from '../../domain/schedules/missing.ts';
+import type { Opening } from '../../domain/model/project.ts';
+
+export interface SaidByRule {
+  readonly rule: string;
+  readonly says: string;
+  readonly cites: readonly string[];
+}
+
+/** One opening's decision for another program: one JSON object, ids where a program compares, words beside them. */
+export interface DecisionRecord {
+  readonly mark: string;
+  readonly state: Decision['state'];
+  readonly device: string | null;
+  readonly failMode: string | null;
+  readonly release: string | null;
+  /** Points of 100, to a tenth. */
+  readonly score: number | null;
+  readonly signOff: readonly {
+    readonly grade: string;
+    readonly rule: string | null;
+    readonly says: string;
+  }[];
+  readonly requires: readonly (SaidByRule & { readonly items: readonly string[] })[];
+  readonly cautions: readonly SaidByRule[];
+  readonly findings: readonly (SaidByRule & { readonly field: string; readonly severity: string })[];
+  /** Keys of unknown facts on which something still waits. */
+  readonly missing: readonly FactKey[];
+  /** How many arrangements the rules and the door ruled out. */
+  readonly rejected: number;
+  readonly basis: string;
+  readonly caution: string;
+}
+
+export function decisionRecord(opening: Opening, decision: Decision): DecisionRecord {
+  const { chosen } = decision;
+  const said = (step: Step): SaidByRule => {
+    const { ruleId, sentence, cites } = stepInWords(step, decision);
+    return { rule: ruleId, says: sentence, cites };
+  };
+  return {
+    mark: opening.mark,
+    state: decision.state,
+    device: chosen?.candidate.deviceId ?? null,
+    failMode: chosen?.candidate.failMode ?? null,
+    release: chosen?.candidate.release ?? null,
+    score: chosen ? chosen.score.tenths / 10 : null,
+    signOff: signOffReasons(decision).map((reason) => ({
+      grade: reason.grade,
+      rule: reason.ruleId ?? null,
+      says: reason.sentence,
+    })),
+    requires: decision.requires.map((step) => ({
+      ...said(step),
+      items: step.clause.effect === 'require' ? step.clause.items : [],
+    })),
+    cautions: decision.cautions.map(said),
+    findings: decision.findings.map((step) => ({
+      ...said(step),
+      field: step.clause.effect === 'finding' ? step.clause.field : '',
+      severity: step.clause.effect === 'finding' ? step.clause.severity : '',
+    })),
+    missing: missingKeys(decision),
+    rejected: decision.rejected.length,
+    basis: basisInWords(decision.basis),
+    caution: standingCaution,
+  };
+}
+
+/** One line, without a line break inside: JSON escapes those of the text. */
+export function recordLine(record: DecisionRecord, pretty = false): string {
+  return JSON.stringify(record, null, pretty ? 2 : undefined);
+}
