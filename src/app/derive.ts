@@ -1,4 +1,3 @@
-import { decide } from '../domain/decide/decide.ts';
 import { type Opening, openingsInOrder, type Project } from '../domain/model/project.ts';
 
 /**
@@ -60,6 +59,3 @@ export function rememberForAll<T>(
       new Map(orderedOpenings(project).map((opening) => [opening.id, answerFor(project, opening)])),
   );
 }
-
-export const decisionFor = rememberByIdentity(decide);
-export const decisions = rememberForAll(decisionFor);

@@ -46,6 +46,8 @@ export type Told<T = object> = ({ readonly ok: true } & T) | { readonly ok: fals
 export interface App {
   readonly store: AppStore;
   readonly preferences: PreferenceBox;
+  /** Ids for new floors, spaces and openings; works where `crypto.randomUUID` is missing. */
+  readonly newId: NewId;
   /** Opens the last project, or the demo where nothing is stored. Until it ends, `session.ready` is false. */
   readonly start: () => Promise<void>;
   readonly flush: () => Promise<void>;
@@ -85,7 +87,7 @@ export function createApp(needs: AppNeeds = {}): App {
     clock,
     ids,
     by: () => preferences.get('yourName'),
-    onCommand: (command, project) => autosave.changed(project, command),
+    onCommand: (command, project, joinsLast) => autosave.changed(project, command, joinsLast),
     ready: false,
   });
   const shown = () => store.getState().document.project;
@@ -309,6 +311,7 @@ export function createApp(needs: AppNeeds = {}): App {
   return {
     store,
     preferences,
+    newId: ids,
     start: () =>
       inTurn(async () => {
         stopWatching = watchLeaving(

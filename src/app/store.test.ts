@@ -6,7 +6,7 @@ import { newOpening, newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { anEdit, aProject } from '../domain/testing/arbitraries.ts';
 import { countingIds, steppingClock } from './clock.ts';
-import { decisions } from './derive.ts';
+import { allDecisions } from './decisions.ts';
 import { type AppState, createAppStore, historyLimit } from './store.ts';
 
 function house(): Project {
@@ -32,7 +32,7 @@ function bench(project = house(), by = 'R. Vega') {
 function inNames(project: Project) {
   const rules = (steps: readonly { readonly rule: { readonly id: string } }[]) =>
     steps.map((step) => step.rule.id);
-  return [...decisions(project)].map(([id, answer]) => ({
+  return [...allDecisions(project)].map(([id, answer]) => ({
     id,
     state: answer.state,
     chosen: answer.chosen?.candidate.id,
@@ -113,6 +113,39 @@ describe('undo and redo', () => {
     expect(app().document.past).toHaveLength(historyLimit);
     for (let count = 0; count < historyLimit + 20; count += 1) app().undo();
     expect(now().notes).toBe('note 19');
+  });
+});
+
+describe('typing', () => {
+  const type = (app: AppState, value: string) =>
+    app.dispatch('Notes of 101', [{ kind: 'setOpening', id: 'a', field: 'notes', value }], 'notes of a');
+
+  test('is kept with every key, and is one step to undo and to redo', () => {
+    const { app, now } = bench();
+    app().dispatch('Notes', [{ kind: 'setProject', field: 'notes', value: 'before' }]);
+    for (const text of ['s', 'st', 'sti', 'stic', 'stick']) {
+      type(app(), text);
+      expect(now().openings['a']?.notes).toBe(text);
+    }
+    app().undo();
+    expect(now().openings['a']?.notes).toBe('');
+    expect(now().notes).toBe('before');
+    app().redo();
+    expect(now().openings['a']?.notes).toBe('stick');
+  });
+
+  test('after anything else is a step of its own', () => {
+    const { app, now } = bench();
+    type(app(), 'one');
+    app().dispatch('Notes', [{ kind: 'setProject', field: 'notes', value: 'between' }]);
+    type(app(), 'one two');
+    app().undo();
+    expect(now().openings['a']?.notes).toBe('one');
+    app().redo();
+    app().undo();
+    type(app(), 'one three');
+    app().undo();
+    expect(now().openings['a']?.notes).toBe('one');
   });
 });
 

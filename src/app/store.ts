@@ -18,6 +18,8 @@ export type { SavingState } from '../storage/autosave.ts';
 export interface Step {
   readonly command: Command;
   readonly inverse: readonly Edit[];
+  /** Names the field that is being typed into: the next edit of the same name becomes part of this step. */
+  readonly typing?: string | undefined;
 }
 
 /** Saved and undoable. */
@@ -74,8 +76,12 @@ export interface AppState {
   readonly session: SessionSlice;
   readonly saving: SavingState;
 
-  /** The only way to change the project. */
-  readonly dispatch: (label: string, edits: readonly Edit[]) => Dispatched;
+  /**
+   * The only way to change the project. With `typing`, a name for one field and one visit of it, every key can be
+   * dispatched (so that nothing typed waits for a blur that never comes) and all of it is one step to undo.
+   * Edits of one name must set the same field.
+   */
+  readonly dispatch: (label: string, edits: readonly Edit[], typing?: string) => Dispatched;
   readonly undo: () => Dispatched;
   readonly redo: () => Dispatched;
 
@@ -99,7 +105,7 @@ export interface StoreNeeds {
   readonly ids: NewId;
   readonly by: () => string;
   /** Called after every change, undo and redo included, with what goes into the log. */
-  readonly onCommand?: (command: Command, project: Project) => void;
+  readonly onCommand?: (command: Command, project: Project, joinsLast: boolean) => void;
   readonly ready?: boolean;
 }
 
@@ -116,25 +122,24 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       return saving.kind === 'readOnly' ? { ok: false, says: saving.says, problem: null } : undefined;
     };
 
-    /** Applies and logs; `move` says where the step goes in the history. Undo and redo go to states that were. */
-    const apply = (
-      label: string,
-      edits: readonly Edit[],
-      move: (slice: DocumentSlice, step: Step) => Omit<DocumentSlice, 'project'>,
-      again: 'new' | 'again' = 'again',
-      at = needs.clock(),
-      by = needs.by(),
-    ): Dispatched => {
+    type Move = (slice: DocumentSlice, step: Step) => Omit<DocumentSlice, 'project'>;
+
+    /** Applies and logs; `move` says where the step goes in the history. */
+    const apply = (command: Command, move: Move, takingBack: boolean, joinsLast = false): Dispatched => {
       const before = get().document;
-      const applied = applyEdits(before.project, edits, again === 'again');
+      const applied = applyEdits(before.project, command.edits, takingBack);
       if (!applied.ok) {
         return { ok: false, says: commandProblemInWords(applied.problem), problem: applied.problem };
       }
-      const command: Command = { id: needs.ids(), at, by, label, edits: [...edits] };
       const step: Step = { command, inverse: applied.inverse };
       set({ document: { project: applied.project, ...move(before, step) } });
-      needs.onCommand?.(command, applied.project);
+      needs.onCommand?.(command, applied.project, joinsLast);
       return { ok: true, changed: true };
+    };
+    const commandOf = (label: string, edits: readonly Edit[], stamp = false): Command => {
+      const [at, by] = [needs.clock(), needs.by()];
+      // Undo brings facts back with the stamps they had.
+      return { id: needs.ids(), at, by, label, edits: stamp ? [...stamped(edits, at, by)] : [...edits] };
     };
 
     return {
@@ -148,20 +153,18 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       },
       saving: { kind: 'saved' },
 
-      dispatch: (label, edits) => {
+      dispatch: (label, edits, typing) => {
         const refused = refusal();
         if (refused) return refused;
-        const { project } = get().document;
+        const { project, past } = get().document;
         if (edits.every((edit) => changesNothing(project, edit))) return { ok: true, changed: false };
-        const [at, by] = [needs.clock(), needs.by()];
-        return apply(
-          label,
-          stamped(edits, at, by),
-          (slice, step) => ({ past: [...slice.past, step].slice(-historyLimit), future: [] }),
-          'new',
-          at,
-          by,
-        );
+        const last = past.at(-1);
+        const joinsLast = typing !== undefined && last?.typing === typing;
+        const move: Move = (_slice, step) =>
+          joinsLast && last
+            ? { past: [...past.slice(0, -1), { ...step, typing, inverse: last.inverse }], future: [] }
+            : { past: [...past, { ...step, typing }].slice(-historyLimit), future: [] };
+        return apply(commandOf(label, edits, true), move, false, joinsLast);
       },
 
       undo: () => {
@@ -169,10 +172,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         if (refused) return refused;
         const last = get().document.past.at(-1);
         if (!last) return { ok: true, changed: false };
-        return apply(`Undo: ${last.command.label}`, last.inverse, (slice) => ({
-          past: slice.past.slice(0, -1),
-          future: [...slice.future, last],
-        }));
+        const move: Move = ({ past, future }) => ({ past: past.slice(0, -1), future: [...future, last] });
+        return apply(commandOf(`Undo: ${last.command.label}`, last.inverse), move, true);
       },
 
       redo: () => {
@@ -180,10 +181,11 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         if (refused) return refused;
         const next = get().document.future.at(-1);
         if (!next) return { ok: true, changed: false };
-        return apply(`Redo: ${next.command.label}`, next.command.edits, (slice) => ({
-          past: [...slice.past, next].slice(-historyLimit),
-          future: slice.future.slice(0, -1),
-        }));
+        const move: Move = ({ past, future }) => ({
+          past: [...past, next].slice(-historyLimit),
+          future: future.slice(0, -1),
+        });
+        return apply(commandOf(`Redo: ${next.command.label}`, next.command.edits), move, true);
       },
 
       goTo: (page) => set(({ session }) => ({ session: { ...session, page } })),

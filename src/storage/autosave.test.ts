@@ -48,6 +48,48 @@ describe('autosave', () => {
     expect(last()).toMatchObject({ document: 'ab', entries: ['1', '2'] });
   });
 
+  test('typing without a pause is saved every two seconds all the same', async () => {
+    const { autosave, pass, writes, last } = bench();
+    autosave.begin();
+    for (let key = 0; key < 10; key += 1) {
+      autosave.changed(`text ${key}`);
+      // oxlint-disable-next-line no-await-in-loop
+      await pass(210);
+    }
+    expect(writes.map((write) => write.document)).toEqual(['text 9']);
+    autosave.changed('text 10');
+    await last().end({ ok: true });
+    await pass(400);
+    expect(last().document).toBe('text 10');
+  });
+
+  test('an entry that joins the last one takes its place, unless that is being written', async () => {
+    const { autosave, pass, last } = bench();
+    autosave.begin();
+    autosave.changed('', 'other');
+    autosave.changed('s', 's');
+    autosave.changed('st', 'st', true);
+    await pass(400);
+    expect(last().entries).toEqual(['other', 'st']);
+    autosave.changed('sti', 'sti', true);
+    autosave.changed('stic', 'stic', true);
+    await last().end({ ok: true });
+    await pass(400);
+    expect(last().entries).toEqual(['stic']);
+  });
+
+  test('two flushes at once write once', async () => {
+    const { autosave, settle, writes, last } = bench();
+    autosave.begin();
+    autosave.changed('a');
+    const both = [autosave.flush(), autosave.flush()];
+    await settle();
+    expect(writes).toHaveLength(1);
+    await last().end({ ok: true });
+    await Promise.all(both);
+    expect(writes).toHaveLength(1);
+  });
+
   test('"saved" is said only after the write has ended', async () => {
     const { autosave, pass, last, now, shown } = bench();
     autosave.begin();

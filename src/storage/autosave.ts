@@ -27,6 +27,8 @@ export interface AutosaveNeeds<Document, Entry> {
   readonly timers?: Timers;
   /** Typing is saved when it pauses this long, in milliseconds. */
   readonly pause?: number;
+  /** Typing without a pause is saved after this long, in milliseconds. */
+  readonly atLatest?: number;
   /** Waits between tries after a failure, in milliseconds; the last one repeats. */
   readonly backoff?: readonly number[];
 }
@@ -35,8 +37,11 @@ export interface Autosave<Document, Entry> {
   readonly state: () => SavingState;
   /** From here on it may write. Before the first load a write would put an empty document over the stored one. */
   readonly begin: () => void;
-  /** Hands over the newest document; log entries pile up until a write has taken them. */
-  readonly changed: (document: Document, entry?: Entry) => void;
+  /**
+   * Hands over the newest document; log entries pile up until a write has taken them. An entry that joins the
+   * last one takes its place, so that typing a sentence does not log every key.
+   */
+  readonly changed: (document: Document, entry?: Entry, joinsLast?: boolean) => void;
   /** Writes now what is unsaved; resolves when nothing is left to write, or when writing failed. */
   readonly flush: () => Promise<void>;
   readonly unsaved: () => boolean;
@@ -58,7 +63,10 @@ export function createAutosave<Document, Entry>(
   /** Set while something is unsaved. Always the whole document, so no failed write can leave a gap. */
   let newest: { readonly document: Document } | undefined;
   let entries: readonly Entry[] = [];
+  /** How many of the entries a running write has taken. */
+  let inWrite = 0;
   let timer: unknown;
+  let latest: unknown;
   let running: Promise<void> | undefined;
   let tries = 0;
   /** Raised by `replaced`: the end of a write that began before it must not report anything. */
@@ -71,13 +79,19 @@ export function createAutosave<Document, Entry>(
   const stopTimer = () => {
     if (timer !== undefined) timers.clear(timer);
     timer = undefined;
+    if (latest !== undefined) timers.clear(latest);
+    latest = undefined;
+  };
+  /** Waits for a pause in typing, but not for ever. */
+  const writeSoon = () => {
+    show({ kind: 'waiting' });
+    if (timer !== undefined) timers.clear(timer);
+    timer = timers.set(() => void writeNow(), needs.pause ?? 400);
+    latest ??= timers.set(() => void writeNow(), needs.atLatest ?? 2_000);
   };
   const writeIn = (milliseconds: number) => {
     stopTimer();
-    timer = timers.set(() => {
-      timer = undefined;
-      void writeNow();
-    }, milliseconds);
+    timer = timers.set(() => void writeNow(), milliseconds);
   };
 
   async function attempt(): Promise<void> {
@@ -86,7 +100,9 @@ export function createAutosave<Document, Entry>(
     const [takenEntries, begun] = [entries, era];
     // A failure stays on screen while it is tried again; "saving" would hide it for seconds at a time.
     if (state.kind !== 'failed') show({ kind: 'saving' });
+    inWrite = takenEntries.length;
     const written = await tryToWrite(taken.document, takenEntries);
+    inWrite = 0;
     if (begun !== era) {
       // The write belonged to a document that was replaced; what was edited since still has to go out.
       if (mayWrite && newest) writeIn(0);
@@ -113,8 +129,7 @@ export function createAutosave<Document, Entry>(
     }
     if (newest) {
       // Edited while the write ran.
-      show({ kind: 'waiting' });
-      writeIn(needs.pause ?? 400);
+      writeSoon();
     } else show({ kind: 'saved' });
   }
 
@@ -152,17 +167,17 @@ export function createAutosave<Document, Entry>(
     begin: () => {
       mayWrite = true;
       tries = 0;
-      if (newest) {
-        show({ kind: 'waiting' });
-        writeIn(needs.pause ?? 400);
-      } else show({ kind: 'saved' });
+      if (newest) writeSoon();
+      else show({ kind: 'saved' });
     },
-    changed: (document, entry) => {
+    changed: (document, entry, joinsLast = false) => {
       newest = { document };
-      if (entry !== undefined) entries = [...entries, entry];
+      if (entry !== undefined) {
+        const kept = joinsLast && entries.length > inWrite ? entries.slice(0, -1) : entries;
+        entries = [...kept, entry];
+      }
       if (!mayWrite || state.kind === 'failed' || running) return;
-      show({ kind: 'waiting' });
-      writeIn(needs.pause ?? 400);
+      writeSoon();
     },
     flush: async () => {
       await running;
@@ -181,6 +196,7 @@ export function createAutosave<Document, Entry>(
       stopTimer();
       newest = undefined;
       entries = [];
+      inWrite = 0;
     },
   };
 }
