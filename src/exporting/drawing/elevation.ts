@@ -83,8 +83,8 @@ function dimensions(
   const unit = sketch.scale;
   const [outer, inner] =
     subject.lockSide === 1
-      ? [0.28 * unit, 0.58 * unit]
-      : [(size.width - 0.14) * unit, (size.width - 0.44) * unit];
+      ? [0.28 * unit, 0.62 * unit]
+      : [(size.width - 0.14) * unit, (size.width - 0.5) * unit];
   dimensionAcross(
     sketch,
     placed.left,

@@ -30,6 +30,7 @@ export const letterHeight = 0.17;
 export const lineHeight = letterHeight * 1.2;
 const labelColumn = 1.4;
 const numberColumn = 0.4;
+const dimensionColumn = 0.74;
 
 /** Free at the foot for the dimension, before the caption begins. */
 export const footing = 0.54;
@@ -49,7 +50,12 @@ export function margins(size: DrawingSize, labelSide: 1 | -1, captionLines: numb
   if (size.labels === 'none') return { left: 0.06, right: 0.06, top: 0.06, bottom: 0.06 };
   const labels = labelColumnOf(size);
   const bottom = footing + captionLines * lineHeight + 0.06;
-  return { left: labelSide === 1 ? 0.68 : labels, right: labelSide === 1 ? labels : 0.68, top: 0.1, bottom };
+  return {
+    left: labelSide === 1 ? dimensionColumn : labels,
+    right: labelSide === 1 ? labels : dimensionColumn,
+    top: 0.1,
+    bottom,
+  };
 }
 
 export function labelColumnOf(size: DrawingSize): number {

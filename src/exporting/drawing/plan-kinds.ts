@@ -24,6 +24,8 @@ export function reachOf(subject: Subject, sensor: boolean): { up: number; down: 
     case 'turnstile':
     case 'turnstileSecurity':
       return { up: Math.max(24, w * 0.6), down: Math.max(24, w * 0.6, things.down) };
+    case 'gateSlide':
+      return { up: things.up, down: Math.max(things.down, w * 0.16) };
     case 'folding':
       return { up: 16, down: things.down };
     default:

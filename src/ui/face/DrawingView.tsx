@@ -19,7 +19,7 @@ export function DrawingView({ drawing, caption }: DrawingViewProps) {
   const id = useId();
   const unit = drawing.frame.width / drawing.paper.width;
   return (
-    <figure className="drawing">
+    <figure className={drawing.labels === 'none' ? 'drawing drawing-thumb' : 'drawing'}>
       <svg
         role="img"
         aria-labelledby={`${id}-title`}
