@@ -1,4 +1,5 @@
 import type { CodeBasis } from '../../src/domain/codes/basis.ts';
+import { silentDefaults } from '../../src/domain/decide/defaults.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 
 /**
@@ -152,6 +153,24 @@ export const bases: readonly CodeBasis[] = [
 
 /** What every opening of the space has in common, so that nothing else keeps it open. */
 const shared: FactValues = {
+  ...(Object.fromEntries(silentDefaults.map((one) => [one.fact, one.value])) as FactValues),
+  exitDirection: 'towardSecure',
+  panicPresent: false,
+  equipmentAmps: 100,
+  equipmentVolts: 480,
+  equipmentWidthFt: 3,
+  overcurrentDevices: false,
+  doorToWorkingSpaceFt: 100,
+  cityKeepsFourStoryLimit: false,
+  cityKeepsPublicDisarm: false,
+  othersLeaveThroughRoom: false,
+  suiteDoor: 'none',
+  mainDoor: false,
+  publicEntrance: false,
+  lobbyHasOtherExit: true,
+  lockFunction: 'storeroom',
+  leafRaceway: true,
+  strikePrep: 'ansi478',
   wallRatingMin: 0,
   wallKind: 'none',
   powerAtDoor: true,

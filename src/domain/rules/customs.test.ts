@@ -6,7 +6,10 @@ import { allRules } from './all.ts';
 const ids = allRules.map((rule) => rule.id);
 
 test('no id is used twice', () => {
-  expect(ids.filter((id, index) => ids.indexOf(id) !== index), 'give the newer rule a new id').toEqual([]);
+  expect(
+    ids.filter((id, index) => ids.indexOf(id) !== index),
+    'give the newer rule a new id',
+  ).toEqual([]);
 });
 
 test('every rule file is in its family’s list', () => {
@@ -22,15 +25,27 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule
   test('cites at least one source', () => {
     expect(rule.cites.length, 'add a cite; for physics cite text("practice", "")').toBeGreaterThan(0);
   });
-  test.each(rule.clauses.map((clause) => [clause.key ?? '', clause] as const))('clause "%s" is complete', (key, clause) => {
-    if (rule.clauses.length > 1) expect(key, 'give each clause a key').not.toBe('');
-    const answers = new Set(rule.cases.filter((one) => (one.clause ?? '') === key).map((one) => one.expect));
-    const wanted = clause.when.op === 'always' ? ['yes'] : ['no', 'unknown', 'yes'];
-    expect([...answers].filter((answer) => wanted.includes(answer)).sort(), 'add the missing case beside the rule').toEqual(wanted);
-    expect(clause.says.endsWith('.'), 'a sentence ends with a full stop').toBe(true);
-    const of = clause.of;
-    if (of) expect(candidates.some((candidate) => matches(of, candidate)), 'the clause speaks of no candidate').toBe(true);
-  });
+  test.each(rule.clauses.map((clause) => [clause.key ?? '', clause] as const))(
+    'clause "%s" is complete',
+    (key, clause) => {
+      if (rule.clauses.length > 1) expect(key, 'give each clause a key').not.toBe('');
+      const answers = new Set(
+        rule.cases.filter((one) => (one.clause ?? '') === key).map((one) => one.expect),
+      );
+      const wanted = clause.when.op === 'always' ? ['yes'] : ['no', 'unknown', 'yes'];
+      expect(
+        [...answers].filter((answer) => wanted.includes(answer)).sort(),
+        'add the missing case beside the rule',
+      ).toEqual(wanted);
+      expect(clause.says.endsWith('.'), 'a sentence ends with a full stop').toBe(true);
+      const of = clause.of;
+      if (of)
+        expect(
+          candidates.some((candidate) => matches(of, candidate)),
+          'the clause speaks of no candidate',
+        ).toBe(true);
+    },
+  );
   test('what rests on memory alone only cautions, asks or refuses on the safe side', () => {
     if (rule.confidence !== 'memory' && rule.confidence !== 'inferred') return;
     const permits = rule.clauses.filter((clause) => clause.effect === 'permit');

@@ -18,7 +18,10 @@ export function slotsFrom(values: FactValues, basis: CodeBasis): Slots {
 }
 
 export function clauseOf(rule: Rule, key: string | undefined): Clause {
-  const clause = key === undefined && rule.clauses.length === 1 ? rule.clauses[0] : rule.clauses.find((one) => one.key === key);
+  const clause =
+    key === undefined && rule.clauses.length === 1
+      ? rule.clauses[0]
+      : rule.clauses.find((one) => one.key === key);
   if (!clause) throw new Error(`${rule.id}: a case names clause "${key}", which is not there.`);
   return clause;
 }

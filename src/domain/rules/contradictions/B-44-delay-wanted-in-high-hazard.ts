@@ -14,7 +14,7 @@ export const B44 = defineRule({
     {
       effect: 'finding',
       field: 'wishDelayedEgress',
-      severity: 'refuse',
+      severity: 'warn',
       when: all(yes('wishDelayedEgress'), yes('groupH')),
       says: 'Delayed egress is wanted in {occupancyGroup}, where nobody may be delayed; check the group or drop the wish.',
     },

@@ -15,7 +15,7 @@ export const B45 = defineRule({
     {
       effect: 'finding',
       field: 'wishDelayedEgress',
-      severity: 'refuse',
+      severity: 'warn',
       when: all(
         ibc(),
         yes('wishDelayedEgress'),

@@ -15,7 +15,7 @@ export const B46 = defineRule({
     {
       effect: 'finding',
       field: 'wishDelayedEgress',
-      severity: 'refuse',
+      severity: 'warn',
       when: all(
         ibc(),
         yes('wishDelayedEgress'),

@@ -14,7 +14,7 @@ export const B47 = defineRule({
     {
       effect: 'finding',
       field: 'wishDelayedEgress',
-      severity: 'refuse',
+      severity: 'warn',
       when: all(yes('wishDelayedEgress'), no('sprinklered'), no('detectionThroughout')),
       says: 'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or drop the wish.',
     },

@@ -15,7 +15,7 @@ export const B50 = defineRule({
     {
       effect: 'finding',
       field: 'wishControlledEgress',
-      severity: 'refuse',
+      severity: 'warn',
       when: all(
         ibc(),
         yes('wishControlledEgress'),

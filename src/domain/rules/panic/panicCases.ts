@@ -13,9 +13,9 @@ export const anyLockWithoutBar: CandidateMatch = {
   family: ['lock', 'magnet', 'bolt'],
   not: { release: ['keyInside'] },
 };
-/** These rely on what is on the leaf: lawful behind an exit device, not behind a lever. */
+/** These rely on what is on the leaf: lawful behind an exit device, not behind a lever or a bare magnet. */
 export const latchNeedsBar: CandidateMatch = {
-  family: ['strike', 'battery', 'mechanical'],
+  family: ['strike', 'battery', 'mechanical', 'delayed'],
   exitDevice: false,
   not: { release: ['keyInside'] },
 };
@@ -50,6 +50,7 @@ export const latchNeedsBarMeant = [
   'strikeCylindrical/safe/none',
   'batteryLock/asIs/free',
   'mechanicalLock/none/free',
+  'delayedMagnet/safe/delayed',
 ];
 export const keyInsideMeant = ['mechanicalLock/none/keyInside', 'gateLock/secure/keyInside'];
 
