@@ -4,6 +4,7 @@ import {
   bank,
   batteryMargin,
   batterySize,
+  batterySizes,
   endOfDischarge,
   ul294StandbyHours,
 } from '../../src/domain/electrical/battery.ts';
@@ -349,8 +350,7 @@ describe('batteries', () => {
       {
         standby: A(amperes),
         standbyHours: qty(hours, 'h'),
-        alarm: A(alarm),
-        alarmHours: qty(alarmHours, 'h'),
+        alarm: { current: A(alarm), hours: qty(alarmHours, 'h') },
       },
       margin,
     );
@@ -384,6 +384,9 @@ describe('batteries', () => {
     expect(ah(0.42, 24, 1.2, 3.8, 0.25)).toBeCloseTo(13.236, 9);
     expect(ah(0.42, 24, undefined, 3.8, 5 / 60)).toBeCloseTo(12.996, 3);
     expect([size(13.236), size(12.996), size(12), size(12.001)]).toEqual([18, 18, 12, 18]);
+  });
+  test('sealed lead-acid sizes of 12 V, 4, 7 and 12 Ah read, the rest from memory', () => {
+    expect(batterySizes).toEqual([1.2, 2.3, 4, 5, 7, 9, 12, 18, 26, 33, 55, 75, 100]);
   });
   test('sealed lead-acid sizes end at 100 Ah: more is divided, never rounded down', () => {
     expect([size(0.1), size(100), size(100.1)]).toEqual([

@@ -11,13 +11,13 @@ export const batterySizes = [1.2, 2.3, 4, 5, 7, 9, 12, 18, 26, 33, 55, 75, 100] 
 export interface Standby {
   readonly standby: Qty<'A'>;
   readonly standbyHours: Qty<'h'>;
-  readonly alarm?: Qty<'A'>;
-  readonly alarmHours?: Qty<'h'>;
+  /** Current and time of the alarm that follows; both or neither. */
+  readonly alarm?: { readonly current: Qty<'A'>; readonly hours: Qty<'h'> };
 }
 
 /** Charge needed, Ah: (I × h + I alarm × h alarm) × margin, ÷ 0.85 where the short-rate option is on. */
 export function ampHours(load: Standby, margin: number = batteryMargin, shortRate = false): Qty<'Ah'> {
-  const bare = load.standby * load.standbyHours + (load.alarm ?? 0) * (load.alarmHours ?? 0);
+  const bare = load.standby * load.standbyHours + (load.alarm ? load.alarm.current * load.alarm.hours : 0);
   return qty((bare * margin) / (shortRate ? shortRateFactor : 1), 'Ah');
 }
 
