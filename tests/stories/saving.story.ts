@@ -1,0 +1,83 @@
+import { readFile } from 'node:fs/promises';
+import { expect, test } from 'playwright/test';
+import { fillDisk, newWindow } from './pages/window.ts';
+
+test('a surveyor whose tab is killed after "Saved" finds everything again', async ({ context }) => {
+  const survey = await newWindow(context);
+  for (const mark of ['ZZ-1', 'ZZ-2', 'ZZ-3']) {
+    await survey.addOpening(mark);
+    await expect(survey.heading(mark)).toBeVisible();
+  }
+  await expect(survey.saving).toContainText('Saved');
+  await survey.kill();
+  const again = await newWindow(context);
+  for (const mark of ['ZZ-1', 'ZZ-2', 'ZZ-3']) {
+    await again.find(mark);
+    await expect(again.row(mark)).toBeVisible();
+  }
+});
+
+test('a surveyor on a full disk is told at once, works on and saves a copy', async ({ context }) => {
+  const survey = await newWindow(context);
+  await expect(survey.saving).toContainText('Saved');
+  await fillDisk(survey.page, true);
+  await survey.addOpening('ZZ-FULL');
+  await expect(survey.saving).toContainText('Not saved');
+  await expect(survey.saving).toContainText('full');
+  await survey.addOpening('ZZ-MORE');
+  await expect(survey.heading('ZZ-MORE')).toBeVisible();
+  const copy = await readFile(await survey.saveCopy(), 'utf8');
+  expect(copy).toContain('ZZ-FULL');
+  expect(copy).toContain('ZZ-MORE');
+  await fillDisk(survey.page, false);
+  await expect(survey.saving).toContainText('Saved', { timeout: 20_000 });
+  await survey.page.close();
+  const again = await newWindow(context);
+  await again.find('ZZ-MORE');
+  await expect(again.row('ZZ-MORE')).toBeVisible();
+});
+
+test('somebody who opens the project twice can only read in the second window, until the first is closed', async ({
+  context,
+}) => {
+  const first = await newWindow(context);
+  await expect(first.saving).toContainText('Saved');
+  const second = await newWindow(context);
+  await expect(second.saving).toContainText('Read only');
+  await expect(second.saving).toContainText('another window');
+  await first.addOpening('ZZ-ONE');
+  await expect(first.saving).toContainText('Saved');
+  await second.find('ZZ-ONE');
+  await expect(second.row('ZZ-ONE')).toBeVisible();
+  await first.page.close();
+  await expect(second.saving).toContainText('Saved');
+  await second.addOpening('ZZ-TWO');
+  await expect(second.saving).toContainText('Saved');
+  await second.find('ZZ-TWO');
+  await expect(second.row('ZZ-TWO')).toBeVisible();
+});
+
+test('somebody who only looks changes nothing in the browser’s store', async ({ context }) => {
+  const looking = await newWindow(context);
+  await expect(looking.saving).toContainText('Saved');
+  const stored = () =>
+    looking.page.evaluate(
+      () =>
+        new Promise<string>((resolve, reject) => {
+          const request = indexedDB.open('latchward');
+          request.addEventListener('error', () => reject(new Error('The database did not open.')));
+          request.addEventListener('success', () => {
+            const all = request.result.transaction('projects').objectStore('projects').getAll();
+            all.addEventListener('success', () => {
+              request.result.close();
+              resolve(JSON.stringify(all.result));
+            });
+          });
+        }),
+    );
+  const before = await stored();
+  await looking.page.reload();
+  await expect(looking.saving).toContainText('Saved');
+  await looking.find('1');
+  expect(await stored()).toBe(before);
+});
