@@ -1,7 +1,7 @@
 import { type DeviceId, devices } from '../../domain/devices/devices.ts';
 import { drawFrame, faceOf, type Placed } from './elevation-swing.ts';
 import { drawLeaf, outline } from './leaf.ts';
-import type { Choice } from './locks.ts';
+import { type Choice, penOfDevice } from './locks.ts';
 import type { Box, Pen } from './scene.ts';
 import { centred, inset, pens, type Sketch } from './sketch.ts';
 import type { Subject } from './subject.ts';
@@ -47,7 +47,11 @@ export function roomOf(subject: Subject): Room {
 /** The electrified part, at the place where this type is held. */
 function lock(sketch: Sketch, deviceId: DeviceId | undefined, x: number, y: number, scale = 1): void {
   if (deviceId === undefined) return;
-  sketch.rect(centred(x, y, sketch.seen(3 * scale, 0.08), sketch.seen(5 * scale, 0.13)), pens.chosen, 'lock');
+  sketch.rect(
+    centred(x, y, sketch.seen(3 * scale, 0.08), sketch.seen(5 * scale, 0.13)),
+    penOfDevice(deviceId),
+    'lock',
+  );
   sketch.label([x, y], devices[deviceId].name);
 }
 
@@ -199,7 +203,6 @@ function revolving(
   }
   sketch.line([middle, top], [middle, floor], pens.cut);
   outline(sketch, drum, subject);
-  sketch.label([middle + w * 0.3, floor - h * 0.15], 'Wings fold when pushed');
   lock(sketch, id, middle, top - 5);
   return { lockEdge: middle + w + 1.5, away: 1, head: top - 10, left, right: left + 2 * w, stops: [] };
 }

@@ -153,7 +153,7 @@ export function drawControl(sketch: Sketch, leaf: Leaf, subject: Subject, levels
       ],
       pens.medium,
     );
-    sketch.label([x, levels.head - 1], words[facts.operator as keyof typeof words]);
+    sketch.label([x, levels.head - 1], words[facts.operator]);
   } else if (facts.closing === 'selfClosing' || facts.closing === 'automaticClosing') {
     const length = Math.min(11, box.width / 3);
     const x = fromHinge(leaf, length * 0.5 + Math.min(3, box.width / 10));

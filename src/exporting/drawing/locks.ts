@@ -2,7 +2,7 @@ import { type DeviceId, devices, type FailMode } from '../../domain/devices/devi
 import type { Release } from '../../domain/devices/candidates.ts';
 import { bar, type Levels } from './hardware.ts';
 import { fromHinge, fromLock, type Leaf, lockward } from './leaf.ts';
-import type { Box } from './scene.ts';
+import type { Box, Pen } from './scene.ts';
 import { centred, pens, type Sketch } from './sketch.ts';
 import { typical } from './subject.ts';
 
@@ -10,6 +10,11 @@ export interface Choice {
   readonly deviceId: DeviceId;
   readonly failMode: FailMode;
   readonly release: Release;
+}
+
+/** Only electrified parts are inked: a lock without power stays open in outline. */
+export function penOfDevice(id: DeviceId): Pen {
+  return devices[id].family === 'mechanical' ? { ...pens.chosen, fill: 'paper' } : pens.chosen;
 }
 
 interface Opening {
@@ -26,7 +31,7 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
   const { levels } = opening;
   const y = levels.hardware;
   const set = (box: Box, hidden = false) => {
-    sketch.rect(box, hidden ? pens.chosenHidden : pens.chosen, 'lock');
+    sketch.rect(box, hidden ? pens.chosenHidden : penOfDevice(choice.deviceId), 'lock');
     sketch.label([box.x + box.width / 2, box.y + box.height / 2], devices[choice.deviceId].name);
   };
   const atHead = Math.min(11, active.box.width / 2);

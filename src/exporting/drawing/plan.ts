@@ -3,7 +3,7 @@ import type { FactValues } from '../../domain/model/fields.ts';
 import { dimensionAcross, measureText, widthMeasure } from './annotate.ts';
 import { captionOf, finish } from './compose.ts';
 import { roomOf } from './elevation-kinds.ts';
-import type { Choice } from './locks.ts';
+import { type Choice, penOfDevice } from './locks.ts';
 import {
   chooseScale,
   type DrawingSize,
@@ -161,7 +161,7 @@ function drawDevice(sketch: Sketch, { deviceId }: Choice, placed: PlanPlaced): v
   const [x, y] = inFrame.has(family) ? placed.inFrame : above ? placed.overhead : placed.onLeaf;
   const side = sketch.seen(2.6, 0.08);
   const box = above ? centred(x, y, sketch.seen(9, 0.2), side) : centred(x, y, side, side);
-  sketch.rect(box, above ? pens.chosenHidden : pens.chosen, 'lock');
+  sketch.rect(box, above ? pens.chosenHidden : penOfDevice(deviceId), 'lock');
   sketch.label([x, y], name);
 }
 

@@ -25,7 +25,7 @@ export function DrawingView({ drawing, caption }: DrawingViewProps) {
         aria-labelledby={`${id}-title`}
         aria-describedby={`${id}-desc`}
         viewBox={`0 0 ${drawing.frame.width} ${drawing.frame.height}`}
-        style={{ '--unit': unit } as React.CSSProperties}
+        style={{ '--unit': unit, '--paper-width': drawing.paper.width } as React.CSSProperties}
       >
         <title id={`${id}-title`}>{drawing.title}</title>
         <desc id={`${id}-desc`}>{drawing.description}</desc>
