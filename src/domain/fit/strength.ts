@@ -53,31 +53,22 @@ export interface StrengthExplained extends LimitingStrength {
 }
 
 type LatchKind = NonNullable<StrengthValues['latch']>;
-type LatchRole = readonly LatchKind[] | 'anyExit' | undefined;
-
 /** Exit devices that stay on the leaf when their trim or latch is electrified. */
 const exitLatches: readonly LatchKind[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
 
-/**
- * Which present latch goes on holding. A strike frees a latch and never replaces it, so it is as strong as that
- * latch; a new lock brings its own latch and a magnet or a bolt needs none.
- */
-function latchesKept(id: DeviceId): LatchRole {
-  switch (id) {
-    case 'strikeMortise':
-      return ['mortise', 'mortiseDeadbolt'];
-    case 'strikeCylindrical':
-      return ['bored', 'boredPlusDeadbolt', 'deadlatch'];
-    case 'strikeRim':
-      return ['rimExit', 'rimPlusRods', 'railExit'];
-    case 'exitTrim':
-    case 'latchRetractionMotor':
-    case 'latchRetractionSolenoid':
-      return 'anyExit';
-    default:
-      return undefined;
-  }
-}
+/** Latches a strike works with. A strike frees a latch and never replaces it, so it is as strong as that latch. */
+const strikeLatches: Readonly<Partial<Record<DeviceId, readonly LatchKind[]>>> = {
+  strikeMortise: ['mortise', 'mortiseDeadbolt'],
+  strikeCylindrical: ['bored', 'boredPlusDeadbolt', 'deadlatch'],
+  strikeRim: ['rimExit', 'rimPlusRods', 'railExit'],
+};
+
+/** Devices that go onto an exit device and keep its latch; any other lock, magnet or bolt needs no present latch. */
+const keepsExitLatch: Readonly<Partial<Record<DeviceId, true>>> = {
+  exitTrim: true,
+  latchRetractionMotor: true,
+  latchRetractionSolenoid: true,
+};
 
 function span<K extends string>(table: Readonly<Partial<Record<K, Band>>>, end: 0 | 1): number {
   const figures = Object.values<Band | undefined>(table).map((band) => band?.[end] ?? 0);
@@ -103,22 +94,26 @@ function latchEnd(kind: LatchKind, actual: number | undefined, end: 0 | 1): numb
     : figure.lbf[end] * engaged(figure.ratedProjectionIn, actual, end);
 }
 
+/** The latch’s end of the band; infinite where no present latch takes part. */
 function latchTerm(id: DeviceId, values: StrengthValues, end: 0 | 1): number {
-  const role = latchesKept(id);
-  if (role === undefined) return noMember[end];
-  const kept = role === 'anyExit' ? exitLatches : role;
   const { latch, latchProjectionIn } = values;
-  if (latch !== undefined) {
-    // An exit device is put on where there is none, and brings its own latch.
-    if (role === 'anyExit' && !kept.includes(latch)) return noMember[end];
-    if (role !== 'anyExit' && !kept.includes(latch) && latch !== 'pushPull' && latch !== 'roller')
-      return misfitLatch[end];
-    return latchEnd(latch, latchProjectionIn, end);
-  }
-  let found = latchEnd(kept[0] as LatchKind, latchProjectionIn, end);
-  for (let index = 1; index < kept.length; index++) {
-    const next = latchEnd(kept[index] as LatchKind, latchProjectionIn, end);
-    found = end === 0 ? Math.min(found, next) : Math.max(found, next);
+  const forStrike = strikeLatches[id];
+  const kept = forStrike ?? (keepsExitLatch[id] ? exitLatches : undefined);
+  if (kept === undefined) return noMember[end];
+  if (latch === undefined) return anyLatchEnd(kept, latchProjectionIn, end);
+  if (kept.includes(latch)) return latchEnd(latch, latchProjectionIn, end);
+  // An exit device is put on where there is none, and brings its own latch.
+  if (forStrike === undefined) return noMember[end];
+  return latch === 'pushPull' || latch === 'roller'
+    ? latchEnd(latch, latchProjectionIn, end)
+    : misfitLatch[end];
+}
+
+function anyLatchEnd(kinds: readonly LatchKind[], actual: number | undefined, end: 0 | 1): number {
+  let found = end === 0 ? Number.POSITIVE_INFINITY : 0;
+  for (const kind of kinds) {
+    const next = latchEnd(kind, actual, end);
+    if (end === 0 ? next < found : next > found) found = next;
   }
   return found;
 }
