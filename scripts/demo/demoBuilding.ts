@@ -1,6 +1,11 @@
 import type { BuildingRows } from './kit.ts';
+import { clinicDoors } from './clinic.ts';
 import { groundDoors } from './ground.ts';
+import { labDoors } from './lab.ts';
 import { officeDoors } from './offices.ts';
+import { parkingDoors } from './parking.ts';
+import { roofDoors } from './roof.ts';
+import { schoolDoors } from './school.ts';
 import { demoFloors, demoSpaces } from './spaces.ts';
 
 /** An invented building with one of everything, so that every screen has something to show. */
@@ -26,5 +31,13 @@ export const demoBuilding: BuildingRows = {
   },
   floors: demoFloors,
   spaces: demoSpaces,
-  doors: [...groundDoors, ...officeDoors],
+  doors: [
+    ...parkingDoors,
+    ...groundDoors,
+    ...officeDoors,
+    ...clinicDoors,
+    ...schoolDoors,
+    ...labDoors,
+    ...roofDoors,
+  ],
 };
