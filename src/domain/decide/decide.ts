@@ -1,21 +1,15 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
-import { type Cell, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';
+import { type Cell, fitCell } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
-import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
 import type { FactValue } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
-import { emptySet, has, include, setOf } from './candidateSet.ts';
-import type { Choice, Decision, DecisionState, OpenCandidate, Rejection } from './decision.ts';
+import { has, setOf } from './candidateSet.ts';
+import type { Choice, Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
-import {
-  factWords,
-  type ReadyClause,
-  type ReadyRow,
-  type RuleBook,
-  ruleBookFor,
-  type Step,
-} from './ruleBook.ts';
-import { nearTieTenths, score, type ScoreFacts, scoreAll } from './score.ts';
+import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
+import { factWords, type RuleBook, ruleBookFor } from './ruleBook.ts';
+import { nearTieTenths, score, scoreAll, type ScoreFacts } from './score.ts';
+import { hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
 
 /** One opening decided under its project. Pure: the same facts, basis and weights give the same answer. */
 export function decide(project: Project, opening: Opening): Decision {
@@ -26,6 +20,132 @@ export function decide(project: Project, opening: Opening): Decision {
 
 export function decideAll(project: Project): ReadonlyMap<string, Decision> {
   return new Map(Object.values(project.openings).map((opening) => [opening.id, decide(project, opening)]));
+}
+
+/** The same decision from a view of the facts; `override` is what a person chose instead. */
+export function decideFacts(
+  view: FactView,
+  book: RuleBook,
+  weights: Weights,
+  override?: Candidate,
+): Decision {
+  const { slots } = view;
+  const relied = new Uint32Array(factWords);
+  const judgement = judge(book, slots, relied);
+  const onlyRow = judgement.rows.length === 1 ? judgement.rows[0] : undefined;
+  const cellOf = (candidate: Candidate): Cell | undefined =>
+    onlyRow && fitCell(onlyRow.row, candidate.deviceId);
+  const facts = scoreFacts(slots);
+  const totals = new Int32Array(candidates.length);
+  scoreAll(facts, cellOf, weights, totals);
+
+  const ranking = rank(judgement, totals, override);
+  const { leader, second } = ranking;
+  const steps = stepsFor(leader, book, slots, relied);
+  const state = stateOf(steps, leader, judgement);
+  const choice = (candidate: Candidate): Choice => {
+    const cell = cellOf(candidate);
+    return { candidate, cell, score: score(candidate, facts, cell, weights) };
+  };
+  const shown = leader !== undefined && state !== 'refused' && state !== 'referred';
+  let rejected: Decision['rejected'] | undefined;
+  let open: Decision['open'] | undefined;
+
+  return {
+    state,
+    basis: book.basis,
+    slots,
+    assumed: view.assumed,
+    chosen: shown ? choice(leader) : null,
+    overridden: override ?? null,
+    runnerUp: second ? choice(second) : null,
+    nearTie: leader !== undefined && second !== undefined && isNearTie(totals, leader, second),
+    // Looked at for one opening at a time; thousands are decided without anybody asking what was ruled out.
+    get rejected() {
+      rejected ??= rejectionsOf(judgement);
+      return rejected;
+    },
+    get open() {
+      open ??= openOf(judgement, totals);
+      return open;
+    },
+    get wouldHaveLed() {
+      return bestLost(judgement, totals, ranking.best);
+    },
+    rows: judgement.rows.map((ready) => ready.row),
+    ...steps,
+    relied,
+  };
+}
+
+interface Ranking {
+  readonly leader: Candidate | undefined;
+  /** The best arrangement that nothing forbids or doubts. */
+  readonly best: Candidate | undefined;
+  /** The best of the same with another device: the same device in its other fail mode teaches nobody much. */
+  readonly second: Candidate | undefined;
+}
+
+const neverLeadsOpen = setOf((candidate) => unlawfulReleases.includes(candidate.release));
+
+/**
+ * What scores best leads, also while something unknown could still forbid it: the state says so. Taking the best of
+ * what is free of doubt instead would put a magnet where only a lever's height was not measured. A release that no
+ * code accepts never leads on the chance that the door turns out to be no way out.
+ */
+function rank(
+  { rejected, doubted }: Judgement,
+  totals: Int32Array,
+  override: Candidate | undefined,
+): Ranking {
+  let best = -1;
+  let bestOpen = -1;
+  for (let index = 0; index < candidates.length; index++) {
+    if (has(rejected, index)) continue;
+    const total = totals[index] as number;
+    if (!has(doubted, index)) {
+      if (best < 0 || total > (totals[best] as number)) best = index;
+    } else if (!has(neverLeadsOpen, index) && (bestOpen < 0 || total > (totals[bestOpen] as number))) {
+      bestOpen = index;
+    }
+  }
+  const openLeads = bestOpen >= 0 && (best < 0 || (totals[bestOpen] as number) > (totals[best] as number));
+  const leader = override ?? candidates[openLeads ? bestOpen : best];
+  let second = -1;
+  for (let index = 0; index < candidates.length; index++) {
+    if (has(rejected, index) || has(doubted, index)) continue;
+    if (candidates[index]?.deviceId === leader?.deviceId) continue;
+    if (second < 0 || (totals[index] as number) > (totals[second] as number)) second = index;
+  }
+  return { leader, best: candidates[best], second: candidates[second] };
+}
+
+function isNearTie(totals: Int32Array, leader: Candidate, second: Candidate): boolean {
+  return (totals[leader.index] as number) - (totals[second.index] as number) <= nearTieTenths;
+}
+
+/** The best of what rules alone forbid, when it beats the choice; what cannot go into the door would never have led. */
+function bestLost(
+  judgement: Judgement,
+  totals: Int32Array,
+  best: Candidate | undefined,
+): Decision['wouldHaveLed'] {
+  let lost = -1;
+  for (let index = 0; index < candidates.length; index++) {
+    if (!has(judgement.rejected, index) || has(judgement.impossible, index)) continue;
+    if (lost < 0 || (totals[index] as number) > (totals[lost] as number)) lost = index;
+  }
+  const candidate = candidates[lost];
+  if (!candidate || !best || (totals[lost] as number) <= (totals[best.index] as number)) return null;
+  return { candidate, because: whyRejected(judgement, lost) };
+}
+
+function stateOf(steps: SortedSteps, leader: Candidate | undefined, judgement: Judgement): DecisionState {
+  if (hasRefusal(steps)) return 'refused';
+  if (steps.refers.length > 0) return 'referred';
+  if (leader === undefined) return 'none';
+  const inDoubt = has(judgement.rejected, leader.index) || has(judgement.doubted, leader.index);
+  return inDoubt ? 'open' : 'settled';
 }
 
 const scoreSlots = {
@@ -40,287 +160,6 @@ const scoreSlots = {
   wishDelayedEgress: slotOf('wishDelayedEgress'),
   wishControlledEgress: slotOf('wishControlledEgress'),
 };
-const ratedSlot = slotOf('fireRated');
-const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
-
-/** The same decision from a view of the facts; `override` is what a person chose instead. */
-export function decideFacts(
-  view: FactView,
-  book: RuleBook,
-  weights: Weights,
-  override?: Candidate,
-): Decision {
-  const { slots } = view;
-  const relied = new Uint32Array(factWords);
-  const rejected = emptySet();
-  const doubted = emptySet();
-
-  const sureProhibits: ReadyClause[] = [];
-  const unsureProhibits: ReadyClause[] = [];
-  for (const ready of book.prohibits) {
-    const verdict = ready.test(slots);
-    if (verdict === NO) continue;
-    if (verdict === YES) {
-      include(rejected, ready.speaksOf);
-      sureProhibits.push(ready);
-      for (let word = 0; word < factWords; word++)
-        relied[word] = (relied[word] as number) | (ready.reads[word] as number);
-    } else {
-      include(doubted, ready.speaksOf);
-      unsureProhibits.push(ready);
-    }
-  }
-
-  const rows = possibleRows(book.rows, slots);
-  const fit = judgeFit(rows, slots);
-  for (const ready of rows) {
-    for (let word = 0; word < factWords; word++)
-      relied[word] = (relied[word] as number) | (ready.reads[word] as number);
-  }
-  include(rejected, fit.impossible);
-  include(doubted, fit.doubted);
-
-  const onlyRow = rows.length === 1 ? rows[0] : undefined;
-  const cellOf = (candidate: Candidate): Cell | undefined =>
-    onlyRow && fitCell(onlyRow.row, candidate.deviceId);
-  const facts = scoreFacts(slots);
-  const totals = new Int32Array(candidates.length);
-  scoreAll(facts, cellOf, weights, totals);
-
-  const rejections: Rejection[] = [];
-  let lost: { rejection: Rejection; tenths: number } | undefined;
-  const openOnes: OpenCandidate[] = [];
-  let best: { candidate: Candidate; tenths: number } | undefined;
-  const clear: { candidate: Candidate; tenths: number }[] = [];
-  for (const candidate of candidates) {
-    if (has(rejected, candidate.index)) {
-      const rejection = {
-        candidate,
-        because: whyRejected(candidate, sureProhibits, fit.impossible, rows, fit.ratedStep),
-      };
-      rejections.push(rejection);
-      // What cannot go into the door at all would never have led.
-      if (!has(fit.impossible, candidate.index)) {
-        const tenths = totals[candidate.index] as number;
-        if (!lost || tenths > lost.tenths) lost = { rejection, tenths };
-      }
-      continue;
-    }
-    const tenths = totals[candidate.index] as number;
-    if (has(doubted, candidate.index)) {
-      openOnes.push({ candidate, because: whyOpen(candidate, unsureProhibits, fit.doubted, rows), tenths });
-    } else {
-      clear.push({ candidate, tenths });
-      if (!best || tenths > best.tenths) best = { candidate, tenths };
-    }
-  }
-  openOnes.sort((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
-
-  // What scores best leads, also while something unknown could still forbid it: the state says so. Taking the best
-  // of what is free of doubt instead would put a magnet where only a lever's height was not measured.
-  // A release that no code accepts never leads on the chance that the door turns out to be no way out.
-  const doubtful = openOnes.find((one) => !unlawfulReleases.includes(one.candidate.release));
-  const leadsOpen = doubtful !== undefined && (best === undefined || doubtful.tenths > best.tenths);
-  const leader = override ?? (leadsOpen ? doubtful.candidate : best?.candidate);
-  const steps = stepsFor(leader, book.others, slots, relied);
-  const choice = (candidate: Candidate): Choice => {
-    const cell = cellOf(candidate);
-    return { candidate, cell, score: score(candidate, facts, cell, weights) };
-  };
-  const chosen = leader ? choice(leader) : null;
-  const second = runnerUp(clear, leader);
-  const state = stateOf(steps, leader, rejected, doubted);
-
-  return {
-    state,
-    basis: book.basis,
-    slots,
-    assumed: view.assumed,
-    chosen: state === 'refused' || state === 'referred' ? null : chosen,
-    overridden: override ?? null,
-    runnerUp: second ? choice(second) : null,
-    nearTie: chosen !== null && second !== undefined && nearTie(clear, leader, second),
-    rejected: rejections,
-    wouldHaveLed: lost && best && lost.tenths > best.tenths ? lost.rejection : null,
-    open: openOnes,
-    rows: rows.map((ready) => ready.row),
-    ...steps,
-    relied,
-  };
-}
-
-/** The one row that surely fits the survey, or all that nothing known excludes. */
-function possibleRows(all: readonly ReadyRow[], slots: Slots): readonly ReadyRow[] {
-  const maybe: ReadyRow[] = [];
-  for (const ready of all) {
-    const verdict = ready.test(slots);
-    if (verdict === YES) return [ready];
-    if (verdict === UNKNOWN) maybe.push(ready);
-  }
-  return maybe;
-}
-
-function judgeFit(rows: readonly ReadyRow[], slots: Slots) {
-  const impossible = emptySet();
-  const doubted = emptySet();
-  if (rows.length === 0) {
-    // No row at all: the pairing is outside the table, so every device but the mechanical ones must be asked about.
-    include(doubted, everyWired);
-    return { impossible, doubted, ratedStep: false };
-  }
-  impossible.fill(0xffffffff);
-  for (const ready of rows) {
-    for (let word = 0; word < impossible.length; word++) {
-      impossible[word] = (impossible[word] as number) & (ready.impossible[word] as number);
-    }
-    include(doubted, ready.impossible);
-    include(doubted, ready.doubtful);
-  }
-  const rated = slots[ratedSlot];
-  if (rated === true) include(impossible, notOnRated);
-  else if (rated === undefined) include(doubted, notOnRated);
-  return { impossible, doubted, ratedStep: rated === true };
-}
-const everyWired = setOf((candidate) => candidate.device.wired || candidate.device.family === 'battery');
-
-function whyRejected(
-  candidate: Candidate,
-  prohibits: readonly ReadyClause[],
-  impossible: Uint32Array,
-  rows: readonly ReadyRow[],
-  rated: boolean,
-): readonly Step[] {
-  const because: Step[] = [];
-  for (const ready of prohibits) if (has(ready.speaksOf, candidate.index)) because.push(ready.yes);
-  if (has(impossible, candidate.index)) {
-    for (const ready of rows) if (has(ready.impossible, candidate.index)) because.push(ready.step);
-    if (because.length === 0 && rated) for (const ready of rows) because.push(ready.ratedStep);
-  }
-  return because;
-}
-
-function whyOpen(
-  candidate: Candidate,
-  prohibits: readonly ReadyClause[],
-  doubted: Uint32Array,
-  rows: readonly ReadyRow[],
-): readonly Step[] {
-  const because: Step[] = [];
-  for (const ready of prohibits) if (has(ready.speaksOf, candidate.index)) because.push(ready.unknown);
-  if (has(doubted, candidate.index)) {
-    for (const ready of rows) {
-      if (has(ready.impossible, candidate.index) || has(ready.doubtful, candidate.index))
-        because.push(ready.unsureStep);
-    }
-  }
-  return because;
-}
-
-interface Sorted {
-  requires: Step[];
-  modifies: Step[];
-  signOffs: Step[];
-  cautions: Step[];
-  permits: Step[];
-  findings: Step[];
-  refers: Step[];
-  depends: Step[];
-}
-
-function stepsFor(
-  leader: Candidate | undefined,
-  clauses: readonly ReadyClause[],
-  slots: Slots,
-  relied: Uint32Array,
-): Sorted {
-  const sorted: Sorted = {
-    requires: [],
-    modifies: [],
-    signOffs: [],
-    cautions: [],
-    permits: [],
-    findings: [],
-    refers: [],
-    depends: [],
-  };
-  for (const ready of clauses) {
-    // A clause about some candidates is heard only for the one that leads; one without `of` always.
-    if (ready.clause.of !== undefined && (leader === undefined || !has(ready.speaksOf, leader.index)))
-      continue;
-    const verdict = ready.test(slots);
-    if (verdict === NO) continue;
-    if (verdict === UNKNOWN) {
-      sorted.depends.push(ready.unknown);
-      continue;
-    }
-    for (let word = 0; word < factWords; word++)
-      relied[word] = (relied[word] as number) | (ready.reads[word] as number);
-    switch (ready.clause.effect) {
-      case 'require':
-        sorted.requires.push(ready.yes);
-        break;
-      case 'modify':
-        sorted.modifies.push(ready.yes);
-        break;
-      case 'signOff':
-        sorted.signOffs.push(ready.yes);
-        break;
-      case 'caution':
-        sorted.cautions.push(ready.yes);
-        break;
-      case 'permit':
-        sorted.permits.push(ready.yes);
-        break;
-      case 'finding':
-        sorted.findings.push(ready.yes);
-        break;
-      case 'refer':
-        sorted.refers.push(ready.yes);
-        break;
-      case 'prohibit':
-        break;
-    }
-  }
-  return sorted;
-}
-
-/** The best arrangement with another device: the same device in its other fail mode teaches nobody much. */
-function runnerUp(
-  clear: readonly { candidate: Candidate; tenths: number }[],
-  leader: Candidate | undefined,
-): Candidate | undefined {
-  let second: { candidate: Candidate; tenths: number } | undefined;
-  for (const one of clear) {
-    if (one.candidate.deviceId === leader?.deviceId) continue;
-    if (!second || one.tenths > second.tenths) second = one;
-  }
-  return second?.candidate;
-}
-
-function nearTie(
-  clear: readonly { candidate: Candidate; tenths: number }[],
-  leader: Candidate | undefined,
-  second: Candidate,
-): boolean {
-  const tenthsOf = (candidate: Candidate | undefined) =>
-    clear.find((one) => one.candidate === candidate)?.tenths;
-  const [first, next] = [tenthsOf(leader), tenthsOf(second)];
-  return first !== undefined && next !== undefined && first - next <= nearTieTenths;
-}
-
-function stateOf(
-  steps: Sorted,
-  leader: Candidate | undefined,
-  rejected: Uint32Array,
-  doubted: Uint32Array,
-): DecisionState {
-  if (steps.findings.some(({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse')) {
-    return 'refused';
-  }
-  if (steps.refers.length > 0) return 'referred';
-  if (leader === undefined) return 'none';
-  return has(rejected, leader.index) || has(doubted, leader.index) ? 'open' : 'settled';
-}
 
 function scoreFacts(slots: Slots): ScoreFacts {
   return {

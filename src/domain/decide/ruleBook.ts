@@ -13,7 +13,7 @@ import { factKeys, isFactKey, type FactKey } from '../model/fields.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import type { Clause, Effect, Rule } from '../rules/rule.ts';
-import { type CandidateSet, setMatching, setOf } from './candidateSet.ts';
+import { type CandidateSet, has, setMatching, setOf } from './candidateSet.ts';
 
 /** One clause made ready for a code basis. `yes` and `unknown` are the two steps it can leave in a decision. */
 export interface ReadyClause {
@@ -50,7 +50,10 @@ export interface ReadyRow {
 export interface RuleBook {
   readonly basis: CodeBasis;
   readonly prohibits: readonly ReadyClause[];
-  readonly others: readonly ReadyClause[];
+  /** Clauses that speak of the opening, whatever is chosen. */
+  readonly aboutOpening: readonly ReadyClause[];
+  /** Clauses that speak of some candidates, by candidate index. */
+  readonly aboutCandidate: readonly (readonly ReadyClause[])[];
   readonly rows: readonly ReadyRow[];
   readonly clauseCount: number;
 }
@@ -169,7 +172,12 @@ export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook
   return {
     basis,
     prohibits: ready.filter((one) => one.clause.effect === 'prohibit'),
-    others: ready.filter((one) => one.clause.effect !== 'prohibit'),
+    aboutOpening: ready.filter((one) => one.clause.effect !== 'prohibit' && one.clause.of === undefined),
+    aboutCandidate: candidates.map(({ index }) =>
+      ready.filter(
+        (one) => one.clause.effect !== 'prohibit' && one.clause.of !== undefined && has(one.speaksOf, index),
+      ),
+    ),
     rows: fitRows.map((row) => readyRow(row, basis)),
     clauseCount: ready.length,
   };
@@ -201,5 +209,3 @@ export function ruleBookFor(basis: CodeBasis, amendments: readonly Amendment[]):
   }
   return book;
 }
-
-export const candidateCount = candidates.length;

@@ -1,0 +1,141 @@
+import { candidates } from '../devices/candidates.ts';
+import { neverOnRatedDoor } from '../fit/matrix.ts';
+import { type Slots, slotOf } from '../logic/compile.ts';
+import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
+import { type CandidateSet, emptySet, has, include, setOf } from './candidateSet.ts';
+import type { OpenCandidate, Rejection } from './decision.ts';
+import {
+  type FactSet,
+  factWords,
+  type ReadyClause,
+  type ReadyRow,
+  type RuleBook,
+  type Step,
+} from './ruleBook.ts';
+
+/** What rules and fit leave of the candidates, and who said so. */
+export interface Judgement {
+  readonly rejected: CandidateSet;
+  /** Neither ruled out nor free of doubt: an unknown fact decides. */
+  readonly doubted: CandidateSet;
+  readonly sure: readonly ReadyClause[];
+  readonly unsure: readonly ReadyClause[];
+  readonly rows: readonly ReadyRow[];
+  readonly impossible: CandidateSet;
+  readonly fitDoubted: CandidateSet;
+  readonly rated: boolean;
+}
+
+const ratedSlot = slotOf('fireRated');
+const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
+const everyFitted = setOf(({ device }) => device.wired || device.family === 'battery');
+
+export function rely(relied: FactSet, reads: FactSet): void {
+  for (let word = 0; word < factWords; word++) {
+    relied[word] = (relied[word] as number) | (reads[word] as number);
+  }
+}
+
+export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement {
+  const rejected = emptySet();
+  const doubted = emptySet();
+  const sure: ReadyClause[] = [];
+  const unsure: ReadyClause[] = [];
+  const { prohibits } = book;
+  for (let index = 0; index < prohibits.length; index++) {
+    const ready = prohibits[index] as ReadyClause;
+    const verdict = ready.test(slots);
+    if (verdict === NO) continue;
+    if (verdict === YES) {
+      include(rejected, ready.speaksOf);
+      sure.push(ready);
+      rely(relied, ready.reads);
+    } else {
+      include(doubted, ready.speaksOf);
+      unsure.push(ready);
+    }
+  }
+  const rows = possibleRows(book.rows, slots);
+  for (const row of rows) rely(relied, row.reads);
+  const { impossible, fitDoubted } = judgeFit(rows, slots);
+  include(rejected, impossible);
+  include(doubted, fitDoubted);
+  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated: slots[ratedSlot] === true };
+}
+
+/** The one row that surely fits the survey, or all that nothing known excludes. */
+function possibleRows(all: readonly ReadyRow[], slots: Slots): readonly ReadyRow[] {
+  const maybe: ReadyRow[] = [];
+  for (const ready of all) {
+    const verdict = ready.test(slots);
+    if (verdict === YES) return [ready];
+    if (verdict === UNKNOWN) maybe.push(ready);
+  }
+  return maybe;
+}
+
+function judgeFit(rows: readonly ReadyRow[], slots: Slots) {
+  const impossible = emptySet();
+  const fitDoubted = emptySet();
+  if (rows.length === 0) {
+    // The pairing is outside the table, so every device but the mechanical ones must be asked about.
+    include(fitDoubted, everyFitted);
+    return { impossible, fitDoubted };
+  }
+  impossible.fill(0xffffffff);
+  for (const ready of rows) {
+    for (let word = 0; word < impossible.length; word++) {
+      impossible[word] = (impossible[word] as number) & (ready.impossible[word] as number);
+    }
+    include(fitDoubted, ready.impossible);
+    include(fitDoubted, ready.doubtful);
+  }
+  const rated = slots[ratedSlot];
+  if (rated === true) include(impossible, notOnRated);
+  else if (rated === undefined) include(fitDoubted, notOnRated);
+  return { impossible, fitDoubted };
+}
+
+/** Every candidate that is ruled out, with all that rules it out. */
+export function rejectionsOf(judgement: Judgement): readonly Rejection[] {
+  const list: Rejection[] = [];
+  for (const candidate of candidates) {
+    if (has(judgement.rejected, candidate.index)) {
+      list.push({ candidate, because: whyRejected(judgement, candidate.index) });
+    }
+  }
+  return list;
+}
+
+export function whyRejected(judgement: Judgement, index: number): readonly Step[] {
+  const because: Step[] = [];
+  for (const ready of judgement.sure) if (has(ready.speaksOf, index)) because.push(ready.yes);
+  if (has(judgement.impossible, index)) {
+    for (const row of judgement.rows) if (has(row.impossible, index)) because.push(row.step);
+    if (because.length === 0 && judgement.rated)
+      for (const row of judgement.rows) because.push(row.ratedStep);
+  }
+  return because;
+}
+
+/** Every candidate that waits for an answer, the best-scoring first, with all that it waits for. */
+export function openOf(judgement: Judgement, totals: Int32Array): readonly OpenCandidate[] {
+  const list: OpenCandidate[] = [];
+  for (const candidate of candidates) {
+    const { index } = candidate;
+    if (has(judgement.rejected, index) || !has(judgement.doubted, index)) continue;
+    list.push({ candidate, because: whyOpen(judgement, index), tenths: totals[index] as number });
+  }
+  return list.sort((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
+}
+
+function whyOpen(judgement: Judgement, index: number): readonly Step[] {
+  const because: Step[] = [];
+  for (const ready of judgement.unsure) if (has(ready.speaksOf, index)) because.push(ready.unknown);
+  if (has(judgement.fitDoubted, index)) {
+    for (const row of judgement.rows) {
+      if (has(row.impossible, index) || has(row.doubtful, index)) because.push(row.unsureStep);
+    }
+  }
+  return because;
+}

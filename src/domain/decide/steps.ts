@@ -1,0 +1,80 @@
+import type { Candidate } from '../devices/candidates.ts';
+import type { Slots } from '../logic/compile.ts';
+import { NO, UNKNOWN } from '../logic/verdict.ts';
+import { rely } from './judge.ts';
+import type { FactSet, ReadyClause, RuleBook, Step } from './ruleBook.ts';
+
+/** What the rules say beyond forbidding, about the choice and about the opening. */
+export interface SortedSteps {
+  readonly requires: Step[];
+  readonly modifies: Step[];
+  readonly signOffs: Step[];
+  readonly cautions: Step[];
+  readonly permits: Step[];
+  readonly findings: Step[];
+  readonly refers: Step[];
+  /** Would apply if a missing fact turns out so. */
+  readonly depends: Step[];
+}
+
+/** A clause about some candidates is heard only for the one that leads; one about the opening always. */
+export function stepsFor(
+  leader: Candidate | undefined,
+  book: RuleBook,
+  slots: Slots,
+  relied: FactSet,
+): SortedSteps {
+  const sorted: SortedSteps = {
+    requires: [],
+    modifies: [],
+    signOffs: [],
+    cautions: [],
+    permits: [],
+    findings: [],
+    refers: [],
+    depends: [],
+  };
+  hear(book.aboutOpening, slots, relied, sorted);
+  if (leader) hear(book.aboutCandidate[leader.index] ?? [], slots, relied, sorted);
+  return sorted;
+}
+
+function hear(clauses: readonly ReadyClause[], slots: Slots, relied: FactSet, sorted: SortedSteps): void {
+  for (let index = 0; index < clauses.length; index++) {
+    const ready = clauses[index] as ReadyClause;
+    const verdict = ready.test(slots);
+    if (verdict === NO) continue;
+    if (verdict === UNKNOWN) {
+      // Nobody is told of a contradiction that may turn out to be none.
+      if (ready.clause.effect !== 'finding') sorted.depends.push(ready.unknown);
+      continue;
+    }
+    rely(relied, ready.reads);
+    listFor(ready, sorted).push(ready.yes);
+  }
+}
+
+function listFor({ clause }: ReadyClause, sorted: SortedSteps): Step[] {
+  switch (clause.effect) {
+    case 'require':
+      return sorted.requires;
+    case 'modify':
+      return sorted.modifies;
+    case 'signOff':
+      return sorted.signOffs;
+    case 'caution':
+      return sorted.cautions;
+    case 'permit':
+      return sorted.permits;
+    case 'finding':
+      return sorted.findings;
+    case 'refer':
+      return sorted.refers;
+    case 'prohibit':
+      throw new Error('Prohibitions are judged apart.');
+  }
+}
+
+export function hasRefusal(steps: SortedSteps): boolean {
+  return steps.findings.some(({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse');
+}
