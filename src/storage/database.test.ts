@@ -41,7 +41,7 @@ async function nativeState() {
 describe('a database that is newer than the code', () => {
   test('the accident: Dexie alone opens it, and may even change its version and tables', async () => {
     vi.spyOn(console, 'warn').mockImplementation(() => undefined);
-    vi.spyOn(console, 'log').mockImplementation(() => undefined);
+    vi.spyOn(console, 'debug').mockImplementation(() => undefined);
     await newerDatabase(databaseVersion + 1);
     const before = await nativeState();
     const careless = new Dexie('latchward', { indexedDB: browser.indexedDB, IDBKeyRange });
