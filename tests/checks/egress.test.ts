@@ -10,7 +10,7 @@ import {
   widthRequired,
 } from '../../src/domain/egress/capacity.ts';
 import { exitsByLoad, oneExitMayDo } from '../../src/domain/egress/exits.ts';
-import type { FactorEdition, Use } from '../../src/domain/egress/occupantFactors.ts';
+import { type FactorEdition, nfpaUseFactors, type Use } from '../../src/domain/egress/occupantFactors.ts';
 import { occupantLoad, occupantLoadNfpa, sumOfLoads } from '../../src/domain/egress/occupantLoad.ts';
 import { panicByLoad, swingsWithEgressByLoad } from '../../src/domain/egress/panicByLoad.ts';
 import { qty } from '../../src/domain/units/quantity.ts';
@@ -228,6 +228,31 @@ describe('limits of the tables', () => {
 });
 
 describe('the factor table itself', () => {
+  test('NFPA 101 Table 7.3.3.1 from memory: in per person, stairs and level', () => {
+    expect(nfpaCapacityFactors).toEqual({
+      general: { stair: 0.3, other: 0.2 },
+      healthCareSprinklered: { stair: 0.3, other: 0.2 },
+      healthCareNotSprinklered: { stair: 0.6, other: 0.5 },
+      boardAndCare: { stair: 0.4, other: 0.2 },
+      highHazard: { stair: 0.7, other: 0.4 },
+    });
+  });
+  test('NFPA 101 Table 7.3.1.2 from memory: the rows that differ, ft² a person', () => {
+    expect(nfpaUseFactors).toEqual({
+      business: 150,
+      businessConcentrated: 50,
+      assemblyChairs: 7,
+      assemblyTables: 15,
+      mercantileStreetFloor: 30,
+      mercantileStreetFloorsSeveral: 40,
+      mercantileBelowStreet: 30,
+      mercantileAboveStreet: 60,
+      kitchen: 100,
+      industrial: 100,
+      storage: null,
+      ambulatoryCare: 150,
+    });
+  });
   test.each([
     ['assemblyChairs', 7],
     ['assemblyTables', 15],
