@@ -26,7 +26,7 @@ export const bookIsAbout: Readonly<Record<AdoptedBook, string>> = {
 /** The basis with one book in another edition; a text that is no edition takes the book out. */
 export function withEdition(basis: CodeBasis, book: AdoptedBook, text: string): CodeBasis {
   const year = editionsOf[book].find((one) => String(one) === text) ?? null;
-  return { ...basis, [book]: year } as CodeBasis;
+  return { ...basis, [book]: year };
 }
 
 /** What the chosen books together mean, in sentences. */

@@ -118,7 +118,7 @@ export function standsAtSpace(project: Project, id: string): string | undefined 
 }
 
 function some(names: readonly string[], what: string): string {
-  const shown = [...names].sort(compareMarks).slice(0, 5).join(', ');
+  const shown = names.toSorted(compareMarks).slice(0, 5).join(', ');
   const rest = names.length > 5 ? ` and ${names.length - 5} more` : '';
   return `${names.length} ${what}${names.length === 1 ? '' : 's'} (${shown}${rest})`;
 }

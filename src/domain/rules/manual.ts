@@ -170,7 +170,7 @@ function manualCase(one: RuleCase): ManualCase {
     on: on
       ? `${on.device.name}${on.failMode === 'safe' ? ', fail safe' : on.failMode === 'secure' ? ', fail secure' : ''}`
       : '',
-    under: Object.entries(one.basis ?? {})
+    under: Object.entries((one.basis ?? {}) as Readonly<Record<string, number | null>>)
       .map(([book, year]) => `${books[book as keyof typeof books]} ${year ?? 'not adopted'}`)
       .join(', '),
     answer: answerInWords(one.expect),

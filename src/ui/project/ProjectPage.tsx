@@ -1,3 +1,37 @@
+import { useApp } from '../context.ts';
+import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { Amendments } from './Amendments.tsx';
+import { BasisForm } from './BasisForm.tsx';
+import { BuildingFacts } from './BuildingFacts.tsx';
+import { Floors } from './Floors.tsx';
+import { ProjectTexts } from './ProjectTexts.tsx';
+import { Spaces } from './Spaces.tsx';
+import { WeightsForm } from './WeightsForm.tsx';
+import './project.css';
+
+/** All that holds for the whole building: who and where, under which codes, and what the openings share. */
 export default function ProjectPage() {
-  return null;
+  const project = useApp((state) => state.document.project);
+  const parts = [
+    { name: 'Project', part: <ProjectTexts key={project.id} project={project} /> },
+    { name: 'Code basis', part: <BasisForm project={project} /> },
+    { name: 'The whole building', part: <BuildingFacts project={project} /> },
+    { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
+    { name: 'Floors', part: <Floors key={project.id} project={project} /> },
+    { name: 'Spaces', part: <Spaces key={project.id} project={project} /> },
+    { name: 'What counts in the ranking', part: <WeightsForm project={project} /> },
+  ];
+  return (
+    <div className="sheet">
+      <div className="sheet-body stack stack-wide">
+        <h1>{project.name}</h1>
+        {parts.map(({ name, part }) => (
+          <section key={name} className="section stack" aria-label={name}>
+            <h2>{name}</h2>
+            <ErrorPanel name={name}>{part}</ErrorPanel>
+          </section>
+        ))}
+      </div>
+    </div>
+  );
 }

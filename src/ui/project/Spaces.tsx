@@ -1,0 +1,147 @@
+import { useState } from 'react';
+import { randomIds } from '../../app/clock.ts';
+import type { Project, Space } from '../../domain/model/project.ts';
+import {
+  emptySpace,
+  readSpace,
+  securityLevelWords,
+  spaceDraftOf,
+  spaceKinds,
+  spacesInOrder,
+  standsAtSpace,
+} from '../../domain/project/places.ts';
+import { SpaceForm } from './SpaceForm.tsx';
+import { useCommand } from './useCommand.ts';
+
+/** Rooms and ways that openings join; what is left empty is not known. */
+export function Spaces({ project }: { project: Project }) {
+  const command = useCommand();
+  const [editing, setEditing] = useState<string | null>(null);
+  const spaces = spacesInOrder(project);
+  const keep = (id: string) => (draft: Parameters<typeof readSpace>[2]) => {
+    const read = readSpace(project, id, draft);
+    if (!read.ok) return read;
+    const says = command(`Space ${read.value.name}`, [{ kind: 'putSpace', id, value: read.value }]);
+    if (says !== undefined) return { field: 'name', says };
+    setEditing(null);
+    return undefined;
+  };
+  return (
+    <div className="stack">
+      {spaces.length === 0 && <p className="note">No space yet.</p>}
+      {spaces.length > 0 && (
+        <div className="schedule-scroll">
+          <table className="schedule schedule-folds schedule-close">
+            <thead>
+              <tr>
+                <th scope="col">Space</th>
+                <th scope="col">Floor</th>
+                <th scope="col">Kind</th>
+                <th scope="col">Security level</th>
+                <th scope="col" className="num">
+                  Occupant load
+                </th>
+                <th scope="col">
+                  <span className="visually-hidden">Actions</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {spaces.map((space) =>
+                editing === space.id ? (
+                  <tr key={space.id}>
+                    <td colSpan={6} className="space-editing">
+                      <SpaceForm
+                        project={project}
+                        start={spaceDraftOf(space)}
+                        button="Keep"
+                        onKeep={keep(space.id)}
+                        onCancel={() => setEditing(null)}
+                      />
+                    </td>
+                  </tr>
+                ) : (
+                  <SpaceRow
+                    key={space.id}
+                    project={project}
+                    space={space}
+                    onEdit={() => setEditing(space.id)}
+                  />
+                ),
+              )}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {editing === 'new' ? (
+        <SpaceForm
+          project={project}
+          start={emptySpace}
+          button="Add"
+          onKeep={(draft) => keep(randomIds())(draft)}
+          onCancel={() => setEditing(null)}
+        />
+      ) : (
+        <div className="row">
+          <button type="button" className="button" onClick={() => setEditing('new')}>
+            New space
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; onEdit: () => void }) {
+  const command = useCommand();
+  const [problem, setProblem] = useState('');
+  const floor = space.floorId === null ? undefined : project.floors[space.floorId];
+  const remove = () =>
+    setProblem(
+      standsAtSpace(project, space.id) ??
+        command(`Remove ${space.name}`, [{ kind: 'putSpace', id: space.id, value: null }]) ??
+        '',
+    );
+  return (
+    <>
+      <tr>
+        <th scope="row" data-head="Space">
+          {space.name}
+        </th>
+        <td data-head="Floor">{floor?.name ?? 'Not stated'}</td>
+        <td data-head="Kind">{spaceKinds[space.kind]}</td>
+        <td data-head="Security level">
+          {space.securityLevel === null ? (
+            <span className="value-unknown">not known</span>
+          ) : (
+            securityLevelWords[space.securityLevel]
+          )}
+        </td>
+        <td data-head="Occupant load" className="num">
+          {space.occupantLoad === null ? (
+            <span className="value-unknown">not known</span>
+          ) : (
+            space.occupantLoad
+          )}
+        </td>
+        <td className="space-actions">
+          <button type="button" className="button button-small" onClick={onEdit}>
+            Edit<span className="visually-hidden"> {space.name}</span>
+          </button>
+          <button type="button" className="button button-small button-quiet" onClick={remove}>
+            Remove<span className="visually-hidden"> {space.name}</span>
+          </button>
+        </td>
+      </tr>
+      {problem !== '' && (
+        <tr>
+          <td colSpan={6}>
+            <p role="alert" className="field-error">
+              {problem}
+            </p>
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,116 @@
+import { useId } from 'react';
+import { scorePartWords } from '../../domain/decide/words.ts';
+import { defaultWeights, type Project, type ScorePart, scoreParts } from '../../domain/model/project.ts';
+import {
+  allZeroMeans,
+  nearTieMeans,
+  readWeight,
+  scorePartMeans,
+  weightShares,
+} from '../../domain/project/weightsMean.ts';
+import { useCommand } from './useCommand.ts';
+import { useDraft } from './useDraft.ts';
+
+export function WeightsForm({ project }: { project: Project }) {
+  const command = useCommand();
+  const shares = weightShares(project.weights);
+  const keep = (part: ScorePart, value: number) =>
+    command(`Weight: ${scorePartWords[part]}`, [
+      { kind: 'setWeights', value: { ...project.weights, [part]: value } },
+    ]);
+  const usual = scoreParts.every((part) => project.weights[part] === defaultWeights[part]);
+  return (
+    <div className="stack">
+      <p className="note">{nearTieMeans}</p>
+      {scoreParts.every((part) => project.weights[part] === 0) && <p className="remark">{allZeroMeans}</p>}
+      <ul className="weights">
+        {scoreParts.map((part) => (
+          <Weight
+            key={part}
+            part={part}
+            value={project.weights[part]}
+            share={shares[part]}
+            onKeep={(value) => keep(part, value)}
+          />
+        ))}
+      </ul>
+      <div className="row">
+        <button
+          type="button"
+          className="button"
+          disabled={usual}
+          onClick={() =>
+            command('Weights as they were at first', [{ kind: 'setWeights', value: { ...defaultWeights } }])
+          }
+        >
+          Back to the usual weights
+        </button>
+      </div>
+    </div>
+  );
+}
+
+interface WeightProps {
+  readonly part: ScorePart;
+  readonly value: number;
+  readonly share: number;
+  readonly onKeep: (value: number) => string | undefined;
+}
+
+/** Slider and number move together; the step is kept once the hand lets go, so undo goes back one whole move. */
+function Weight({ part, value, share, onKeep }: WeightProps) {
+  const id = useId();
+  const draft = useDraft(String(value));
+  const keep = () => {
+    if (!draft.isChanged) return;
+    const read = readWeight(draft.text);
+    draft.refuse(read.ok ? onKeep(read.value) : read.says);
+  };
+  return (
+    <li className="weight">
+      <div>
+        <label htmlFor={id} className="field-label">
+          {scorePartWords[part]}
+        </label>
+        <p id={`${id}means`} className="field-help">
+          {scorePartMeans[part]}
+        </p>
+      </div>
+      <input
+        type="range"
+        className="slider"
+        min={0}
+        max={100}
+        aria-label={`${scorePartWords[part]}, slider`}
+        value={Number.isFinite(Number(draft.text)) ? Number(draft.text) : value}
+        onChange={(event) => draft.type(event.target.value)}
+        onPointerUp={keep}
+        onKeyUp={keep}
+        onBlur={keep}
+      />
+      <span className="with-unit">
+        <input
+          id={id}
+          className="input weight-number"
+          inputMode="numeric"
+          aria-describedby={`${id}means ${id}share`}
+          aria-invalid={draft.problem !== ''}
+          value={draft.text}
+          onChange={(event) => draft.type(event.target.value)}
+          onBlur={keep}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') keep();
+          }}
+        />
+        <span id={`${id}share`} className="dim">
+          {share} % of the whole
+        </span>
+      </span>
+      {draft.problem !== '' && (
+        <p role="alert" className="field-error">
+          {draft.problem}
+        </p>
+      )}
+    </li>
+  );
+}
