@@ -5,7 +5,7 @@ type Group = FactValue<'occupancyGroup'>;
 
 /**
  * Exits a space or story needs by load alone once one is not enough: 1–500 two, 501–1,000 three, more four.
- * Source: IBC 1006.2.1.1 and Table 1006.3.3, second-hand.
+ * Source: IBC 1006.2.1.1 and Table 1006.3.2 (2018), 1006.3.3 (2021, 2024), second-hand.
  */
 export function exitsByLoad(people: Qty<'people'>): 2 | 3 | 4 {
   return people > 1000 ? 4 : people > 500 ? 3 : 2;
@@ -37,7 +37,7 @@ const oneExitRows: readonly OneExitRow[] = [
   { groups: ['H-4', 'H-5'], people: 10, sprinkleredOnly: true, commonPathFt: 75 },
   { groups: ['I-1.1', 'I-1.2', 'I-2', 'I-4'], people: 10, sprinkleredOnly: true, commonPathFt: 75 },
   { groups: ['I-3'], people: 10, sprinkleredOnly: true, commonPathFt: 100 },
-  { groups: ['R-1'], people: 10, commonPathFt: 75 },
+  { groups: ['R-1'], people: 10, sprinkleredOnly: true, commonPathFt: 75 },
   { groups: ['R-2', 'R-3', 'R-4'], people: 20, sprinkleredOnly: true, commonPathFt: 125 },
 ];
 const smallLoad = 30;
