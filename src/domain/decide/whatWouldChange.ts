@@ -1,4 +1,5 @@
-import type { Candidate } from '../devices/candidates.ts';
+import { type Candidate, candidateById } from '../devices/candidates.ts';
+import { trades } from '../devices/items.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { type Change, possibleChanges } from './changes.ts';
@@ -79,4 +80,23 @@ function combinations(from: readonly Change[], size: number): Change[][] {
       .filter((rest) => rest.every((one) => one.fact !== first.fact))
       .map((rest) => [first, ...rest]),
   );
+}
+
+/** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
+export function searchFor(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  candidateId: string,
+): Search {
+  const candidate = candidateById(candidateId);
+  return candidate ? smallestChange(project, opening, decision, candidate) : { found: false, tried: 0 };
+}
+
+/** The work as lines for the trades, or one line saying that no work up to the bound helps. */
+export function admissionInWords(search: Search): readonly string[] {
+  if (search.found) return search.changes.map((one) => `${trades[one.trade]}: ${one.says}`);
+  return [
+    `No ${mostChanges} changes that work can make would admit it (${search.tried} combinations tried): the place, the use or the code stands against it.`,
+  ];
 }

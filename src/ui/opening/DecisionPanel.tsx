@@ -2,28 +2,43 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import { DeviceSymbol, FailModeSymbol, ReleaseSymbol, StatusMark } from '../face/Mark.tsx';
+import type { Opening, Project } from '../../domain/model/project.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ReasonList, RuleWords } from '../parts/RuleWords.tsx';
+import { WhatWouldAdmit } from './WhatWouldAdmit.tsx';
+
+/** What is recommended, in one look. */
+export function DecisionHead({ decision, report }: { decision: Decision; report: DecisionReport }) {
+  const { chosen } = decision;
+  return (
+    <div className="stack stack-tight decision-head">
+      <DecisionStateMark state={decision.state} large />
+      <p className="note">{report.state.means}</p>
+      <h2 className="decision-name">{report.headline}</h2>
+      {chosen && (
+        <p className="row">
+          <DeviceSymbol device={chosen.candidate.deviceId} decorative large />
+          <FailModeSymbol failMode={chosen.candidate.failMode} />
+          <ReleaseSymbol release={chosen.candidate.release} />
+        </p>
+      )}
+      {decision.overridden && <StatusMark status="needsSignOff">Chosen by hand</StatusMark>}
+    </div>
+  );
+}
 
 /** The decision with its reasons, from what to do down to what was ruled out. */
-export function DecisionPanel({ decision, report }: { decision: Decision; report: DecisionReport }) {
+interface Props {
+  readonly project: Project;
+  readonly opening: Opening;
+  readonly decision: Decision;
+  readonly report: DecisionReport;
+}
+
+export function DecisionPanel({ project, opening, decision, report }: Props) {
   const { chosen } = decision;
   return (
     <div className="stack decision">
-      <div className="stack stack-tight decision-head">
-        <DecisionStateMark state={decision.state} large />
-        <p className="note">{report.state.means}</p>
-        <h2 className="decision-name">{report.headline}</h2>
-        {chosen && (
-          <p className="row">
-            <DeviceSymbol device={chosen.candidate.deviceId} decorative large />
-            <FailModeSymbol failMode={chosen.candidate.failMode} />
-            <ReleaseSymbol release={chosen.candidate.release} />
-          </p>
-        )}
-        {decision.overridden && <StatusMark status="needsSignOff">Chosen by hand</StatusMark>}
-      </div>
-
       {report.findings.length > 0 && (
         <section className="section">
           <h3>Contradictions in the survey</h3>
@@ -203,6 +218,12 @@ export function DecisionPanel({ decision, report }: { decision: Decision; report
                 <div key={variant.id}>
                   <h4>{variant.name}</h4>
                   <ReasonList steps={variant.because} />
+                  <WhatWouldAdmit
+                    project={project}
+                    opening={opening}
+                    decision={decision}
+                    candidateId={variant.id}
+                  />
                 </div>
               ))}
             </details>

@@ -5,7 +5,8 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
-import { DecisionPanel } from './DecisionPanel.tsx';
+import { ChooseByHand } from './ChooseByHand.tsx';
+import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
@@ -56,11 +57,15 @@ function OpeningSheet({ project, opening }: { project: Project; opening: Opening
             </ErrorPanel>
           </section>
           <section aria-label="Decision" id="decision" className="decision-column">
+            <ErrorPanel name="The decision">
+              <DecisionHead decision={decision} report={report} />
+              <ChooseByHand project={project} opening={opening} decision={decision} />
+            </ErrorPanel>
             <ErrorPanel name="The drawing">
               <OpeningDrawing decision={decision} />
             </ErrorPanel>
-            <ErrorPanel name="The decision">
-              <DecisionPanel decision={decision} report={report} />
+            <ErrorPanel name="The reasons">
+              <DecisionPanel project={project} opening={opening} decision={decision} report={report} />
             </ErrorPanel>
           </section>
         </div>

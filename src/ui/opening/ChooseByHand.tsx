@@ -1,0 +1,114 @@
+import { useId, useState } from 'react';
+import type { Decision } from '../../domain/decide/decision.ts';
+import { handChoices } from '../../domain/decide/handChoice.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { useApplication, useStore } from '../context.ts';
+
+interface Props {
+  readonly project: Project;
+  readonly opening: Opening;
+  readonly decision: Decision;
+}
+
+/** A person may choose otherwise, with a reason; a reviewer is then asked to sign. */
+export function ChooseByHand({ opening, decision }: Props) {
+  const store = useStore();
+  const app = useApplication();
+  const ids = useId();
+  const [open, setOpen] = useState(false);
+  const [candidate, setCandidate] = useState('');
+  const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState('');
+
+  const set = (value: Opening['override'], label: string) =>
+    store
+      .getState()
+      .dispatch(`${opening.mark}: ${label}`, [
+        { kind: 'setOverride', id: opening.id, value: value as never },
+      ]);
+  const keep = () => {
+    if (candidate === '') return setProblem('Pick what is to be used instead.');
+    if (reason.trim() === '') return setProblem('Say why; the reviewer reads it.');
+    const by = app.preferences.get('yourName');
+    const result = set({ candidate, reason: reason.trim(), by, at: app.clock() }, 'chosen by hand');
+    if (!result.ok) return setProblem(result.says);
+    setOpen(false);
+  };
+
+  if (opening.override) {
+    return (
+      <p className="note">
+        Chosen by hand{opening.override.by ? ` by ${opening.override.by}` : ''}: {opening.override.reason}{' '}
+        <button
+          type="button"
+          className="button button-quiet button-small"
+          onClick={() => set(null, 'back to the recommendation')}
+        >
+          Back to the recommendation
+        </button>
+      </p>
+    );
+  }
+  if (!open) {
+    return (
+      <button
+        type="button"
+        className="button button-quiet button-small self-start"
+        onClick={() => setOpen(true)}
+      >
+        Choose otherwise
+      </button>
+    );
+  }
+  const choices = handChoices(decision);
+  return (
+    <form
+      className="section stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <h3>Choose otherwise</h3>
+      <label className="field" htmlFor={`${ids}what`}>
+        <span className="field-label">What to use instead</span>
+        <select
+          id={`${ids}what`}
+          className="input"
+          value={candidate}
+          onChange={(event) => setCandidate(event.target.value)}
+        >
+          <option value="">Pick an arrangement</option>
+          {choices.map((choice) => (
+            <option key={choice.id} value={choice.id}>
+              {choice.name}
+              {choice.forbiddenBy ? ` (ruled out by ${choice.forbiddenBy})` : ''}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="field" htmlFor={`${ids}why`}>
+        <span className="field-label">Reason</span>
+        <textarea
+          id={`${ids}why`}
+          className="input notes"
+          value={reason}
+          onChange={(event) => setReason(event.target.value)}
+        />
+      </label>
+      {problem !== '' && (
+        <p role="alert" className="field-error">
+          {problem}
+        </p>
+      )}
+      <div className="row">
+        <button type="submit" className="button button-main">
+          Use it
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => setOpen(false)}>
+          Cancel
+        </button>
+      </div>
+    </form>
+  );
+}
