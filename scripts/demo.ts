@@ -4,12 +4,15 @@ import { decideAll } from '../src/domain/decide/decide.ts';
 import { deviceIds, devices } from '../src/domain/devices/devices.ts';
 import { openingsInOrder, type Project, projectSchema } from '../src/domain/model/project.ts';
 import { saveProjectText } from '../src/domain/versions/file.ts';
-import { demoBuilding } from './demo/demoBuilding.ts';
+import { demoProject } from './demo/demoProject.ts';
+import { goldenText } from './demo/golden.ts';
 import { buildProject } from './demo/kit.ts';
+import { smallOffice } from './demo/smallOffice.ts';
 
 /**
  * Writes the demo projects. Edit the rows in scripts/demo, run `npx tsx scripts/demo.ts`, commit both. Given
- * --show it also prints what each opening was decided to be.
+ * --show it also prints what each opening was decided to be; given --accept it writes these decisions down as
+ * the expected ones of tests/golden.
  */
 const folder = fileURLToPath(new URL('../demo-data/', import.meta.url));
 mkdirSync(folder, { recursive: true });
@@ -42,4 +45,11 @@ function report(file: string, project: Project): void {
   );
 }
 
-write('demo-building.json', buildProject(demoBuilding));
+const demo = demoProject();
+write('demo-building.json', demo);
+write('small-office.json', buildProject(smallOffice));
+if (process.argv.includes('--accept')) {
+  const file = fileURLToPath(new URL('../tests/golden/demo-decisions.jsonl', import.meta.url));
+  writeFileSync(file, goldenText(demo));
+  console.log('tests/golden/demo-decisions.jsonl: accepted.');
+}

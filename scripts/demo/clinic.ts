@@ -126,6 +126,10 @@ export const clinicDoors: readonly DoorRow[] = [
       lessBottomRod: undefined,
       existingArrangement: 'freeLever',
     }),
+    override: {
+      candidate: 'mortiseLock/safe/controlled',
+      reason: 'The owner’s care plan asks that staff open this door.',
+    },
     notes: 'Controlled egress of the memory-care unit.',
   },
   {
@@ -216,6 +220,7 @@ export const clinicDoors: readonly DoorRow[] = [
       swingsWithEgress: true,
       roomUse: 'other',
       occupantLoad: 12,
+      traffic: 'heavy',
     }),
   },
   {

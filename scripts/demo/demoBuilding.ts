@@ -20,7 +20,7 @@ export const demoBuilding: BuildingRows = {
     voiceAlarm: false,
     highRise: false,
     storiesAboveGrade: 5,
-    fireCommandCenter: true,
+    fireCommandCenter: false,
     attendedStation: true,
     basisConfirmed: true,
     amendmentsReviewed: true,

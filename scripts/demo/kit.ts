@@ -1,7 +1,7 @@
 import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newProject } from '../../src/domain/model/newProject.ts';
-import type { Floor, Opening, Project, Review, Space } from '../../src/domain/model/project.ts';
+import type { Floor, Opening, Project, Space } from '../../src/domain/model/project.ts';
 
 /** What a demo building is written in: spaces and doors by short name, values without their standing. */
 export interface SpaceRow {
@@ -27,7 +27,6 @@ export interface DoorRow {
   readonly unknown?: readonly FactKey[];
   readonly notes?: string;
   readonly override?: { readonly candidate: string; readonly reason: string };
-  readonly review?: Review;
 }
 
 /** Every demo hour is this one, so that the files never differ between two runs. */
@@ -117,7 +116,7 @@ export function buildProject(rows: BuildingRows): Project {
       facts: factsOf(row),
       notes: row.notes ?? '',
       override: row.override ? { ...row.override, by: 'Demo estimator', at: surveyedAt } : null,
-      review: row.review ?? null,
+      review: null,
     };
   }
   const building = Object.fromEntries(

@@ -123,6 +123,10 @@ export const labDoors: readonly DoorRow[] = [
       leafRaceway: true,
       exitSign: true,
     }),
+    override: {
+      candidate: 'delayedExitDevice/safe/delayed',
+      reason: 'The owner wants 15 seconds to see who leaves by this door.',
+    },
     notes: 'Second way out of the data hall, delayed by 15 seconds.',
   },
   {

@@ -123,6 +123,7 @@ export const officeDoors: readonly DoorRow[] = [
     from: 'corridor2',
     to: 'east',
     facts: door(ratedRoom, {
+      readerSides: 'none',
       doorType: 'pair',
       fireRatingMin: 90,
       frameLabelMin: 90,

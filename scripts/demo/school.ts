@@ -233,6 +233,6 @@ export const schoolDoors: readonly DoorRow[] = [
     from: 'stairB',
     to: 'corridor4',
     facts: door(stairDoor, { ...school, readerSides: 'none', occupantLoad: 140 }),
-    assumed: { stairReleasePoint: ['fireCommandCenter', 'the owner’s letter'] },
+    assumed: { stairReleasePoint: ['mainEntrance', 'the owner’s letter'] },
   },
 ];

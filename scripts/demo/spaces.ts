@@ -31,6 +31,7 @@ export const demoSpaces: readonly SpaceRow[] = [
   space('hall', 'Assembly hall', '1', 'room', 'public', 240),
   space('corridor1', 'Corridor, ground floor', '1', 'corridor', 'general', 10),
   space('guard', 'Security desk', '1', 'room', 'restricted', 3),
+  space('shop', 'Shop', '1', 'room', 'public', 25),
   space('holding', 'Holding room', '1', 'room', 'restricted', 1),
   space('mail', 'Mail room', '1', 'room', 'staff', 4),
   space('dock', 'Loading dock', '1', 'room', 'staff', 12),
@@ -38,7 +39,7 @@ export const demoSpaces: readonly SpaceRow[] = [
   space('cash', 'Cash office', '1', 'room', 'restricted', 2),
   space('shelter', 'Storm shelter', '1', 'room', 'general', 60),
   space('records', 'Records room (exposed when mains fail)', '1', 'room', 'restricted', 3),
-  space('fireCommand', 'Fire command center', '1', 'room', 'restricted', 3),
+  space('alarmRoom', 'Fire alarm room', '1', 'room', 'restricted', 3),
   space('commonToilet', 'Public toilets', '1', 'room', 'public', 8),
 
   space('lobby2', 'Elevator lobby, second floor', '2', 'lobby', 'public', 8),

@@ -1,0 +1,49 @@
+import { decide } from '../../src/domain/decide/decide.ts';
+import type { Project, Review } from '../../src/domain/model/project.ts';
+import { type Saw, whatReviewerSaw } from '../../src/domain/schedules/review.ts';
+import { openingId } from './kit.ts';
+
+interface ReviewRow {
+  readonly mark: string;
+  readonly verdict: Review['verdict'];
+  readonly on: string;
+  readonly reason: string;
+  /** What stood otherwise on the day of the review; the mark is then stale. */
+  readonly then?: Saw['facts'];
+}
+
+const rows: readonly ReviewRow[] = [
+  { mark: '101', verdict: 'approved', on: '2026-03-09', reason: 'Bars open both leaves in every condition.' },
+  {
+    mark: '304',
+    verdict: 'toAhj',
+    on: '2026-03-09',
+    reason: 'Asked whether the pharmacy board wants more than the building code.',
+  },
+  {
+    mark: 'S1-2',
+    verdict: 'approved',
+    on: '2026-03-04',
+    reason: 'Released with all other stair doors.',
+    then: { fireRatingMin: 60 },
+  },
+];
+
+/** Puts the marks on after everything else, because each keeps what the reviewer saw of the decision. */
+export function withReviews(project: Project): Project {
+  const openings = { ...project.openings };
+  for (const { mark, verdict, on, reason, then } of rows) {
+    const opening = openings[openingId(mark)];
+    if (!opening) throw new Error(`A review names ${mark}, which is not there.`);
+    const saw = whatReviewerSaw(decide(project, opening));
+    const review: Review = {
+      verdict,
+      by: 'Demo reviewer',
+      on,
+      reason,
+      saw: { ...saw, facts: { ...saw.facts, ...then } },
+    };
+    openings[opening.id] = { ...opening, review };
+  }
+  return { ...project, openings };
+}

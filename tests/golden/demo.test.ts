@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { demoProject } from '../../scripts/demo/demoProject.ts';
+import { goldenText } from '../../scripts/demo/golden.ts';
+import { buildProject } from '../../scripts/demo/kit.ts';
+import { smallOffice } from '../../scripts/demo/smallOffice.ts';
+import { decideAll } from '../../src/domain/decide/decide.ts';
+import { fieldInfo } from '../../src/domain/model/fields.ts';
+import { reviewState } from '../../src/domain/schedules/review.ts';
+import { openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
+
+const demo = demoProject();
+const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+const openings = Object.values(demo.openings);
+const valuesOf = (key: 'egressRole' | 'fireRatingMin') =>
+  new Set(
+    openings.flatMap(({ facts }) => {
+      const fact = facts[key];
+      return fact && fact.is !== 'unknown' ? [fact.value] : [];
+    }),
+  );
+
+describe('decisions of the demo building', () => {
+  it('are those that were accepted', () => {
+    const expected = read('tests/golden/demo-decisions.jsonl').trimEnd().split('\n');
+    const found = goldenText(demo).trimEnd().split('\n');
+    const lines = [
+      ...expected.filter((line) => !found.includes(line)).map((line) => `was ${line}`),
+      ...found.filter((line) => !expected.includes(line)).map((line) => `is  ${line}`),
+    ];
+    expect(
+      lines,
+      'A rule or the ranking changed these openings. Read each line; when every one is meant, accept them with ' +
+        '`npx tsx scripts/demo.ts --accept` and commit demo-data and tests/golden together.',
+    ).toEqual([]);
+  });
+});
+
+describe('demo files', () => {
+  it.each([
+    ['demo-data/demo-building.json', demo],
+    ['demo-data/small-office.json', buildProject(smallOffice)],
+  ])('%s is what the script writes, and opens without a problem', (path, project) => {
+    const text = read(path);
+    expect(text === saveProjectText(project), `Run \`npx tsx scripts/demo.ts\` and commit ${path}.`).toBe(
+      true,
+    );
+    expect(openProjectText(text)).toMatchObject({ ok: true, setAside: [], migrated: [] });
+  });
+
+  it('show every egress role and every usual rating', () => {
+    const roles = Object.keys(fieldInfo('egressRole').options ?? {});
+    expect([...valuesOf('egressRole')].sort()).toEqual(roles.sort());
+    for (const minutes of [0, 20, 45, 60, 90, 180]) expect(valuesOf('fireRatingMin')).toContain(minutes);
+  });
+
+  it('join spaces at every opening, and reach the outside', () => {
+    expect(openings.length).toBeGreaterThanOrEqual(80);
+    for (const opening of openings) {
+      expect(demo.spaces[opening.fromSpaceId ?? '']?.name).toBeTruthy();
+      expect(demo.spaces[opening.toSpaceId ?? '']?.name).toBeTruthy();
+    }
+    expect(Object.values(demo.spaces).some((space) => space.kind === 'outside')).toBe(true);
+    const used = new Set(openings.flatMap((opening) => [opening.fromSpaceId, opening.toSpaceId]));
+    const unused = Object.values(demo.spaces).filter((space) => !used.has(space.id));
+    expect(unused.map((space) => space.name)).toEqual([]);
+  });
+
+  it('carry unknown and assumed facts, mistakes and marks of a reviewer, one of them stale', () => {
+    const standings = openings.flatMap(({ facts }) => Object.values(facts).map((fact) => fact.is));
+    expect(standings.filter((is) => is === 'unknown').length).toBeGreaterThan(5);
+    expect(standings.filter((is) => is === 'assumed').length).toBeGreaterThan(2);
+    const decisions = decideAll(demo);
+    expect(decisions.get('opening-404a')?.state).toBe('refused');
+    expect(decisions.get('opening-119')?.findings.length).toBeGreaterThan(0);
+    const states = openings
+      .filter((opening) => opening.review)
+      .map((opening) => {
+        const decision = decisions.get(opening.id);
+        return decision && reviewState(opening, decision).state;
+      });
+    expect(states.sort()).toEqual(['approved', 'stale', 'toAhj']);
+  });
+});
