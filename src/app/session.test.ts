@@ -262,6 +262,19 @@ describe.each([
   });
 });
 
+test('a window that heard of no save takes over with what was saved all the same', async () => {
+  const deaf = { channel: () => undefined };
+  const first = await openWindow(deaf);
+  const second = await openWindow(deaf);
+  notes(first, 'never announced');
+  await first.close();
+  await vi.waitFor(() => expect(saving(second).kind).toBe('saved'));
+  expect(project(second).notes).toBe('never announced');
+  notes(second, 'and on');
+  await second.flush();
+  expect(await storedProjects()).toMatchObject([{ document: { notes: 'and on' } }]);
+});
+
 test('without locks and channels, the window that missed a save keeps its work on screen and stops', async () => {
   const alone = { locks: undefined, channel: () => undefined };
   const first = await openWindow(alone);
