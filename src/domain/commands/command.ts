@@ -117,21 +117,51 @@ export function commandProblemInWords(problem: CommandProblem): string {
 export function applyEdits(project: Project, list: readonly Edit[], takingBack = false): Applied {
   let current = project;
   const inverse: Edit[] = [];
+  const own = new Own();
   for (const edit of list) {
-    const step = applyEdit(current, edit, takingBack);
+    const step = applyEdit(current, edit, takingBack, own);
     if (!step.ok) return step;
     current = step.project;
-    inverse.unshift(...step.inverse);
+    inverse.push(...step.inverse.toReversed());
   }
-  return { ok: true, project: current, inverse };
+  return { ok: true, project: current, inverse: inverse.toReversed() };
+}
+
+/**
+ * What one command has made for itself. Records copied by it nobody else has seen, so its later edits write into
+ * the same copy, and marks are counted once: an import of thousands of openings would otherwise copy and search
+ * the whole project for each of them.
+ */
+class Own {
+  readonly records = new WeakSet<object>();
+  #marks: Map<string, number> | undefined;
+
+  /** How many openings carry each mark; asked before the edit is made. */
+  marks(project: Project): Map<string, number> {
+    if (!this.#marks) {
+      this.#marks = new Map();
+      for (const { mark } of Object.values(project.openings)) this.#count(mark, 1);
+    }
+    return this.#marks;
+  }
+
+  markChanged(before: string | undefined, after: string | undefined): void {
+    if (!this.#marks) return;
+    if (before !== undefined) this.#count(before, -1);
+    if (after !== undefined) this.#count(after, 1);
+  }
+
+  #count(mark: string, by: number): void {
+    this.#marks?.set(mark, (this.#marks.get(mark) ?? 0) + by);
+  }
 }
 
 const done = (project: Project, ...inverse: Edit[]): Applied => ({ ok: true, project, inverse });
 const refused = (problem: CommandProblem): Applied => ({ ok: false, problem });
 
 /** The words of the field first, then the whole shape: a half-made opening must not get into the document. */
-function applyEdit(project: Project, edit: Edit, takingBack: boolean): Applied {
-  const applied = applyShaped(project, edit, takingBack);
+function applyEdit(project: Project, edit: Edit, takingBack: boolean, own: Own): Applied {
+  const applied = applyShaped(project, edit, takingBack, own);
   if (!applied.ok) return applied;
   const parsed = editSchema.safeParse(edit);
   if (parsed.success) return applied;
@@ -140,7 +170,7 @@ function applyEdit(project: Project, edit: Edit, takingBack: boolean): Applied {
   return refused({ kind: 'badValue', field, says: `${field}: ${issue?.message ?? 'this does not fit.'}` });
 }
 
-function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied {
+function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own): Applied {
   switch (edit.kind) {
     case 'setProject': {
       if (edit.field === 'name' && edit.value.trim() === '' && !takingBack) {
@@ -156,19 +186,20 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied
       const problem = factProblem(edit.fact, edit.value);
       if (problem) return refused(problem);
       const before = entry<unknown>(project.building, edit.fact);
-      const building = withEntry<unknown>(project.building, edit.fact, edit.value) as Facts;
+      const building = withEntry<unknown>(project.building, edit.fact, edit.value, own) as Facts;
       return done({ ...project, building }, { ...edit, value: (before as typeof edit.value) ?? null });
     }
-    case 'putFloor':
-      return done(
-        { ...project, floors: withEntry(project.floors, edit.id, edit.value) },
-        { ...edit, value: entry(project.floors, edit.id) ?? null },
-      );
-    case 'putSpace':
-      return done(
-        { ...project, spaces: withEntry(project.spaces, edit.id, edit.value) },
-        { ...edit, value: entry(project.spaces, edit.id) ?? null },
-      );
+    // What stood there is read before the edit: the record may be written in place.
+    case 'putFloor': {
+      const before = entry(project.floors, edit.id) ?? null;
+      const floors = withEntry(project.floors, edit.id, edit.value, own);
+      return done({ ...project, floors }, { ...edit, value: before });
+    }
+    case 'putSpace': {
+      const before = entry(project.spaces, edit.id) ?? null;
+      const spaces = withEntry(project.spaces, edit.id, edit.value, own);
+      return done({ ...project, spaces }, { ...edit, value: before });
+    }
     case 'putAmendment': {
       const at = project.amendments.findIndex((one) => one.id === edit.id);
       const before = project.amendments[at] ?? null;
@@ -184,16 +215,14 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied
       );
     }
     case 'putOpening': {
-      if (edit.value !== null && !takingBack && markIsTaken(project, edit.id, edit.value.mark)) {
+      const before = entry(project.openings, edit.id);
+      if (edit.value !== null && !takingBack && markIsTaken(project, own, edit.id, edit.value.mark)) {
         return refused({ kind: 'markTaken', mark: edit.value.mark });
       }
-      return done(
-        {
-          ...project,
-          openings: withEntry(project.openings, edit.id, edit.value as Project['openings'][string] | null),
-        },
-        { ...edit, value: (entry(project.openings, edit.id) as typeof edit.value | undefined) ?? null },
-      );
+      own.markChanged(before?.mark, edit.value?.mark);
+      const value = edit.value as Project['openings'][string] | null;
+      const openings = withEntry(project.openings, edit.id, value, own);
+      return done({ ...project, openings }, { ...edit, value: (before as typeof edit.value) ?? null });
     }
     case 'setOpening': {
       const opening = entry(project.openings, edit.id);
@@ -207,11 +236,12 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied
             says: parsed.error.issues[0]?.message ?? 'Bad mark.',
           });
         }
-        if (!takingBack && markIsTaken(project, edit.id, parsed.data))
+        if (!takingBack && markIsTaken(project, own, edit.id, parsed.data))
           return refused({ kind: 'markTaken', mark: parsed.data });
+        own.markChanged(opening.mark, parsed.data);
       }
       const value = edit.field === 'notes' ? (edit.value ?? '') : edit.value;
-      return done(withOpening(project, edit.id, { ...opening, [edit.field]: value }), {
+      return done(withOpening(project, own, edit.id, { ...opening, [edit.field]: value }), {
         ...edit,
         value: opening[edit.field],
       });
@@ -222,8 +252,8 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied
       const problem = factProblem(edit.fact, edit.value);
       if (problem) return refused(problem);
       const before = entry<unknown>(opening.facts, edit.fact);
-      const facts = withEntry<unknown>(opening.facts, edit.fact, edit.value) as Facts;
-      return done(withOpening(project, edit.id, { ...opening, facts }), {
+      const facts = withEntry<unknown>(opening.facts, edit.fact, edit.value, own) as Facts;
+      return done(withOpening(project, own, edit.id, { ...opening, facts }), {
         ...edit,
         value: (before as typeof edit.value) ?? null,
       });
@@ -233,12 +263,12 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean): Applied
       const opening = entry(project.openings, edit.id);
       if (!opening) return refused({ kind: 'noSuchOpening', id: edit.id });
       if (edit.kind === 'setReview') {
-        return done(withOpening(project, edit.id, { ...opening, review: edit.value }), {
+        return done(withOpening(project, own, edit.id, { ...opening, review: edit.value }), {
           ...edit,
           value: opening.review,
         });
       }
-      return done(withOpening(project, edit.id, { ...opening, override: edit.value }), {
+      return done(withOpening(project, own, edit.id, { ...opening, override: edit.value }), {
         ...edit,
         value: opening.override,
       });
@@ -258,8 +288,9 @@ function factProblem(fact: string, value: z.infer<typeof anyFact> | null): Comma
   };
 }
 
-function markIsTaken(project: Project, id: string, mark: string): boolean {
-  return Object.values(project.openings).some((other) => other.id !== id && other.mark === mark);
+function markIsTaken(project: Project, own: Own, id: string, mark: string): boolean {
+  const mine = entry(project.openings, id)?.mark === mark ? 1 : 0;
+  return (own.marks(project).get(mark) ?? 0) > mine;
 }
 
 /** Own entries only: an id such as "constructor" would otherwise find what every object inherits. */
@@ -267,12 +298,22 @@ function entry<T>(record: Readonly<Record<string, T>>, key: string): T | undefin
   return Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
-function withOpening(project: Project, id: string, opening: Project['openings'][string]): Project {
-  return { ...project, openings: { ...project.openings, [id]: opening } };
+function withOpening(project: Project, own: Own, id: string, opening: Project['openings'][string]): Project {
+  return { ...project, openings: withEntry(project.openings, id, opening, own) };
 }
 
-function withEntry<T>(record: Readonly<Record<string, T>>, key: string, value: T | null): Record<string, T> {
-  if (value !== null) return { ...record, [key]: value };
-  const { [key]: _removed, ...rest } = record;
-  return rest;
+function withEntry<T>(
+  record: Readonly<Record<string, T>>,
+  key: string,
+  value: T | null,
+  own: Own,
+): Record<string, T> {
+  // A name that every object inherits is refused later; written into a copy of ours it would spoil the copy.
+  const mine = own.records.has(record) && !(key in {});
+  const written: Record<string, T> = mine ? record : { ...record };
+  own.records.add(written);
+  if (value === null) delete written[key];
+  else if (key in {}) return { ...written, [key]: value };
+  else written[key] = value;
+  return written;
 }
