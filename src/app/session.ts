@@ -48,6 +48,8 @@ export interface App {
   readonly preferences: PreferenceBox;
   /** Ids for new floors, spaces and openings; works where `crypto.randomUUID` is missing. */
   readonly newId: NewId;
+  /** What time it is; screens ask here, so that a test can say. */
+  readonly clock: Clock;
   /** Opens the last project, or the demo where nothing is stored. Until it ends, `session.ready` is false. */
   readonly start: () => Promise<void>;
   readonly flush: () => Promise<void>;
@@ -312,6 +314,7 @@ export function createApp(needs: AppNeeds = {}): App {
     store,
     preferences,
     newId: ids,
+    clock,
     start: () =>
       inTurn(async () => {
         stopWatching = watchLeaving(

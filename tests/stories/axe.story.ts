@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { expect, type Page, test } from 'playwright/test';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
+}
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ content: axeSource });
+  const found = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: (root: Document, options: object) => Promise<{ violations: Violation[] }> };
+    };
+    const result = await axe.run(document, {
+      runOnly: {
+        type: 'tag',
+        values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      },
+      // 7 to 1 instead of 4.5 to 1: read in sunlight.
+      rules: { 'color-contrast-enhanced': { enabled: true } },
+    });
+    return result.violations;
+  });
+  return found.flatMap((one) =>
+    one.nodes.map((node) => `${one.id}: ${node.html.slice(0, 160)} — ${node.failureSummary}`),
+  );
+}
+
+const pages = [
+  'schedule',
+  'opening/opening-103',
+  'project',
+  'review',
+  'building',
+  'print',
+  'rules',
+  'files',
+  'legend',
+];
+
+for (const theme of ['light', 'dark', 'sunlight']) {
+  for (const width of [390, 1440]) {
+    test(`nobody meets a barrier: every page, ${theme}, ${width} px`, async ({ page }) => {
+      test.setTimeout(90_000);
+      await page.setViewportSize({ width, height: 900 });
+      const found: string[] = [];
+      for (const address of pages) {
+        await page.goto(`#/${address}`);
+        await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), theme);
+        await expect(page.locator('h1').first()).toBeVisible();
+        await page.waitForLoadState('networkidle');
+        found.push(...(await violations(page)).map((says) => `${address}: ${says}`));
+      }
+      expect(found).toEqual([]);
+    });
+  }
+}
+
+test('no page is wider than a phone', async ({ page }) => {
+  for (const width of [320, 768, 1440]) {
+    await page.setViewportSize({ width, height: 900 });
+    for (const address of pages) {
+      await page.goto(`#/${address}`);
+      await expect(page.locator('h1').first()).toBeVisible();
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(over, `${address} at ${width} px`).toBeLessThanOrEqual(0);
+    }
+  }
+});

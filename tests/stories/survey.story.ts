@@ -1,0 +1,114 @@
+import { expect, test } from 'playwright/test';
+import { openingPage } from './pages/opening.ts';
+import { newWindow } from './pages/window.ts';
+
+/** An ordinary office door, as a surveyor would answer for it. */
+const officeDoor = {
+  doorType: 'Single swinging leaf',
+  leafMaterial: 'Wood, solid core',
+  frameMaterial: 'Hollow metal',
+  frameGrouted: 'No',
+  latch: 'Mortise latch',
+  lockFunction: 'Storeroom (outside always locked)',
+  strikePrep: '4-7/8 × 1-1/4 in',
+  panicPresent: 'No',
+  fireRatingMin: '0',
+  wallRatingMin: '0',
+  wallKind: 'Ordinary, unrated',
+  egressRole: 'On the way out of a room or corridor',
+  occupantLoad: '6',
+  roomUse: 'Office or ordinary room',
+  occupancyGroup: 'B',
+  readerSides: 'Reader on the secure side',
+  securityNeed: 'Medium',
+  traffic: 'Medium',
+  appearance: 'Standard',
+  existingArrangement: 'Lever that always opens from inside',
+  operator: 'None',
+  powerAtDoor: 'Yes',
+  cablePath: 'Yes',
+  workStatus: 'Existing, being altered',
+  closing: 'Self-closing (closer or spring hinges)',
+  holdOpen: 'Not held open',
+  suiteDoor: 'Not a suite',
+  othersLeaveThroughRoom: 'No',
+  exterior: 'No',
+  mainDoor: 'No',
+  publicEntrance: 'No',
+  leafRaceway: 'No',
+  clinicalNeed: 'None',
+  stairLockWanted: 'Both sides stay open',
+};
+
+test('a surveyor settles an ordinary office door in a handful of answers', async ({ context }) => {
+  const window = await newWindow(context);
+  await window.addOpening('ZZ-OFFICE');
+  const opening = openingPage(window.page);
+  let answers = 0;
+  while ((await opening.decision.getByText('Settled', { exact: true }).count()) === 0) {
+    expect(await opening.answerNext(officeDoor)).toBe(true);
+    answers++;
+    expect(answers, 'more answers than anybody gives for an office door').toBeLessThan(12);
+  }
+  expect(answers).toBeLessThanOrEqual(8);
+  await expect(opening.decision).toContainText('Electric strike for a mortise latch, fail secure');
+  await expect(opening.decision).toContainText('Free mechanical egress');
+  await expect(opening.decision).toContainText('authority having jurisdiction');
+});
+
+test('a surveyor who writes a width nobody can read keeps the text and is told why', async ({ context }) => {
+  const window = await newWindow(context);
+  await window.addOpening('ZZ-WIDTH');
+  const opening = openingPage(window.page);
+  await opening.type('Leaf width', 'three feet or so');
+  await expect(opening.field('Leaf width')).toHaveValue('three feet or so');
+  await expect(opening.says(/three feet or so/)).toBeVisible();
+  await opening.type('Leaf width', '3\'-0"');
+  await expect(opening.field('Leaf width')).toHaveValue('36');
+});
+
+test('a rating that the leaf cannot carry refuses a recommendation, at its field', async ({ context }) => {
+  const window = await newWindow(context);
+  const opening = openingPage(window.page);
+  await opening.open('103');
+  await opening.group('Fire and smoke');
+  await opening.type('Fire rating of the door', '90');
+  await expect(opening.decision).toContainText('Refused');
+  await expect(opening.says(/carries no fire label|goes no higher|labelled/).first()).toBeVisible();
+  await window.page.keyboard.press('Escape');
+  await window.page.getByRole('button', { name: 'Undo' }).click();
+  await expect(opening.decision).toContainText('Settled');
+});
+
+test('an estimator works the schedule by keyboard alone', async ({ context }) => {
+  const { page } = await newWindow(context);
+  const first = page.getByRole('gridcell').first();
+  await first.focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('End');
+  await expect(page.locator(':focus')).toHaveAttribute('data-column', 'securityNeed');
+  await page.keyboard.press('F2');
+  await page.keyboard.press('Escape');
+  await expect(page.locator(':focus')).toHaveAttribute('data-column', 'securityNeed');
+  await page.keyboard.press('Control+End');
+  await page.keyboard.press('Control+Home');
+  await expect(page.locator(':focus')).toHaveAttribute('data-cell', '0-0');
+  const mark = (await page.locator(':focus').textContent()) ?? '';
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 1, name: mark, exact: true })).toBeVisible();
+});
+
+test('an estimator who chooses otherwise must say why, and a reviewer is asked', async ({ context }) => {
+  const window = await newWindow(context);
+  const opening = openingPage(window.page);
+  await opening.open('103');
+  await opening.decision.getByRole('button', { name: 'Choose otherwise' }).click();
+  const choice = opening.decision.getByRole('combobox', { name: 'What to use instead' });
+  await choice.selectOption({ label: 'Electrified mortise lock, fail secure · Free mechanical egress' });
+  await opening.decision.getByRole('button', { name: 'Use it' }).click();
+  await expect(opening.decision.getByRole('alert')).toContainText('Say why');
+  await opening.decision.getByRole('textbox', { name: 'Reason' }).fill('The owner keeps this lock in stock.');
+  await opening.decision.getByRole('button', { name: 'Use it' }).click();
+  await expect(opening.decision).toContainText('Electrified mortise lock, fail secure');
+  await expect(opening.decision).toContainText('Must be signed before issue');
+});
