@@ -1,0 +1,91 @@
+import type { Arrangement } from './arrangement.ts';
+import type { Situation } from './conditions.ts';
+import type { Exit } from './outcome.ts';
+
+/** The lock circuit at one moment. */
+export interface Moment {
+  readonly locked: boolean;
+  readonly energised: boolean;
+  /** Power reaches the output of the lock supply. */
+  readonly fed: boolean;
+  /** A contact in series has opened: button, hardware switch, fire alarm, detection or remote release. */
+  readonly cut: boolean;
+  /** The controller asks for the released state. */
+  readonly released: boolean;
+}
+
+/**
+ * The circuit is: supply, then every contact that breaks power directly, then the controller's relay, then the
+ * coil. A fail-safe lock holds while current flows and its relay opens to release; a fail-secure one releases
+ * while current flows and its relay closes to release. Whoever stands in front of the door acts only if `person`.
+ */
+export function circuitAt(arrangement: Arrangement, at: Situation, person: boolean): Moment {
+  const { failMode } = arrangement;
+  if (failMode === 'asIs' || failMode === 'none') return withoutSupply(arrangement, at);
+  const fed = at.supply && (at.mains || (arrangement.battery !== 'no' && at.charged));
+  const cut =
+    (at.fireAlarm && arrangement.alarmCuts) ||
+    (at.flow && arrangement.flowCuts) ||
+    (at.command && arrangement.commandCuts) ||
+    (person && arrangement.button === 'direct') ||
+    (person && arrangement.hardwareSwitch === 'direct');
+  const released = relayReleases(arrangement, at, person);
+  if (failMode === 'safe') {
+    const locked = fed && !cut && !released;
+    return { locked, energised: locked && !arrangement.motor, fed, cut, released };
+  }
+  const locked = !(fed && !cut && released);
+  return { locked, energised: !locked && !arrangement.motor, fed, cut, released };
+}
+
+function relayReleases(arrangement: Arrangement, at: Situation, person: boolean): boolean {
+  if (at.relay === 'stuckReleased') return true;
+  const sensorSpeaks =
+    arrangement.sensor !== 'none' &&
+    (at.sensorWorks ? person : arrangement.sensor === 'failsOpen' && at.relay === 'works');
+  if (at.relay === 'stuckLocked') return false;
+  return (
+    (at.unlockedHours && arrangement.scheduled) ||
+    (at.credential && arrangement.reader) ||
+    sensorSpeaks ||
+    (person && (arrangement.button === 'asksController' || arrangement.hardwareSwitch === 'asksController'))
+  );
+}
+
+/** A battery lockset and a mechanical lock know no supply, no contact and no relay. */
+function withoutSupply(arrangement: Arrangement, at: Situation): Moment {
+  const released =
+    arrangement.failMode === 'asIs'
+      ? (at.unlockedHours && arrangement.scheduled) || (at.credential && arrangement.reader)
+      : arrangement.release === 'keyInside'
+        ? at.unlockedHours
+        : arrangement.outside === 'no';
+  return { locked: !released, energised: false, fed: false, cut: false, released };
+}
+
+/** What a person leaving meets: `rest` is the lock before they act, `acting` while they do what the door asks. */
+export function exitAt(arrangement: Arrangement, rest: Moment, acting: Moment): Exit {
+  if (!rest.locked) return 'free';
+  switch (arrangement.release) {
+    case 'free':
+    case 'stairReentry':
+      return arrangement.freeHardware ? 'free' : 'blocked';
+    case 'sensor':
+    case 'doorSwitch':
+    case 'buttonOnly':
+      return acting.locked ? 'blocked' : 'free';
+    case 'delayed':
+      return 'after';
+    case 'controlled':
+    case 'clinical':
+    case 'attended':
+      return 'byStaff';
+    case 'lobby':
+      return arrangement.staffReached ? 'byStaff' : 'blocked';
+    case 'keyInside':
+    case 'credentialOut':
+    case 'alarmOnly':
+    case 'none':
+      return 'blocked';
+  }
+}

@@ -1,0 +1,256 @@
+import type { DeviceId } from '../devices/devices.ts';
+import type { Arrangement } from './arrangement.ts';
+import type { Moment } from './circuit.ts';
+import { condition, type ConditionId } from './conditions.ts';
+import type { Outcome } from './outcome.ts';
+
+/** Every sentence of this room. Screens and sheets print them; they never put any together. */
+
+const things: Readonly<Record<DeviceId, string>> = {
+  strikeMortise: 'strike',
+  strikeCylindrical: 'strike',
+  strikeRim: 'strike',
+  magnet: 'magnet',
+  shearMagnet: 'magnet',
+  boltSolenoid: 'bolt',
+  boltMotor: 'bolt',
+  mortiseLock: 'lock',
+  cylindricalLock: 'lock',
+  exitTrim: 'outside trim',
+  latchRetractionMotor: 'latch retraction',
+  latchRetractionSolenoid: 'latch retraction',
+  delayedExitDevice: 'delayed exit device',
+  delayedMagnet: 'delayed magnet',
+  glassPatchLock: 'glass lock',
+  glassRailExit: 'rail device',
+  narrowStileLatch: 'latch',
+  gateLock: 'gate lock',
+  batteryLock: 'battery lockset',
+  mechanicalLock: 'lockset',
+  detentionLock: 'detention lock',
+};
+export function thingInWords(id: DeviceId): string {
+  return things[id];
+}
+
+/** Why a condition says nothing at this opening; undefined where it applies. */
+export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): string | undefined {
+  const wired = arrangement.failMode === 'safe' || arrangement.failMode === 'secure';
+  switch (id) {
+    case 'unlockedHours':
+      return arrangement.scheduled || arrangement.release === 'keyInside'
+        ? undefined
+        : 'No set hours are asked for here.';
+    case 'validCredential':
+    case 'refusedCredential':
+      return arrangement.reader && (wired || arrangement.failMode === 'asIs')
+        ? undefined
+        : 'No credential is read here; a key opens it.';
+    case 'supplyLost':
+    case 'relayStuckReleased':
+    case 'relayStuckLocked':
+      return wired ? undefined : 'No lock supply and no controller relay stands behind this lock.';
+    case 'fireAlarm':
+    case 'fireAlarmMainsLost':
+      return arrangement.fireAlarm === 'no'
+        ? 'The building has neither fire alarm nor automatic detection.'
+        : undefined;
+    case 'sprinklerFlow':
+      return arrangement.sprinklers === 'no' ? 'The building is not sprinklered throughout.' : undefined;
+    case 'releaseCommand':
+      return arrangement.commandCuts ||
+        arrangement.release === 'stairReentry' ||
+        arrangement.release === 'controlled' ||
+        arrangement.release === 'delayed'
+        ? undefined
+        : 'Nothing here is released from another place.';
+    case 'sensorFailed':
+      return arrangement.sensor === 'none' ? 'No exit sensor stands here.' : undefined;
+    case 'buttonDeadController':
+      return arrangement.button === 'none' ? 'No exit button stands here.' : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** "{what the lock does and why}; {what a person leaving meets}." */
+export function outcomeInWords(
+  arrangement: Arrangement,
+  outcome: Omit<Outcome, 'says'>,
+  rest: Moment,
+): string {
+  const { at } = condition(outcome.condition).situation;
+  if (at === 'held') {
+    return outcome.alarm
+      ? 'The open leaf holds nothing; its contact reports it after the set time.'
+      : 'The open leaf holds nothing, and no contact reports it.';
+  }
+  const forced =
+    at === 'forced'
+      ? outcome.alarm
+        ? 'nobody released it, so the contact reports it as forced, and '
+        : 'no contact would report it, and '
+      : '';
+  return capital(
+    `${forced}${lockClause(arrangement, outcome.condition, rest)}; ${exitClause(arrangement, outcome)}.`,
+  );
+}
+
+function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): string {
+  const thing = `the ${things[arrangement.device]}`;
+  const { situation } = condition(id);
+  switch (arrangement.failMode) {
+    case 'none':
+      return rest.locked
+        ? arrangement.outside === 'notKnown'
+          ? `${thing} needs no power and is counted as locked outside, which nobody surveyed`
+          : `${thing} needs no power and stays locked outside`
+        : 'nothing locks the outside';
+    case 'asIs':
+      return rest.locked
+        ? `${thing} runs on its own cells and stays as it was, locked outside`
+        : `${thing} ${situation.credential ? 'accepts the credential' : 'was set unlocked'} by its own cells`;
+    case 'safe':
+      if (rest.locked) {
+        return !situation.mains
+          ? `the battery still feeds ${thing}, which ${arrangement.motor ? 'stays thrown' : 'goes on holding'}`
+          : arrangement.motor
+            ? `${thing} stands thrown while power is there`
+            : `current holds ${thing}`;
+      }
+      return `${releaseCause(arrangement, id, rest)}, so ${thing} lets go`;
+    case 'secure':
+      if (!rest.locked) return `${releaseCause(arrangement, id, rest)}, so ${thing} gives way`;
+      if (rest.released && rest.cut) return `${cutCause(arrangement, id)}, so ${thing} drops back to locked`;
+      if (rest.released) return `${thing} has no power to release with and stays locked`;
+      return `${thing} needs no power to stay locked`;
+  }
+}
+
+function releaseCause(arrangement: Arrangement, id: ConditionId, rest: Moment): string {
+  const { situation } = condition(id);
+  if (arrangement.failMode === 'safe') {
+    if (!rest.fed) return situation.mains ? 'lock power is gone' : 'mains and battery are gone';
+    if (rest.cut) return cutCause(arrangement, id);
+  }
+  if (situation.relay === 'stuckReleased') return 'the relay stands in its released position';
+  if (situation.unlockedHours) return 'the schedule releases it';
+  if (situation.credential) return 'the credential releases it';
+  if (!situation.sensorWorks && situation.relay === 'works')
+    return 'the dead sensor counts as somebody leaving';
+  if (situation.at === 'leaving') {
+    if (arrangement.sensor !== 'none' && situation.sensorWorks) return 'the sensor sees the person';
+    return 'the controller is asked to release it';
+  }
+  return 'it is released';
+}
+
+function cutCause(arrangement: Arrangement, id: ConditionId): string {
+  const { situation } = condition(id);
+  if (situation.fireAlarm && arrangement.alarmCuts) return 'the fire alarm breaks lock power';
+  if (situation.flow && arrangement.flowCuts) return 'the flow switch breaks lock power';
+  if (situation.command && arrangement.commandCuts) return 'the remote release breaks lock power';
+  if (arrangement.button === 'direct' && !situation.sensorWorks) return 'the button itself breaks lock power';
+  if (arrangement.hardwareSwitch === 'direct') return 'the switch in the hardware breaks lock power';
+  return 'button and sensor break lock power';
+}
+
+function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): string {
+  switch (outcome.exit) {
+    case 'after':
+      return `pushing sounds an alarm and the door opens after ${outcome.afterS} s`;
+    case 'byStaff':
+      return arrangement.release === 'lobby'
+        ? 'people must call the attended place to be let out'
+        : 'people leave only when staff open';
+    case 'blocked':
+      return blockedClause(arrangement);
+    case 'free':
+    case 'none':
+      return freeClause(arrangement, outcome);
+  }
+}
+
+function blockedClause(arrangement: Arrangement): string {
+  switch (arrangement.release) {
+    case 'credentialOut':
+      return 'without a credential nobody gets out';
+    case 'keyInside':
+      return 'without a key nobody gets out';
+    case 'sensor':
+    case 'buttonOnly':
+    case 'doorSwitch':
+      return 'what should release it only asks the controller, so nobody gets out';
+    default:
+      return 'nothing on the egress side opens it';
+  }
+}
+
+function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): string {
+  const latch = outcome.latched === 'yes' ? ' and the latch still holds the leaf' : '';
+  switch (arrangement.release) {
+    case 'free':
+    case 'stairReentry':
+      return arrangement.latch === 'never' && outcome.entry === 'unlocked'
+        ? 'the leaf is only pushed or pulled'
+        : `inside the lever or bar always opens${outcome.entry === 'unlocked' ? latch : ''}`;
+    case 'sensor':
+      if (outcome.entry === 'unlocked') return 'both sides open';
+      return outcome.condition === 'relayStuckLocked' || outcome.condition === 'sensorFailed'
+        ? 'the button lets people out'
+        : 'sensor or button lets people out';
+    case 'doorSwitch':
+      return outcome.entry === 'unlocked' ? 'both sides open' : 'the switch in lever or bar lets people out';
+    case 'buttonOnly':
+      return outcome.entry === 'unlocked' ? 'both sides open' : 'the wall button lets people out';
+    default:
+      return `leaving is free${latch}`;
+  }
+}
+
+function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
+
+const list = (ids: readonly ConditionId[]): string =>
+  ids.map((id) => condition(id).name.toLowerCase()).join(', ');
+
+/** What a finding says; the condition names stand beside it on every sheet. */
+export const findingWords = {
+  blockedExit: (ids: readonly ConditionId[]) => `A person on the egress side cannot leave: ${list(ids)}.`,
+  keyedWhileOccupied:
+    'While it is locked nobody gets out without the key; it depends on somebody unlocking it whenever people are in.',
+  ratedNotLatched: (ids: readonly ConditionId[]) => `A fire-rated leaf is not latched: ${list(ids)}.`,
+  ratedNeverRelatched:
+    'A fire-rated leaf stands unlatched in its unlocked hours, and nothing in the building would latch it in a fire.',
+  ratedStaysOpen: 'Nothing closes this fire-rated leaf, so no latch can hold it in a fire.',
+  stairAlarm:
+    'The stair side stays locked under fire alarm, and people in the stair cannot turn back onto the floor.',
+  stairCommand: 'The stair side cannot be unlocked on command from another place.',
+  softwareOnly:
+    'Leaving depends on the controller alone: with its relay stuck locked nothing on the egress side frees the door.',
+  batteryHolds: (hours: number | null) =>
+    `Batteries of the fire alarm panel keep this lock held against people leaving ${
+      hours === null ? 'for hours that nobody stated' : `for ${hoursInWords(hours)}`
+    }; NFPA 72 lets them do so for ten minutes at most (read in its 2007 text).`,
+  secureUnlocks: (hours: number | null, atOnce: boolean) =>
+    `This secure opening unlocks from outside when the mains fail${
+      atOnce
+        ? ', at once where no battery stands behind it'
+        : hours === null
+          ? ' and the battery is spent; how many hours that takes nobody stated'
+          : `, after ${hoursInWords(hours)} of battery`
+    }.`,
+  secureUnlocksForStair:
+    'The stair side unlocks when power is gone, as the stair asks, though the opening is to be secure.',
+  secureUnlocksOnAlarm:
+    'This secure opening unlocks from outside under fire alarm; somebody has to watch it then.',
+  operatorDrivesLatch: 'The operator drives against a latch that nothing draws back for it.',
+  failSafeStaysLocked: 'It is called fail safe and yet stays locked when all power is gone.',
+  functionUnknown: 'What the outside lever does was not surveyed; this table counts it as locked.',
+} as const;
+
+export function hoursInWords(hours: number): string {
+  const rounded = Math.round(hours * 10) / 10;
+  return hours < 1 ? `${Math.round(hours * 60)} min` : `${rounded} h`;
+}

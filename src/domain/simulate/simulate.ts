@@ -1,0 +1,132 @@
+import type { Decision } from '../decide/decision.ts';
+import type { Opening, Project } from '../model/project.ts';
+import { arrange, type Surroundings } from './arrange.ts';
+import type { Arrangement, Setting } from './arrangement.ts';
+import { circuitAt, exitAt, type Moment } from './circuit.ts';
+import { condition, type ConditionId, conditionIds, type Situation } from './conditions.ts';
+import { findingsOf } from './findings.ts';
+import type { Exit, OpeningFinding, Outcome, Outcomes, YesNo } from './outcome.ts';
+import { notApplyingInWords, outcomeInWords } from './sentences.ts';
+
+/** One opening run through every condition, or the reason why it could not be. */
+export interface Simulated {
+  readonly arrangement: Arrangement;
+  readonly setting: Setting;
+  readonly outcomes: Outcomes;
+  readonly findings: readonly OpeningFinding[];
+  /** Something unknown could still forbid this arrangement, or a person chose it against the engine. */
+  readonly provisional: boolean;
+}
+
+/** Undefined where nothing is chosen: an opening that is refused, referred or left without a device is not run. */
+export function simulate(decision: Decision, around: Surroundings = {}): Simulated | undefined {
+  const found = arrange(decision, around);
+  if (!found) return undefined;
+  const outcomes = outcomesOf(found.arrangement);
+  return {
+    ...found,
+    outcomes,
+    findings: findingsOf(found, outcomes),
+    provisional: decision.state !== 'settled',
+  };
+}
+
+export function simulateOpening(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  batteryHours?: number | null,
+): Simulated | undefined {
+  const to = opening.toSpaceId === null ? undefined : project.spaces[opening.toSpaceId];
+  return simulate(decision, { toLevel: to?.securityLevel, batteryHours });
+}
+
+const remembered = new Map<string, Outcomes>();
+const mostRemembered = 4000;
+
+/** All conditions of an arrangement. Openings alike in every part share one answer, so a big building costs little. */
+export function outcomesOf(arrangement: Arrangement): Outcomes {
+  const key = JSON.stringify(Object.values(arrangement));
+  const before = remembered.get(key);
+  if (before) return before;
+  const entries = conditionIds.map((id) => [id, outcomeIn(arrangement, id)] as const);
+  const outcomes = Object.fromEntries(entries) as unknown as Outcomes;
+  if (remembered.size >= mostRemembered) remembered.clear();
+  remembered.set(key, outcomes);
+  return outcomes;
+}
+
+/** What holds in a condition of the whole building: where it does not apply, the opening is as in locked hours. */
+export function standing(outcomes: Outcomes, id: ConditionId): Outcome {
+  const outcome = outcomes[id];
+  return outcome.applies ? outcome : outcomes.lockedHours;
+}
+
+function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
+  const why = notApplyingInWords(arrangement, id);
+  if (why !== undefined) {
+    const none = { entry: 'none', exit: 'none', afterS: null, latched: 'none', coil: 'none' } as const;
+    return { condition: id, applies: false, ...none, alarm: false, says: why };
+  }
+  const { situation } = condition(id);
+  const first = momentsIn(arrangement, situation);
+  let { exit, latched, rest } = first;
+  // A fire does not wait for closing time: exit and latch are the worse of both hours.
+  if ((situation.fireAlarm || situation.flow) && arrangement.scheduled) {
+    const open = momentsIn(arrangement, { ...situation, unlockedHours: true });
+    exit = worse(exit, open.exit);
+    if (open.latched === 'no') latched = 'no';
+  }
+  // Nobody knows whether a battery is there: without one the outside lets go at once.
+  if (!situation.mains && situation.charged && arrangement.battery === 'notKnown') {
+    const bare = circuitAt({ ...arrangement, battery: 'no' }, situation, situation.at === 'leaving');
+    if (!bare.locked) rest = bare;
+  }
+  const held = situation.at === 'held';
+  const outcome: Omit<Outcome, 'says'> = {
+    condition: id,
+    applies: true,
+    entry: held || !rest.locked ? 'unlocked' : 'locked',
+    exit: held ? 'free' : exit,
+    afterS: !held && exit === 'after' ? arrangement.delayS : null,
+    latched: held ? 'no' : latched,
+    coil: arrangement.failMode === 'asIs' || arrangement.failMode === 'none' ? 'none' : yesNo(rest.energised),
+    alarm: alarmIn(arrangement, situation, exit),
+  };
+  return { ...outcome, says: outcomeInWords(arrangement, outcome, rest) };
+}
+
+function momentsIn(
+  arrangement: Arrangement,
+  situation: Situation,
+): { exit: Exit; latched: YesNo; rest: Moment } {
+  const untouched = circuitAt(arrangement, situation, false);
+  const acting = circuitAt(arrangement, situation, true);
+  const rest = situation.at === 'leaving' ? acting : untouched;
+  const latched: YesNo =
+    arrangement.latch === 'always' ? 'yes' : arrangement.latch === 'never' ? 'no' : yesNo(rest.locked);
+  return { exit: exitAt(arrangement, untouched, acting), latched, rest };
+}
+
+function alarmIn(arrangement: Arrangement, situation: Situation, exit: Exit): boolean {
+  switch (situation.at) {
+    case 'forced':
+    case 'held':
+      return arrangement.reportsPosition;
+    case 'leaving':
+      // The delay sounds; a door that reports its position and knows of nobody leaving takes it for forced.
+      return (
+        exit === 'after' || (exit !== 'blocked' && arrangement.reportsPosition && !arrangement.exitSignal)
+      );
+    case 'rest':
+      return false;
+  }
+}
+
+const exitOrder: readonly Exit[] = ['none', 'free', 'after', 'byStaff', 'blocked'];
+function worse(a: Exit, b: Exit): Exit {
+  return exitOrder.indexOf(a) >= exitOrder.indexOf(b) ? a : b;
+}
+function yesNo(value: boolean): YesNo {
+  return value ? 'yes' : 'no';
+}
