@@ -6,6 +6,7 @@ import { useApp, useStore } from '../context.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { ChooseByHand } from './ChooseByHand.tsx';
+import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
@@ -60,6 +61,9 @@ function OpeningSheet({ project, opening }: { project: Project; opening: Opening
             <ErrorPanel name="The decision">
               <DecisionHead decision={decision} report={report} />
               <ChooseByHand project={project} opening={opening} decision={decision} />
+            </ErrorPanel>
+            <ErrorPanel name="What happens when">
+              <ConditionTable project={project} opening={opening} />
             </ErrorPanel>
             <ErrorPanel name="The drawing">
               <OpeningDrawing decision={decision} />

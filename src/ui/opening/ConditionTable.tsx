@@ -1,0 +1,135 @@
+import { useId, useState } from 'react';
+import { simulationFor } from '../../app/simulations.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
+import { type OpeningFinding, type Outcome, severityWords } from '../../domain/simulate/outcome.ts';
+import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
+import { StateMark, StatusMark } from '../face/Mark.tsx';
+import './conditions.css';
+
+/** The opening in every condition: what happens on both sides, and under it what is wrong with that. */
+export function ConditionTable({ project, opening }: { project: Project; opening: Opening }) {
+  const heading = useId();
+  const [why, setWhy] = useState(false);
+  const found = simulationFor(project, opening);
+  if (!found) {
+    return (
+      <section className="section" aria-labelledby={heading}>
+        <h3 id={heading}>What happens when</h3>
+        <p>Nothing is chosen for this opening yet, so there is nothing to run.</p>
+      </section>
+    );
+  }
+  const outcomes = conditionIds.map((id) => found.outcomes[id]);
+  const running = outcomes.filter((one) => one.applies);
+  const idle = outcomes.filter((one) => !one.applies);
+  return (
+    <section className="section" aria-labelledby={heading}>
+      <h3 id={heading}>What happens when</h3>
+      <div className="toolbar">
+        <button type="button" className="button" aria-pressed={why} onClick={() => setWhy(!why)}>
+          Say why
+        </button>
+        {found.provisional && <StatusMark status="provisional">Not a settled decision</StatusMark>}
+      </div>
+      <table className="schedule schedule-close schedule-folds conditions" aria-labelledby={heading}>
+        <thead>
+          <tr>
+            <th scope="col">Condition</th>
+            <th scope="col">Entry</th>
+            <th scope="col">Exit</th>
+            <th scope="col">Latch</th>
+            <th scope="col">Coil</th>
+            <th scope="col">Alarm</th>
+          </tr>
+        </thead>
+        <tbody>
+          {running.map((outcome) => (
+            <OutcomeRow key={outcome.condition} outcome={outcome} why={why} />
+          ))}
+        </tbody>
+      </table>
+      {idle.length > 0 && (
+        <details>
+          <summary>Does not apply here ({idle.length})</summary>
+          <ul>
+            {idle.map((outcome) => (
+              <li key={outcome.condition}>
+                <strong>{condition(outcome.condition).name}</strong> — {outcome.says}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <FindingList findings={found.findings} />
+    </section>
+  );
+}
+
+function OutcomeRow({ outcome, why }: { outcome: Outcome; why: boolean }) {
+  const { name, means } = condition(outcome.condition);
+  return (
+    <tr className={outcome.exit === 'blocked' ? 'condition-blocked' : undefined}>
+      <th scope="row" title={means}>
+        {name}
+        {why && <span className="condition-why">{outcome.says}</span>}
+      </th>
+      <td data-head="Entry">{outcome.entry !== 'none' && <StateMark state={outcome.entry} />}</td>
+      <td data-head="Exit">
+        <ExitMark outcome={outcome} />
+      </td>
+      <td data-head="Latch">
+        {outcome.latched !== 'none' && (
+          <StateMark state={outcome.latched === 'yes' ? 'latched' : 'notLatched'} />
+        )}
+      </td>
+      <td data-head="Coil">
+        {outcome.coil === 'yes' ? (
+          <StateMark state="energised" />
+        ) : (
+          <span className="soft">{outcome.coil === 'no' ? 'No current' : 'No coil'}</span>
+        )}
+      </td>
+      <td data-head="Alarm">
+        {outcome.alarm ? <StateMark state="alarm" /> : <span className="soft">None</span>}
+      </td>
+    </tr>
+  );
+}
+
+export function ExitMark({ outcome }: { outcome: Pick<Outcome, 'exit' | 'afterS'> }) {
+  switch (outcome.exit) {
+    case 'free':
+      return <StateMark state="free" />;
+    case 'after':
+      return <StateMark state="delayed">After {outcome.afterS} s</StateMark>;
+    case 'byStaff':
+      return <StateMark state="byStaff" />;
+    case 'blocked':
+      return <StateMark state="blocked" />;
+    case 'none':
+      return null;
+  }
+}
+
+const statusOf: Readonly<Record<OpeningFinding['severity'], StatusWord>> = {
+  severe: 'error',
+  serious: 'caution',
+  note: 'assumed',
+};
+
+function FindingList({ findings }: { findings: readonly OpeningFinding[] }) {
+  if (findings.length === 0) {
+    return <p className="note">Run through every condition, nothing was found against it.</p>;
+  }
+  return (
+    <ul className="reasons" aria-label="Found while running the conditions">
+      {findings.map((finding) => (
+        <li key={finding.says}>
+          <StatusMark status={statusOf[finding.severity]}>{severityWords[finding.severity]}</StatusMark>
+          <p>{finding.says}</p>
+        </li>
+      ))}
+    </ul>
+  );
+}
