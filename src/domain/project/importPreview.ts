@@ -1,0 +1,179 @@
+import type { Edit } from '../commands/command.ts';
+import type { Imported, ImportProblem } from '../import/csv.ts';
+import { importEdits } from '../import/csv.ts';
+import type { Column, Role } from '../import/headers.ts';
+import type { Fact } from '../model/fact.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import type { Project } from '../model/project.ts';
+
+/** One column of a schedule, as it was understood. */
+export interface ColumnPreview {
+  readonly index: number;
+  readonly header: string;
+  readonly means: string;
+  readonly known: number;
+  readonly assumed: number;
+  /** Cells that could not be taken; their words go into the notes. */
+  readonly notTaken: number;
+  readonly standing: string;
+}
+
+const roleMeans: Record<Role, string> = {
+  mark: 'Mark of the opening',
+  count: 'Number of doors; a row stands for one',
+  level: 'Floor',
+  room: 'Room the door belongs to',
+  roomNumber: 'Number of that room',
+  adjoining: 'Space on the other side',
+  adjoiningNumber: 'Number of that space',
+  size: 'Width, height and thickness',
+  width: 'Leaf width',
+  height: 'Leaf height',
+  thickness: 'Leaf thickness',
+  typeText: 'Description; what it says is assumed',
+  material: 'Leaf material',
+  frame: 'Frame material',
+  rating: 'Fire rating of the door',
+  hand: 'Handing',
+  reader: 'Reader',
+  notes: 'Notes',
+};
+
+const roleFacts: Partial<Record<Role, readonly FactKey[]>> = {
+  size: ['leafWidthIn', 'leafHeightIn', 'leafThicknessIn'],
+  width: ['leafWidthIn'],
+  height: ['leafHeightIn'],
+  thickness: ['leafThicknessIn'],
+  frame: ['frameMaterial'],
+  rating: ['fireRatingMin'],
+  hand: ['handing'],
+  reader: ['readerSides'],
+};
+
+/** Marks and places are taken as they stand; they are no facts that could be assumed. */
+const asWritten: ReadonlySet<Role> = new Set([
+  'mark',
+  'level',
+  'room',
+  'roomNumber',
+  'adjoining',
+  'adjoiningNumber',
+  'notes',
+]);
+
+export function previewColumns(imported: Imported): readonly ColumnPreview[] {
+  return imported.columns.map((column) => {
+    const { known, assumed } = countFacts(imported, column);
+    const notTaken = imported.problems.filter((one) => one.column === column.header.trim()).length;
+    return {
+      index: column.index,
+      header: column.header.trim() === '' ? `(column ${column.index + 1})` : column.header.trim(),
+      means: meansOf(column),
+      known,
+      assumed,
+      notTaken,
+      standing: standingOf(column, known, assumed, notTaken),
+    };
+  });
+}
+
+function meansOf({ use }: Column): string {
+  switch (use.kind) {
+    case 'fact':
+      return fieldInfo(use.fact).label;
+    case 'role':
+      return use.unit === undefined ? roleMeans[use.role] : `${roleMeans[use.role]}, in ${use.unit}`;
+    case 'unused':
+      return 'Not read; kept in the notes';
+  }
+}
+
+function standingOf({ use }: Column, known: number, assumed: number, notTaken: number): string {
+  if (use.kind === 'unused') return 'unused';
+  const words = [
+    ...(known > 0 ? [`${known} known`] : []),
+    ...(assumed > 0 ? [`${assumed} assumed`] : []),
+    ...(notTaken > 0 ? [`${notTaken} not taken`] : []),
+  ];
+  if (use.kind === 'role' && asWritten.has(use.role)) return ['as written', ...words].join(', ');
+  return words.length > 0 ? words.join(', ') : 'nothing in it';
+}
+
+function countFacts(imported: Imported, column: Column): { known: number; assumed: number } {
+  const { use } = column;
+  if (use.kind === 'unused') return { known: 0, assumed: 0 };
+  const keys = new Set<string>(use.kind === 'fact' ? [use.fact] : (roleFacts[use.role] ?? []));
+  const from = `column ${column.header.trim()}:`;
+  let known = 0;
+  let assumed = 0;
+  for (const { facts } of imported.openings) {
+    const entries = Object.entries(facts) as [string, Fact<unknown>][];
+    if (entries.some(([key, fact]) => keys.has(key) && fact.is === 'known')) known += 1;
+    if (
+      entries.some(
+        ([key, fact]) =>
+          fact.is === 'assumed' && (fact.from.startsWith(from) || (use.kind === 'fact' && keys.has(key))),
+      )
+    )
+      assumed += 1;
+  }
+  return { known, assumed };
+}
+
+/** What would come in, as one sentence. */
+export function importTotals(imported: Imported): string {
+  const parts = [
+    count(imported.openings.length, 'opening'),
+    count(imported.floors.length, 'new floor'),
+    count(imported.spaces.length, 'new space'),
+  ];
+  const refused =
+    imported.refused.length === 0 ? '' : ` ${count(imported.refused.length, 'row')} refused and left out.`;
+  return `${parts.join(', ')}.${refused}`;
+}
+
+export function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? '' : 's'}`;
+}
+
+/** Refused rows first, each sentence with its place in the file. */
+export function problemsInOrder(imported: Imported): readonly ImportProblem[] {
+  return imported.problems.toSorted(
+    (a, b) => Number(b.refuses) - Number(a.refuses) || (a.row ?? 0) - (b.row ?? 0),
+  );
+}
+
+export function placeOf(problem: ImportProblem): string {
+  const place = [
+    problem.row === null ? 'The file' : `Row ${problem.row}`,
+    ...(problem.column === null ? [] : [`column ${problem.column}`]),
+  ];
+  return place.join(', ');
+}
+
+/** All or nothing, unless the person said that the good rows may come in without the others. */
+export function mayImport(
+  imported: Imported,
+  goodRowsOnly: boolean,
+): { readonly ok: true } | { readonly ok: false; readonly says: string } {
+  if (imported.openings.length === 0) return { ok: false, says: 'No row can be brought in.' };
+  if (imported.refused.length > 0 && !goodRowsOnly) {
+    const rows = imported.refused.map((one) => one.row);
+    return {
+      ok: false,
+      says: `Nothing is brought in while ${count(rows.length, 'row')} ${rows.length === 1 ? 'is' : 'are'} refused: ${rows.slice(0, 8).join(', ')}${rows.length > 8 ? ' …' : ''}. Mend the file, or bring in the good rows only.`,
+    };
+  }
+  return { ok: true };
+}
+
+/** One command: floors, spaces, openings, and facts of the building where the project has no answer yet. */
+export function editsOf(project: Project, imported: Imported): readonly Edit[] {
+  const building = Object.entries(imported.building).flatMap(([fact, value]): Edit[] => {
+    const before = project.building[fact as FactKey];
+    return value && (before === undefined || before.is === 'unknown')
+      ? [{ kind: 'setBuildingFact', fact, value }]
+      : [];
+  });
+  return [...importEdits(imported), ...building];
+}

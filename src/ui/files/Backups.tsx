@@ -1,0 +1,112 @@
+import { useState } from 'react';
+import type { BackupSummary } from '../../app/session.ts';
+import { useApp, useApplication } from '../context.ts';
+import { useTold } from './useTold.ts';
+import { when } from './when.ts';
+
+const reasons: Record<BackupSummary['reason'], string> = {
+  migration: 'before it was brought up to date',
+  import: 'before a file took its place',
+  restore: 'before a backup took its place',
+  remove: 'when it was removed',
+  damaged: 'as found, with damaged parts',
+  day: 'first save of a day',
+};
+
+/** Of all projects: one that was removed can only be found here. */
+export function Backups() {
+  const app = useApplication();
+  const saving = useApp((state) => state.saving.kind);
+  const [told, again] = useTold(() => app.listBackups(), saving);
+  const [asks, setAsks] = useState<number | null>(null);
+  const [problem, setProblem] = useState('');
+  const restore = async (id: number) => {
+    const done = await app.restoreBackup(id);
+    setProblem(done.ok ? '' : done.says);
+    setAsks(null);
+    again();
+  };
+  if (told === undefined) return <p className="note">Looking …</p>;
+  if (!told.ok) {
+    return (
+      <p role="alert" className="field-error">
+        {told.says}
+      </p>
+    );
+  }
+  return (
+    <div className="stack">
+      {told.backups.length === 0 ? (
+        <p className="note">
+          None yet. One is made every day you work, and before anything takes the place of a project.
+        </p>
+      ) : (
+        <div className="schedule-scroll">
+          <table className="schedule schedule-folds">
+            <thead>
+              <tr>
+                <th scope="col">Project</th>
+                <th scope="col">Made</th>
+                <th scope="col">Why</th>
+                <th scope="col">What to do</th>
+              </tr>
+            </thead>
+            <tbody>
+              {told.backups.map((backup) => (
+                <tr key={backup.id}>
+                  <th scope="row" data-head="Project">
+                    {backup.name}
+                  </th>
+                  <td data-head="Made">{when(backup.at)}</td>
+                  <td data-head="Why">{reasons[backup.reason]}</td>
+                  <td className="file-actions">
+                    {asks === backup.id ? (
+                      <>
+                        <p>
+                          Put <strong>{backup.name}</strong> back as it was on {when(backup.at)}? Today’s
+                          state is kept as a backup.
+                        </p>
+                        <button
+                          type="button"
+                          className="button button-small"
+                          onClick={() => void restore(backup.id)}
+                        >
+                          Restore {backup.name}
+                        </button>{' '}
+                        <button
+                          type="button"
+                          className="button button-quiet button-small"
+                          onClick={() => setAsks(null)}
+                        >
+                          Leave it
+                        </button>
+                      </>
+                    ) : (
+                      <button
+                        type="button"
+                        className="button button-small"
+                        onClick={() => setAsks(backup.id)}
+                      >
+                        Restore
+                        <span className="visually-hidden">
+                          {' '}
+                          {backup.name} of {when(backup.at)}
+                        </span>{' '}
+                        …
+                      </button>
+                    )}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {problem !== '' && (
+        <p role="alert" className="field-error">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import { useId, useState } from 'react';
+import { useApp, useApplication } from '../context.ts';
+
+/** The project as one file: the copy that leaves this browser, and the way back in. */
+export function CopyAndOpen() {
+  const app = useApplication();
+  const name = useApp((state) => state.document.project.name);
+  const id = useId();
+  const [problem, setProblem] = useState('');
+  const [done, setDone] = useState('');
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    setDone('');
+    setProblem('');
+    const opened = await app.openFile(file);
+    if (opened.ok) setDone(`${file.name} was opened. It is kept in this browser from now on.`);
+    else setProblem(opened.says);
+  };
+  return (
+    <div className="columns columns-even">
+      <div className="stack stack-tight">
+        <h3>Save a copy</h3>
+        <p className="note">The whole project as one file, to keep, to send, or to open on another device.</p>
+        <div className="row">
+          <button type="button" className="button" onClick={() => app.downloadCopy()}>
+            Save a copy<span className="visually-hidden"> of {name}</span>
+          </button>
+        </div>
+      </div>
+      <div className="stack stack-tight">
+        <h3>Open a file</h3>
+        <div className="field">
+          <label htmlFor={id}>Project file</label>
+          <input
+            id={id}
+            type="file"
+            className="input file-input"
+            accept=".json,application/json"
+            aria-invalid={problem !== ''}
+            aria-describedby={`${id}about`}
+            onChange={(event) => {
+              void open(event.target.files?.[0]);
+              // The same file may be chosen again after it was mended.
+              event.target.value = '';
+            }}
+          />
+          <div id={`${id}about`}>
+            <p className="field-help">
+              A file of an older version is brought up to date; what cannot be read is set aside and named.
+              What stood in this browser under the same project is kept as a backup.
+            </p>
+            {problem !== '' && (
+              <p role="alert" className="field-error">
+                {problem}
+              </p>
+            )}
+            <output>{done}</output>
+          </div>
+        </div>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,78 @@
+import { useState } from 'react';
+import { allDecisions, decisionFor } from '../../app/decisions.ts';
+import { orderedOpenings } from '../../app/derive.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { scheduleRows } from '../../domain/schedules/openings.ts';
+import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { factsCsv } from '../../exporting/csv/factsCsv.ts';
+import { scheduleCsv } from '../../exporting/csv/scheduleCsv.ts';
+import { setsCsv } from '../../exporting/csv/setsCsv.ts';
+import { useApp } from '../context.ts';
+import { downloadText, fileName } from './download.ts';
+import { ProgressBar } from './ProgressBar.tsx';
+import { useSteps } from './useSteps.ts';
+
+const tables: readonly {
+  readonly name: string;
+  readonly file: string;
+  readonly says: string;
+  readonly text: (project: Project) => string;
+}[] = [
+  {
+    name: 'Opening schedule',
+    file: 'openings.csv',
+    says: 'One row per opening with what was decided, as it is printed.',
+    text: (project) => scheduleCsv(scheduleRows(project, allDecisions(project))),
+  },
+  {
+    name: 'Hardware sets',
+    file: 'hardware sets.csv',
+    says: 'One row per item of each set, with quantities and marks.',
+    text: (project) => setsCsv(hardwareSets(project, allDecisions(project))),
+  },
+  {
+    name: 'Survey',
+    file: 'survey.csv',
+    says: 'Every fact as entered, with its standing. It can be imported again.',
+    text: (project) => factsCsv(project),
+  },
+];
+
+export function ExportTables() {
+  const project = useApp((state) => state.document.project);
+  const { progress, run, stop } = useSteps();
+  const [done, setDone] = useState('');
+  const save = async (table: (typeof tables)[number]) => {
+    setDone('');
+    // Decided one by one first, so that a large building shows its progress and can be stopped.
+    const all = await run(orderedOpenings(project), (opening) => void decisionFor(project, opening));
+    if (!all) return setDone('Stopped. Nothing was written.');
+    const name = fileName(project.name, table.file);
+    downloadText(name, table.text(project));
+    setDone(`${name} was handed to the browser to save.`);
+  };
+  return (
+    <div className="stack">
+      <ul className="file-list">
+        {tables.map((table) => (
+          <li key={table.name}>
+            <div>
+              <strong>{table.name}</strong>
+              <p className="note">{table.says}</p>
+            </div>
+            <button
+              type="button"
+              className="button"
+              disabled={progress !== null}
+              onClick={() => void save(table)}
+            >
+              Save<span className="visually-hidden"> {table.name}</span> as CSV
+            </button>
+          </li>
+        ))}
+      </ul>
+      {progress && <ProgressBar what="Deciding openings" progress={progress} onStop={stop} />}
+      <output>{done}</output>
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+/** Hands a text to the browser to be saved under a name. */
+export function downloadText(name: string, text: string, type = 'text/csv;charset=utf-8'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  // Some browsers read the address only after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Letters and figures of the project's name, so that every system takes it. */
+export function fileName(project: string, what: string): string {
+  const plain = project
+    .normalize('NFKD')
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return `${plain || 'project'} ${what}`;
+}
