@@ -22,7 +22,7 @@ export function goldenDecisions(project: Project): readonly GoldenDecision[] {
         mark: opening.mark,
         state: decision.state,
         candidate: decision.chosen?.candidate.id ?? null,
-        must: [...new Set(must.map((reason) => reason.ruleId ?? 'override'))].sort(),
+        must: [...new Set(must.map((reason) => reason.ruleId ?? 'override'))].toSorted(),
       },
     ];
   });

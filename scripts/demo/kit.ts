@@ -67,7 +67,7 @@ function factsOf(row: DoorRow): Facts {
     if (entry) facts[key] = assumed(entry[0], entry[1]);
   }
   for (const key of row.unknown ?? []) facts[key] = unknown;
-  return facts as Facts;
+  return facts;
 }
 
 export interface BuildingRows {
@@ -127,7 +127,7 @@ export function buildProject(rows: BuildingRows): Project {
     preparedBy: 'Demo data',
     jurisdiction: 'Invented city',
     notes: rows.notes,
-    building: building as Facts,
+    building: building,
     floors,
     spaces,
     openings,

@@ -9,7 +9,7 @@ interface ReviewRow {
   readonly on: string;
   readonly reason: string;
   /** What stood otherwise on the day of the review; the mark is then stale. */
-  readonly then?: Saw['facts'];
+  readonly before?: Saw['facts'];
 }
 
 const rows: readonly ReviewRow[] = [
@@ -25,14 +25,14 @@ const rows: readonly ReviewRow[] = [
     verdict: 'approved',
     on: '2026-03-04',
     reason: 'Released with all other stair doors.',
-    then: { fireRatingMin: 60 },
+    before: { fireRatingMin: 60 },
   },
 ];
 
 /** Puts the marks on after everything else, because each keeps what the reviewer saw of the decision. */
 export function withReviews(project: Project): Project {
   const openings = { ...project.openings };
-  for (const { mark, verdict, on, reason, then } of rows) {
+  for (const { mark, verdict, on, reason, before } of rows) {
     const opening = openings[openingId(mark)];
     if (!opening) throw new Error(`A review names ${mark}, which is not there.`);
     const saw = whatReviewerSaw(decide(project, opening));
@@ -41,7 +41,7 @@ export function withReviews(project: Project): Project {
       by: 'Demo reviewer',
       on,
       reason,
-      saw: { ...saw, facts: { ...saw.facts, ...then } },
+      saw: { ...saw, facts: { ...saw.facts, ...before } },
     };
     openings[opening.id] = { ...opening, review };
   }

@@ -34,5 +34,5 @@ export function readBasis(text: string, start: CodeBasis): ReadBasis {
     }
     basis[book] = year;
   }
-  return { ok: true, basis: { ...start, ...basis } as CodeBasis };
+  return { ok: true, basis: { ...start, ...basis } };
 }

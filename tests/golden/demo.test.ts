@@ -28,11 +28,10 @@ describe('decisions of the demo building', () => {
       ...expected.filter((line) => !found.includes(line)).map((line) => `was ${line}`),
       ...found.filter((line) => !expected.includes(line)).map((line) => `is  ${line}`),
     ];
-    expect(
-      lines,
+    const hint =
       'A rule or the ranking changed these openings. Read each line; when every one is meant, accept them with ' +
-        '`npx tsx scripts/demo.ts --accept` and commit demo-data and tests/golden together.',
-    ).toEqual([]);
+      '`npx tsx scripts/demo.ts --accept` and commit demo-data and tests/golden together.';
+    expect(lines.length === 0 ? [] : [hint, ...lines]).toEqual([]);
   });
 });
 
@@ -42,15 +41,14 @@ describe('demo files', () => {
     ['demo-data/small-office.json', buildProject(smallOffice)],
   ])('%s is what the script writes, and opens without a problem', (path, project) => {
     const text = read(path);
-    expect(text === saveProjectText(project), `Run \`npx tsx scripts/demo.ts\` and commit ${path}.`).toBe(
-      true,
-    );
+    const asWritten = text === saveProjectText(project);
+    expect(asWritten ? '' : `Run \`npx tsx scripts/demo.ts\` and commit ${path}.`).toBe('');
     expect(openProjectText(text)).toMatchObject({ ok: true, setAside: [], migrated: [] });
   });
 
   it('show every egress role and every usual rating', () => {
     const roles = Object.keys(fieldInfo('egressRole').options ?? {});
-    expect([...valuesOf('egressRole')].sort()).toEqual(roles.sort());
+    expect(valuesOf('egressRole')).toEqual(new Set(roles));
     for (const minutes of [0, 20, 45, 60, 90, 180]) expect(valuesOf('fireRatingMin')).toContain(minutes);
   });
 
@@ -79,6 +77,6 @@ describe('demo files', () => {
         const decision = decisions.get(opening.id);
         return decision && reviewState(opening, decision).state;
       });
-    expect(states.sort()).toEqual(['approved', 'stale', 'toAhj']);
+    expect(new Set(states)).toEqual(new Set(['approved', 'stale', 'toAhj']));
   });
 });

@@ -24,8 +24,8 @@ export interface Reading {
 
 /** Lower, and it is a stall door or a hatch: 6 ft. */
 const lowestDoorIn = 72;
-/** No leaf of one door is wider in usual schedules: 4 ft. */
-const widestLeafIn = 48;
+/** No leaf of one door is wider in usual schedules: 4 ft, which is written 1220 mm. */
+const widestLeafIn = 48.1;
 
 /** "column Door Material: Wood" — the words behind an assumption. */
 export function quote(said: Said): string {

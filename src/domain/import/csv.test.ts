@@ -177,6 +177,12 @@ describe('an architect’s schedule', () => {
     });
   });
 
+  it('takes 4 ft for the widest single leaf, also when written 1220 mm', () => {
+    const type = (width: string) => read('Door No.|Width (mm)', `1|${width}`).openings[0]?.facts.doorType;
+    expect(type('1220')).toMatchObject({ is: 'assumed', value: 'single' });
+    expect(type('1250')).toBeUndefined();
+  });
+
   it('sees a contradiction between description and width column', () => {
     const result = read(architect, '101|||||Flush Steel - 1830 x 2134mm|915||||||');
     expect(result.openings[0]?.facts.doorType).toBeUndefined();

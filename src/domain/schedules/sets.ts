@@ -69,7 +69,7 @@ export function setSignature(decision: Decision): string | undefined {
     `rated ${slots[ratedSlot] ?? '?'}`,
     `pair ${slots[pairSlot] ?? '?'}`,
     parts.some((part) => handedItems.has(part.item)) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
-    ...parts.map((part) => `${part.quantity} ${part.item}`).sort(),
+    ...parts.map((part) => `${part.quantity} ${part.item}`).toSorted(),
   ].join('|');
 }
 
@@ -108,7 +108,7 @@ export function hardwareSets(
   const numbers = assignSets(groups.keys(), previous);
   return [...groups]
     .map(([signature, group]) => oneSet(numbers.get(signature) ?? '', signature, group))
-    .sort((a, b) => natural.compare(a.id, b.id));
+    .toSorted((a, b) => natural.compare(a.id, b.id));
 }
 interface Group {
   readonly decision: Decision;
@@ -159,5 +159,5 @@ function rulesBehind(item: ItemId, parts: readonly (readonly Part[])[]): readonl
   for (const list of parts) {
     for (const part of list) if (part.item === item && part.ruleId !== undefined) found.add(part.ruleId);
   }
-  return [...found].sort(natural.compare);
+  return [...found].toSorted(natural.compare);
 }

@@ -26,7 +26,7 @@ export function factsCsv(project: Project): string {
 }
 
 function factOf(opening: Opening, key: FactKey): AnyFact | undefined {
-  return opening.facts[key] as AnyFact | undefined;
+  return opening.facts[key];
 }
 
 function factCell(key: FactKey, fact: AnyFact | undefined): string {

@@ -1,0 +1,6 @@
+import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { fieldsDocument } from './lib/fields-document.ts';
+
+/** Writes docs/spec/fields.md from the table of fields: `npx tsx scripts/fields-doc.ts`. */
+writeFileSync(fileURLToPath(new URL('../docs/spec/fields.md', import.meta.url)), fieldsDocument());
