@@ -7,6 +7,10 @@ export interface Preferences {
   readonly yourName: string;
   /** Opened again at the next start. */
   readonly lastProjectId: string;
+  /** The look of the screens: '' follows the system, else light, dark or sunlight. */
+  readonly look: string;
+  /** 'yes' once the first-run tour was ended or skipped. */
+  readonly tourSeen: string;
 }
 
 type PreferenceKey = keyof Preferences;

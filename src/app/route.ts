@@ -9,6 +9,7 @@ export interface Route {
 const words: Record<Page, string> = {
   schedule: 'schedule',
   opening: 'opening',
+  walk: 'walk',
   project: 'project',
   review: 'review',
   building: 'building',

@@ -32,6 +32,7 @@ export interface DocumentSlice {
 export const pages = [
   'schedule',
   'opening',
+  'walk',
   'project',
   'review',
   'building',

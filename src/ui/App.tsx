@@ -4,11 +4,13 @@ import type { App as Application } from '../app/session.ts';
 import type { Page } from '../app/store.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
+import { Tour } from './frame/Tour.tsx';
 import { OpeningPage } from './opening/OpeningPage.tsx';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
 import { Notices } from './parts/Tell.tsx';
 import { SchedulePage } from './schedule/SchedulePage.tsx';
 
+const WalkPage = lazy(() => import('./walk/WalkPage.tsx'));
 const ProjectPage = lazy(() => import('./project/ProjectPage.tsx'));
 const ReviewPage = lazy(() => import('./review/ReviewPage.tsx'));
 const BuildingPage = lazy(() => import('./building/BuildingPage.tsx'));
@@ -20,6 +22,7 @@ const LegendPage = lazy(() => import('./legend/LegendPage.tsx'));
 const pageNames: Record<Page, string> = {
   schedule: 'Schedule',
   opening: 'Opening',
+  walk: 'Walk',
   project: 'Project',
   review: 'Review',
   building: 'Building',
@@ -37,6 +40,7 @@ export function App({ app }: { app: Application }) {
         To the content
       </a>
       <Masthead />
+      <Tour />
       <Notices />
       <main id="main" tabIndex={-1}>
         <CurrentPage />
@@ -59,7 +63,8 @@ function AddressBar() {
       if (location.hash === '#main') return;
       const route = routeOf(location.hash);
       const { goTo, select, session } = store.getState();
-      if (route.page === 'opening' && route.openingId !== session.selectedId) select(route.openingId);
+      const named = route.page === 'opening' || (route.page === 'walk' && route.openingId !== null);
+      if (named && route.openingId !== session.selectedId) select(route.openingId);
       if (route.page !== session.page) goTo(route.page);
     };
     follow();
@@ -69,9 +74,10 @@ function AddressBar() {
   useEffect(() => {
     const here = routeOf(location.hash);
     // The rules page keeps the rule it shows in its own address.
-    const inStep = here.page === page && (page !== 'opening' || here.openingId === openingId);
-    if (!inStep) location.hash = addressOf({ page, openingId: page === 'opening' ? openingId : null });
-    document.title = `${page === 'opening' && mark ? mark : pageNames[page]} — ${projectName} — Latchward`;
+    const carriesId = page === 'opening' || page === 'walk';
+    const inStep = here.page === page && (!carriesId || here.openingId === openingId);
+    if (!inStep) location.hash = addressOf({ page, openingId: carriesId ? openingId : null });
+    document.title = `${(page === 'opening' || page === 'walk') && mark ? mark : pageNames[page]} — ${projectName} — Latchward`;
   }, [page, openingId, projectName, mark]);
   return null;
 }
@@ -93,6 +99,8 @@ function pageElement(page: Page) {
       return <SchedulePage />;
     case 'opening':
       return <OpeningPage />;
+    case 'walk':
+      return <WalkPage />;
     case 'project':
       return <ProjectPage />;
     case 'review':

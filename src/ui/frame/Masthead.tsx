@@ -1,10 +1,12 @@
 import { useEffect } from 'react';
 import type { Page } from '../../app/store.ts';
 import { useApp, useStore } from '../context.ts';
+import { LookChoice } from './LookChoice.tsx';
 import { SavingMark } from './SavingMark.tsx';
 
 const links: readonly { page: Page; name: string }[] = [
   { page: 'schedule', name: 'Schedule' },
+  { page: 'walk', name: 'Walk' },
   { page: 'building', name: 'Building' },
   { page: 'review', name: 'Review' },
   { page: 'print', name: 'Print' },
@@ -41,6 +43,7 @@ export function Masthead() {
       </nav>
       <div className="masthead-end row">
         <UndoButtons />
+        <LookChoice />
         <SavingMark />
       </div>
     </header>

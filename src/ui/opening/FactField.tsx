@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
@@ -78,6 +78,7 @@ export function FactField({ fact, value, assumedFrom, findings = [], onAnswer, a
             </select>
           ) : (
             <AmountInput
+              key={stored}
               id={id}
               described={described}
               unit={info.unit ?? ''}
@@ -106,7 +107,7 @@ export function FactField({ fact, value, assumedFrom, findings = [], onAnswer, a
   );
 }
 
-/** Text while it is typed; it becomes a number when the field is left or Enter is pressed, never before. */
+/** A field of its own for each stored value, so an undo shows. Text while it is typed; it becomes a number when the field is left or Enter is pressed, never before. */
 function AmountInput(props: {
   id: string;
   described: string;
@@ -116,7 +117,6 @@ function AmountInput(props: {
   onText: (text: string) => boolean;
 }) {
   const [draft, setDraft] = useState(props.stored);
-  useEffect(() => setDraft(props.stored), [props.stored]);
   return (
     <span className="with-unit">
       <input

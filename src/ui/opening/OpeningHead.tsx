@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';
 
@@ -12,8 +12,8 @@ interface Props {
 /** Mark, place and neighbours; the words a drawing carries in its title block. */
 export function OpeningHead({ project, opening, before, after }: Props) {
   const store = useStore();
-  const floors = Object.values(project.floors).sort((a, b) => a.level - b.level);
-  const spaces = Object.values(project.spaces).sort((a, b) => (a.name < b.name ? -1 : 1));
+  const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
+  const spaces = Object.values(project.spaces).toSorted((a, b) => (a.name < b.name ? -1 : 1));
   const set = (field: 'floorId' | 'fromSpaceId' | 'toSpaceId') => (value: string) => {
     store
       .getState()
@@ -44,7 +44,7 @@ export function OpeningHead({ project, opening, before, after }: Props) {
         <Pick label="Secure side" value={opening.fromSpaceId} onPick={set('fromSpaceId')} options={spaces} />
         <Pick label="Egress side" value={opening.toSpaceId} onPick={set('toSpaceId')} options={spaces} />
       </div>
-      <Notes opening={opening} />
+      <Notes key={opening.notes} opening={opening} />
     </div>
   );
 }
@@ -77,7 +77,6 @@ function Pick(props: {
 function Notes({ opening }: { opening: Opening }) {
   const store = useStore();
   const [draft, setDraft] = useState(opening.notes);
-  useEffect(() => setDraft(opening.notes), [opening.notes]);
   const keep = () => {
     if (draft === opening.notes) return;
     store

@@ -14,7 +14,7 @@ export function NewOpening() {
   const [copyFrom, setCopyFrom] = useState('');
   const [problem, setProblem] = useState('');
   const ids = useId();
-  const sorted = Object.values(openings).sort((a, b) => compareMarks(a.mark, b.mark));
+  const sorted = Object.values(openings).toSorted((a, b) => compareMarks(a.mark, b.mark));
 
   const start = () => {
     const last = selectedId === null ? undefined : openings[selectedId];

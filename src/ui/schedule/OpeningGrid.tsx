@@ -84,6 +84,7 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
       aria-label="Openings"
       aria-rowcount={rows.length + 1}
       aria-colcount={columns.length}
+      tabIndex={-1}
       onKeyDown={onKeyDown}
     >
       <div
@@ -128,7 +129,6 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
                     data-column={column.key}
                     tabIndex={here ? 0 : -1}
                     onFocus={() => !here && setAt({ row: item.index, column: index })}
-                    onClick={() => (column.key === 'mark' ? onOpen(one.opening.id) : undefined)}
                     onDoubleClick={() => onOpen(one.opening.id)}
                   >
                     {here && editing ? (
@@ -157,7 +157,13 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
 function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
   const text = column.text(row, project);
   if (column.key === 'state') return <DecisionStateMark state={row.decision.state} />;
-  if (column.key === 'mark') return <span className="mark grid-mark">{text}</span>;
+  if (column.key === 'mark') {
+    return (
+      <a className="mark grid-mark" tabIndex={-1} href={`#/opening/${encodeURIComponent(row.opening.id)}`}>
+        {text}
+      </a>
+    );
+  }
   if (column.key === 'signOff' && text !== '—') {
     return <StatusMark status={text === 'Signed' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
   }

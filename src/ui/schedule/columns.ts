@@ -2,7 +2,7 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, releaseInWords, stateWords } from '../../domain/decide/words.ts';
 import { valueInWords } from '../../domain/explain/format.ts';
-import { type FactKey, type FactValue, fieldInfo } from '../../domain/model/fields.ts';
+import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 export interface GridRow {
@@ -24,7 +24,7 @@ function factText(key: FactKey) {
   return ({ opening }: GridRow) => {
     const fact = opening.facts[key];
     if (fact === undefined || fact.is === 'unknown') return '?';
-    return valueInWords(key, fact.value as FactValue<FactKey>);
+    return valueInWords(key, fact.value);
   };
 }
 
