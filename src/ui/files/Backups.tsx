@@ -87,12 +87,14 @@ export function Backups() {
                         className="button button-small"
                         onClick={() => setAsks(backup.id)}
                       >
-                        Restore
-                        <span className="visually-hidden">
-                          {' '}
-                          {backup.name} of {when(backup.at)}
-                        </span>{' '}
-                        …
+                        <span>
+                          Restore
+                          <span className="visually-hidden">
+                            {' '}
+                            {backup.name} of {when(backup.at)}
+                          </span>{' '}
+                          …
+                        </span>
                       </button>
                     )}
                   </td>

@@ -66,7 +66,9 @@ export function ExportTables() {
               disabled={progress !== null}
               onClick={() => void save(table)}
             >
-              Save<span className="visually-hidden"> {table.name}</span> as CSV
+              <span>
+                Save<span className="visually-hidden"> {table.name}</span> as CSV
+              </span>
             </button>
           </li>
         ))}

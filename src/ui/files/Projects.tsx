@@ -148,7 +148,9 @@ function ProjectRow({ project, isShown, isBusy, onOpen, onRemove }: RowProps) {
               disabled={isBusy}
               onClick={() => setAsks(true)}
             >
-              Remove<span className="visually-hidden"> {name}</span> …
+              <span>
+                Remove<span className="visually-hidden"> {name}</span> …
+              </span>
             </button>
           </>
         )}

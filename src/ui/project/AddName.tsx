@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from 'react';
+import './addName.css';
 
 interface Props {
   readonly label: string;
