@@ -1,3 +1,53 @@
+import { useDeferredValue, useMemo, useState } from 'react';
+import { allDecisions } from '../../app/decisions.ts';
+import { dayOf } from '../../app/today.ts';
+import { pageRules } from '../../exporting/sheets/pageRules.ts';
+import { type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
+import { useApp, useApplication } from '../context.ts';
+import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { shownRows } from '../schedule/shown.ts';
+import { PrintChoices } from './PrintChoices.tsx';
+import { Sheets } from './Sheets.tsx';
+import './sheets.css';
+
+/** Opening sheets are left out at first: of a large building they are most of the paper. */
+const usual: ReadonlySet<SheetId> = new Set(sheetIds.filter((id) => id !== 'openings'));
+
 export default function PrintPage() {
-  return null;
+  const { clock } = useApplication();
+  const project = useApp((state) => state.document.project);
+  const filters = useApp((state) => state.session.filters);
+  const [sheets, setSheets] = useState(usual);
+  const [paper, setPaper] = useState<PaperSize>('tabloid');
+  const [day] = useState(() => dayOf(clock()));
+  // Ticking answers at once; laying out hundreds of sheets follows when there is time.
+  const wanted = useDeferredValue(sheets);
+  const shown = useMemo(() => shownRows(project, filters).map((row) => row.opening), [project, filters]);
+  const decisions = allDecisions(project);
+  return (
+    <div className="print-page">
+      <style>{pageRules(project, day, paper)}</style>
+      <PrintChoices
+        sheets={sheets}
+        onSheets={setSheets}
+        paper={paper}
+        onPaper={setPaper}
+        shown={shown.length}
+        total={decisions.size}
+        ready={wanted === sheets}
+      />
+      <div className="print-preview" role="region" aria-label="Preview">
+        <ErrorPanel name="The preview">
+          <Sheets
+            project={project}
+            decisions={decisions}
+            shown={shown}
+            sheets={wanted}
+            paper={paper}
+            day={day}
+          />
+        </ErrorPanel>
+      </div>
+    </div>
+  );
 }

@@ -1,55 +1,14 @@
 import { useMemo } from 'react';
-import { allDecisions } from '../../app/decisions.ts';
-import { orderedOpenings } from '../../app/derive.ts';
-import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
 import { useApp, useStore } from '../context.ts';
-import type { GridRow } from './columns.ts';
 import { NewOpening } from './NewOpening.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
-
-/** What the list can be narrowed to. */
-const shows = {
-  all: 'All openings',
-  unsettled: 'Not settled',
-  signOff: 'Needs sign-off',
-  findings: 'With contradictions',
-} as const;
-
-function isShown(row: GridRow, show: string): boolean {
-  switch (show) {
-    case 'unsettled':
-      return row.decision.state !== 'settled';
-    case 'signOff': {
-      const grade = worstGrade(signOffReasons(row.decision));
-      return grade === 'must' || grade === 'should';
-    }
-    case 'findings':
-      return row.decision.findings.length > 0;
-    default:
-      return true;
-  }
-}
+import { shownRows, shows } from './shown.ts';
 
 export function SchedulePage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
-  const rows = useMemo(() => {
-    const decisions = allDecisions(project);
-    const wanted = filters.text.trim().toLowerCase();
-    return orderedOpenings(project).flatMap((opening): GridRow[] => {
-      const decision = decisions.get(opening.id);
-      if (!decision) return [];
-      const row = { opening, decision };
-      const spaces = [opening.fromSpaceId, opening.toSpaceId].map(
-        (id) => (id ? project.spaces[id]?.name : '') ?? '',
-      );
-      const hit =
-        wanted === '' || [opening.mark, ...spaces].some((text) => text.toLowerCase().includes(wanted));
-      const onFloor = filters.floorId === null || opening.floorId === filters.floorId;
-      return hit && onFloor && isShown(row, filters.show) ? [row] : [];
-    });
-  }, [project, filters]);
+  const rows = useMemo(() => shownRows(project, filters), [project, filters]);
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).sort((a, b) => a.level - b.level);
 

@@ -1,0 +1,29 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { stateWords } from '../../domain/decide/words.ts';
+import type { OpeningRow } from '../../domain/schedules/openings.ts';
+import { counted } from './titleBlock.ts';
+
+/** What a bidder must see before pricing a row, in words, the gravest first; empty when the row stands. */
+export function flagsOf(row: OpeningRow, decision: Decision): readonly string[] {
+  const flags: string[] = [];
+  if (decision.state !== 'settled') flags.push(stateWords[decision.state].word);
+  if (decision.findings.length > 0) flags.push(contradiction(decision));
+  if (row.signOff !== 'none') flags.push(row.signOffWords);
+  if (row.review === 'open') flags.push('Unsigned');
+  else if (row.review !== 'notNeeded') flags.push(row.reviewWords);
+  return flags;
+}
+
+function contradiction(decision: Decision): string {
+  const grave = decision.findings.some(
+    ({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse',
+  );
+  return grave ? 'Survey contradicts itself' : 'Contradictory: check the survey';
+}
+
+export function remarksOf(row: OpeningRow): readonly string[] {
+  return [
+    ...(row.missing === 0 ? [] : [`${counted(row.missing, 'fact')} missing`]),
+    ...(row.notes.trim() === '' ? [] : [row.notes.trim()]),
+  ];
+}

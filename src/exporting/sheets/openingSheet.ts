@@ -1,0 +1,127 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { knownValues } from '../../domain/decide/factView.ts';
+import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { fieldInfo } from '../../domain/model/fields.ts';
+import { missingKeys } from '../../domain/schedules/missing.ts';
+import { type OpeningRow } from '../../domain/schedules/openings.ts';
+import { reviewState } from '../../domain/schedules/review.ts';
+import { elevation } from '../drawing/elevation.ts';
+import type { DrawingSize } from '../drawing/paper.ts';
+import { planView } from '../drawing/plan.ts';
+import type { Drawing } from '../drawing/scene.ts';
+import { flagsOf } from './flags.ts';
+import { type MarkOnFile, markOnFile } from './markOnFile.ts';
+import { type ReasonInFull, reasonsInFull } from './reasons.ts';
+import { type TitleCell, titleBlock } from './titleBlock.ts';
+
+/** Everything on the sheet of one opening, in the order in which it is read. */
+export interface OpeningSheet {
+  readonly id: string;
+  readonly mark: string;
+  readonly place: string;
+  readonly facts: readonly { readonly label: string; readonly value: string }[];
+  readonly drawings: readonly Drawing[];
+  readonly headline: string;
+  readonly stateWord: string;
+  readonly stateMeans: string;
+  readonly flags: readonly string[];
+  readonly arrangement: readonly { readonly label: string; readonly value: string }[];
+  /** Why this arrangement and not the next. */
+  readonly why: string;
+  readonly findings: readonly { readonly says: string; readonly rule: string }[];
+  readonly reasons: readonly ReasonInFull[];
+  readonly work: DecisionReport['work'];
+  readonly items: DecisionReport['items'];
+  readonly cautions: readonly { readonly says: string; readonly rule: string }[];
+  readonly missing: readonly string[];
+  readonly notes: string;
+  /** So much is said that drawings and letters are set smaller, to keep it on one page. */
+  readonly crowded: boolean;
+  readonly onFile: MarkOnFile | null;
+  readonly title: readonly TitleCell[];
+}
+
+export function openingSheet(
+  project: Project,
+  opening: Opening,
+  row: OpeningRow,
+  decision: Decision,
+  report: DecisionReport,
+  day: string,
+): OpeningSheet {
+  const reasons = reasonsInFull(decision);
+  const crowded = amountOf(report, reasons) > crowdedFrom;
+  return {
+    id: opening.id,
+    mark: opening.mark,
+    place: placeInWords(row),
+    facts: filled([
+      ['Door', row.doorType],
+      ['Size W × H × T', row.size],
+      ['Leaf', row.leaf],
+      ['Frame', row.frame],
+      ['Hand', row.handing],
+      ['Fire label', row.label],
+      ['Egress role', row.egressRole],
+    ]),
+    drawings: drawingsOf(decision, crowded),
+    headline: report.headline,
+    stateWord: report.state.word,
+    stateMeans: report.state.means,
+    flags: flagsOf(row, decision),
+    arrangement: filled([
+      ['Set', row.set],
+      ['Power lost', row.failMode],
+      ['Way out', row.release],
+      ['On fire alarm', row.fireAlarm],
+    ]),
+    why: whyInWords(report),
+    findings: report.findings.map((one) => ({ says: one.sentence, rule: one.ruleId })),
+    reasons,
+    crowded,
+    work: report.work,
+    items: report.items,
+    cautions: report.cautions.map((one) => ({ says: one.sentence, rule: one.ruleId })),
+    missing: missingKeys(decision).map((key) => fieldInfo(key).label),
+    notes: opening.notes.trim(),
+    onFile: markOnFile(reviewState(opening, decision)),
+    title: titleBlock(project, 'openings', day, { label: 'Opening', value: opening.mark }),
+  };
+}
+
+/** "Ground floor: Main lobby to Cash office". */
+export function placeInWords(row: Pick<OpeningRow, 'floor' | 'from' | 'to'>): string {
+  const way = [row.from, row.to].filter((one) => one !== '').join(' to ');
+  return [row.floor, way].filter((one) => one !== '').join(': ');
+}
+
+function drawingsOf(decision: Decision, crowded: boolean): readonly Drawing[] {
+  const size: DrawingSize = { width: 3.65, height: crowded ? 2.6 : 3.1, labels: 'numbers' };
+  const facts = knownValues(decision.slots);
+  const choice = decision.chosen?.candidate;
+  return [elevation(facts, choice, size), planView(facts, choice, size)];
+}
+
+/** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */
+const crowdedFrom = 1700;
+
+function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): number {
+  const sentences = [
+    ...reasons.map((one) => (one.grade === 'note' ? '' : one.source) + one.sentence),
+    ...report.findings.map((one) => one.sentence),
+    ...report.cautions.map((one) => one.sentence),
+    ...report.work.flatMap(({ lines }) => lines.map((line) => line.sentence)),
+  ];
+  // A line of hardware takes about as much room as sixty letters of text.
+  return sentences.reduce((sum, one) => sum + one.length, 0) + report.items.length * 60;
+}
+
+function whyInWords(report: DecisionReport): string {
+  if (report.points === '') return '';
+  const rest = report.runnerUp ? report.runnerUp.why : 'Nothing else is left to compare it with.';
+  return `${report.points} points of 100. ${rest}`;
+}
+
+const filled = (pairs: readonly (readonly [string, string])[]) =>
+  pairs.filter(([, value]) => value !== '').map(([label, value]) => ({ label, value }));

@@ -1,0 +1,50 @@
+import { standingCaution } from '../../domain/explain/cautions.ts';
+import { basisInWords } from '../../domain/codes/basis.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { dayInWords } from './day.ts';
+import { type PaperSize, paperSizes, type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
+
+/**
+ * Page rules for the whole print. What must stand on every page, however loose it gets, is set in the margins:
+ * whose sheet it is, under which code basis, the caution, and which page of how many.
+ */
+export function pageRules(project: Project, day: string, paper: PaperSize): string {
+  const { name, basis, preparedBy } = project;
+  const owner = [name, basisInWords(basis), dayInWords(day), preparedBy].filter((one) => one !== '');
+  return sheetIds
+    .map(
+      (id) => `@page ${pageName(id)} {
+  size: ${sizeOf(id, paper)};
+  margin: 0.62in 0.5in 0.72in;
+  @top-left { content: ${cssString(owner.join('  ·  '))}; ${lettering} width: 75%; }
+  @top-right { content: ${cssString(sheetNames[id])}; ${lettering} width: 25%; text-align: right; }
+  @bottom-left { content: ${cssString(standingCaution)}; ${smallText} width: 82%; }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); ${lettering} width: 18%; text-align: right; }
+}`,
+    )
+    .join('\n');
+}
+
+const lettering =
+  'font: 600 8.5pt "Barlow Condensed", "Arial Narrow", Arial, sans-serif; color: #000; vertical-align: middle;';
+const smallText =
+  'font: 400 7pt/1.3 "Barlow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
+
+export function pageName(id: SheetId): string {
+  return `sheet-${id}`;
+}
+
+function sizeOf(id: SheetId, paper: PaperSize): string {
+  const sizes = paperSizes[paper];
+  if (id === 'schedule') return sizes.wide;
+  return id === 'register' ? sizes.landscape : sizes.page;
+}
+
+/** A project may be called anything; its name must not end the string, the rule or the style sheet. */
+export function cssString(text: string): string {
+  const escaped = text.replace(
+    /["\\<>\p{Cc}]/gu,
+    (character) => `\\${character.codePointAt(0)?.toString(16)} `,
+  );
+  return `"${escaped}"`;
+}

@@ -1,0 +1,98 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { worstGrade } from '../../domain/decide/signOff.ts';
+import { candidateInWords, stateWords } from '../../domain/decide/words.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { openingsInOrder } from '../../domain/model/project.ts';
+import type { Decisions } from '../../domain/schedules/openings.ts';
+import {
+  type ReviewState,
+  reviewState,
+  reviewStateWords,
+  type ReviewStatus,
+} from '../../domain/schedules/review.ts';
+import { type MarkOnFile, markOnFile } from './markOnFile.ts';
+import { placeInWords } from './openingSheet.ts';
+import { type ReasonInFull, reasonsInFull } from './reasons.ts';
+import { counted } from './titleBlock.ts';
+
+/** One opening that needs a name, or has one. */
+export interface RegisterEntry {
+  readonly opening: Opening;
+  readonly decision: Decision;
+  readonly mark: string;
+  readonly place: string;
+  readonly arrangement: string;
+  readonly grade: 'must' | 'should' | 'none';
+  readonly reasons: readonly ReasonInFull[];
+  readonly status: ReviewStatus;
+  readonly stateWord: string;
+  readonly onFile: MarkOnFile | null;
+}
+
+const gradeOrder = { must: 0, should: 1, none: 2 } as const;
+
+/** Openings a reviewer must sign come first, then those to look at, then those that only carry an old mark. */
+export function reviewRegister(project: Project, decisions: Decisions): readonly RegisterEntry[] {
+  return openingsInOrder(project)
+    .flatMap((opening) => {
+      const decision = decisions.get(opening.id);
+      const entry = decision && entryOf(project, opening, decision);
+      return entry && (entry.grade !== 'none' || entry.status.review !== null) ? [entry] : [];
+    })
+    .toSorted((a, b) => gradeOrder[a.grade] - gradeOrder[b.grade]);
+}
+
+export function entryOf(project: Project, opening: Opening, decision: Decision): RegisterEntry {
+  const reasons = reasonsInFull(decision);
+  const worst = worstGrade(reasons);
+  const status = reviewState(opening, decision);
+  const space = (id: string | null) => (id === null ? '' : (project.spaces[id]?.name ?? ''));
+  return {
+    opening,
+    decision,
+    mark: opening.mark,
+    place: placeInWords({
+      floor: opening.floorId === null ? '' : (project.floors[opening.floorId]?.name ?? ''),
+      from: space(opening.fromSpaceId),
+      to: space(opening.toSpaceId),
+    }),
+    arrangement: decision.chosen
+      ? candidateInWords(decision.chosen.candidate)
+      : stateWords[decision.state].means,
+    grade: worst === 'must' || worst === 'should' ? worst : 'none',
+    // A note asks nothing of a reviewer; it would only lengthen what must be read.
+    reasons: reasons.filter((reason) => reason.grade !== 'note'),
+    status,
+    stateWord: reviewStateWords[status.state],
+    onFile: markOnFile(status),
+  };
+}
+
+/** What the register can be narrowed to, with the words of the list it is chosen from. */
+export const registerFilters = {
+  all: 'Everything that needs a name',
+  waiting: 'Waits for a reviewer, or stale',
+  open: reviewStateWords.open,
+  stale: reviewStateWords.stale,
+  approved: reviewStateWords.approved,
+  refused: reviewStateWords.refused,
+  toAhj: reviewStateWords.toAhj,
+} as const;
+export type RegisterFilter = keyof typeof registerFilters;
+
+export function isRegisterFilter(word: string): word is RegisterFilter {
+  return Object.hasOwn(registerFilters, word);
+}
+
+export function isListed(state: ReviewState, filter: RegisterFilter): boolean {
+  if (filter === 'all') return true;
+  return filter === 'waiting' ? state === 'open' || state === 'stale' : state === filter;
+}
+
+/** "4 openings need a name; 3 wait, 1 is stale." */
+export function registerInWords(entries: readonly RegisterEntry[]): string {
+  if (entries.length === 0) return 'No opening needs a reviewer’s name.';
+  const waiting = entries.filter((entry) => entry.status.state === 'open').length;
+  const stale = entries.filter((entry) => entry.status.state === 'stale').length;
+  return `${counted(entries.length, 'opening')} on the register; ${waiting} unsigned, ${stale} stale.`;
+}

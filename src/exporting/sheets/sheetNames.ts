@@ -1,0 +1,23 @@
+/** What can be printed, in the order in which it is bound. */
+export const sheetIds = ['schedule', 'sets', 'openings', 'register', 'legend'] as const;
+export type SheetId = (typeof sheetIds)[number];
+
+export const sheetNames: Record<SheetId, string> = {
+  schedule: 'Door schedule',
+  sets: 'Hardware sets',
+  openings: 'Opening sheets',
+  register: 'Review register',
+  legend: 'Legend',
+};
+
+/** Size of the door schedule; the other sheets take the portrait size that lies in the same drawer. */
+export const paperSizes = {
+  tabloid: { name: '17 × 11 in', wide: '17in 11in', page: '8.5in 11in', landscape: '11in 8.5in' },
+  a3: { name: 'A3 landscape', wide: '420mm 297mm', page: '210mm 297mm', landscape: '297mm 210mm' },
+  letter: { name: 'Letter landscape', wide: '11in 8.5in', page: '8.5in 11in', landscape: '11in 8.5in' },
+} as const;
+export type PaperSize = keyof typeof paperSizes;
+
+export function isPaperSize(word: string): word is PaperSize {
+  return Object.hasOwn(paperSizes, word);
+}

@@ -1,0 +1,47 @@
+import { basisInWords } from '../../domain/codes/basis.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { dayInWords } from './day.ts';
+import { type SheetId, sheetNames } from './sheetNames.ts';
+
+export interface TitleCell {
+  readonly label: string;
+  readonly value: string;
+  /** Takes the room of two cells. */
+  readonly wide?: true;
+}
+
+/** `last` is the cell that differs from sheet to sheet: how much it holds, or which opening it shows; `day` is the day of printing. */
+export function titleBlock(
+  project: Project,
+  sheet: SheetId,
+  day: string,
+  last?: TitleCell,
+): readonly TitleCell[] {
+  return [
+    { label: 'Project', value: project.name, wide: true },
+    { label: 'Code basis', value: basisInWords(project.basis), wide: true },
+    { label: 'Basis confirmed', value: basisStanding(project) },
+    { label: 'Jurisdiction', value: project.jurisdiction || notStated },
+    { label: 'Prepared by', value: project.preparedBy || notStated },
+    { label: 'Date', value: dayInWords(day) },
+    { label: 'Sheet', value: sheetNames[sheet] },
+    ...(last ? [last] : []),
+  ];
+}
+
+const notStated = 'not stated';
+
+/** On what footing the code basis stands: it decides whether a bidder may rely on the sheet. */
+function basisStanding(project: Project): string {
+  const fact = project.building.basisConfirmed;
+  if (fact === undefined || fact.is === 'unknown') return 'not asked yet';
+  if (!fact.value) return 'no';
+  return fact.is === 'assumed' ? 'assumed' : 'yes';
+}
+
+export const holds = (value: string): TitleCell => ({ label: 'Holds', value });
+
+/** "26 openings". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

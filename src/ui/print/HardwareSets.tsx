@@ -1,0 +1,74 @@
+import type { SetBlock, SetSheet } from '../../exporting/sheets/setSheet.ts';
+
+export function HardwareSets({ sheet }: { sheet: SetSheet }) {
+  return (
+    <>
+      {sheet.sets.map((set) => (
+        <OneSet key={set.id} set={set} />
+      ))}
+      {sheet.without.length > 0 && (
+        <section className="set-block">
+          <h3>Without a set</h3>
+          <Marks marks={sheet.without} />
+        </section>
+      )}
+    </>
+  );
+}
+
+function OneSet({ set }: { set: SetBlock }) {
+  return (
+    <section className="set-block" aria-label={`${set.id} ${set.title}`}>
+      <h3>
+        <span className="mark">{set.id}</span> {set.title}
+      </h3>
+      <p className="set-says">{set.says}</p>
+      <p className="set-marks">
+        <span className="lettering">{set.count}</span> <Marks marks={set.marks} />
+      </p>
+      {set.unsettled !== '' && <p className="set-unsettled">{set.unsettled}</p>}
+      <table className="schedule set-table">
+        <thead>
+          <tr>
+            <th scope="col" className="num">
+              Each
+            </th>
+            <th scope="col" className="num">
+              Total
+            </th>
+            <th scope="col">Item</th>
+            <th scope="col">Standard</th>
+            <th scope="col">By</th>
+            <th scope="col">Asked for by</th>
+          </tr>
+        </thead>
+        <tbody>
+          {set.lines.map((line) => (
+            <tr key={line.item}>
+              <td className="num">{line.each}</td>
+              <td className="num">{line.total}</td>
+              <th scope="row">{line.name}</th>
+              <td>{line.standard}</td>
+              <td>{line.trade}</td>
+              <td>{line.ruleIds.join(', ')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** A list of marks breaks between marks and nowhere else. */
+function Marks({ marks }: { marks: readonly string[] }) {
+  return (
+    <>
+      {marks.map((mark, index) => (
+        <span key={mark}>
+          <span className="mark">{mark}</span>
+          {index < marks.length - 1 && ', '}
+        </span>
+      ))}
+    </>
+  );
+}

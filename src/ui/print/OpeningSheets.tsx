@@ -1,0 +1,147 @@
+import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
+import { DrawingView } from '../face/DrawingView.tsx';
+import { Reasons } from './Reasons.tsx';
+import { OnFile, SignLines } from './SignLines.tsx';
+import { TitleBlock } from './TitleBlock.tsx';
+
+/** One page per opening: taken to the door, put into a binder, handed to one trade. */
+export function OpeningSheets({ sheets }: { sheets: readonly OpeningSheet[] }) {
+  return sheets.map((sheet) => <OneOpening key={sheet.id} sheet={sheet} />);
+}
+
+function OneOpening({ sheet }: { sheet: OpeningSheet }) {
+  return (
+    <article className="opening-sheet" data-crowded={sheet.crowded || undefined} aria-label={sheet.mark}>
+      {/* Head and foot stand on every page, should one opening need two. */}
+      <header className="opening-sheet-head">
+        <div className="opening-sheet-line">
+          <h3 className="mark mark-large">{sheet.mark}</h3>
+          <p className="lead">{sheet.place}</p>
+        </div>
+      </header>
+      <OpeningBody sheet={sheet} />
+      <footer className="opening-sheet-foot">
+        <SignLines />
+        <TitleBlock cells={sheet.title} />
+      </footer>
+    </article>
+  );
+}
+
+function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
+  return (
+    <div className="opening-sheet-body">
+      <Pairs pairs={sheet.facts} />
+      <div className="opening-drawings">
+        {sheet.drawings.map((drawing) => (
+          <div key={drawing.title} style={{ width: `${drawing.paper.width}in` }}>
+            <DrawingView drawing={drawing} />
+          </div>
+        ))}
+      </div>
+      <section>
+        <h4>
+          {sheet.stateWord}: {sheet.headline}
+        </h4>
+        {sheet.flags.length > 0 && <p className="flag-words">{sheet.flags.join('  ·  ')}</p>}
+        <Pairs pairs={sheet.arrangement} />
+        <p>{sheet.stateMeans}</p>
+        {sheet.why !== '' && <p>{sheet.why}</p>}
+        {sheet.missing.length > 0 && (
+          <p>
+            <strong>Not surveyed and still needed:</strong> {sheet.missing.join(', ')}
+          </p>
+        )}
+        {sheet.notes !== '' && (
+          <p>
+            <strong>Notes:</strong> {sheet.notes}
+          </p>
+        )}
+      </section>
+      <div className="opening-sheet-columns">
+        {sheet.reasons.length > 0 && (
+          <section>
+            <h4>For the reviewer</h4>
+            <Reasons reasons={sheet.reasons} />
+          </section>
+        )}
+        <Sentences head="Contradictions in the survey" lines={sheet.findings} />
+        {sheet.work.length > 0 && (
+          <section>
+            <h4>Work by trade</h4>
+            {sheet.work.map(({ trade, lines }) => (
+              <div key={trade} className="trade-work">
+                <h5>{trade}</h5>
+                <ul>
+                  {lines.map((line) => (
+                    <li key={line.sentence}>
+                      {line.sentence} {line.ruleId && <span className="mark">{line.ruleId}</span>}
+                    </li>
+                  ))}
+                </ul>
+              </div>
+            ))}
+          </section>
+        )}
+        {sheet.items.length > 0 && (
+          <section className="keep">
+            <h4>Hardware</h4>
+            <table className="schedule set-table">
+              <thead>
+                <tr>
+                  <th scope="col" className="num">
+                    Qty
+                  </th>
+                  <th scope="col">Item</th>
+                  <th scope="col">By</th>
+                </tr>
+              </thead>
+              <tbody>
+                {sheet.items.map((item) => (
+                  <tr key={item.name}>
+                    <td className="num">{item.quantity}</td>
+                    <td>
+                      {item.name} <span className="soft">{item.standard}</span>
+                    </td>
+                    <td>{item.trade}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
+        )}
+        <Sentences head="Cautions" lines={sheet.cautions} />
+      </div>
+      {sheet.onFile && <OnFile mark={sheet.onFile} />}
+    </div>
+  );
+}
+
+function Pairs({ pairs }: { pairs: OpeningSheet['facts'] }) {
+  return (
+    <dl className="pairs">
+      {pairs.map((pair) => (
+        <div key={pair.label}>
+          <dt>{pair.label}</dt>
+          <dd>{pair.value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Sentences({ head, lines }: { head: string; lines: OpeningSheet['cautions'] }) {
+  if (lines.length === 0) return null;
+  return (
+    <section>
+      <h4>{head}</h4>
+      <ul>
+        {lines.map((line) => (
+          <li key={line.rule + line.says}>
+            {line.says} <span className="mark">{line.rule}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

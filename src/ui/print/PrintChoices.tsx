@@ -1,0 +1,81 @@
+import {
+  isPaperSize,
+  type PaperSize,
+  paperSizes,
+  type SheetId,
+  sheetIds,
+  sheetNames,
+} from '../../exporting/sheets/sheetNames.ts';
+
+interface Props {
+  readonly sheets: ReadonlySet<SheetId>;
+  readonly onSheets: (sheets: ReadonlySet<SheetId>) => void;
+  readonly paper: PaperSize;
+  readonly onPaper: (paper: PaperSize) => void;
+  readonly shown: number;
+  readonly total: number;
+  /** The preview has caught up with the ticks; before that an old print would come out. */
+  readonly ready: boolean;
+}
+
+export function PrintChoices(props: Props) {
+  const { sheets, paper, shown, total } = props;
+  const toggle = (id: SheetId) => {
+    const next = new Set(sheets);
+    if (!next.delete(id)) next.add(id);
+    props.onSheets(next);
+  };
+  return (
+    <div className="sheet screen-only">
+      <div className="sheet-body stack">
+        <h1>Print</h1>
+        <div className="print-choices">
+          <fieldset className="field">
+            <legend>What to print</legend>
+            <div className="choices">
+              {sheetIds.map((id) => (
+                <label key={id} className="choice">
+                  <input type="checkbox" checked={sheets.has(id)} onChange={() => toggle(id)} />
+                  {sheetNames[id]}
+                  {id === 'openings' && (
+                    <span className="note row-end">
+                      {shown === total ? `all ${total}` : `${shown} of ${total}, as the schedule shows`}
+                    </span>
+                  )}
+                </label>
+              ))}
+            </div>
+          </fieldset>
+          <div className="stack">
+            <label className="field">
+              <span className="field-label">Paper of the door schedule</span>
+              <select
+                className="input"
+                value={paper}
+                onChange={(event) => isPaperSize(event.target.value) && props.onPaper(event.target.value)}
+              >
+                {Object.entries(paperSizes).map(([value, { name }]) => (
+                  <option key={value} value={value}>
+                    {name}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <p className="note">
+              Below is what prints. The printer breaks it into pages, with heads, caution and page numbers on
+              each. Print at 100 % so that drawings keep their scale.
+            </p>
+            <button
+              type="button"
+              className="button button-main"
+              disabled={sheets.size === 0 || total === 0 || !props.ready}
+              onClick={() => window.print()}
+            >
+              Print
+            </button>
+          </div>
+        </div>
+      </div>
+    </div>
+  );
+}

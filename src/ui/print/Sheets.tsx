@@ -1,0 +1,88 @@
+import { memo, useMemo } from 'react';
+import { reportFor } from '../../app/decisions.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
+import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
+import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
+import { setSheet } from '../../exporting/sheets/setSheet.ts';
+import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
+import { counted, holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
+import { Legend } from '../face/Legend.tsx';
+import { DoorSchedule } from './DoorSchedule.tsx';
+import { HardwareSets } from './HardwareSets.tsx';
+import { OpeningSheets } from './OpeningSheets.tsx';
+import { Paper } from './Paper.tsx';
+import { ReviewRegister } from './ReviewRegister.tsx';
+
+interface Props {
+  readonly project: Project;
+  readonly decisions: Decisions;
+  readonly shown: readonly Opening[];
+  readonly sheets: ReadonlySet<SheetId>;
+  readonly paper: PaperSize;
+  readonly day: string;
+}
+
+/** All sheets that were asked for, in the order in which they are bound. Drawn again only when one of them changed. */
+export const Sheets = memo(function Sheets(props: Props) {
+  if (props.decisions.size === 0) return <p className="empty">There are no openings to print yet.</p>;
+  return (
+    <>
+      {props.sheets.has('schedule') && <SchedulePart {...props} />}
+      {props.sheets.has('sets') && <SetsPart {...props} />}
+      {props.sheets.has('openings') && props.shown.length > 0 && <OpeningsPart {...props} />}
+      {props.sheets.has('register') && <RegisterPart {...props} />}
+      {props.sheets.has('legend') && (
+        <Paper id="legend" paper={props.paper} title={titleBlock(props.project, 'legend', props.day)}>
+          <Legend />
+        </Paper>
+      )}
+    </>
+  );
+});
+
+function SchedulePart({ project, decisions, paper, day }: Props) {
+  const sheet = useMemo(() => scheduleSheet(project, decisions), [project, decisions]);
+  return (
+    <Paper id="schedule" paper={paper} title={titleBlock(project, 'schedule', day, holds(sheet.says))}>
+      <DoorSchedule sheet={sheet} />
+    </Paper>
+  );
+}
+
+function SetsPart({ project, decisions, paper, day }: Props) {
+  const sheet = useMemo(() => setSheet(project, decisions), [project, decisions]);
+  return (
+    <Paper id="sets" paper={paper} title={titleBlock(project, 'sets', day, holds(sheet.says))}>
+      <HardwareSets sheet={sheet} />
+    </Paper>
+  );
+}
+
+function OpeningsPart({ project, decisions, shown, paper, day }: Props) {
+  const sheets = useMemo(() => {
+    const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
+    return shown.flatMap((opening) => {
+      const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
+      return row && decision
+        ? [openingSheet(project, opening, row, decision, reportFor(project, opening), day)]
+        : [];
+    });
+  }, [project, decisions, shown, day]);
+  return (
+    <Paper id="openings" paper={paper}>
+      <OpeningSheets sheets={sheets} />
+    </Paper>
+  );
+}
+
+function RegisterPart({ project, decisions, paper, day }: Props) {
+  const entries = useMemo(() => reviewRegister(project, decisions), [project, decisions]);
+  const says = counted(entries.length, 'opening');
+  return (
+    <Paper id="register" paper={paper} title={titleBlock(project, 'register', day, holds(says))}>
+      <ReviewRegister entries={entries} says={registerInWords(entries)} />
+    </Paper>
+  );
+}

@@ -1,0 +1,47 @@
+import { allDecisions } from '../../app/decisions.ts';
+import { orderedOpenings } from '../../app/derive.ts';
+import type { Filters } from '../../app/store.ts';
+import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
+import type { Project } from '../../domain/model/project.ts';
+import type { GridRow } from './columns.ts';
+
+/** What the list can be narrowed to. */
+export const shows = {
+  all: 'All openings',
+  unsettled: 'Not settled',
+  signOff: 'Needs sign-off',
+  findings: 'With contradictions',
+} as const;
+
+function isShown(row: GridRow, show: string): boolean {
+  switch (show) {
+    case 'unsettled':
+      return row.decision.state !== 'settled';
+    case 'signOff': {
+      const grade = worstGrade(signOffReasons(row.decision));
+      return grade === 'must' || grade === 'should';
+    }
+    case 'findings':
+      return row.decision.findings.length > 0;
+    default:
+      return true;
+  }
+}
+
+/** The openings the schedule shows: those that pass the search, the floor and the list. */
+export function shownRows(project: Project, filters: Filters): readonly GridRow[] {
+  const decisions = allDecisions(project);
+  const wanted = filters.text.trim().toLowerCase();
+  return orderedOpenings(project).flatMap((opening): GridRow[] => {
+    const decision = decisions.get(opening.id);
+    if (!decision) return [];
+    const row = { opening, decision };
+    const spaces = [opening.fromSpaceId, opening.toSpaceId].map(
+      (id) => (id ? project.spaces[id]?.name : '') ?? '',
+    );
+    const hit =
+      wanted === '' || [opening.mark, ...spaces].some((text) => text.toLowerCase().includes(wanted));
+    const onFloor = filters.floorId === null || opening.floorId === filters.floorId;
+    return hit && onFloor && isShown(row, filters.show) ? [row] : [];
+  });
+}
