@@ -1,0 +1,106 @@
+import { memo, useState } from 'react';
+import type { CodeBasis } from '../../domain/codes/basis.ts';
+import type { FiredAt } from '../../domain/explain/whereFired.ts';
+import { type ManualClause, manualEntry } from '../../domain/rules/manual.ts';
+import type { Rule } from '../../domain/rules/rule.ts';
+import { ConditionList } from './ConditionList.tsx';
+import { RuleCases } from './RuleCases.tsx';
+
+interface Props {
+  readonly rule: Rule;
+  readonly basis: CodeBasis;
+  readonly fired: readonly FiredAt[];
+  readonly isNamed: boolean;
+}
+
+export const RuleArticle = memo(function RuleArticle({ rule, basis, fired, isNamed }: Props) {
+  const entry = manualEntry(rule, basis);
+  return (
+    <article className="section stack rule" data-named={isNamed || undefined}>
+      <h3 id={`rule-${entry.id}`} tabIndex={-1} className="rule-name">
+        <a className="mark" href={`#/rules/${encodeURIComponent(entry.id)}`}>
+          {entry.id}
+        </a>{' '}
+        {entry.title}
+      </h3>
+      <p>{entry.why}</p>
+      <dl className="rule-source">
+        <dt>Rests on</dt>
+        {entry.cites.map((cite) => (
+          <dd key={cite}>{cite}</dd>
+        ))}
+        <dt>How we know it</dt>
+        <dd>
+          {entry.notRead && <span className="tag">Not read in the code’s own text</span>} {entry.confidence}.{' '}
+          {entry.note}
+        </dd>
+      </dl>
+      {entry.clauses.map((clause) => (
+        <Clause key={`${clause.key} ${clause.says}`} clause={clause} />
+      ))}
+      <FiredHere fired={fired} />
+      {rule.cases.length > 0 && <RuleCases rule={rule} cases={entry.cases} />}
+    </article>
+  );
+});
+
+function Clause({ clause }: { clause: ManualClause }) {
+  return (
+    <div className="clause">
+      <p>
+        <span className="tag">
+          {clause.key !== '' && `${clause.key} · `}
+          {clause.effect}
+        </span>{' '}
+        {clause.says}
+      </p>
+      {clause.names.length > 0 && (
+        <ul className="clause-names">
+          {clause.names.map((name) => (
+            <li key={name}>{name}</li>
+          ))}
+        </ul>
+      )}
+      <dl className="clause-when">
+        <dt>When</dt>
+        <dd>
+          <ConditionList said={clause.when} />
+        </dd>
+        <dt>Of</dt>
+        <dd>{clause.of}</dd>
+      </dl>
+    </div>
+  );
+}
+
+const firstOnes = 12;
+
+function FiredHere({ fired }: { fired: readonly FiredAt[] }) {
+  const [all, setAll] = useState(false);
+  if (fired.length === 0) return <p className="note">Took no part at any opening of this project.</p>;
+  const shown = all ? fired : fired.slice(0, firstOnes);
+  return (
+    <div className="stack stack-tight">
+      <h4>
+        Took part at {fired.length} {fired.length === 1 ? 'opening' : 'openings'} of this project
+      </h4>
+      <ul className="fired">
+        {shown.map((one) => (
+          <li key={one.openingId}>
+            <a className="mark" href={`#/opening/${encodeURIComponent(one.openingId)}`}>
+              {one.mark}
+            </a>{' '}
+            <span className="note">{one.how.join(', ')}</span>
+          </li>
+        ))}
+      </ul>
+      {fired.length > shown.length && (
+        <div className="row screen-only">
+          <button type="button" className="button button-small" onClick={() => setAll(true)}>
+            Show all {fired.length}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,75 @@
+import { useState } from 'react';
+import { answerInWords, type ManualCase } from '../../domain/rules/manual.ts';
+import type { Rule } from '../../domain/rules/rule.ts';
+import { runCase } from '../../domain/rules/runCase.ts';
+
+/** The cases a rule is tested by, judged again at the moment they are opened. */
+export function RuleCases({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="screen-only" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Its cases ({cases.length})</summary>
+      {open && <CaseTable rule={rule} cases={cases} />}
+    </details>
+  );
+}
+
+function CaseTable({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }) {
+  const rows = cases.map((one, index) => {
+    const ruleCase = rule.cases[index];
+    const answer = ruleCase ? answerInWords(runCase(rule, ruleCase)) : '';
+    return { ...one, given: answer, asExpected: answer === one.answer };
+  });
+  const wrong = rows.filter((row) => !row.asExpected).length;
+  const hasClauses = rows.some((row) => row.clause !== '');
+  return (
+    <div className="stack stack-tight">
+      <p className="note">
+        {wrong === 0
+          ? `All ${rows.length} answer as expected, judged just now.`
+          : `${wrong} of ${rows.length} do not answer as expected.`}
+      </p>
+      <table className="schedule schedule-close schedule-folds">
+        <thead>
+          <tr>
+            <th scope="col">What stands at the door</th>
+            {hasClauses && <th scope="col">Clause</th>}
+            <th scope="col">Asked of</th>
+            <th scope="col">Answer</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            // Two cases may read alike; their place in the rule tells them apart.
+            // oxlint-disable-next-line react/no-array-index-key
+            <tr key={index}>
+              <td data-head="Door">
+                <div>
+                  {row.name}
+                  <span className="note case-facts">
+                    {[...row.stands, ...(row.under === '' ? [] : [row.under])].join('; ') || 'nothing known'}
+                  </span>
+                </div>
+              </td>
+              {hasClauses && <td data-head="Clause">{row.clause || 'the only one'}</td>}
+              <td data-head="Asked of">{row.on || 'the opening'}</td>
+              <td data-head="Answer">
+                <span>
+                  {row.given}{' '}
+                  {row.asExpected ? (
+                    <span className="case-tick">
+                      <span aria-hidden="true">✓</span>
+                      <span className="visually-hidden">as expected</span>
+                    </span>
+                  ) : (
+                    <strong>× expected: {row.answer}</strong>
+                  )}
+                </span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
