@@ -77,7 +77,7 @@ describe('damage and what is set aside for it', () => {
       'an opening under an id that copying drops',
       ['openings', '__proto__'],
       newOpening('x', '109'),
-      'Opening 109',
+      'project.openings.__proto__',
       2,
     ],
     [
@@ -85,6 +85,13 @@ describe('damage and what is set aside for it', () => {
       ['openings', 'constructor'],
       newOpening('constructor', '109'),
       'Opening 109',
+      2,
+    ],
+    [
+      'a fact whose name copying drops',
+      ['openings', 'a', 'facts', '__proto__'],
+      known(1),
+      'project.openings.a.facts.__proto__',
       2,
     ],
     ['a floor without a level', ['floors', 'f', 'level'], null, 'Floor Ground', 2],

@@ -24,11 +24,12 @@ export const isRecord = (value: unknown): value is Raw =>
   value !== null && typeof value === 'object' && !Array.isArray(value);
 
 /** The project without what cannot be read; that is added to `setAside`, as small a part as possible. */
-export function withoutDamage(project: Raw, setAside: SetAside[]): Raw {
+export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
+  const project = withoutDropped(whole, 'project', setAside) as Raw;
   return {
     ...project,
-    ...readTable('floors', 'Floor', project, setAside, whole(floorSchema)),
-    ...readTable('spaces', 'Space', project, setAside, whole(spaceSchema)),
+    ...readTable('floors', 'Floor', project, setAside, wholeOr(floorSchema)),
+    ...readTable('spaces', 'Space', project, setAside, wholeOr(spaceSchema)),
     ...readTable('openings', 'Opening', project, setAside, readOpening),
     ...(isRecord(project['building'])
       ? { building: readFacts('Building', project['building'], setAside) }
@@ -39,10 +40,29 @@ export function withoutDamage(project: Raw, setAside: SetAside[]): Raw {
   };
 }
 
+/** An entry called "__proto__", at any depth, would vanish without a word wherever its object is copied. */
+function withoutDropped(value: unknown, where: string, setAside: SetAside[]): unknown {
+  if (value === null || typeof value !== 'object') return value;
+  let changed = false;
+  const kept: [string, unknown][] = [];
+  for (const [key, inner] of Object.entries(value)) {
+    if (key === '__proto__') {
+      setAside.push({ where: `${where}.${key}`, says: 'This name cannot be used.', raw: inner });
+      changed = true;
+      continue;
+    }
+    const clean = withoutDropped(inner, `${where}.${key}`, setAside);
+    changed ||= clean !== inner;
+    kept.push([key, clean]);
+  }
+  if (!changed) return value;
+  return Array.isArray(value) ? kept.map(([, inner]) => inner) : Object.fromEntries(kept);
+}
+
 /** Undefined means that the entry as a whole was set aside. */
 type ReadEntry = (where: string, raw: unknown, setAside: SetAside[]) => unknown;
 
-function whole(schema: z.ZodType): ReadEntry {
+function wholeOr(schema: z.ZodType): ReadEntry {
   return (where, raw, setAside) => {
     const parsed = schema.safeParse(raw);
     if (parsed.success) return raw;
@@ -128,7 +148,7 @@ function readAmendments(list: readonly unknown[], setAside: SetAside[]): readonl
   const seen = new Set<unknown>();
   return list.filter((raw, index) => {
     const where = `Amendment ${index + 1}`;
-    if (whole(amendmentSchema)(where, raw, setAside) === undefined) return false;
+    if (wholeOr(amendmentSchema)(where, raw, setAside) === undefined) return false;
     const { id } = raw as { readonly id: string };
     if (seen.has(id)) {
       setAside.push({ where, says: `Its id ${id} is used twice.`, raw });
