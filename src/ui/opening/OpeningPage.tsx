@@ -5,6 +5,7 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { ReviewFold } from '../review/ReviewFold.tsx';
 import { ChooseByHand } from './ChooseByHand.tsx';
 import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
@@ -61,6 +62,9 @@ function OpeningSheet({ project, opening }: { project: Project; opening: Opening
             <ErrorPanel name="The decision">
               <DecisionHead decision={decision} report={report} />
               <ChooseByHand project={project} opening={opening} decision={decision} />
+            </ErrorPanel>
+            <ErrorPanel name="The review">
+              <ReviewFold opening={opening} decision={decision} />
             </ErrorPanel>
             <ErrorPanel name="What happens when">
               <ConditionTable project={project} opening={opening} />

@@ -1,0 +1,83 @@
+import { reportFor } from '../../app/decisions.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { gradeWords } from '../../domain/decide/words.ts';
+import type { ReasonInFull } from '../../exporting/sheets/reasons.ts';
+import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
+import { addressOf } from '../../app/route.ts';
+import { StatusMark } from '../face/Mark.tsx';
+import { Opened } from './Opened.tsx';
+import { ReviewForm } from './ReviewForm.tsx';
+
+/** One opening on the register: why, on what it rests, and the form to put a name to it. */
+export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project: Project }) {
+  const { opening, decision } = entry;
+  return (
+    <article className="review-entry stack stack-tight" aria-label={entry.mark}>
+      <div className="row row-baseline review-entry-head">
+        <h2 className="mark mark-large">
+          <a href={addressOf({ page: 'opening', openingId: opening.id })}>{entry.mark}</a>
+        </h2>
+        <p>{entry.place}</p>
+        <div className="row row-end">
+          {entry.grade !== 'none' && <StatusMark status="needsSignOff">{gradeWords[entry.grade]}</StatusMark>}
+          {entry.onFile && (
+            <StatusMark status={entry.onFile.stale ? 'stale' : 'signedOff'}>{entry.stateWord}</StatusMark>
+          )}
+        </div>
+      </div>
+      <p className="lead">{entry.arrangement}</p>
+      <div className="review-columns">
+        <div className="stack stack-tight">
+          <Reasons reasons={entry.reasons} />
+          <Opened summary="Facts this rests on">
+            <Facts entry={entry} project={project} />
+          </Opened>
+        </div>
+        <Opened summary="Review" atFirst={entry.onFile !== null}>
+          <ReviewForm opening={opening} decision={decision} />
+        </Opened>
+      </div>
+    </article>
+  );
+}
+
+function Reasons({ reasons }: { reasons: readonly ReasonInFull[] }) {
+  return (
+    <ul className="reasons" aria-label="Why it needs a name">
+      {reasons.map((reason) => (
+        <li key={reason.sentence} className="reason">
+          <p>
+            <strong>{reason.gradeWord}.</strong> {reason.sentence}
+          </p>
+          {reason.ruleId && (
+            <p className="note">
+              <a className="mark" href={`#/rules/${reason.ruleId}`}>
+                {reason.ruleId}
+              </a>{' '}
+              {reason.cites.join('; ')} — {reason.confidence}
+              {reason.note !== '' && `. ${reason.note}`}
+            </p>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Facts({ entry, project }: { entry: RegisterEntry; project: Project }) {
+  return (
+    <div className="schedule-scroll">
+      <table className="schedule schedule-close">
+        <tbody>
+          {reportFor(project, entry.opening).facts.map((fact) => (
+            <tr key={fact.key}>
+              <th scope="row">{fact.label}</th>
+              <td>{fact.value}</td>
+              <td className={fact.standing === 'known' ? 'soft' : 'value-assumed'}>{fact.standing}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
