@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';
 
@@ -44,7 +44,7 @@ export function OpeningHead({ project, opening, before, after }: Props) {
         <Pick label="Secure side" value={opening.fromSpaceId} onPick={set('fromSpaceId')} options={spaces} />
         <Pick label="Egress side" value={opening.toSpaceId} onPick={set('toSpaceId')} options={spaces} />
       </div>
-      <Notes key={opening.notes} opening={opening} />
+      <Notes opening={opening} />
     </div>
   );
 }
@@ -74,26 +74,26 @@ function Pick(props: {
   );
 }
 
+/** Kept with every key: a tab that is killed in the middle of a sentence keeps its beginning. */
 function Notes({ opening }: { opening: Opening }) {
   const store = useStore();
-  const [draft, setDraft] = useState(opening.notes);
-  const keep = () => {
-    if (draft === opening.notes) return;
-    store
-      .getState()
-      .dispatch(`${opening.mark}: notes`, [
-        { kind: 'setOpening', id: opening.id, field: 'notes', value: draft },
-      ]);
-  };
+  const visit = useId();
   return (
     <label className="field">
       <span className="lettering soft">Notes</span>
       <textarea
         className="input notes"
         rows={1}
-        value={draft}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
+        value={opening.notes}
+        onChange={(event) =>
+          store
+            .getState()
+            .dispatch(
+              `${opening.mark}: notes`,
+              [{ kind: 'setOpening', id: opening.id, field: 'notes', value: event.target.value }],
+              `notes ${visit}`,
+            )
+        }
       />
     </label>
   );

@@ -2,11 +2,12 @@ import { useId, useState } from 'react';
 import { nextMark } from '../../domain/survey/nextMark.ts';
 import { newOpening } from '../../domain/model/newProject.ts';
 import { compareMarks, type Opening } from '../../domain/model/project.ts';
-import { useApp, useStore } from '../context.ts';
+import { useApp, useApplication } from '../context.ts';
 
 /** Adds an opening, empty or with all facts of another one: in a corridor the next door is like the last. */
 export function NewOpening() {
-  const store = useStore();
+  const app = useApplication();
+  const { store } = app;
   const openings = useApp((state) => state.document.project.openings);
   const selectedId = useApp((state) => state.session.selectedId);
   const [open, setOpen] = useState(false);
@@ -29,7 +30,7 @@ export function NewOpening() {
     setOpen(true);
   };
   const add = () => {
-    const id = crypto.randomUUID();
+    const id = app.newId();
     const like = openings[copyFrom];
     const opening: Opening = like
       ? {
