@@ -72,13 +72,15 @@ function AddressBar() {
     return () => removeEventListener('hashchange', follow);
   }, [store]);
   useEffect(() => {
+    // The address led elsewhere a moment ago; writing the old page now would lose what it names besides the page.
+    if (store.getState().session.page !== page) return;
     const here = routeOf(location.hash);
     // The rules page keeps the rule it shows in its own address.
     const carriesId = page === 'opening' || page === 'walk';
     const inStep = here.page === page && (!carriesId || here.openingId === openingId);
     if (!inStep) location.hash = addressOf({ page, openingId: carriesId ? openingId : null });
     document.title = `${(page === 'opening' || page === 'walk') && mark ? mark : pageNames[page]} — ${projectName} — Latchward`;
-  }, [page, openingId, projectName, mark]);
+  }, [store, page, openingId, projectName, mark]);
   return null;
 }
 

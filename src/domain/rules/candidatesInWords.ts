@@ -26,7 +26,7 @@ export function candidatesInWords(match: CandidateMatch | undefined): string {
   const parts = partsOf(match);
   const count = candidates.filter((candidate) => matches(match, candidate)).length;
   const text = parts.length === 0 ? 'Every arrangement' : parts.join('; ');
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)} (${count} of ${candidates.length} arrangements)`;
+  return `${upperFirst(text)} (${count} of ${candidates.length} arrangements)`;
 }
 
 function partsOf(match: CandidateMatch): readonly string[] {
@@ -48,6 +48,11 @@ function partsOf(match: CandidateMatch): readonly string[] {
   return parts;
 }
 
-function lowerFirst(text: string): string {
+/** Abbreviations keep their capitals. */
+export function lowerFirst(text: string): string {
   return /^.[a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

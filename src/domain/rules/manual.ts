@@ -1,11 +1,11 @@
 import { books, type CodeBasis } from '../codes/basis.ts';
 import { type Cite, citeInWords } from '../codes/sections.ts';
-import { candidateById } from '../devices/candidates.ts';
+import { candidateById, releases } from '../devices/candidates.ts';
 import { type Item, items, trades } from '../devices/items.ts';
 import { valueInWords } from '../explain/format.ts';
 import type { VerdictWord } from '../logic/verdict.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
-import { candidatesInWords } from './candidatesInWords.ts';
+import { candidatesInWords, lowerFirst, upperFirst } from './candidatesInWords.ts';
 import { type ConditionWords, conditionInWords, conditionLine, nameOf } from './conditionInWords.ts';
 import { type Clause, confidenceInWords, families, type Family, type Rule, type RuleCase } from './rule.ts';
 
@@ -50,7 +50,7 @@ export function manualEntry(rule: Rule, basis: CodeBasis | null): ManualEntry {
     family: rule.family,
     book: books[rule.book],
     cites: rule.cites.map((cite) => (basis === null ? citeOfAllEditions(cite) : citeInWords(cite, basis))),
-    confidence: confidenceInWords(rule.confidence),
+    confidence: upperFirst(confidenceInWords(rule.confidence)),
     notRead: ['secondary', 'memory', 'inferred'].includes(rule.confidence),
     note: rule.note,
     why: rule.why,
@@ -160,21 +160,33 @@ export function answerInWords(verdict: VerdictWord): string {
 }
 
 function manualCase(one: RuleCase): ManualCase {
-  const on = one.on === undefined ? undefined : candidateById(one.on);
+  const on = arrangement(one.on);
   return {
-    name: one.name,
+    name: caseName(one, on),
     stands: Object.entries(one.facts).flatMap(([key, value]) =>
       isFactKey(key) ? [`${fieldInfo(key).label}: ${valueInWords(key, value)}`] : [],
     ),
     clause: one.clause ?? '',
-    on: on
-      ? `${on.device.name}${on.failMode === 'safe' ? ', fail safe' : on.failMode === 'secure' ? ', fail secure' : ''}`
-      : '',
+    on,
     under: Object.entries((one.basis ?? {}) as Readonly<Record<string, number | null>>)
       .map(([book, year]) => `${books[book as keyof typeof books]} ${year ?? 'not adopted'}`)
       .join(', '),
     answer: answerInWords(one.expect),
   };
+}
+
+function arrangement(id: string | undefined): string {
+  const found = id === undefined ? undefined : candidateById(id);
+  if (!found) return '';
+  const mode = { safe: ', fail safe', secure: ', fail secure', asIs: '', none: '' }[found.failMode];
+  return `${found.device.name}${mode}; ${lowerFirst(releases[found.release])}`;
+}
+
+/** Cases asked of several arrangements carry the id of each in their name; a person reads its words. */
+function caseName(one: RuleCase, on: string): string {
+  if (one.on === undefined) return one.name;
+  const tail = `, ${one.on}`;
+  return one.name.endsWith(tail) ? one.name.slice(0, -tail.length) : one.name.replace(one.on, on);
 }
 
 /** "IBC 1010.1.9 (2018), 1010.2 (2021, 2024): Operation of egress doors" */
