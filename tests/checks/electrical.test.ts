@@ -14,6 +14,7 @@ import {
   circularMils,
   diameterIn,
   type Gauge,
+  gauges,
   iec60228,
   necTable8,
   ohmsPerKft20,
@@ -102,6 +103,9 @@ describe('conductors', () => {
     [8, 0.778, 0.809],
   ] as const)('NEC chapter 9 Table 8: %i AWG stranded %f, coated %f Ω/kft', (gauge, stranded, coated) => {
     expect([necTable8[gauge].stranded, necTable8[gauge].coated]).toEqual([stranded, coated]);
+  });
+  test('common practice, no source: locks and transfers are wired in 8 to 28 AWG, even sizes', () => {
+    expect(gauges).toEqual([28, 26, 24, 22, 20, 18, 16, 14, 12, 10, 8]);
   });
   test('C19, derived from the 20 °C table: 18 AWG is 7.765 Ω/kft at 75 °C and 7.138 at 50 °C; the factor back is 0.82', () => {
     expect(warm(18)).toBeCloseTo(7.765, 2);
