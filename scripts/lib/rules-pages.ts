@@ -1,0 +1,86 @@
+import type { ConditionWords } from '../../src/domain/rules/conditionInWords.ts';
+import { byFamily, type ManualClause, type ManualEntry, manualEntry } from '../../src/domain/rules/manual.ts';
+import type { Rule } from '../../src/domain/rules/rule.ts';
+
+/** Pages of the manual as Markdown, by file name. */
+export function manualPages(rules: readonly Rule[]): ReadonlyMap<string, string> {
+  const families = byFamily(rules);
+  const pages = new Map<string, string>();
+  for (const { family, name, rules: own } of families) {
+    const entries = own.map((rule) => manualEntry(rule, null));
+    pages.set(`${family}.md`, page(name, entries));
+  }
+  pages.set('README.md', indexPage(rules.length, families));
+  return pages;
+}
+
+const generated = 'Generated from `src/domain/rules` by `npm run rules:doc`; edit the rules, not this page.';
+
+function indexPage(total: number, families: ReturnType<typeof byFamily>): string {
+  const lines = families.flatMap(({ family, name, rules }) => [
+    '',
+    `## [${name}](${family}.md)`,
+    '',
+    ...rules.map((rule) => `- [${rule.id}](${family}.md#${anchor(rule)}) ${rule.title}`),
+  ]);
+  return text([
+    '# The rule book',
+    '',
+    `${total} rules. ${generated}`,
+    '',
+    'Every sentence is a paraphrase of our own; the text of the code governs. A rule that was not read in the',
+    'code’s own text says so.',
+    ...lines,
+  ]);
+}
+
+function page(name: string, entries: readonly ManualEntry[]): string {
+  return text([`# ${name}`, '', generated, ...entries.flatMap(entryLines)]);
+}
+
+function entryLines(entry: ManualEntry): readonly string[] {
+  const known = entry.notRead ? `**Not read in the code’s own text.** ${entry.confidence}` : entry.confidence;
+  return [
+    '',
+    `## ${entry.id} ${entry.title}`,
+    '',
+    entry.why,
+    '',
+    ...entry.cites.map((cite) => `- ${cite}`),
+    `- ${known}.${entry.note === undefined ? '' : ` ${entry.note}`}`,
+    ...entry.clauses.flatMap(clauseLines),
+    ...(entry.cases.length === 0 ? [] : ['', `Tested by ${entry.cases.length} cases.`]),
+  ];
+}
+
+function clauseLines(clause: ManualClause): readonly string[] {
+  const key = clause.key === '' ? '' : `${clause.key}. `;
+  return [
+    '',
+    `**${key}${clause.effect}**${clause.names.length > 0 ? ` (${clause.names.join('; ')})` : ''}: ${clause.says}`,
+    '',
+    `- Of: ${clause.of}`,
+    ...conditionLines('When: ', clause.when, 0),
+  ];
+}
+
+function conditionLines(lead: string, said: ConditionWords, depth: number): readonly string[] {
+  const indent = '  '.repeat(depth);
+  if (said.kind === 'says') return [`${indent}- ${lead}${said.says}`];
+  return [
+    `${indent}- ${lead}${said.head}`,
+    ...said.of.flatMap((part) => conditionLines('', part, depth + 1)),
+  ];
+}
+
+/** The address that Markdown readers give a heading. */
+function anchor(rule: Rule): string {
+  return `${rule.id} ${rule.title}`
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N} _-]/gu, '')
+    .replaceAll(' ', '-');
+}
+
+function text(lines: readonly string[]): string {
+  return `${lines.join('\n')}\n`;
+}
