@@ -113,6 +113,7 @@ function arrangeFrom(
     loneStair: fact('singleExitStair') === true,
     stairStories: fact('stairStories'),
     selectedReentry: fact('selectedReentry') === true,
+    bothWays: fact('exitDirection') === 'both',
     openWhileOccupied: has('signKeyLock', 'signOutdoor'),
     secure:
       need === 'high' ||

@@ -53,6 +53,8 @@ export interface Setting {
   readonly loneStair: boolean;
   readonly stairStories: number | undefined;
   readonly selectedReentry: boolean;
+  /** People leave through it from the locked side as well. */
+  readonly bothWays: boolean;
   /** A lock keyed from inside that a sign orders to stand open while people are in. */
   readonly openWhileOccupied: boolean;
   readonly secure: boolean;

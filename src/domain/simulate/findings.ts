@@ -1,5 +1,5 @@
 import type { Arrangement, Setting, Simulable } from './arrangement.ts';
-import { type ConditionId, conditionIds } from './conditions.ts';
+import { buildingConditionIds, type ConditionId, conditionIds } from './conditions.ts';
 import { bySeverity, type OpeningFinding, type Outcomes } from './outcome.ts';
 import { findingWords as words } from './sentences.ts';
 
@@ -13,6 +13,23 @@ const finders: readonly Find[] = [
     return openWhileOccupied
       ? { kind: 'blockedExit', severity: 'serious', conditions: blocked, says: words.keyedWhileOccupied }
       : { kind: 'blockedExit', severity: 'severe', conditions: blocked, says: words.blockedExit(blocked) };
+  },
+
+  function blockedOtherWay({ release }, { personBehind, bothWays }, outcomes) {
+    // A lobby lock holds the people on that very side, and its exit column speaks of them already.
+    if (!personBehind || !bothWays || release === 'lobby') return undefined;
+    const locked = whereTrue(
+      outcomes,
+      (one) => one.entry === 'locked' && buildingConditionIds.includes(one.condition),
+    );
+    return locked.length > 0
+      ? {
+          kind: 'blockedOtherWay',
+          severity: 'severe',
+          conditions: locked,
+          says: words.blockedOtherWay(locked),
+        }
+      : undefined;
   },
 
   function ratedNotLatched(_arrangement, { rated }, outcomes) {

@@ -32,6 +32,7 @@ export const severityWords: Readonly<Record<Severity, string>> = {
 
 export type FindingKind =
   | 'blockedExit'
+  | 'blockedOtherWay'
   | 'ratedNotLatched'
   | 'ratedStaysOpen'
   | 'stairSideLocked'

@@ -213,11 +213,13 @@ function capital(sentence: string): string {
 }
 
 const list = (ids: readonly ConditionId[]): string =>
-  ids.map((id) => condition(id).name.toLowerCase()).join(', ');
+  ids.map((id) => condition(id).name.toLowerCase()).join('; ');
 
 /** What a finding says; the condition names stand beside it on every sheet. */
 export const findingWords = {
   blockedExit: (ids: readonly ConditionId[]) => `A person on the egress side cannot leave: ${list(ids)}.`,
+  blockedOtherWay: (ids: readonly ConditionId[]) =>
+    `People are said to leave from the locked side too, and from there it is locked: ${list(ids)}.`,
   keyedWhileOccupied:
     'While it is locked nobody gets out without the key; it depends on somebody unlocking it whenever people are in.',
   ratedNotLatched: (ids: readonly ConditionId[]) => `A fire-rated leaf is not latched: ${list(ids)}.`,

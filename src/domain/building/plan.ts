@@ -1,0 +1,106 @@
+import type { Decision } from '../decide/decision.ts';
+import { slotOf } from '../logic/compile.ts';
+import type { Opening, Project, Space } from '../model/project.ts';
+import { type Simulated, simulateOpening } from '../simulate/simulate.ts';
+
+/** One opening as an edge of the building. */
+export interface Edge {
+  readonly opening: Opening;
+  readonly decision: Decision | undefined;
+  /** Undefined where nothing was chosen: then nobody can say what it does. */
+  readonly simulated: Simulated | undefined;
+  /** Index of the space on the secure side and on the side people leave from; `nowhere` when not stated. */
+  readonly from: number;
+  readonly to: number;
+  /** People leave through it both ways. */
+  readonly bothWays: boolean;
+}
+
+/**
+ * The building as spaces joined by openings, in plain arrays: a graph library costs several times as much here,
+ * and every walk is a few lines. Node `nowhere` stands for "not stated".
+ */
+export interface Plan {
+  readonly project: Project;
+  readonly spaces: readonly Space[];
+  readonly indexOf: ReadonlyMap<string, number>;
+  readonly nowhere: number;
+  readonly edges: readonly Edge[];
+  /** Edges at each node, first and last place in `around`. */
+  readonly first: Int32Array;
+  readonly around: Int32Array;
+  readonly outside: readonly number[];
+  readonly oneSided: readonly Opening[];
+  readonly sameSpace: readonly Opening[];
+}
+
+export type HoursOf = (opening: Opening) => number | null;
+
+export function planOf(
+  project: Project,
+  decisions: ReadonlyMap<string, Decision>,
+  hoursOf: HoursOf = () => null,
+): Plan {
+  const spaces = Object.values(project.spaces);
+  const indexOf = new Map(spaces.map((space, index) => [space.id, index]));
+  const nowhere = spaces.length;
+  const edges: Edge[] = [];
+  const oneSided: Opening[] = [];
+  const sameSpace: Opening[] = [];
+  const place = (id: string | null) => (id === null ? nowhere : (indexOf.get(id) ?? nowhere));
+  for (const opening of Object.values(project.openings)) {
+    const [from, to] = [place(opening.fromSpaceId), place(opening.toSpaceId)];
+    if (from === nowhere || to === nowhere) oneSided.push(opening);
+    if (from === to) {
+      if (from !== nowhere) sameSpace.push(opening);
+      continue;
+    }
+    const decision = decisions.get(opening.id);
+    edges.push({
+      opening,
+      decision,
+      simulated: decision && simulateOpening(project, opening, decision, hoursOf(opening)),
+      from,
+      to,
+      bothWays: decision?.slots[directionSlot] === 'both',
+    });
+  }
+  return {
+    project,
+    spaces,
+    indexOf,
+    nowhere,
+    edges,
+    ...neighbours(spaces.length + 1, edges),
+    outside: spaces.flatMap((space, index) => (space.kind === 'outside' ? [index] : [])),
+    oneSided,
+    sameSpace,
+  };
+}
+const directionSlot = slotOf('exitDirection');
+
+function neighbours(nodes: number, edges: readonly Edge[]): { first: Int32Array; around: Int32Array } {
+  const first = new Int32Array(nodes + 1);
+  for (const { from, to } of edges) {
+    first[from + 1] = (first[from + 1] as number) + 1;
+    first[to + 1] = (first[to + 1] as number) + 1;
+  }
+  for (let node = 0; node < nodes; node++)
+    first[node + 1] = (first[node + 1] as number) + (first[node] as number);
+  const next = first.slice();
+  const around = new Int32Array(edges.length * 2);
+  edges.forEach(({ from, to }, index) => {
+    for (const node of [from, to]) {
+      around[next[node] as number] = index;
+      next[node] = (next[node] as number) + 1;
+    }
+  });
+  return { first, around };
+}
+
+/** People can be in it; where nobody stated a load they can. */
+export function isOccupied(space: Space): boolean {
+  if (space.kind === 'outside') return false;
+  if (space.kind === 'elevator') return (space.occupantLoad ?? 0) > 0;
+  return space.occupantLoad !== 0;
+}

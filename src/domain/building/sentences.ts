@@ -1,0 +1,103 @@
+import { securityLevels, type SecurityLevel, type Space } from '../model/project.ts';
+import { condition, type ConditionId } from '../simulate/conditions.ts';
+import { hoursInWords } from '../simulate/sentences.ts';
+import { candidateInWords, releaseInWords } from '../decide/words.ts';
+import type { Suggestion } from './suggest.ts';
+
+/** Every sentence about the building as a whole. */
+
+export const levelWords: Readonly<Record<SecurityLevel, string>> = {
+  public: 'Public',
+  general: 'General',
+  staff: 'Staff',
+  restricted: 'Restricted',
+  critical: 'Critical',
+};
+export function levelInWords(level: SecurityLevel | null): string {
+  return level === null ? 'Level not stated' : levelWords[level];
+}
+export function isLevel(text: string): text is SecurityLevel {
+  return (securityLevels as readonly string[]).includes(text);
+}
+
+export const kindWords: Readonly<Record<Space['kind'], string>> = {
+  room: 'Room',
+  corridor: 'Corridor',
+  stair: 'Stair',
+  lobby: 'Lobby',
+  elevator: 'Elevator',
+  outside: 'Outside',
+  roof: 'Roof',
+  court: 'Court',
+};
+
+/** "A", "A and B", "A, B and 3 more". */
+function named(all: readonly string[], most = 4): string {
+  if (all.length <= 1) return all[0] ?? '';
+  if (all.length > most) return `${all.slice(0, most).join(', ')} and ${all.length - most} more`;
+  return `${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
+}
+const people = (count: number) => (count === 1 ? '1 person' : `${count} people`);
+
+export const says = {
+  trapped: (space: string, shut: readonly string[]) =>
+    shut.length === 0
+      ? `${space}: no opening leads out in the direction people leave.`
+      : `${space}: nobody can leave; ${named(shut)} ${shut.length === 1 ? 'stands' : 'stand'} in the way.`,
+  staffOnly: (space: string) => `${space}: people leave only when staff open.`,
+  notSaid: (space: string, marks: readonly string[]) =>
+    `${space}: whether people can leave depends on ${named(marks)}, where nothing is decided or the far side is not stated.`,
+  /** `hours`: battery hours it takes; 0 none, null not stated, undefined where no power loss opens it. */
+  exposed: (
+    space: string,
+    level: string,
+    from: string,
+    marks: readonly string[],
+    hours: number | null | undefined,
+  ) =>
+    `${space} (${level.toLowerCase()}) is reached from ${from} without a credential, through ${named(marks)}${
+      hours === undefined || hours === 0
+        ? ''
+        : hours === null
+          ? '; after mains loss once the batteries are spent, and nobody stated their hours'
+          : `; after mains loss once ${hoursInWords(hours)} of battery are spent`
+    }.`,
+  tooNarrow: (all: number, passed: number, marks: readonly string[]) =>
+    `${people(all)} leave and the doors are counted for ${passed}; the narrow place is ${named(marks)}.`,
+  exitLost: (mark: string, all: number, passed: number) =>
+    `Without ${mark} the doors left are counted for ${passed} of ${people(all)}; at least half should remain (IBC 1005.5, from general knowledge).`,
+  oneExit: (mark: string, all: number) => `All ${people(all)} leave the building by ${mark} alone.`,
+  noOutside: 'No space is of the kind “outside”, so nobody can say whether people get out.',
+  noPublic: 'No space is public or outside, so nobody can say from where a stranger comes in.',
+  noDoors: (space: string) => `${space}: no opening leads there.`,
+  oneSided: (mark: string) => `${mark} does not say which two spaces it joins.`,
+  sameSpace: (mark: string) => `${mark} leads from a space into the same space.`,
+  undecided: (marks: readonly string[]) =>
+    `Nothing is decided at ${named(marks)}; they count neither as a way out nor as open.`,
+  noLevel: (count: number) =>
+    `${count === 1 ? 'One space has' : `${count} spaces have`} no security level; nothing is said about their exposure.`,
+  noWidth: (marks: readonly string[]) =>
+    `The clear width of ${named(marks)} is not known; they are counted as wide enough.`,
+} as const;
+
+/** What to do at one opening of a minimum cut. */
+export function suggestionInWords(mark: string, suggestion: Suggestion): string {
+  switch (suggestion.kind) {
+    case 'failMode':
+      return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, with the same kind of device.`;
+    case 'runnerUp':
+      return `${mark}: the runner-up stays locked here: ${candidateInWords(suggestion.candidate)}, ${releaseInWords(suggestion.candidate).toLowerCase()}.`;
+    case 'other':
+      return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, ${releaseInWords(suggestion.candidate).toLowerCase()}.`;
+    case 'lock':
+      return `${mark}: nothing locks it now; any lock that the rules allow here would hold it.`;
+    case 'none':
+      return `${mark}: the rules leave no arrangement that stays locked here; change the door, or the place of the secure line.`;
+  }
+}
+export const cannotClose =
+  'No lock closes it: every way in leads against a door by which people leave. Move the secure line, or add a second door.';
+
+export function conditionsInWords(ids: readonly ConditionId[]): string {
+  return ids.map((id) => condition(id).name).join(', ');
+}
