@@ -36,7 +36,9 @@ export default function PrintPage() {
         total={decisions.size}
         ready={wanted === sheets}
       />
-      <div className="print-preview" role="region" aria-label="Preview">
+      {/* Wider than a phone, so the keyboard must be able to move it. */}
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
+      <div className="print-preview" role="region" aria-label="Preview" tabIndex={0}>
         <ErrorPanel name="The preview">
           <Sheets
             project={project}

@@ -10,7 +10,7 @@ export function SchedulePage() {
   const filters = useApp((state) => state.session.filters);
   const rows = useMemo(() => shownRows(project, filters), [project, filters]);
   const total = Object.keys(project.openings).length;
-  const floors = Object.values(project.floors).sort((a, b) => a.level - b.level);
+  const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
 
   return (
     <div className="sheet sheet-full">
