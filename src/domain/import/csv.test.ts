@@ -183,6 +183,26 @@ describe('an architect’s schedule', () => {
     expect(type('1250')).toBeUndefined();
   });
 
+  it('reads a size column, but not the width of a pair', () => {
+    const single = read('Door No.|Size', `1|3'-0" x 7'-0"`).openings[0]?.facts;
+    expect(single).toMatchObject({ leafWidthIn: { value: 36 }, leafHeightIn: { value: 84 } });
+    const pair = read('Door No.|Size', '1|PR 6070');
+    expect(pair.openings[0]?.facts.leafWidthIn).toBeUndefined();
+    expect(pair.openings[0]?.facts).toMatchObject({
+      doorType: { is: 'assumed', value: 'pair' },
+      leafHeightIn: { value: 84 },
+    });
+    expect(pair.openings[0]?.notes).toBe('Size: PR 6070');
+  });
+
+  it('never puts two floors on one level', () => {
+    const result = read('Door No.|Level', '1|First Floor', '2|Level 1', '3|Mezzanine', '4|Basement');
+    const levels = result.floors.map((floor) => floor.level);
+    expect(new Set(levels).size).toBe(4);
+    expect(levels[0]).toBe(1);
+    expect(levels[3]).toBe(-1);
+  });
+
   it('sees a contradiction between description and width column', () => {
     const result = read(architect, '101|||||Flush Steel - 1830 x 2134mm|915||||||');
     expect(result.openings[0]?.facts.doorType).toBeUndefined();
@@ -249,6 +269,7 @@ describe('room names', () => {
     expect(roomUseOf('COMM. RM', true)).toBe('serverRoom');
     expect(roomUseOf('PHARM.', true)).toBe('pharmacy');
     expect(roomUseOf('LAB / OFFICE', true)).toBeUndefined();
+    expect(roomUseOf('W. STAFF LOCKER/TOILET', true)).toBeUndefined();
   });
 
   it('takes uses that a rule treats gently for single leaves only', () => {

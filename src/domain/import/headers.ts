@@ -89,7 +89,8 @@ function rolesOf(name: string): { role: Role; rank: number } | undefined {
 }
 
 /**
- * Which column tells what. A key of ours wins over a heading of an architect, and where two columns would tell
+ * Which column tells what. "Door type" is a label of ours and a heading of architects, and is read as the latter;
+ * `doorType` is a key and cannot be mistaken. Where two columns would tell
  * the same the better known heading is taken; the other goes into the notes, so that nothing is lost.
  */
 export function readHeaders(header: readonly string[]): readonly Column[] {
@@ -97,14 +98,14 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
   const best = new Map<Role, { index: number; rank: number }>();
   plain.forEach(({ name }, index) => {
     const found = rolesOf(name);
-    if (!found || isKey(header[index] ?? '')) return;
+    if (!found) return;
     const before = best.get(found.role);
     if (!before || found.rank < before.rank) best.set(found.role, { index, rank: found.rank });
   });
   const taken = new Set<FactKey>();
   return header.map((text, index): Column => {
     const { name, unit } = plain[index] ?? { name: '', unit: undefined };
-    const found = isKey(text) ? undefined : rolesOf(name);
+    const found = rolesOf(name);
     if (found) {
       const used = many.has(found.role) || best.get(found.role)?.index === index;
       return {
@@ -118,11 +119,6 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
     taken.add(fact);
     return { index, header: text, use: { kind: 'fact', fact } };
   });
-}
-
-/** `doorType` is a key of ours; "Door type" may be either and is read as an architect's. */
-function isKey(header: string): boolean {
-  return (factKeys as readonly string[]).includes(header.trim());
 }
 
 /** The row that names the doors; exports open with a title or a blank line. Undefined when there is none. */

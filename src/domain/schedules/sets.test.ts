@@ -61,6 +61,17 @@ describe('hardware sets', () => {
     expect(sets).toHaveLength(2);
   });
 
+  it('keeps rated, unrated and unknown apart even where the parts are the same', () => {
+    const project = withOpenings(['101', {}, byHand('mechanicalLock/none/free')]);
+    const decision = decide(project, project.openings['101'] as Opening);
+    const signatures = [true, false, undefined].map((rated) => {
+      const slots = [...decision.slots];
+      slots[slotOf('fireRated')] = rated;
+      return setSignature({ ...decision, slots });
+    });
+    expect(new Set(signatures).size).toBe(3);
+  });
+
   it('never puts a pair and a single into one', () => {
     const by = byHand('mechanicalLock/none/free');
     expect(setsOf(withOpenings(['101', {}, by], ['102', { doorType: known('pair') }, by]))).toHaveLength(2);
