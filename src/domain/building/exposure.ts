@@ -93,31 +93,46 @@ export type Closing =
 
 /**
  * Minimum cut. An opening counts one; the way people leave through it may not be cut, so it counts more than all.
- * The network is built once for a condition and its room copied for each space asked about.
+ * The network runs backwards, from the space to where anybody may stand: few spaces lie behind a door, many before
+ * it, and of two equally small cuts the one nearer to the space is told. It is built once for a condition.
  */
 export function closings(plan: Plan, { out, into }: Passages): (space: number) => Closing {
-  const source = plan.spaces.length + 1;
+  const sink = plan.spaces.length + 1;
   const builder = new NetworkBuilder(plan.spaces.length + 2);
-  for (const node of publicSpaces(plan)) builder.add(source, node, WIDE);
+  for (const node of publicSpaces(plan)) builder.add(node, sink, WIDE);
   const edgeOfArc = new Map<number, number>();
   plan.edges.forEach((edge, index) => {
     if (edge.from === plan.nowhere || edge.to === plan.nowhere) return;
-    if ((out[index] as number) <= AFTER) builder.add(edge.to, edge.from, WIDE);
+    if ((out[index] as number) <= AFTER) builder.add(edge.from, edge.to, WIDE);
     if (into[index] === FREE) {
-      edgeOfArc.set(builder.add(edge.from, edge.to, edge.bothWays ? WIDE : 1), index);
+      edgeOfArc.set(builder.add(edge.to, edge.from, edge.bothWays ? WIDE : 1), index);
     }
   });
-  const whole = builder.build();
+  const network = builder.build();
+  const fresh = network.room.slice();
   return (space) => {
-    const network: Network = { ...whole, room: whole.room.slice() };
-    const size = maximumFlow(network, source, space);
-    if (size >= WIDE) return { possible: false };
-    const side = reachable(network, source);
-    const edges: number[] = [];
-    for (const [arc, index] of edgeOfArc) {
-      const edge = plan.edges[index];
-      if (edge && side[edge.from] && !side[edge.to] && network.room[arc] === 0) edges.push(index);
-    }
-    return { possible: true, edges };
+    network.room.set(fresh);
+    if (maximumFlow(network, space, sink) >= WIDE) return { possible: false };
+    return { possible: true, edges: leavingSide(network, space, edgeOfArc) };
   };
+}
+
+/** Edges from what the space still reaches to what it does not: the cut. */
+function leavingSide(
+  network: Network,
+  space: number,
+  edgeOfArc: ReadonlyMap<number, number>,
+): readonly number[] {
+  const { head, first, arcs } = network;
+  const side = reachable(network, space);
+  const edges: number[] = [];
+  side.forEach((inside, node) => {
+    if (!inside) return;
+    for (let place = first[node] as number; place < (first[node + 1] as number); place++) {
+      const arc = arcs[place] as number;
+      const index = edgeOfArc.get(arc);
+      if (index !== undefined && !side[head[arc] as number]) edges.push(index);
+    }
+  });
+  return edges;
 }

@@ -8,6 +8,10 @@ export interface Network {
   readonly first: Int32Array;
   readonly arcs: Int32Array;
   readonly room: Int32Array;
+  /** Working space, kept because a flow is asked for thousands of times on one network. */
+  readonly level: Int32Array;
+  readonly next: Int32Array;
+  readonly queue: Int32Array;
 }
 
 /** More than any building holds; stands for a width nobody gave and for ways that may not be closed. */
@@ -50,16 +54,16 @@ export class NetworkBuilder {
       first,
       arcs,
       room: Int32Array.from(this.#room),
+      level: new Int32Array(this.#nodes),
+      next: new Int32Array(this.#nodes),
+      queue: new Int32Array(this.#nodes),
     };
   }
 }
 
 /** Sends as much as possible from source to sink and leaves the remaining room in `network.room`. */
 export function maximumFlow(network: Network, source: number, sink: number, atMost = WIDE): number {
-  const { nodes, head, first, arcs, room } = network;
-  const level = new Int32Array(nodes);
-  const next = new Int32Array(nodes);
-  const queue = new Int32Array(nodes);
+  const { nodes, head, first, arcs, room, level, next, queue } = network;
   let total = 0;
 
   const levels = (): boolean => {
