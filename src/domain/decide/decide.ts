@@ -3,7 +3,7 @@ import { type Cell, fitCell } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
 import type { FactValue } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
-import { has, setOf } from './candidateSet.ts';
+import { type CandidateSet, has, setOf } from './candidateSet.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
@@ -35,7 +35,7 @@ export function decideFacts(
   const onlyRow = judgement.rows.length === 1 ? judgement.rows[0] : undefined;
   const cellOf = (candidate: Candidate): Cell | undefined =>
     onlyRow && fitCell(onlyRow.row, candidate.deviceId);
-  const facts = scoreFacts(slots);
+  const facts = scoreFacts(slots, judgement.rejected);
   const totals = new Int32Array(candidates.length);
   scoreAll(facts, cellOf, weights, totals);
 
@@ -161,7 +161,19 @@ const scoreSlots = {
   wishControlledEgress: slotOf('wishControlledEgress'),
 };
 
-function scoreFacts(slots: Slots): ScoreFacts {
+/** A wish that the rules refuse ranks nothing; otherwise any lawful lock would be marked down for it. */
+function wishedRelease(slots: Slots, rejected: CandidateSet): 'delayed' | 'controlled' | undefined {
+  const wished =
+    slots[scoreSlots.wishControlledEgress] === true
+      ? 'controlled'
+      : slots[scoreSlots.wishDelayedEgress] === true
+        ? 'delayed'
+        : undefined;
+  const granted = candidates.some(({ release, index }) => release === wished && !has(rejected, index));
+  return granted ? wished : undefined;
+}
+
+function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
   return {
     securityNeed: slots[scoreSlots.securityNeed] as FactValue<'securityNeed'> | undefined,
     traffic: slots[scoreSlots.traffic] as FactValue<'traffic'> | undefined,
@@ -171,11 +183,6 @@ function scoreFacts(slots: Slots): ScoreFacts {
     frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
     frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
     latchProjectionIn: slots[scoreSlots.latchProjectionIn] as number,
-    wishedRelease:
-      slots[scoreSlots.wishControlledEgress] === true
-        ? 'controlled'
-        : slots[scoreSlots.wishDelayedEgress] === true
-          ? 'delayed'
-          : undefined,
+    wishedRelease: wishedRelease(slots, rejected),
   };
 }

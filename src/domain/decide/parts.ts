@@ -56,6 +56,10 @@ const stepOrder: Record<SetStep, number> = {
   paper: 5,
 };
 
+const exitDevices: readonly unknown[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
+/** These are the exit device themselves. */
+const bringsBar: readonly DeviceId[] = ['delayedExitDevice', 'glassRailExit'];
+
 /** Hinges a leaf needs: one for each 30 in of height or part of it, three at least. Common practice, no source. */
 export function hingesPerLeaf(leafHeightIn: number): number {
   return Math.max(3, Math.ceil(leafHeightIn / 30));
@@ -79,8 +83,19 @@ export function partsOf(decision: Decision): readonly Part[] {
   const leaves = slotsSayPair(decision) ? 2 : 1;
   const perLeaf = cell?.both ? leaves : 1;
 
-  if (valueIn(slots, 'workStatus') === 'new') putHanging(decision, leaves, put);
-  put(deviceItem[candidate.deviceId], perLeaf);
+  const isNew = valueIn(slots, 'workStatus') === 'new';
+  const barOnLeaf = valueIn(slots, 'panicPresent') === true || exitDevices.includes(valueIn(slots, 'latch'));
+  if (isNew) putHanging(decision, leaves, put);
+  // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
+  if (device.family === 'mechanical' && barOnLeaf) put('panicHardware', leaves);
+  else put(deviceItem[candidate.deviceId], perLeaf);
+  if (isNew) {
+    // A strike is no lock, and trim, retraction and strike alike work on a bar that has to be bought as well.
+    if (candidate.deviceId === 'strikeMortise' || candidate.deviceId === 'strikeCylindrical') {
+      if (!barOnLeaf) put('storeroomLockset');
+    }
+    if (barOnLeaf && !bringsBar.includes(candidate.deviceId)) put('panicHardware', leaves);
+  }
   if (device.family !== 'magnet' && device.family !== 'bolt') put('keyCylinder');
   if (cell?.transfer) put('powerTransfer', perLeaf);
   for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) put(item);
@@ -103,6 +118,8 @@ export function partsOf(decision: Decision): readonly Part[] {
     if (step.clause.effect !== 'require') continue;
     for (const item of step.clause.items) put(item, 1, step.rule.id);
   }
+  // Counted already, one magnet for each leaf.
+  if (perLeaf > 1) parts.delete('doubleMagnet');
   for (const [item, plainer] of Object.entries(standsInFor)) {
     if (parts.has(item as ItemId)) parts.delete(plainer);
   }

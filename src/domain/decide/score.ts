@@ -76,8 +76,15 @@ function strengthValue(device: DeviceId, facts: ScoreFacts, need: keyof typeof n
   return Math.min(1, (lbf + highestLbf) / 2 / needLbf[need]) * 100;
 }
 
-/** Taken from security where a lock does not do what it is wanted for. */
-const missedPurposeCost = 70;
+/** Taken from security where a lock does not do what it is wanted for: it guards nothing that was meant. */
+const missedPurposeCost = 100;
+
+/** A simpler way out counts for nothing where the owner may have, and asks for, a lock that holds people. */
+function simplicityValue({ release, device }: Candidate, wished: ScoreFacts['wishedRelease']): number {
+  // A delay on a magnet is two things to sign for: nothing latches the leaf, and people are held.
+  const own = simplicity[release] - (release === 'delayed' && !device.keepsLatch ? 20 : 0);
+  return wished === undefined ? own : Math.min(own, simplicity[wished]);
+}
 
 function securityValue(
   candidate: Candidate,
@@ -122,7 +129,7 @@ function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: C
       return securityValue(candidate, strength, need, facts.wishedRelease);
     }
     case 'simplicity':
-      return simplicity[candidate.release];
+      return simplicityValue(candidate, facts.wishedRelease);
     case 'effort':
       return clamp(100 - 12 * workHours(candidate, cell));
     case 'cost':
@@ -151,13 +158,14 @@ type Need = NonNullable<ScoreFacts['securityNeed']>;
 const needs = Object.keys(needLbf) as readonly Need[];
 const traffics = Object.keys(trafficCyclesK) as readonly (keyof typeof trafficCyclesK)[];
 const looks: readonly FactValue<'appearance'>[] = ['standard', 'visible', 'showpiece'];
+const wishes: readonly ScoreFacts['wishedRelease'][] = [undefined, 'delayed', 'controlled'];
 
 /** Tenths of every part that door, frame and latch do not touch, worked out once for a set of weights. */
 interface Ranking {
   readonly total: number;
   readonly weights: Weights;
-  /** By traffic, by appearance, by candidate. */
-  readonly fixed: readonly (readonly Int32Array[])[];
+  /** By traffic, by appearance, by what the owner asks for, by candidate. */
+  readonly fixed: readonly (readonly (readonly Int32Array[])[])[];
 }
 const rankings = new WeakMap<Weights, Ranking>();
 
@@ -167,15 +175,16 @@ function rankingFor(weights: Weights): Ranking {
     const total = sumOf(weights);
     const fixedParts = scoreParts.filter((part) => part !== 'security' && part !== 'effort');
     const fixed = traffics.map((traffic) =>
-      looks.map((look) =>
-        Int32Array.from(candidates, (candidate) =>
-          fixedParts.reduce(
-            (sum, part) =>
-              sum +
-              tenths(value(part, candidate, { traffic, appearance: look }, undefined), weights[part], total),
-            0,
-          ),
-        ),
+      looks.map((appearance) =>
+        wishes.map((wishedRelease) => {
+          const facts = { traffic, appearance, wishedRelease };
+          return Int32Array.from(candidates, (candidate) =>
+            fixedParts.reduce(
+              (sum, part) => sum + tenths(value(part, candidate, facts, undefined), weights[part], total),
+              0,
+            ),
+          );
+        }),
       ),
     );
     ranking = { total, weights, fixed };
@@ -196,7 +205,9 @@ export function scoreAll(
 ): void {
   const { total, fixed } = rankingFor(weights);
   const base =
-    fixed[traffics.indexOf(facts.traffic ?? 'medium')]?.[looks.indexOf(facts.appearance ?? 'standard')];
+    fixed[traffics.indexOf(facts.traffic ?? 'medium')]?.[looks.indexOf(facts.appearance ?? 'standard')]?.[
+      wishes.indexOf(facts.wishedRelease)
+    ];
   const need = needs.includes(facts.securityNeed as Need) ? (facts.securityNeed as Need) : 'medium';
   let device: DeviceId | undefined;
   let strength = 0;

@@ -1,6 +1,32 @@
 import { text } from '../../codes/sections.ts';
-import { is } from '../../logic/condition.ts';
+import { all, any, is, isKnown, no, under, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
+
+/** What is often left standing in an old building and would not be built today. */
+const oftenRelieved = any(
+  all(yes('fireRated'), any(is('closing', 'none'), is('latch', 'pushPull', 'roller'), no('labelSeen'))),
+  all(yes('panicRequired'), no('hasExitDevice')),
+  all(isKnown('clearWidthIn'), under('clearWidthIn', 'clearWidthMinIn')),
+  all(yes('fireRated'), is('inactiveBolts', 'manualFlush')),
+);
+
+const plainDoor = {
+  workStatus: 'existing',
+  doorType: 'single',
+  egressRole: 'exitAccess',
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+  labelSeen: false,
+  closing: 'selfClosing',
+  latch: 'mortise',
+  panicPresent: false,
+  inactiveBolts: 'none',
+  occupancyGroup: 'B',
+  roomUse: 'office',
+  occupantLoad: 12,
+} as const;
+const fireDoor = { ...plainDoor, fireRatingMin: 45, labelSeen: true } as const;
+const hallDoor = { ...plainDoor, occupancyGroup: 'A-3', occupantLoad: 120 } as const;
 
 export const R163 = defineRule({
   id: 'R-163',
@@ -15,14 +41,27 @@ export const R163 = defineRule({
     {
       effect: 'signOff',
       grade: 'note',
-      when: is('workStatus', 'existing'),
-      says: 'The opening is not altered: rules for new work stand here as advice, and a relief for existing buildings needs a reviewer.',
+      when: all(is('workStatus', 'existing'), oftenRelieved),
+      says: 'The opening is not altered, and what was found would not be built so today: whether a relief for existing buildings covers it is for a reviewer.',
     },
   ],
   cases: cases(
-    ['untouched', { workStatus: 'existing' }, 'yes'],
-    ['new or altered', { workStatus: 'new' }, 'no'],
-    ['new or altered', { workStatus: 'altered' }, 'no'],
-    ['not asked', {}, 'unknown'],
+    ['untouched and as new work would be', plainDoor, 'no'],
+    ['rated door that nothing closes', { ...fireDoor, closing: 'none' }, 'yes'],
+    ['rated door with push and pull', { ...fireDoor, latch: 'pushPull' }, 'yes'],
+    ['rated door with a roller latch', { ...fireDoor, latch: 'roller' }, 'yes'],
+    ['rated door without a label', { ...fireDoor, labelSeen: false }, 'yes'],
+    ['rated pair with hand bolts', { ...fireDoor, inactiveBolts: 'manualFlush' }, 'yes'],
+    ['rated pair with automatic bolts', { ...fireDoor, inactiveBolts: 'automaticFlush' }, 'no'],
+    ['unrated door that nothing closes', { ...plainDoor, closing: 'none' }, 'no'],
+    ['unrated pair with hand bolts', { ...plainDoor, inactiveBolts: 'manualFlush' }, 'no'],
+    ['hall with a lever', hallDoor, 'yes'],
+    ['hall with a bar', { ...hallDoor, latch: 'rimExit', panicPresent: true }, 'no'],
+    ['31 in clear', { ...plainDoor, clearWidthIn: 31 }, 'yes'],
+    ['32 in clear', { ...plainDoor, clearWidthIn: 32 }, 'no'],
+    ['being altered', { ...fireDoor, closing: 'none', workStatus: 'altered' }, 'no'],
+    ['new', { ...fireDoor, closing: 'none', workStatus: 'new' }, 'no'],
+    ['old or new not asked', { fireRatingMin: 45, closing: 'none' }, 'unknown'],
+    ['rated, closing not surveyed', { workStatus: 'existing', fireRatingMin: 45 }, 'unknown'],
   ),
 });

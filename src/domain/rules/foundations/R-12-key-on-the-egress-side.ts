@@ -8,6 +8,7 @@ import {
   mainDoorKeyLockNfpa,
   placeOfDetention,
   privateBalconyLock,
+  unusedRoof,
 } from './keyLocks.ts';
 
 const on = 'mechanicalLock/none/keyInside';
@@ -31,6 +32,7 @@ const terrace = {
   occupantLoad: 100,
   roomUse: 'other',
 } as const;
+const roof = { ...terrace, egressRole: 'roofDoor', roofUse: 'unoccupied' } as const;
 const nfpaOnly = { ibc: null, nfpa101: 2021 } as const;
 const neither = { ibc: null, nfpa101: null } as const;
 const groups = ['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const;
@@ -77,7 +79,7 @@ export const R12 = defineRule({
       when: all(
         any(ibc(), not(nfpa101())),
         yes('isEgress'),
-        not(any(mainDoorKeyLockIbc, exteriorSpaceKeyLock, privateBalconyLock, placeOfDetention)),
+        not(any(mainDoorKeyLockIbc, exteriorSpaceKeyLock, privateBalconyLock, unusedRoof, placeOfDetention)),
       ),
       of: { release: ['keyInside'] },
       says: 'This lock needs a key to leave, and this door is none of those the code lets be locked by key from inside.',
@@ -85,7 +87,7 @@ export const R12 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      when: all(nfpa101(), yes('isEgress'), not(any(mainDoorKeyLockNfpa, placeOfDetention))),
+      when: all(nfpa101(), yes('isEgress'), not(any(mainDoorKeyLockNfpa, unusedRoof, placeOfDetention))),
       of: { release: ['keyInside'] },
       says: 'This lock needs a key to leave, which NFPA 101 accepts only at the main entrance of uses whose chapter says so.',
     },
@@ -163,7 +165,13 @@ export const R12 = defineRule({
       'no',
       'a',
     ),
+    ['roof that nobody uses', roof, 'no', { clause: 'a', on }],
+    ['roof that people use', { ...roof, roofUse: 'occupied' }, 'yes', { clause: 'a', on }],
+    ['use of the roof not known', { ...terrace, egressRole: 'roofDoor' }, 'unknown', { clause: 'a', on }],
+    ['room door, roof not used', { ...roof, egressRole: 'exitAccess' }, 'yes', { clause: 'a', on }],
     ...mainDoors('b', 500, 'no', nfpaOnly),
+    ['roof that nobody uses', roof, 'no', { clause: 'b', on, basis: nfpaOnly }],
+    ['roof that people use', { ...roof, roofUse: 'occupied' }, 'yes', { clause: 'b', on, basis: nfpaOnly }],
     ['IBC alone', { ...shop, mainDoor: false }, 'no', { clause: 'b', on }],
     ['both codes', { ...shop, mainDoor: false }, 'yes', { clause: 'b', on, basis: { nfpa101: 2021 } }],
     [

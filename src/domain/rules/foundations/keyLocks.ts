@@ -29,5 +29,8 @@ export const exteriorSpaceKeyLock = all(
 /** Balcony of one unit, small terrace of a private office: cases of their own from 2021. */
 export const privateBalconyLock = all(ibc({ from: 2021 }), is('roomUse', 'unitBalcony', 'officeTerrace'));
 
+/** A roof that nobody uses may be locked against coming back in from it. */
+export const unusedRoof = all(is('egressRole', 'roofDoor'), is('roofUse', 'unoccupied'));
+
 /** Places where people are held; send them to a reviewer. */
 export const placeOfDetention = any(is('roomUse', 'detention'), is('occupancyGroup', 'I-3'));

@@ -1,7 +1,7 @@
 import { under } from '../../codes/sections.ts';
-import { yes } from '../../logic/condition.ts';
+import { all, is, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 export const R17 = defineRule({
   id: 'R-17',
@@ -14,11 +14,33 @@ export const R17 = defineRule({
   why: 'The person’s own hand on bar or lever must open the lock at once, without any controller having a say.',
   clauses: [
     {
+      key: 'a',
       effect: 'require',
       when: yes('isEgress'),
       of: { release: ['doorSwitch'] },
       items: ['doorSwitchHardware', 'powerLossRelease', 'listedLock'],
       says: 'Bar or lever on the leaf, obvious in any light and worked with one hand, cuts lock power by its own switch; loss of power unlocks too.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: all(
+        yes('isEgress'),
+        is(
+          'doorType',
+          'slidingAutomatic',
+          'folding',
+          'revolving',
+          'overhead',
+          'grille',
+          'gateSlide',
+          'turnstile',
+          'turnstileFull',
+          'turnstileSecurity',
+        ),
+      ),
+      of: { release: ['doorSwitch'] },
+      says: 'There is no leaf here that carries a bar or lever with a switch, so this release cannot be built.',
     },
   ],
   cases: cases(
@@ -27,14 +49,60 @@ export const R17 = defineRule({
       'room door',
       { egressRole: 'exitAccess' },
       'yes',
+      'a',
     ),
-    ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { on: 'magnet/safe/doorSwitch' }],
-    ['role not known', {}, 'unknown', { on: 'magnet/safe/doorSwitch' }],
+    ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
+    ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
     ...onEach(
       ['magnet/safe/sensor', 'mortiseLock/secure/free'],
       'another release',
       { egressRole: 'exitAccess' },
       'no',
+      'a',
     ),
+    ...(
+      [
+        'slidingAutomatic',
+        'folding',
+        'revolving',
+        'overhead',
+        'grille',
+        'gateSlide',
+        'turnstile',
+        'turnstileFull',
+        'turnstileSecurity',
+      ] as const
+    ).map(
+      (doorType): CaseRow => [
+        `no leaf for a bar: ${doorType}`,
+        { egressRole: 'exteriorExit', doorType },
+        'yes',
+        { clause: 'b', on: 'magnet/safe/doorSwitch' },
+      ],
+    ),
+    [
+      'swinging leaf',
+      { egressRole: 'exteriorExit', doorType: 'single' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/doorSwitch' },
+    ],
+    [
+      'sliding door, released by a sensor',
+      { egressRole: 'exteriorExit', doorType: 'slidingAutomatic' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'gate that nobody leaves by',
+      { egressRole: 'noOccupiedSpace', doorType: 'gateSlide' },
+      'no',
+      { clause: 'b', on: 'magnet/safe/doorSwitch' },
+    ],
+    [
+      'door type not known',
+      { egressRole: 'exteriorExit' },
+      'unknown',
+      { clause: 'b', on: 'magnet/safe/doorSwitch' },
+    ],
   ),
 });

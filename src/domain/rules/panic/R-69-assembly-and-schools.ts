@@ -5,6 +5,8 @@ import { assemblyMainDoorIbc, exteriorSpaceKeyLock } from '../foundations/keyLoc
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import {
   behindBar,
+  besideALeverLock,
+  besideALeverLockMeant,
   devicesOf,
   heldByBarOrSensor,
   inEach,
@@ -12,6 +14,7 @@ import {
   keyInsideMeant,
   latchNeedsBar,
   latchNeedsBarMeant,
+  leverOrBoltOnLeaf,
   lockWithoutBar,
   lockWithoutBarMeant,
   notKeyInside,
@@ -134,7 +137,7 @@ export const R69 = defineRule({
     {
       key: 'h',
       effect: 'signOff',
-      grade: 'should',
+      grade: 'must',
       when: all(
         ibc(),
         yes('isEgress'),
@@ -143,6 +146,13 @@ export const R69 = defineRule({
         atLeast('occupantLoad', 'panicLoadIbc'),
       ),
       says: 'A meeting room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware hangs on it.',
+    },
+    {
+      key: 'i',
+      effect: 'prohibit',
+      when: all(space, no('hasExitDevice'), leverOrBoltOnLeaf),
+      of: besideALeverLock,
+      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
     },
   ],
   cases: cases(
@@ -337,5 +347,47 @@ export const R69 = defineRule({
       'unknown',
       { clause: 'h' },
     ],
+    ...(
+      [
+        'bored',
+        'mortise',
+        'mortiseDeadbolt',
+        'boredPlusDeadbolt',
+        'deadboltOnly',
+        'deadlatch',
+        'hookbolt',
+      ] as const
+    ).map(
+      (latch): CaseRow => [
+        `${latch} on the leaf`,
+        { ...hall, latch, panicPresent: false },
+        'yes',
+        { clause: 'i', on: 'magnet/safe/doorSwitch' },
+      ],
+    ),
+    [
+      'push and pull only',
+      { ...hall, latch: 'pushPull', panicPresent: false },
+      'no',
+      { clause: 'i', on: 'magnet/safe/doorSwitch' },
+    ],
+    [
+      'bar on the leaf',
+      { ...hall, latch: 'mortise', panicPresent: true },
+      'no',
+      { clause: 'i', on: 'magnet/safe/doorSwitch' },
+    ],
+    [
+      'latch not known',
+      { ...hall, panicPresent: false },
+      'unknown',
+      { clause: 'i', on: 'magnet/safe/doorSwitch' },
+    ],
+    ...inEach([{ clause: 'i', on: 'magnet/safe/doorSwitch', facts: lever }], spaceRows),
+    ...devicesOf('i', { ...hall, ...lever }, besideALeverLockMeant, [
+      'mortiseLock/secure/free',
+      'strikeRim/secure/free',
+      'delayedExitDevice/safe/delayed',
+    ]),
   ),
 });

@@ -5,6 +5,8 @@ import { assemblyMainDoorNfpa } from '../foundations/keyLocks.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import {
   behindBar,
+  besideALeverLock,
+  besideALeverLockMeant,
   devicesOf,
   heldByBarOrSensor,
   inEach,
@@ -12,6 +14,7 @@ import {
   keyInsideMeant,
   latchNeedsBar,
   latchNeedsBarMeant,
+  leverOrBoltOnLeaf,
   lockWithoutBar,
   lockWithoutBarMeant,
   notKeyInside,
@@ -111,6 +114,13 @@ export const R71 = defineRule({
       of: keyInside,
       says: 'By NFPA 101 a key lock may stand in place of panic hardware only at the main entrance of an assembly space up to 500 people.',
     },
+    {
+      key: 'f',
+      effect: 'prohibit',
+      when: all(space, no('hasExitDevice'), leverOrBoltOnLeaf),
+      of: besideALeverLock,
+      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
+    },
   ],
   cases: cases(
     ...inEach(
@@ -209,6 +219,50 @@ export const R71 = defineRule({
       { ...hall, mainDoor: false },
       keyInsideMeant,
       ['mechanicalLock/none/free', 'exitTrim/secure/free'],
+      basis,
+    ),
+    ...(
+      [
+        'bored',
+        'mortise',
+        'mortiseDeadbolt',
+        'boredPlusDeadbolt',
+        'deadboltOnly',
+        'deadlatch',
+        'hookbolt',
+      ] as const
+    ).map(
+      (latch): CaseRow => [
+        `${latch} on the leaf`,
+        { ...hall, latch, panicPresent: false },
+        'yes',
+        { clause: 'f', on: 'magnet/safe/doorSwitch', basis },
+      ],
+    ),
+    [
+      'push and pull only',
+      { ...hall, latch: 'pushPull', panicPresent: false },
+      'no',
+      { clause: 'f', on: 'magnet/safe/doorSwitch', basis },
+    ],
+    [
+      'bar on the leaf',
+      { ...hall, latch: 'mortise', panicPresent: true },
+      'no',
+      { clause: 'f', on: 'magnet/safe/doorSwitch', basis },
+    ],
+    [
+      'latch not known',
+      { ...hall, panicPresent: false },
+      'unknown',
+      { clause: 'f', on: 'magnet/safe/doorSwitch', basis },
+    ],
+    ...inEach([{ clause: 'f', on: 'magnet/safe/doorSwitch', basis, facts: lever }], spaceRows),
+    ...devicesOf(
+      'f',
+      { ...hall, ...lever },
+      besideALeverLockMeant,
+      ['mortiseLock/secure/free', 'strikeRim/secure/free', 'delayedExitDevice/safe/delayed'],
       basis,
     ),
   ),

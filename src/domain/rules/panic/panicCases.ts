@@ -1,4 +1,5 @@
 import type { CandidateMatch } from '../../devices/candidates.ts';
+import { is } from '../../logic/condition.ts';
 import type { CodeBasis } from '../../codes/basis.ts';
 import type { FactValues } from '../../model/fields.ts';
 import type { CaseRow } from '../rule.ts';
@@ -19,6 +20,24 @@ export const latchNeedsBar: CandidateMatch = {
   exitDevice: false,
   not: { release: ['keyInside'] },
 };
+/** A magnet or bolt draws no latch: the lever lock that is on the leaf today would stay beside it. */
+export const besideALeverLock: CandidateMatch = { family: ['magnet', 'bolt'] };
+export const leverOrBoltOnLeaf = is(
+  'latch',
+  'bored',
+  'mortise',
+  'mortiseDeadbolt',
+  'boredPlusDeadbolt',
+  'deadboltOnly',
+  'deadlatch',
+  'hookbolt',
+);
+export const besideALeverLockMeant = [
+  'magnet/safe/sensor',
+  'shearMagnet/safe/doorSwitch',
+  'boltMotor/safe/doorSwitch',
+  'glassPatchLock/safe/sensor',
+];
 export const keyInside: CandidateMatch = { release: ['keyInside'] };
 /** Panic hardware comes with every choice but the key lock that the main-door case allows in its place. */
 export const notKeyInside: CandidateMatch = { not: { release: ['keyInside'] } };

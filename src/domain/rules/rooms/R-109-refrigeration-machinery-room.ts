@@ -2,6 +2,7 @@ import { under } from '../../codes/sections.ts';
 import { all, no, not, is, yes } from '../../logic/condition.ts';
 import { panicTriggers } from '../../logic/derived.ts';
 import { onEach } from '../onEach.ts';
+import { anyLockWithoutBar, latchNeedsBar } from '../panic/panicCases.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -10,6 +11,7 @@ const room = {
   roomAreaFt2: 1001,
   doorType: 'single',
   latch: 'mortise',
+  panicPresent: false,
   swingsWithEgress: false,
 } as const;
 const largeRoom = panicTriggers.refrigerationMachinery;
@@ -28,7 +30,7 @@ export const R109 = defineRule({
     {
       key: 'a',
       effect: 'require',
-      when: latching,
+      when: all(latching, no('hasExitDevice')),
       items: ['panicHardware'],
       says: 'A refrigeration machinery room of {roomAreaFt2} needs panic hardware on every swinging door that latches.',
     },
@@ -36,8 +38,15 @@ export const R109 = defineRule({
       key: 'b',
       effect: 'prohibit',
       when: latching,
-      of: { family: ['strike', 'lock', 'bolt', 'battery'], exitDevice: false },
-      says: 'No latch or lock but panic hardware may hold this door, and this device works without it.',
+      of: anyLockWithoutBar,
+      says: 'No latch or lock but panic hardware may hold this door, and no push bar works this one.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: all(latching, no('hasExitDevice')),
+      of: latchNeedsBar,
+      says: 'This machinery room needs a push bar on its door, and there is none; a lever latch is not enough.',
     },
     {
       key: 'c',
@@ -60,25 +69,54 @@ export const R109 = defineRule({
     ['push and pull only', { ...room, latch: 'pushPull' }, 'no', { clause: 'a' }],
     ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'a' }],
     ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'a' }],
+    ['bar already there', { ...room, panicPresent: true }, 'no', { clause: 'a' }],
     ...onEach(
-      [
-        'strikeMortise/secure/free',
-        'mortiseLock/secure/free',
-        'boltMotor/safe/doorSwitch',
-        'batteryLock/asIs/free',
-      ],
+      ['mortiseLock/secure/free', 'boltMotor/safe/doorSwitch', 'magnet/safe/sensor'],
       '1,001 ft²',
       room,
       'yes',
       'b',
     ),
     ...onEach(
-      ['strikeRim/secure/free', 'exitTrim/secure/free', 'magnet/safe/doorSwitch', 'mechanicalLock/none/free'],
+      ['strikeRim/secure/free', 'exitTrim/secure/free', 'mechanicalLock/none/free'],
       '1,001 ft²',
       room,
       'no',
       'b',
     ),
+    ...onEach(
+      ['strikeMortise/secure/free', 'batteryLock/asIs/free', 'mechanicalLock/none/free'],
+      '1,001 ft², lever',
+      room,
+      'yes',
+      'e',
+    ),
+    ...onEach(['strikeRim/secure/free', 'exitTrim/secure/free'], '1,001 ft², lever', room, 'no', 'e'),
+    [
+      'bar already there',
+      { ...room, panicPresent: true },
+      'no',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'bar or not: not known',
+      without(room, 'panicPresent'),
+      'unknown',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'e', on: 'strikeMortise/secure/free' }],
+    [
+      'push and pull only',
+      { ...room, latch: 'pushPull' },
+      'no',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'sliding door',
+      { ...room, doorType: 'slidingManual' },
+      'no',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
     ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     [
