@@ -1,3 +1,54 @@
+import { standingCautions } from '../../domain/explain/cautions.ts';
+import { notDecided } from '../../domain/explain/glossary.ts';
+import { Legend } from '../face/Legend.tsx';
+import { Glossary } from './Glossary.tsx';
+import { KeyboardHelp } from './KeyboardHelp.tsx';
+import { SurveyWords } from './SurveyWords.tsx';
+import './legend.css';
+
+/** What every sign and word means, what the keys do, and what is left to people. */
 export default function LegendPage() {
-  return null;
+  return (
+    <div className="sheet">
+      <div className="sheet-body stack stack-wide">
+        <div className="row">
+          <h1>Legend</h1>
+          <button type="button" className="button button-small row-end" onClick={() => print()}>
+            Print this page
+          </button>
+        </div>
+        <section className="section stack" aria-label="Read this first">
+          <h2>Read this first</h2>
+          <ul className="cautions">
+            {standingCautions.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          <h3>What is not decided here</h3>
+          <ul>
+            {notDecided.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+        <section className="section stack" aria-label="Symbols">
+          <h2>Symbols</h2>
+          <p className="note">A symbol never stands alone: its word is beside it, here and in print.</p>
+          <Legend />
+        </section>
+        <section className="section stack" aria-label="Words">
+          <h2>Words</h2>
+          <Glossary />
+        </section>
+        <section className="section stack" aria-label="Questions of the survey">
+          <h2>Questions of the survey</h2>
+          <SurveyWords />
+        </section>
+        <section className="section stack" aria-label="Keys">
+          <h2>Keys</h2>
+          <KeyboardHelp />
+        </section>
+      </div>
+    </div>
+  );
 }
