@@ -124,3 +124,19 @@ export function factsByLabel(keys: readonly FactKey[]): readonly { key: FactKey;
     .map((key) => ({ key, label: fieldInfo(key).label }))
     .toSorted((a, b) => (a.label < b.label ? -1 : 1));
 }
+
+/** What may be answered to a question, for a list to pick from; undefined where a number is typed. */
+export function answersTo(key: FactKey): readonly { value: string; label: string }[] | undefined {
+  const info = fieldInfo(key);
+  switch (info.kind) {
+    case 'yesNo':
+      return [
+        { value: 'yes', label: 'Yes' },
+        { value: 'no', label: 'No' },
+      ];
+    case 'choice':
+      return Object.entries(info.options ?? {}).map(([value, label]) => ({ value, label }));
+    case 'number':
+      return undefined;
+  }
+}

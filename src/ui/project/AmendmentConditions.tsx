@@ -1,6 +1,5 @@
 import { factKeys, fieldInfo, isFactKey } from '../../domain/model/fields.ts';
-import { type AmendmentDraft, factsByLabel } from '../../domain/project/amendments.ts';
-import { choicesOf } from '../opening/answers.ts';
+import { type AmendmentDraft, answersTo, factsByLabel } from '../../domain/project/amendments.ts';
 
 type When = AmendmentDraft['when'];
 const questions = factsByLabel(factKeys);
@@ -20,7 +19,7 @@ export function AmendmentConditions(props: {
       {when.length === 0 && <p className="note">At every opening.</p>}
       {when.map((one, index) => {
         const problem = problems[`when-${index}`];
-        const choices = isFactKey(one.fact) ? choicesOf(one.fact) : undefined;
+        const choices = isFactKey(one.fact) ? answersTo(one.fact) : undefined;
         const unit = isFactKey(one.fact) ? (fieldInfo(one.fact).unit ?? '') : '';
         const name = `Condition ${index + 1}`;
         return (
