@@ -131,7 +131,8 @@ export function limitWords(id: LimitId, basis: CodeBasis | null): string {
   const withUnit = (value: number) => `${value} ${limit.unit}`;
   const { any } = limit.editions;
   if (any) return `${withUnit(any.value)} (${any.section ? `${book} ${any.section}` : book})`;
-  const adopted = basis === null ? null : ((basis as Readonly<Record<string, number | null>>)[limit.book] ?? null);
+  const adopted =
+    basis === null ? null : ((basis as Readonly<Record<string, number | null>>)[limit.book] ?? null);
   const entry = limit.editions[String(adopted)];
   if (entry) return `${withUnit(entry.value)} (${book} ${String(adopted)}: ${entry.value})`;
   const entries = Object.entries(limit.editions);

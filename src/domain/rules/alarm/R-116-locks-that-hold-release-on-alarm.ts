@@ -5,7 +5,8 @@ import { cases, defineRule } from '../rule.ts';
 import { releaseExcuse } from '../special/conditions.ts';
 import { cabinet, exit, nothing, nursery, somethingDetects, ward } from './given.ts';
 
-const sets = ['magnet/safe/sensor', 'delayedExitDevice/safe/delayed', 'magnet/safe/lobby'];
+const sets = ['delayedMagnet/safe/delayed', 'delayedExitDevice/safe/delayed'];
+const delay = 'delayedExitDevice/safe/delayed';
 const b = { clause: 'b', on: 'magnet/safe/controlled' } as const;
 const bar = 'magnet/safe/doorSwitch';
 const old = { nfpa72: 2010 } as const;
@@ -24,16 +25,16 @@ export const R116 = defineRule({
     under('hardwareRelease'),
   ],
   confidence: 'read',
-  note: 'The 2010 text was read. That later editions only point to the other codes is from general knowledge.',
+  note: 'What ends a sensor lock or an elevator-lobby lock stands in R-16 and R-95. The 2010 text was read. That later editions only point to the other codes is from general knowledge.',
   why: 'A lock that holds people against leaving must let go by itself when the building notices a fire.',
   clauses: [
     {
       key: 'a',
       effect: 'require',
       when: all(yes('isEgress'), somethingDetects),
-      of: { release: ['sensor', 'delayed', 'lobby'] },
+      of: { release: ['delayed'] },
       items: ['fireAlarmRelease', 'detectionRelease'],
-      says: 'Alarm, sprinkler flow and automatic detection, as far as the building has them, end the lock’s hold; a delay need not end by a pull box.',
+      says: 'Sprinkler flow and automatic detection, as far as the building has them, end the delay; a pull box need not.',
     },
     {
       key: 'b',
@@ -69,26 +70,11 @@ export const R116 = defineRule({
   ],
   cases: cases(
     ...onEach(sets, 'egress door, fire alarm', { ...exit, ...nothing, fireAlarm: true }, 'yes', 'a'),
-    [
-      'sprinklers only',
-      { ...exit, ...nothing, sprinklered: true },
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'detection only',
-      { ...exit, ...nothing, detectionThroughout: true },
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    ['nothing to connect to', { ...exit, ...nothing }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
-    [
-      'cabinet nobody can enter',
-      { ...cabinet, fireAlarm: true },
-      'no',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    ['not surveyed', exit, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['sprinklers only', { ...exit, ...nothing, sprinklered: true }, 'yes', { clause: 'a', on: delay }],
+    ['detection only', { ...exit, ...nothing, detectionThroughout: true }, 'yes', { clause: 'a', on: delay }],
+    ['nothing to connect to', { ...exit, ...nothing }, 'no', { clause: 'a', on: delay }],
+    ['cabinet nobody can enter', { ...cabinet, fireAlarm: true }, 'no', { clause: 'a', on: delay }],
+    ['not surveyed', exit, 'unknown', { clause: 'a', on: delay }],
     [
       'controlled egress is judged below',
       { ...exit, fireAlarm: true },
@@ -96,6 +82,12 @@ export const R116 = defineRule({
       { clause: 'a', on: 'magnet/safe/controlled' },
     ],
     ['free lever', { ...exit, fireAlarm: true }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'a sensor is judged by R-16',
+      { ...exit, fireAlarm: true },
+      'no',
+      { clause: 'a', on: 'magnet/safe/sensor' },
+    ],
     ['ward with a fire alarm', { ...ward, ...nothing, fireAlarm: true }, 'yes', b],
     ['ward with sprinklers', { ...ward, ...nothing, sprinklered: true }, 'yes', b],
     ['ward with detection', { ...ward, ...nothing, detectionThroughout: true }, 'yes', b],

@@ -66,7 +66,6 @@ import { B64 } from './B-64-outside-door-without-an-outside.ts';
 import { B65 } from './B-65-exit-for-nobody.ts';
 import { B66 } from './B-66-crowd-against-the-swing.ts';
 import { B67 } from './B-67-dangerous-room-that-opens-inward.ts';
-import { B68 } from './B-68-sealed-off-but-looks-like-an-exit.ts';
 import { B69 } from './B-69-nobody-inside-but-people-counted.ts';
 import { B70 } from './B-70-nobody-inside-an-occupied-room.ts';
 import { B71 } from './B-71-roof-door-without-the-roof.ts';
@@ -152,7 +151,6 @@ export const contradictionsRules: readonly Rule[] = [
   B65,
   B66,
   B67,
-  B68,
   B69,
   B70,
   B71,

@@ -25,8 +25,8 @@ export const R137 = defineRule({
       effect: 'require',
       when: barrier,
       items: [
-        'powerLossRelease',
         'pushToExit',
+        'powerLossRelease',
         'fireAlarmRelease',
         'detectionRelease',
         'overrideReset',

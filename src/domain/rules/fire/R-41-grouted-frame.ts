@@ -23,14 +23,6 @@ export const R41 = defineRule({
       says: 'Mortar stands where the strike’s body belongs unless guards were set; a lock in the leaf avoids it.',
     },
     {
-      key: 'b',
-      effect: 'require',
-      when: all(yes('frameGrouted'), no('frameConduit')),
-      of: { wired: true },
-      items: ['frameRaceway'],
-      says: 'No conduit lies in the grouted frame, so the cable comes in a surface raceway.',
-    },
-    {
       key: 'c',
       effect: 'signOff',
       grade: 'must',
@@ -52,31 +44,6 @@ export const R41 = defineRule({
     ['hollow frame, strike', { frameGrouted: false }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['not tapped', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['a lock in the leaf', grout, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
-    [
-      'grouted, no conduit',
-      { ...grout, frameConduit: false },
-      'yes',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'grouted, conduit cast in',
-      { ...grout, frameConduit: true },
-      'no',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'hollow frame, no conduit',
-      { frameGrouted: false, frameConduit: false },
-      'no',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
-    ],
-    ['conduit not known', grout, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'a battery lock needs no cable',
-      { ...grout, frameConduit: false },
-      'no',
-      { clause: 'b', on: 'batteryLock/asIs/free' },
-    ],
     ['rated and grouted', { ...rated, ...grout }, 'yes', { clause: 'c', on: 'strikeMortise/secure/free' }],
     ['unrated and grouted', { ...unrated, ...grout }, 'no', { clause: 'c', on: 'strikeMortise/secure/free' }],
     [

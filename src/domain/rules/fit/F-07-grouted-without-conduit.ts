@@ -14,60 +14,44 @@ export const F07 = defineRule({
   why: 'No wire goes through grout or masonry unless a conduit was set when the frame was.',
   clauses: [
     {
-      key: 'a',
-      effect: 'modify',
-      trade: 'electrician',
-      when: wireInFrame,
-      of: { wired: true },
-      says: 'The frame is grouted or set in masonry and has no conduit: the wire comes by a surface raceway.',
-    },
-    {
-      key: 'b',
       effect: 'require',
       items: ['frameRaceway'],
       when: wireInFrame,
       of: { wired: true },
-      says: 'A surface raceway to the frame.',
+      says: 'The frame is grouted or set in masonry and has no conduit: the wire comes by a surface raceway.',
     },
   ],
   cases: cases(
-    ...(['a', 'b'] as const).flatMap((clause) => [
-      [
-        'grouted, no conduit',
-        { frameGrouted: true, frameConduit: false },
-        'yes',
-        { clause, on: 'strikeMortise/secure/free' },
-      ] as const,
-      [
-        'masonry wall, no conduit',
-        { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false },
-        'yes',
-        { clause, on: 'strikeMortise/secure/free' },
-      ] as const,
-      [
-        'grouted with a conduit',
-        { frameGrouted: true, frameConduit: true },
-        'no',
-        { clause, on: 'strikeMortise/secure/free' },
-      ] as const,
-      [
-        'gypsum wall, not grouted',
-        { frameGrouted: false, wallConstruction: 'gypsum', frameConduit: false },
-        'no',
-        { clause, on: 'strikeMortise/secure/free' },
-      ] as const,
-      [
-        'grouted, conduit not surveyed',
-        { frameGrouted: true },
-        'unknown',
-        { clause, on: 'strikeMortise/secure/free' },
-      ] as const,
-      [
-        'a battery lock needs no wire',
-        { frameGrouted: true, frameConduit: false },
-        'no',
-        { clause, on: 'batteryLock/asIs/free' },
-      ] as const,
-    ]),
+    [
+      'grouted, no conduit',
+      { frameGrouted: true, frameConduit: false },
+      'yes',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'masonry wall, no conduit',
+      { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false },
+      'yes',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'grouted with a conduit',
+      { frameGrouted: true, frameConduit: true },
+      'no',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'gypsum wall, not grouted',
+      { frameGrouted: false, wallConstruction: 'gypsum', frameConduit: false },
+      'no',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    ['grouted, conduit not surveyed', { frameGrouted: true }, 'unknown', { on: 'strikeMortise/secure/free' }],
+    [
+      'a battery lock needs no wire',
+      { frameGrouted: true, frameConduit: false },
+      'no',
+      { on: 'batteryLock/asIs/free' },
+    ],
   ),
 });

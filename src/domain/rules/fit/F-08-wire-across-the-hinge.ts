@@ -31,29 +31,20 @@ export const F08 = defineRule({
     },
     {
       key: 'b',
-      effect: 'modify',
-      trade: 'doorSupplier',
-      when: no('leafRaceway'),
-      of: { transfer: true },
-      says: 'The leaf has no wire way from hinge to lock: it must be cored, or replaced by one made with it.',
-    },
-    {
-      key: 'c',
       effect: 'require',
       items: ['leafRaceway'],
       when: no('leafRaceway'),
       of: { transfer: true },
-      says: 'A wire way in the leaf from hinge to lock.',
+      says: 'The leaf has no wire way from hinge to lock: it must be cored, or replaced by one made with it.',
     },
   ],
   cases: cases(
     ...onEach(withTransfer, 'device in the leaf', {}, 'yes', 'a'),
     ['a strike stays in the frame', {}, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
-    ...(['b', 'c'] as const).flatMap((clause) => [
-      ['no wire way', { leafRaceway: false }, 'yes', { clause, on: 'mortiseLock/secure/free' }] as const,
-      ['wire way there', { leafRaceway: true }, 'no', { clause, on: 'mortiseLock/secure/free' }] as const,
-      ['not surveyed', {}, 'unknown', { clause, on: 'mortiseLock/secure/free' }] as const,
-      ['a magnet needs none', { leafRaceway: false }, 'no', { clause, on: 'magnet/safe/sensor' }] as const,
-    ]),
+
+    ['no wire way', { leafRaceway: false }, 'yes', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    ['wire way there', { leafRaceway: true }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    ['not surveyed', {}, 'unknown', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    ['a magnet needs none', { leafRaceway: false }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
   ),
 });

@@ -12,7 +12,6 @@ import { F10 } from './F-10-clear-width.ts';
 import { F11 } from './F-11-stops-short-of-90.ts';
 import { F12 } from './F-12-headroom-under-a-magnet.ts';
 import { F13 } from './F-13-latch-engagement.ts';
-import { F14 } from './F-14-label-on-leaf-not-on-frame.ts';
 import { F15 } from './F-15-power-over-ethernet.ts';
 
 export const fitRules: readonly Rule[] = [
@@ -29,6 +28,5 @@ export const fitRules: readonly Rule[] = [
   F11,
   F12,
   F13,
-  F14,
   F15,
 ];

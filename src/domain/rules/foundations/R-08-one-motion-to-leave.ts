@@ -132,18 +132,6 @@ export const R08 = defineRule({
       ),
       says: 'Take off the second bolt, chain or padlock, or fit a lock that draws latch and bolt together with one turn of the lever.',
     },
-    {
-      key: 'c',
-      effect: 'finding',
-      field: 'existingArrangement',
-      severity: 'warn',
-      when: all(
-        yes('isEgress'),
-        is('existingArrangement', 'deadboltPlusLatch', 'chainOrPadlock'),
-        not(judgedElsewhere),
-      ),
-      says: 'Leaving takes more than one motion today; tell the owner now and do not wait for the new hardware.',
-    },
   ],
   cases: cases(
     ...exceptions('a', { latch: 'boredPlusDeadbolt' }, 'magnet/safe/sensor'),
@@ -177,8 +165,5 @@ export const R08 = defineRule({
       { clause: 'b' },
     ],
     ['plain lever', { ...office, latch: 'bored', existingArrangement: 'freeLever' }, 'no', { clause: 'b' }],
-    ...exceptions('c', { existingArrangement: 'deadboltPlusLatch' }),
-    ['padlock', { ...office, existingArrangement: 'chainOrPadlock' }, 'yes', { clause: 'c' }],
-    ['plain lever', { ...office, existingArrangement: 'freeLever' }, 'no', { clause: 'c' }],
   ),
 });

@@ -32,7 +32,7 @@ export const R18 = defineRule({
     text('osha', '1910.36(d)', 'Letter of 12 March 1981'),
   ],
   confidence: 'secondary',
-  note: 'The 2018 text was read; the closing of the sensor set in 2024 is second-hand (see R-124). In 2018 and 2021 the text opens both sets for Groups A and E only where the door has panic hardware.',
+  note: 'The 2018 text was read; that 2024 closes the sensor set stands in R-124. In 2018 and 2021 the text opens both sets for Groups A and E only where the door has panic hardware.',
   why: 'A crowd presses on the bar; if the bar does not release the magnet, the door stays shut under it.',
   clauses: [
     {
@@ -50,13 +50,6 @@ export const R18 = defineRule({
       when: all(not(ibc({ from: 2024 })), yes('panicRequired')),
       of: { release: ['sensor'] },
       says: 'A sensor would have to release a door that needs panic hardware; the bar with its own switch is the safer choice, and a reviewer must accept anything else.',
-    },
-    {
-      key: 'c',
-      effect: 'prohibit',
-      when: all(ibc({ from: 2024 }), yes('panicRequired')),
-      of: { release: ['sensor'] },
-      says: 'From IBC 2024 a door that needs panic hardware may not be released by a sensor; only the bar may release it.',
     },
     {
       key: 'd',
@@ -90,31 +83,6 @@ export const R18 = defineRule({
     ['hall for 49', hallOf49, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
     ['load not known', open, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
     ...onEach(['magnet/safe/doorSwitch', 'exitTrim/secure/free'], 'another release', hall, 'no', 'b'),
-    ...sensors.flatMap((on) =>
-      onEach([on], 'hall for 50', hall, 'yes', 'c').map(
-        ([name, facts, expect, options]) =>
-          [name, facts, expect, { ...options, basis: { ibc: 2024 } as const }] as const,
-      ),
-    ),
-    ['hall for 50, IBC 2021', hall, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
-    [
-      'hall for 49, IBC 2024',
-      hallOf49,
-      'no',
-      { clause: 'c', on: 'magnet/safe/sensor', basis: { ibc: 2024 } },
-    ],
-    [
-      'load not known, IBC 2024',
-      open,
-      'unknown',
-      { clause: 'c', on: 'magnet/safe/sensor', basis: { ibc: 2024 } },
-    ],
-    [
-      'bar with switch, IBC 2024',
-      hall,
-      'no',
-      { clause: 'c', on: 'magnet/safe/doorSwitch', basis: { ibc: 2024 } },
-    ],
     ...onEach(switches, 'hall for 50', hall, 'yes', 'd'),
     ['hall for 49', hallOf49, 'no', { clause: 'd', on: 'magnet/safe/doorSwitch' }],
     ['load not known', open, 'unknown', { clause: 'd', on: 'magnet/safe/doorSwitch' }],

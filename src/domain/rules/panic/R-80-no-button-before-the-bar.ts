@@ -21,14 +21,6 @@ export const R80 = defineRule({
   why: 'The bar promises that a push is enough; a button that must come first breaks that promise in the dark.',
   clauses: [
     {
-      key: 'a',
-      effect: 'finding',
-      field: 'existingArrangement',
-      severity: 'warn',
-      when: all(yes('isEgress'), is('existingArrangement', 'buttonBeforeBar')),
-      says: 'Today a button must be pressed before the bar opens the door, which the federal workplace rule cites as a violation; tell the owner now.',
-    },
-    {
       key: 'b',
       effect: 'modify',
       trade: 'security',
@@ -44,7 +36,6 @@ export const R80 = defineRule({
     },
   ],
   cases: cases(
-    ...rows('a'),
     ...rows('b'),
     ...onEach(
       ['magnet/safe/buttonOnly', 'boltMotor/safe/buttonOnly'],

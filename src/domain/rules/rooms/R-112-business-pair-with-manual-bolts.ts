@@ -74,18 +74,11 @@ export const R112 = defineRule({
       says: 'Take knob, lever or bar off the inactive leaf: with manual bolts it must not look like a way out.',
     },
     {
-      key: 'c',
-      effect: 'modify',
-      trade: 'locksmith',
-      when: all(yes('isEgress'), boltedPair, not(boltsAccepted)),
-      says: 'Replace the manual bolts of the inactive leaf by automatic or constant-latching ones; people may need this leaf.',
-    },
-    {
       key: 'd',
       effect: 'require',
       when: all(yes('isEgress'), boltedPair, not(boltsAccepted)),
       items: ['automaticFlushBolts'],
-      says: 'The inactive leaf needs automatic or constant-latching bolts.',
+      says: 'Automatic or constant-latching bolts take the place of the manual ones; people may need this leaf.',
     },
   ],
   cases: cases(
@@ -111,22 +104,6 @@ export const R112 = defineRule({
     ['dummy lever on the inactive leaf', dummy, 'yes', { clause: 'b' }],
     ['nothing on the inactive leaf', pair, 'no', { clause: 'b' }],
     ...around('b', dummy),
-    ['office pair for 50, leaf needed', large, 'yes', { clause: 'c' }],
-    ['office pair for 49', pair, 'no', { clause: 'c' }],
-    [
-      'office pair for 50, sprinklered, leaf not needed',
-      { ...large, inactiveNeededForCapacity: false },
-      'no',
-      { clause: 'c' },
-    ],
-    [
-      'office pair for 50, no sprinklers, leaf not needed',
-      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
-      'yes',
-      { clause: 'c' },
-    ],
-    ['cabinet', { ...large, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c' }],
-    ...around('c', large),
     ['office pair for 50, leaf needed', large, 'yes', { clause: 'd' }],
     ['office pair for 49', pair, 'no', { clause: 'd' }],
     [

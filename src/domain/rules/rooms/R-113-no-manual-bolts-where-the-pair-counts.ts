@@ -46,18 +46,11 @@ export const R113 = defineRule({
   why: 'In a crowd nobody stoops to pull a flush bolt.',
   clauses: [
     {
-      key: 'a',
-      effect: 'modify',
-      trade: 'locksmith',
-      when: all(boltedPair, crowd, yes('inactiveNeededForCapacity')),
-      says: 'Both leaves are needed for people to leave, so the manual bolts must go: automatic bolts, or exit devices on both leaves.',
-    },
-    {
       key: 'b',
       effect: 'require',
       when: all(boltedPair, crowd, yes('inactiveNeededForCapacity')),
       items: ['automaticFlushBolts'],
-      says: 'The inactive leaf needs bolts that draw by themselves, unless exit devices take their place.',
+      says: 'Both leaves are needed for people to leave, so the manual bolts give way to bolts that draw by themselves, or to exit devices on both leaves.',
     },
     {
       key: 'c',
@@ -68,8 +61,6 @@ export const R113 = defineRule({
     },
   ],
   cases: cases(
-    ...around('a', pair),
-    ['leaf not needed', spare, 'no', { clause: 'a' }],
     ...around('b', pair),
     ['leaf not needed', spare, 'no', { clause: 'b' }],
     ...around('c', spare),

@@ -29,7 +29,7 @@ export const R115 = defineRule({
       key: 'a',
       effect: 'require',
       when: all(yes('isEgress'), is('doorType', 'slidingAutomatic')),
-      items: ['acceptanceTest'],
+      items: ['openByHand', 'acceptanceTest'],
       says: 'Without power the leaves open by hand to the full required width with at most 50 lbf to start them, and swing out from any position when pushed.',
     },
     {

@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, no, yes } from '../../logic/condition.ts';
+import { all, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -40,14 +40,6 @@ export const R86 = defineRule({
       items: ['signDelayed30'],
       says: 'The sign on the leaf names 30 seconds, because that is the approved delay.',
     },
-    {
-      key: 'd',
-      effect: 'finding',
-      field: 'delay30sApproved',
-      severity: 'warn',
-      when: all(yes('wishDelayedEgress'), yes('wishDelay30s'), no('delay30sApproved')),
-      says: 'A delay of 30 s is wanted but not approved; until the authority agrees in writing it is 15 s.',
-    },
   ],
   cases: cases(
     ['30 s wanted', wish, 'yes', { clause: 'a', on }],
@@ -72,15 +64,5 @@ export const R86 = defineRule({
     ['cabinet', { ...full, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on }],
     ['approval not known', wish, 'unknown', { clause: 'c', on }],
     ['a free bar', full, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
-    ['wanted, refused', { ...wish, delay30sApproved: false }, 'yes', { clause: 'd' }],
-    ['wanted, approved', { ...wish, delay30sApproved: true }, 'no', { clause: 'd' }],
-    [
-      'no delay wanted at all',
-      { ...wish, wishDelayedEgress: false, delay30sApproved: false },
-      'no',
-      { clause: 'd' },
-    ],
-    ['15 s wanted', { ...wish, wishDelay30s: false, delay30sApproved: false }, 'no', { clause: 'd' }],
-    ['approval not known', wish, 'unknown', { clause: 'd' }],
   ),
 });

@@ -30,7 +30,6 @@ import { T42 } from './T-42-sidelite-glass-in-the-jamb.ts';
 import { T45 } from './T-45-operator-against-a-locked-lever.ts';
 import { T46 } from './T-46-separate-deadbolt-and-bare-leaf.ts';
 import { T47 } from './T-47-no-power-and-no-path.ts';
-import { T48 } from './T-48-rating-against-the-leaf.ts';
 
 export const trapsRules: readonly Rule[] = [
   T01,
@@ -64,5 +63,4 @@ export const trapsRules: readonly Rule[] = [
   T45,
   T46,
   T47,
-  T48,
 ];
