@@ -10,8 +10,17 @@ import { signOffReasons } from './signOff.ts';
 
 type Value = string | number | boolean;
 
-/** Facts of taste and use that only the ranking reads. */
-const rankingFacts: readonly FactKey[] = ['securityNeed', 'traffic', 'appearance'];
+/** Facts that the ranking reads, beside any rule: taste and use first, then what the strength of the lock rests on. */
+const rankingFacts: readonly FactKey[] = [
+  'securityNeed',
+  'traffic',
+  'appearance',
+  'latch',
+  'leafMaterial',
+  'frameMaterial',
+  'frameGrouted',
+  'latchProjectionIn',
+];
 
 /** An opening with one more fact known, as if it had been answered. */
 export function answered(project: Project, opening: Opening, key: FactKey, value: Value): [Project, Opening] {
@@ -108,13 +117,18 @@ function isUnknown(decision: Decision, key: FactKey, opening: Opening): boolean 
   return (fact === undefined || fact.is === 'unknown') && !decision.assumed.has(key);
 }
 
+/** Asked before, and nobody could say: it is not asked again, it stays with what is missing. */
+function wasAsked(project: Project, opening: Opening, key: FactKey): boolean {
+  return (opening.facts[key] ?? project.building[key])?.is === 'unknown';
+}
+
 /** With fewer questions than this left, each answer is tried to find the one that settles most. */
 const fewQuestions = 8;
 
 /**
  * The question to ask next: what decides comes before what only asks for a reviewer. While much is open, the fact
  * on which most reasons wait; near the end, the one after whose average answer the fewest questions remain.
- * Undefined when nothing more can change the decision.
+ * Undefined when nothing more that was not yet asked can change the decision.
  */
 export function nextQuestion(
   project: Project,
@@ -123,13 +137,19 @@ export function nextQuestion(
 ): FactKey | undefined {
   const { deciding, signing } = openQuestions(decision);
   for (const waiting of [deciding, signing]) {
-    const order = [...waiting].sort((a, b) => b[1] - a[1]).map(([key]) => key);
+    const order = [...waiting]
+      .filter(([key]) => !wasAsked(project, opening, key))
+      .sort((a, b) => b[1] - a[1])
+      .map(([key]) => key);
     const ranked = order.length <= fewQuestions ? byWhatRemains(project, opening, order) : order;
     const found = ranked.find((key) => changingAnswers(project, opening, decision, key).length > 0);
     if (found) return found;
   }
   return rankingFacts.find(
-    (key) => isUnknown(decision, key, opening) && changingAnswers(project, opening, decision, key).length > 0,
+    (key) =>
+      isUnknown(decision, key, opening) &&
+      !wasAsked(project, opening, key) &&
+      changingAnswers(project, opening, decision, key).length > 0,
   );
 }
 

@@ -16,7 +16,7 @@ export const R123 = defineRule({
   book: 'ibc',
   cites: [under('clinicalLocks'), under('controlledEgressNfpa')],
   confidence: 'read',
-  note: 'IBC item read in part. The NFPA 101 lists are second-hand and from general knowledge; under NFPA 101 alone only Group I-2 counts as health care here, and newborn, pediatric and emergency units are refused the lock, because their list asks automatic release.',
+  note: 'IBC item read in part. The NFPA 101 lists are second-hand and from general knowledge; under NFPA 101 only Group I-2 counts as health care here, and newborn, pediatric and emergency units are refused the lock, because their list asks automatic release.',
   why: 'For some patients staff with a key are the safest way out, and only there may nothing else open the door.',
   clauses: [
     {
@@ -24,8 +24,9 @@ export const R123 = defineRule({
       effect: 'prohibit',
       when: not(
         any(
-          all(ibc({ from: 2021 }), is('occupancyGroup', 'I-1.2', 'I-2')),
-          all(nfpaAlone, is('occupancyGroup', 'I-2')),
+          all(any(ibc({ from: 2021 }), nfpaAlone), is('occupancyGroup', 'I-2')),
+          // NFPA 101 counts only Group I-2 as health care here, and with both books the stricter governs.
+          all(ibc({ from: 2021 }), not(nfpa101()), is('occupancyGroup', 'I-1.2')),
         ),
       ),
       of: { release: ['clinical'] },
@@ -89,6 +90,13 @@ export const R123 = defineRule({
       { ...ward, occupancyGroup: 'I-1.2' },
       'yes',
       { clause: 'a', on, basis: alone },
+    ],
+    ['hospital, both books', ward, 'no', { clause: 'a', on, basis: { nfpa101: 2021 } }],
+    [
+      'condition 2, both books',
+      { ...ward, occupancyGroup: 'I-1.2' },
+      'yes',
+      { clause: 'a', on, basis: { nfpa101: 2021 } },
     ],
     [
       'hospital, IBC 2018 and NFPA 101',

@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, is, nfpa101, not, over } from '../../logic/condition.ts';
+import { all, any, ibc, is, nfpa101, not, over } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
@@ -23,9 +23,10 @@ export const R110 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(court, not(ibc({ from: 2021 }))),
+      // With both books the stricter governs: what NFPA 101 alone does not know, it does not know beside the IBC.
+      when: all(court, any(not(ibc({ from: 2021 })), nfpa101())),
       of: { release: ['keyInside'] },
-      says: 'The adopted code knows no key lock against people coming back inside; this door opens freely from the outdoor side.',
+      says: 'An adopted code knows no key lock against people coming back inside; this door opens freely from the outdoor side.',
     },
     {
       key: 'b',
@@ -63,6 +64,7 @@ export const R110 = defineRule({
     ['terrace, IBC 2021', terrace, 'no', { clause: 'a', on }],
     ['terrace, IBC 2024', terrace, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],
     ['terrace, NFPA 101 alone', terrace, 'yes', { clause: 'a', on, basis: { ibc: null, nfpa101: 2021 } }],
+    ['terrace, both books', terrace, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
     [
       'corridor door, IBC 2018',
       { ...terrace, egressRole: 'exitAccess' },

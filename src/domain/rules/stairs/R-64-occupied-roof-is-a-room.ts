@@ -1,7 +1,7 @@
 import { under } from '../../codes/sections.ts';
-import { all, any, ibc, is, not, over } from '../../logic/condition.ts';
+import { all, any, ibc, is, nfpa101, not, over } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
-import { nfpaOnly } from './given.ts';
+import { bothCodes, nfpaOnly } from './given.ts';
 
 const usedRoof = all(is('egressRole', 'roofDoor'), is('roofUse', 'occupied'));
 const roof = { egressRole: 'roofDoor', roofUse: 'occupied', occupantLoad: 100 } as const;
@@ -32,9 +32,12 @@ export const R64 = defineRule({
     {
       key: 'c',
       effect: 'prohibit',
-      when: all(usedRoof, any(not(ibc({ from: 2021 })), over('occupantLoad', 'exteriorSpaceLoadIbc'))),
+      when: all(
+        usedRoof,
+        any(not(ibc({ from: 2021 })), nfpa101(), over('occupantLoad', 'exteriorSpaceLoadIbc')),
+      ),
       of: { release: ['keyInside'] },
-      says: 'A key lock against people on the roof is known only to the IBC from 2021 on, and only up to its posted load.',
+      says: 'A key lock against people on the roof is known only to the IBC from 2021 on, up to its posted load, and not to NFPA 101.',
     },
   ],
   cases: cases(
@@ -48,6 +51,7 @@ export const R64 = defineRule({
     ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'b' }],
     ['terrace, IBC 2018', roof, 'yes', { clause: 'c', on, basis: { ibc: 2018 } }],
     ['terrace, NFPA 101 alone', roof, 'yes', { clause: 'c', on, basis: nfpaOnly }],
+    ['terrace, both codes', roof, 'yes', { clause: 'c', on, basis: bothCodes }],
     ['terrace for 100, IBC 2021', roof, 'no', { clause: 'c', on }],
     ['terrace at the load, IBC 2021', { ...roof, occupantLoad: 300 }, 'no', { clause: 'c', on }],
     ['terrace over the load, IBC 2021', { ...roof, occupantLoad: 301 }, 'yes', { clause: 'c', on }],

@@ -1,0 +1,68 @@
+import { decide } from '../../src/domain/decide/decide.ts';
+import type { Decision } from '../../src/domain/decide/decision.ts';
+import { answered, nextQuestion } from '../../src/domain/decide/whatMatters.ts';
+import { type FactKey, fieldInfo } from '../../src/domain/model/fields.ts';
+import type { Facts } from '../../src/domain/model/fact.ts';
+import type { Opening, Project } from '../../src/domain/model/project.ts';
+
+export type Value = string | number | boolean;
+
+export interface Interview {
+  readonly asked: readonly FactKey[];
+  /** Answers given, "not known" among them, until the state was no longer open; undefined when it stayed open. */
+  readonly untilDecided: number | undefined;
+  readonly project: Project;
+  readonly opening: Opening;
+  readonly decision: Decision;
+}
+
+/** More questions than there are facts would mean that one is asked twice. */
+const mostQuestions = 200;
+
+/** Asks what the engine wants to know next, until nothing more can change the decision. */
+export function interview(
+  from: Project,
+  about: Opening,
+  answer: (key: FactKey) => Value | undefined,
+): Interview {
+  let [project, opening] = [from, about];
+  let decision = decide(project, opening);
+  const asked: FactKey[] = [];
+  let untilDecided = decision.state === 'open' ? undefined : 0;
+  for (;;) {
+    const key = nextQuestion(project, opening, decision);
+    if (key === undefined) break;
+    if (asked.length >= mostQuestions) throw new Error(`Asked without end: ${asked.slice(-8).join(', ')}.`);
+    asked.push(key);
+    const value = answer(key);
+    [project, opening] =
+      value === undefined ? notKnown(project, opening, key) : answered(project, opening, key, value);
+    decision = decide(project, opening);
+    if (decision.state === 'open') untilDecided = undefined;
+    else untilDecided ??= asked.length;
+  }
+  return { asked, untilDecided, project, opening, decision };
+}
+
+function notKnown(project: Project, opening: Opening, key: FactKey): [Project, Opening] {
+  const fact = { is: 'unknown' } as const;
+  if (fieldInfo(key).scope === 'building') {
+    return [{ ...project, building: { ...project.building, [key]: fact } as Facts }, opening];
+  }
+  return [project, { ...opening, facts: { ...opening.facts, [key]: fact } as Facts }];
+}
+
+/** Answers as the finished survey of an opening has them. */
+export function fromSurvey(project: Project, opening: Opening): (key: FactKey) => Value | undefined {
+  return (key) => {
+    const fact = opening.facts[key] ?? project.building[key];
+    return fact === undefined || fact.is === 'unknown' ? undefined : fact.value;
+  };
+}
+
+export const blank = (opening: Opening): Opening => ({
+  ...opening,
+  facts: {},
+  override: null,
+  review: null,
+});

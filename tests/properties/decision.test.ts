@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { decideFacts } from '../../src/domain/decide/decide.ts';
+import { ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
+import { defaultWeights } from '../../src/domain/model/project.ts';
+import { slotsFrom } from '../../src/domain/rules/runCase.ts';
+import { invariants } from './invariants.ts';
+import { pointAt, seeded, spaceSize } from './space.ts';
+
+/** A fixed sample; `npx tsx scripts/proof/enumerate.ts` walks the whole space. */
+const sampleSize = 20_000;
+
+test('every sampled opening of the decision space keeps every invariant', () => {
+  const random = seeded(20261125);
+  const broken: string[] = [];
+  const states = new Set<string>();
+  for (let step = 0; step < sampleSize && broken.length < 5; step++) {
+    const point = pointAt(Math.floor(random() * spaceSize));
+    const view = { slots: slotsFrom(point.facts, point.basis), assumed: new Map() };
+    const decision = decideFacts(view, ruleBookFor(point.basis, []), defaultWeights);
+    states.add(decision.state);
+    for (const [name, invariant] of Object.entries(invariants)) {
+      const says = invariant(point, decision);
+      if (says === undefined) continue;
+      broken.push(`${name}: ${says}; place ${point.index} of the space, ${JSON.stringify(point)}`);
+    }
+  }
+  expect(broken).toEqual([]);
+  // A sample that never settles anything would keep every invariant and prove nothing.
+  expect([...states].sort()).toEqual(['none', 'open', 'referred', 'refused', 'settled']);
+}, 120_000);
