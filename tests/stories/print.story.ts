@@ -12,6 +12,9 @@ const demoFile = new URL('../../demo-data/demo-building.json', import.meta.url);
 const demo = (JSON.parse(await readFile(demoFile, 'utf8')) as Demo).project;
 const marks = Object.values(demo.openings).map((opening) => opening.mark);
 
+// Laying out and reading back dozens of pages takes long on a busy machine.
+test.setTimeout(90_000);
+
 const heads = ['MARK', 'FROM', 'TO', 'DOOR TYPE', 'HAND', 'LABEL', 'LOCKED BY', 'WAY OUT', 'FLAGS'];
 
 /** Words that begin within the first half inch of the printed width: the column of marks. */

@@ -18,7 +18,7 @@ test('a reviewer signs an opening and the mark turns stale when a fact it relied
   const opening = openingPage(page);
   await opening.group('Fire and smoke');
   await opening.type('Fire rating of the door', '90');
-  await expect(opening.decision).toContainText('Stale');
+  await expect(review.fold).toContainText('Stale');
 
   await review.open();
   await review.show('Stale: changed since it was reviewed');

@@ -104,7 +104,7 @@ function drawingsOf(decision: Decision, crowded: boolean): readonly Drawing[] {
 }
 
 /** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */
-const crowdedFrom = 1700;
+const crowdedFrom = 1400;
 
 function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): number {
   const sentences = [

@@ -59,6 +59,7 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         )}
       </section>
       <div className="opening-sheet-columns">
+        {sheet.onFile && <OnFile mark={sheet.onFile} />}
         {sheet.reasons.length > 0 && (
           <section>
             <h4>For the reviewer</h4>
@@ -112,7 +113,6 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         )}
         <Sentences head="Cautions" lines={sheet.cautions} />
       </div>
-      {sheet.onFile && <OnFile mark={sheet.onFile} />}
     </div>
   );
 }

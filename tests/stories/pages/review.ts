@@ -9,6 +9,8 @@ export function reviewPage(page: Page) {
       await page.getByRole('heading', { name: 'Review', exact: true }).waitFor();
     },
     entry,
+    /** The review beside the decision of one opening. */
+    fold: page.getByRole('region', { name: 'Review', exact: true }),
     show: (state: string) => page.getByRole('combobox', { name: 'Show' }).selectOption({ label: state }),
     /** With the keyboard alone, from the fold of the opening to the button that signs. */
     sign: async (mark: string, name: string) => {
