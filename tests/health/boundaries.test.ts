@@ -70,6 +70,8 @@ const planted: readonly Planted[] = [
   ...banned('ui/editor', 'dexie dexie-react-hooks zustand node:fs ../../storage/x.ts ../../cli/x.ts'),
   allowed('ui/editor', 'react react-aria-components @tanstack/react-virtual ../../app/x.ts ../parts/x.ts'),
   allowed('ui/reasons', '../../domain/explain/x.ts ../../exporting/x.ts ./reasons.css'),
+  ...banned('ui/parts', 'elkjs elkjs/lib/elk-api.js'),
+  allowed('ui/building', 'elkjs/lib/elk-api.js react ../../domain/building/x.ts'),
   ...banned('cli', 'react dexie ../storage/x.ts ../app/x.ts ../ui/x.ts'),
   allowed('cli', 'node:fs node:fs/promises ../domain/rules/x.ts ../exporting/x.ts'),
   inDomain('page', 'export const page = document.title;', 'no-restricted-globals'),

@@ -1,5 +1,5 @@
 import { securityLevels, type SecurityLevel, type Space } from '../model/project.ts';
-import { condition, type ConditionId } from '../simulate/conditions.ts';
+import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';
 import { candidateInWords, releaseInWords } from '../decide/words.ts';
 import type { Suggestion } from './suggest.ts';
@@ -99,5 +99,9 @@ export const cannotClose =
   'No lock closes it: every way in leads against a door by which people leave. Move the secure line, or add a second door.';
 
 export function conditionsInWords(ids: readonly ConditionId[]): string {
-  return ids.map((id) => condition(id).name).join(', ');
+  const missing = buildingConditionIds.filter((id) => !ids.includes(id));
+  if (ids.length > 0 && missing.length === 0) return 'every condition';
+  const names = (some: readonly ConditionId[]) =>
+    some.map((id) => condition(id).name.toLowerCase()).join(', ');
+  return missing.length <= 3 ? `every condition but ${names(missing)}` : names(ids);
 }

@@ -87,14 +87,14 @@ export const conditions = {
     { at: 'leaving' },
   ),
   mainsLost: when(
-    'Mains lost, on battery',
+    'Mains lost on battery',
     'The mains are off; where the lock supply has a battery, it runs on it.',
     'Switch off the mains breaker of the lock supply and wait ten minutes.',
     { mains: false },
     true,
   ),
   batterySpent: when(
-    'Mains lost, battery spent',
+    'Battery spent',
     'The mains are off and no charge is left in any standby battery.',
     'With the mains off, disconnect the battery of the lock supply as well.',
     { mains: false, charged: false },
@@ -115,7 +115,7 @@ export const conditions = {
     true,
   ),
   fireAlarmMainsLost: when(
-    'Fire alarm, mains lost',
+    'Fire alarm with mains lost',
     'The fire alarm is active and the mains are off; batteries are charged.',
     'With the mains off and batteries charged, put the fire alarm into alarm.',
     { fireAlarm: true, mains: false },
@@ -136,14 +136,14 @@ export const conditions = {
     true,
   ),
   relayStuckReleased: when(
-    'Controller failed, relay stays released',
+    'Controller failed released',
     'The controller is dead and its relay stays as when a credential was accepted.',
     'Hold the lock relay of this opening in its released position and stop the controller.',
     // One relay may stick so; all at once would only say that locks unlock.
     { relay: 'stuckReleased' },
   ),
   relayStuckLocked: when(
-    'Controller failed, relay stays locked',
+    'Controller failed locked',
     'The controller is dead and its relay stays as in locked hours.',
     'Stop the controller with the relay in its locked position.',
     { relay: 'stuckLocked' },
@@ -157,7 +157,7 @@ export const conditions = {
     true,
   ),
   buttonDeadController: when(
-    'Exit button, controller dead',
+    'Exit button with dead controller',
     'The controller is dead, the sensor sees nothing, and somebody presses the exit button.',
     'With controller and sensor off, press the exit button.',
     { relay: 'stuckLocked', sensorWorks: false, at: 'leaving' },

@@ -1,3 +1,162 @@
+import { useState } from 'react';
+import { buildingFor } from '../../app/buildings.ts';
+import { rememberLast } from '../../app/derive.ts';
+import type { BuildingFinding } from '../../domain/building/finding.ts';
+import type { Plan } from '../../domain/building/plan.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { buildingConditionIds, condition, type ConditionId } from '../../domain/simulate/conditions.ts';
+import { useApp } from '../context.ts';
+import { Drawings } from './Drawings.tsx';
+import { FindingList } from './FindingList.tsx';
+import { type FloorGraph, floorGraphs } from './floors.ts';
+import { OpeningFindings } from './OpeningFindings.tsx';
+import './building.css';
+
+const floorsOf = rememberLast(floorGraphs);
+/** Above this many openings one floor is drawn at a time. */
+const allFloorsUpTo = 300;
+
 export default function BuildingPage() {
-  return null;
+  const project = useApp((state) => state.document.project);
+  return Object.keys(project.spaces).length === 0 ? <NoSpaces /> : <Building project={project} />;
+}
+
+function NoSpaces() {
+  return (
+    <div className="sheet">
+      <div className="sheet-body empty stack">
+        <h1>The building as a whole</h1>
+        <p>
+          No spaces are entered yet. Enter them under <a href="#/project">Project</a> and say at each opening
+          which two it joins.
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function Building({ project }: { project: Project }) {
+  const answer = buildingFor(project);
+  const { plan } = answer;
+  const floors = floorsOf(plan);
+  const [at, setAt] = useState<ConditionId>('lockedHours');
+  const [floorId, setFloorId] = useState(
+    plan.edges.length <= allFloorsUpTo ? 'all' : (floors[0]?.id ?? 'all'),
+  );
+  const [chosenText, setChosenText] = useState<string>();
+  const chosen = answer.findings.find((one) => keyOf(one) === chosenText);
+  const state = answer.states.get(at);
+  const marked = new Set([
+    ...(chosen?.path ?? []),
+    ...(chosen?.openingIds ?? []),
+    ...(chosen?.spaceId ? [chosen.spaceId] : []),
+  ]);
+  const choose = (finding: BuildingFinding) => {
+    const same = keyOf(finding) === chosenText;
+    setChosenText(same ? undefined : keyOf(finding));
+    const [first] = finding.conditions;
+    if (!same && first !== undefined && !finding.conditions.includes(at)) setAt(first);
+    if (!same) requestAnimationFrame(showMarked);
+    if (!same && floorId !== 'all') setFloorId(floorOf(plan, floors, finding) ?? floorId);
+  };
+  if (!state) return null;
+  const counts = ['severe', 'serious', 'note'] as const;
+  return (
+    <div className="sheet sheet-full">
+      <div className="sheet-body stack">
+        <div className="row row-baseline">
+          <h1>The building as a whole</h1>
+          <p className="note">
+            {plan.spaces.length} spaces, {Object.keys(project.openings).length} openings;{' '}
+            {counts
+              .map((severity) => {
+                const count = answer.findings.filter((one) => one.severity === severity).length;
+                return `${count} ${severity}`;
+              })
+              .join(', ')}
+          </p>
+        </div>
+        <ConditionSwitch at={at} onChange={setAt} findings={answer.findings} />
+        <p className="note">{condition(at).means}</p>
+        <div className="building-columns">
+          <section aria-labelledby="building-findings">
+            <h2 id="building-findings">What was found</h2>
+            <FindingList plan={plan} findings={answer.findings} chosen={chosen} onChoose={choose} />
+            <OpeningFindings plan={plan} />
+          </section>
+          <section aria-labelledby="building-drawing" className="building-drawing">
+            <div className="row row-baseline">
+              <h2 id="building-drawing">Spaces and openings</h2>
+              <select
+                className="input"
+                aria-label="Floor to draw"
+                value={floorId}
+                onChange={(event) => setFloorId(event.target.value)}
+              >
+                <option value="all">Every floor</option>
+                {floors.map((floor) => (
+                  <option key={floor.id} value={floor.id}>
+                    {floor.name}
+                  </option>
+                ))}
+              </select>
+            </div>
+            <Drawings
+              plan={plan}
+              floors={floors.filter((floor) => floorId === 'all' || floor.id === floorId)}
+              state={state}
+              condition={at}
+              marked={marked}
+            />
+          </section>
+        </div>
+      </div>
+    </div>
+  );
+}
+
+/** The first thing the chosen finding speaks of comes into view, also inside a wide floor. */
+function showMarked() {
+  document.querySelector('.floor-marked')?.scrollIntoView({ block: 'center', inline: 'center' });
+}
+
+function keyOf(finding: BuildingFinding): string {
+  return `${finding.kind} ${finding.says}`;
+}
+
+function floorOf(plan: Plan, floors: readonly FloorGraph[], finding: BuildingFinding): string | undefined {
+  const [id] = finding.openingIds;
+  const index = plan.edges.findIndex((edge) => edge.opening.id === id);
+  return floors.find((floor) => floor.edges.includes(index))?.id;
+}
+
+function ConditionSwitch(props: {
+  at: ConditionId;
+  onChange: (id: ConditionId) => void;
+  findings: readonly BuildingFinding[];
+}) {
+  const { at, onChange, findings } = props;
+  return (
+    <fieldset className="condition-switch">
+      <legend className="lettering">Condition</legend>
+      {buildingConditionIds.map((id) => {
+        const severe = findings.filter(
+          (one) => one.severity === 'severe' && one.conditions.includes(id),
+        ).length;
+        return (
+          <label key={id} className="condition-choice">
+            <input
+              type="radio"
+              name="condition"
+              value={id}
+              checked={id === at}
+              onChange={() => onChange(id)}
+            />
+            <span>{condition(id).name}</span>
+            {severe > 0 && <span className="soft">{severe} severe</span>}
+          </label>
+        );
+      })}
+    </fieldset>
+  );
 }

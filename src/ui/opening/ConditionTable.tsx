@@ -5,6 +5,7 @@ import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import { type OpeningFinding, type Outcome, severityWords } from '../../domain/simulate/outcome.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StateMark, StatusMark } from '../face/Mark.tsx';
+import { wideAtFirst } from '../parts/wideAtFirst.ts';
 import './conditions.css';
 
 /** The opening in every condition: what happens on both sides, and under it what is wrong with that. */
@@ -26,29 +27,33 @@ export function ConditionTable({ project, opening }: { project: Project; opening
   return (
     <section className="section" aria-labelledby={heading}>
       <h3 id={heading}>What happens when</h3>
-      <div className="toolbar">
-        <button type="button" className="button" aria-pressed={why} onClick={() => setWhy(!why)}>
-          Say why
-        </button>
-        {found.provisional && <StatusMark status="provisional">Not a settled decision</StatusMark>}
-      </div>
-      <table className="schedule schedule-close schedule-folds conditions" aria-labelledby={heading}>
-        <thead>
-          <tr>
-            <th scope="col">Condition</th>
-            <th scope="col">Entry</th>
-            <th scope="col">Exit</th>
-            <th scope="col">Latch</th>
-            <th scope="col">Coil</th>
-            <th scope="col">Alarm</th>
-          </tr>
-        </thead>
-        <tbody>
-          {running.map((outcome) => (
-            <OutcomeRow key={outcome.condition} outcome={outcome} why={why} />
-          ))}
-        </tbody>
-      </table>
+      <FindingList findings={found.findings} />
+      <details open={wideAtFirst()}>
+        <summary>Condition by condition ({running.length})</summary>
+        <div className="toolbar">
+          <button type="button" className="button" aria-pressed={why} onClick={() => setWhy(!why)}>
+            Say why
+          </button>
+          {found.provisional && <StatusMark status="provisional">Not a settled decision</StatusMark>}
+        </div>
+        <table className="schedule schedule-close schedule-folds conditions" aria-labelledby={heading}>
+          <thead>
+            <tr>
+              <th scope="col">Condition</th>
+              <th scope="col">Entry</th>
+              <th scope="col">Exit</th>
+              <th scope="col">Latch</th>
+              <th scope="col">Coil</th>
+              <th scope="col">Alarm</th>
+            </tr>
+          </thead>
+          <tbody>
+            {running.map((outcome) => (
+              <OutcomeRow key={outcome.condition} outcome={outcome} why={why} />
+            ))}
+          </tbody>
+        </table>
+      </details>
       {idle.length > 0 && (
         <details>
           <summary>Does not apply here ({idle.length})</summary>
@@ -61,7 +66,6 @@ export function ConditionTable({ project, opening }: { project: Project; opening
           </ul>
         </details>
       )}
-      <FindingList findings={found.findings} />
     </section>
   );
 }
@@ -69,31 +73,37 @@ export function ConditionTable({ project, opening }: { project: Project; opening
 function OutcomeRow({ outcome, why }: { outcome: Outcome; why: boolean }) {
   const { name, means } = condition(outcome.condition);
   return (
-    <tr className={outcome.exit === 'blocked' ? 'condition-blocked' : undefined}>
-      <th scope="row" title={means}>
-        {name}
-        {why && <span className="condition-why">{outcome.says}</span>}
-      </th>
-      <td data-head="Entry">{outcome.entry !== 'none' && <StateMark state={outcome.entry} />}</td>
-      <td data-head="Exit">
-        <ExitMark outcome={outcome} />
-      </td>
-      <td data-head="Latch">
-        {outcome.latched !== 'none' && (
-          <StateMark state={outcome.latched === 'yes' ? 'latched' : 'notLatched'} />
-        )}
-      </td>
-      <td data-head="Coil">
-        {outcome.coil === 'yes' ? (
-          <StateMark state="energised" />
-        ) : (
-          <span className="soft">{outcome.coil === 'no' ? 'No current' : 'No coil'}</span>
-        )}
-      </td>
-      <td data-head="Alarm">
-        {outcome.alarm ? <StateMark state="alarm" /> : <span className="soft">None</span>}
-      </td>
-    </tr>
+    <>
+      <tr className={outcome.exit === 'blocked' ? 'condition-blocked' : undefined}>
+        <th scope="row" title={means}>
+          {name}
+        </th>
+        <td data-head="Entry">{outcome.entry !== 'none' && <StateMark state={outcome.entry} />}</td>
+        <td data-head="Exit">
+          <ExitMark outcome={outcome} />
+        </td>
+        <td data-head="Latch">
+          {outcome.latched !== 'none' && (
+            <StateMark state={outcome.latched === 'yes' ? 'latched' : 'notLatched'} />
+          )}
+        </td>
+        <td data-head="Coil">
+          {outcome.coil === 'yes' ? (
+            <StateMark state="energised" />
+          ) : (
+            <span className="soft">{outcome.coil === 'no' ? 'No current' : 'No coil'}</span>
+          )}
+        </td>
+        <td data-head="Alarm">
+          {outcome.alarm ? <StateMark state="alarm" /> : <span className="soft">None</span>}
+        </td>
+      </tr>
+      {why && (
+        <tr className="condition-why">
+          <td colSpan={6}>{outcome.says}</td>
+        </tr>
+      )}
+    </>
   );
 }
 

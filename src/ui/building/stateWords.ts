@@ -1,0 +1,51 @@
+import type { BuildingState } from '../../domain/building/building.ts';
+import { AFTER, FREE, NOT_SAID, STAFF } from '../../domain/building/passage.ts';
+import type { Edge, Plan } from '../../domain/building/plan.ts';
+import { isOccupied } from '../../domain/building/plan.ts';
+import type { ConditionId } from '../../domain/simulate/conditions.ts';
+import type { Outcome } from '../../domain/simulate/outcome.ts';
+import { standing } from '../../domain/simulate/simulate.ts';
+import { rankOf } from '../../domain/building/exposure.ts';
+import type { StateWord } from '../../exporting/drawing/word-symbols.ts';
+
+/** What an opening does in a condition, or undefined where nothing is chosen. */
+export function outcomeOf({ simulated }: Edge, condition: ConditionId): Outcome | undefined {
+  return simulated && standing(simulated.outcomes, condition);
+}
+
+/** The one symbol that stands at an opening: a way out that is not free tells more than its lock. */
+export function symbolOf(outcome: Outcome): StateWord {
+  switch (outcome.exit) {
+    case 'blocked':
+      return 'blocked';
+    case 'byStaff':
+      return 'byStaff';
+    case 'after':
+      return 'delayed';
+    case 'free':
+    case 'none':
+      return outcome.entry === 'unlocked' ? 'unlocked' : 'locked';
+  }
+}
+
+export function wayOutInWords(plan: Plan, state: BuildingState, space: number): string {
+  const found = plan.spaces[space];
+  if (!found || found.kind === 'outside') return 'Outside';
+  switch (state.leaving.grade[space]) {
+    case FREE:
+      return 'Way out free';
+    case AFTER:
+      return 'Way out after a delay';
+    case STAFF:
+      return 'Way out by staff';
+    case NOT_SAID:
+      return 'Way out not known';
+    default:
+      return isOccupied(found) ? 'No way out' : 'No way out; nobody inside';
+  }
+}
+
+/** Protected and yet open to anybody. */
+export function isExposed(plan: Plan, state: BuildingState, space: number): boolean {
+  return state.reached.reached[space] === 1 && rankOf(plan, space) >= 2;
+}
