@@ -117,7 +117,7 @@ export function reportOf(decision: Decision): DecisionReport {
     cautions: decision.cautions.map(words),
     permits: decision.permits.map(words),
     depends: decision.depends
-      .filter(({ clause }) => clause.effect !== 'finding')
+      .filter(({ clause }) => asksForAnswer(clause))
       .map((step) => ({ step: words(step), missing: missingOf(step.clause.when) })),
     runnerUp: decision.runnerUp
       ? {
@@ -137,6 +137,12 @@ export function reportOf(decision: Decision): DecisionReport {
     facts: factLines(decision),
     caution: standingCaution,
   };
+}
+
+/** What may yet have to be done or signed; an advice or a note that may turn out to apply is left for then. */
+function asksForAnswer(clause: Decision['depends'][number]['clause']): boolean {
+  if (clause.effect === 'signOff') return clause.grade !== 'note';
+  return clause.effect === 'require' || clause.effect === 'modify' || clause.effect === 'refer';
 }
 
 function findingField(clause: Decision['findings'][number]['clause']) {
@@ -222,13 +228,16 @@ function strengthOf(decision: Decision): StrengthWords | null {
       : `Holds about ${range}; the weakest member is: ${memberNames[found.limitedBy].toLowerCase()}. Common practice, no source.`,
     members: found.members.map((member) => ({
       name: member.name,
-      lbf:
-        member.lowestLbf === member.highestLbf
-          ? `${member.lowestLbf} lbf`
-          : `${member.lowestLbf}–${member.highestLbf} lbf`,
+      lbf: forceSpan(member.lowestLbf, member.highestLbf, '–'),
       says: member.says,
     })),
   };
+}
+
+/** Whole pounds: these are default figures, and decimals would say otherwise. */
+function forceSpan(lowest: number, highest: number, between: string): string {
+  const [low, high] = [Math.round(lowest), Math.round(highest)];
+  return low === high ? `${low} lbf` : `${low}${between}${high} lbf`;
 }
 
 function rejectedByDevice(decision: Decision): readonly RejectedDevice[] {

@@ -69,7 +69,10 @@ export interface StepWords {
 export function stepInWords(step: Step, decision: Pick<Decision, 'slots' | 'basis'>): StepWords {
   return {
     ruleId: step.rule.id,
-    sentence: fillSentence(step.clause.says, decision.slots),
+    // What is not sure is named by its title: its sentence would speak of facts nobody knows.
+    sentence: step.sure
+      ? fillSentence(step.clause.says, decision.slots)
+      : `${step.rule.title}: not known yet whether it applies.`,
     cites: citesInWords(step, decision.basis),
     confidence: confidenceInWords(step.rule.confidence),
     secondHand: isSecondHand(step),
