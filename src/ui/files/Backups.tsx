@@ -14,17 +14,17 @@ const reasons: Record<BackupSummary['reason'], string> = {
 };
 
 /** Of all projects: one that was removed can only be found here. */
-export function Backups() {
+export function Backups({ changes, onChanged }: { changes: number; onChanged: () => void }) {
   const app = useApplication();
   const saving = useApp((state) => state.saving.kind);
-  const [told, again] = useTold(() => app.listBackups(), saving);
+  const told = useTold(() => app.listBackups(), `${saving} ${changes}`);
   const [asks, setAsks] = useState<number | null>(null);
   const [problem, setProblem] = useState('');
   const restore = async (id: number) => {
     const done = await app.restoreBackup(id);
     setProblem(done.ok ? '' : done.says);
     setAsks(null);
-    again();
+    onChanged();
   };
   if (told === undefined) return <p className="note">Looking …</p>;
   if (!told.ok) {

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useApp } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Backups } from './Backups.tsx';
@@ -11,12 +12,15 @@ import './files.css';
 /** All that goes in and out: the projects of this browser, files, tables, backups, and what was done. */
 export default function FilesPage() {
   const id = useApp((state) => state.document.project.id);
+  // What the storage holds changed; every list that shows it asks again.
+  const [changes, setChanges] = useState(0);
+  const changed = () => setChanges((before) => before + 1);
   const parts = [
-    { name: 'Projects in this browser', part: <Projects key={id} /> },
+    { name: 'Projects in this browser', part: <Projects key={id} changes={changes} onChanged={changed} /> },
     { name: 'Project file', part: <CopyAndOpen /> },
     { name: 'Import a door schedule', part: <ImportSchedule key={id} /> },
     { name: 'Export tables', part: <ExportTables key={id} /> },
-    { name: 'Backups', part: <Backups key={id} /> },
+    { name: 'Backups', part: <Backups key={id} changes={changes} onChanged={changed} /> },
     { name: 'Last edits', part: <LastEdits key={id} /> },
   ];
   return (

@@ -9,7 +9,7 @@ const atOnce = 25;
 export function LastEdits() {
   const app = useApplication();
   const saving = useApp((state) => state.saving.kind);
-  const [told] = useTold(app.listCommands, saving);
+  const told = useTold(app.listCommands, saving);
   const [shown, setShown] = useState(atOnce);
   if (told === undefined) return <p className="note">Looking …</p>;
   if (!told.ok) {

@@ -8,11 +8,11 @@ import { AddName } from '../project/AddName.tsx';
 import { useTold } from './useTold.ts';
 import { kilobytes, when } from './when.ts';
 
-export function Projects() {
+export function Projects({ changes, onChanged }: { changes: number; onChanged: () => void }) {
   const app = useApplication();
   const shownId = useApp((state) => state.document.project.id);
   const saving = useApp((state) => state.saving.kind);
-  const [told, again] = useTold(app.listProjects, saving);
+  const told = useTold(app.listProjects, `${saving} ${changes}`);
   const [problem, setProblem] = useState('');
   const [busy, setBusy] = useState(false);
   const run = async (work: () => Promise<Told>) => {
@@ -21,7 +21,7 @@ export function Projects() {
     const done = await work();
     setBusy(false);
     if (!done.ok) setProblem(done.says);
-    again();
+    onChanged();
   };
   return (
     <div className="stack">

@@ -1,26 +1,19 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Told } from '../../app/session.ts';
 
-type Asked<T> = { readonly state: 'waiting' } | { readonly state: 'told'; readonly told: Told<T> };
-
-/** Asks the storage when shown, when `key` changes and on demand; an answer that comes too late is dropped. */
-export function useTold<T>(
-  ask: () => Promise<Told<T>>,
-  key: string,
-): readonly [told: Told<T> | undefined, again: () => void] {
-  const [asked, setAsked] = useState<Asked<T>>({ state: 'waiting' });
-  const [times, setTimes] = useState(0);
+/** Asks the storage when shown and when `key` changes; an answer that comes too late is dropped. */
+export function useTold<T>(ask: () => Promise<Told<T>>, key: string): Told<T> | undefined {
+  const [told, setTold] = useState<Told<T>>();
   useEffect(() => {
     let current = true;
-    void ask().then((told) => {
-      if (current) setAsked({ state: 'told', told });
+    void ask().then((answer) => {
+      if (current) setTold(answer);
     });
     return () => {
       current = false;
     };
     // `ask` is a method of the application and never changes; `key` says what it would answer about.
     // oxlint-disable-next-line react/exhaustive-deps
-  }, [key, times]);
-  const again = useCallback(() => setTimes((before) => before + 1), []);
-  return [asked.state === 'told' ? asked.told : undefined, again];
+  }, [key]);
+  return told;
 }

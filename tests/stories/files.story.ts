@@ -1,0 +1,76 @@
+import { expect, test } from 'playwright/test';
+import { filesPage } from './pages/files.ts';
+import { newWindow } from './pages/window.ts';
+
+/** Two rows cannot come in: a mark that stands twice, and one that is missing. */
+const schedule = [
+  `Door No.\tLevel\tRoom\tWidth\tHeight\tFire Rating\tFinish`,
+  `ZZ-901\tAnnex\tOffice\t3'-0"\t7'-0"\t20 MIN\tPT-1`,
+  `ZZ-902\tAnnex\tOffice\t36 in\t84 in\tB\tPT-1`,
+  `ZZ-901\tAnnex\tOffice\t36 in\t84 in\tnone\tPT-1`,
+  `\tAnnex\tOffice\t36 in\t84 in\tnone\tPT-1`,
+];
+
+test('an estimator imports a schedule, sees its two bad rows by name, and undoes the whole of it', async ({
+  context,
+}) => {
+  const window = await newWindow(context);
+  const files = filesPage(window.page);
+  await files.open();
+  await files.paste(schedule);
+  await expect(files.preview).toContainText('2 openings, 1 new floor');
+  await expect(files.preview).toContainText('Mark ZZ-901 stands in row 2 and again in row 4');
+  await expect(files.preview).toContainText('Row 5');
+  await expect(files.column('Width')).toContainText('known');
+  await expect(files.column('Fire Rating')).toContainText('not taken');
+  await expect(files.column('Finish')).toContainText('unused');
+  await expect(files.bringIn).toBeDisabled();
+
+  await files.goodRowsOnly.check();
+  await files.bringIn.click();
+  await expect(files.section).toContainText('2 openings came in');
+  await window.find('ZZ-90');
+  await expect(window.row('ZZ-901')).toBeVisible();
+  await expect(window.row('ZZ-902')).toBeVisible();
+
+  await window.page.getByRole('button', { name: 'Undo' }).click();
+  await expect(window.row('ZZ-901')).toHaveCount(0);
+  await expect(window.row('ZZ-902')).toHaveCount(0);
+});
+
+test('rows whose marks are in the project already are refused, not written over', async ({ context }) => {
+  const window = await newWindow(context);
+  await window.addOpening('ZZ-903');
+  const files = filesPage(window.page);
+  await files.open();
+  await files.paste(['Door No.,Width', 'ZZ-903,36 in']);
+  await expect(files.preview).toContainText('Mark ZZ-903 is already in the project');
+  await expect(files.bringIn).toBeDisabled();
+});
+
+test('a file that is no project is refused in a sentence and nothing changes', async ({ context }) => {
+  const { page } = await newWindow(context);
+  await filesPage(page).open();
+  const part = page.getByRole('region', { name: 'Project file' });
+  await part
+    .getByLabel('Project file', { exact: true })
+    .setInputFiles({ name: 'list.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
+  await expect(part.getByRole('alert')).toContainText('not a Latchward project file');
+});
+
+test('removing a project asks by its name first, and a backup brings it back', async ({ context }) => {
+  const { page } = await newWindow(context);
+  await filesPage(page).open();
+  const projects = page.getByRole('region', { name: 'Projects in this browser' });
+  await projects.getByRole('textbox', { name: 'New project' }).fill('Annex');
+  await projects.getByRole('button', { name: 'Start' }).click();
+  await projects.getByRole('button', { name: 'Open Demo building' }).click();
+  await projects.getByRole('button', { name: /^Remove Annex/ }).click();
+  await expect(projects).toContainText('Remove Annex from this browser?');
+  await projects.getByRole('button', { name: 'Remove Annex', exact: true }).click();
+  await expect(projects.getByRole('rowheader', { name: 'Annex' })).toHaveCount(0);
+  const backups = page.getByRole('region', { name: 'Backups' });
+  await backups.getByRole('button', { name: /^Restore Annex/ }).click();
+  await backups.getByRole('button', { name: 'Restore Annex', exact: true }).click();
+  await expect(projects.getByRole('rowheader', { name: 'Annex' })).toBeVisible();
+});

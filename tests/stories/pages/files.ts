@@ -1,0 +1,22 @@
+import type { Page } from 'playwright/test';
+
+/** The page of files: what goes in and out. */
+export function filesPage(page: Page) {
+  const section = page.getByRole('region', { name: 'Import a door schedule' });
+  const preview = page.getByRole('region', { name: 'Preview of pasted rows' });
+  return {
+    preview,
+    section,
+    open: async () => {
+      await page.goto('#/files');
+      await section.waitFor();
+    },
+    paste: async (rows: readonly string[]) => {
+      await section.getByRole('textbox', { name: 'Or paste rows with their heading' }).fill(rows.join('\n'));
+      await section.getByRole('button', { name: 'Look at these rows' }).click();
+    },
+    column: (name: string) => preview.getByRole('row').filter({ has: page.getByRole('rowheader', { name }) }),
+    bringIn: preview.getByRole('button', { name: /^Bring in/ }),
+    goodRowsOnly: preview.getByRole('checkbox', { name: /good rows/ }),
+  };
+}
