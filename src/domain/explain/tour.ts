@@ -1,40 +1,50 @@
-/** The first-run tour through the demo building. Addresses are those of the app's pages. */
+/** The first-run tour through the demo building. Each step speaks of the page at its address, which is then shown. */
 export interface TourStep {
+  /** The page, as the button before it calls it. */
+  readonly name: string;
   readonly title: string;
   readonly says: string;
-  readonly address?: string;
-  readonly go?: string;
+  readonly address: string;
+  /** The opening the step needs; without it the step is left out. */
+  readonly openingId?: string;
 }
 
-export const tourSteps: readonly TourStep[] = [
+const steps: readonly TourStep[] = [
   {
-    title: 'This is an invented building.',
-    says: 'Every opening in it is already decided. Change anything you like; Undo takes it back, and your own project starts under Files.',
+    name: 'the schedule',
+    title: 'An invented building.',
+    says: 'Every door in it is decided. Change what you like, Undo takes it back; your own project starts under Files.',
     address: '#/schedule',
-    go: 'See the schedule',
   },
   {
-    title: 'Open an opening.',
-    says: 'On the left what was surveyed, on the right what follows: the arrangement, its reasons with section and edition, what came second, and what each ruled-out device fell to.',
+    name: 'one opening',
+    title: 'What was surveyed, and what follows.',
+    says: 'First the facts, then what locks the door, who must do what, what happens when power or fire alarm comes, and what was ruled out by which rule.',
     address: '#/opening/opening-103',
-    go: 'Open 103',
+    openingId: 'opening-103',
   },
   {
-    title: 'In the corridor, walk.',
-    says: 'Walk asks one question at a time, the one that settles most, with answers as large as a thumb.',
+    name: 'the walk',
+    title: 'In the corridor, one question at a time:',
+    says: 'the one that settles most, answered with a thumb. “I can’t tell” is an answer too.',
     address: '#/walk/opening-103',
-    go: 'Try it',
+    openingId: 'opening-103',
   },
   {
-    title: 'What a reviewer must sign',
-    says: 'stands under Review, with the rule and the facts it rests on. A mark goes stale when one of them changes.',
+    name: 'the review',
+    title: 'What a person must sign,',
+    says: 'with the rule and the facts it rests on. A mark goes stale when one of them changes.',
     address: '#/review',
-    go: 'See the list',
   },
   {
-    title: 'Paper',
-    says: 'for the bidders, the locksmith and the authority: door schedule, hardware sets, a sheet for each opening.',
+    name: 'the paper',
+    title: 'For bidders, locksmith and authority:',
+    says: 'door schedule, hardware sets, a sheet for each opening.',
     address: '#/print',
-    go: 'See the sheets',
   },
 ];
+
+/** The steps that have something to show in this project. */
+export function tourFor(openings: object): readonly TourStep[] {
+  return steps.filter((step) => step.openingId === undefined || Object.hasOwn(openings, step.openingId));
+}

@@ -1,8 +1,11 @@
-import { useEffect } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Page } from '../../app/store.ts';
-import { useApp, useStore } from '../context.ts';
+import { useApp } from '../context.ts';
+import { HelpButton } from './HelpButton.tsx';
 import { LookChoice } from './LookChoice.tsx';
+import './masthead.css';
 import { SavingMark } from './SavingMark.tsx';
+import { UndoButtons } from './UndoButtons.tsx';
 
 const links: readonly { page: Page; name: string }[] = [
   { page: 'schedule', name: 'Schedule' },
@@ -16,35 +19,64 @@ const links: readonly { page: Page; name: string }[] = [
   { page: 'legend', name: 'Legend' },
 ];
 
+/** Name, pages, tools, and whether the work is on disk. On a phone one line; the rest waits behind a button. */
 export function Masthead() {
   const page = useApp((state) => state.session.page);
   const projectName = useApp((state) => state.document.project.name);
+  /** The page at which the menu was opened: going elsewhere closes it. */
+  const [openAt, setOpenAt] = useState<Page | null>(null);
+  const open = openAt === page;
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (!open) return;
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape') return;
+      setOpenAt(null);
+      button.current?.focus();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [open]);
+  const here = links.find((link) => link.page === (page === 'opening' ? 'schedule' : page));
   return (
-    <header className="masthead">
+    <header className="masthead" data-open={open}>
       <a className="masthead-name" href="#/schedule" aria-label={`Latchward, ${projectName}`}>
         <MastheadMark />
-        Latchward
+        <span className="masthead-word">Latchward</span>
       </a>
-      <nav aria-label="Pages">
-        <ul className="masthead-links">
-          {links.map((link) => (
-            <li key={link.page}>
-              <a
-                href={`#/${link.page}`}
-                {...((page === link.page || (page === 'opening' && link.page === 'schedule')) && {
-                  'aria-current': 'page' as const,
-                })}
-              >
-                {link.name}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      <div className="masthead-end row">
-        <UndoButtons />
-        <LookChoice />
-        <SavingMark />
+      <button
+        ref={button}
+        type="button"
+        className="button masthead-menu"
+        aria-expanded={open}
+        aria-controls="masthead-rest"
+        aria-label={`Menu, now at ${here?.name ?? ''}`}
+        onClick={() => setOpenAt(open ? null : page)}
+      >
+        {here?.name} <span aria-hidden="true">{open ? '▴' : '▾'}</span>
+      </button>
+      <SavingMark />
+      <div id="masthead-rest" className="masthead-rest">
+        <nav aria-label="Pages">
+          <ul className="masthead-links">
+            {links.map((link) => (
+              <li key={link.page}>
+                <a
+                  href={`#/${link.page}`}
+                  onClick={() => setOpenAt(null)}
+                  {...(link === here && { 'aria-current': 'page' as const })}
+                >
+                  {link.name}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <div className="masthead-end row">
+          <UndoButtons />
+          <LookChoice />
+          <HelpButton />
+        </div>
       </div>
     </header>
   );
@@ -65,48 +97,5 @@ function MastheadMark() {
       <path d="M6 20V8" strokeWidth="2.5" />
       <path d="M6 8A12 12 0 0 1 18 20" strokeWidth="1.25" />
     </svg>
-  );
-}
-
-function UndoButtons() {
-  const store = useStore();
-  const last = useApp((state) => state.document.past.at(-1)?.command.label);
-  const next = useApp((state) => state.document.future.at(-1)?.command.label);
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      // A text being typed has its own undo.
-      const target = event.target as HTMLElement | null;
-      if (target?.matches('input[type="text"], input:not([type]), textarea')) return;
-      const key = event.key.toLowerCase();
-      if (key === 'z' && !event.shiftKey) store.getState().undo();
-      else if (key === 'y' || (key === 'z' && event.shiftKey)) store.getState().redo();
-      else return;
-      event.preventDefault();
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  }, [store]);
-  return (
-    <>
-      <button
-        type="button"
-        className="button button-small"
-        disabled={last === undefined}
-        title={last === undefined ? 'Nothing to undo' : `Undo: ${last} (Ctrl+Z)`}
-        onClick={() => store.getState().undo()}
-      >
-        Undo
-      </button>
-      <button
-        type="button"
-        className="button button-small"
-        disabled={next === undefined}
-        title={next === undefined ? 'Nothing to redo' : `Redo: ${next} (Ctrl+Shift+Z)`}
-        onClick={() => store.getState().redo()}
-      >
-        Redo
-      </button>
-    </>
   );
 }

@@ -1,39 +1,49 @@
-import { useState } from 'react';
-import { tourSteps } from '../../domain/explain/tour.ts';
+import { useEffect, useState } from 'react';
+import { tourFor } from '../../domain/explain/tour.ts';
 import { useApp, useApplication } from '../context.ts';
 
 /** Shown at the first visit only: what the demo building has to show, step by step, to be skipped at any time. */
 export function Tour() {
   const { preferences } = useApplication();
   const ready = useApp((state) => state.session.ready);
+  const openings = useApp((state) => state.document.project.openings);
   const [seen, setSeen] = useState(() => preferences.get('tourSeen') === 'yes');
   const [at, setAt] = useState(0);
-  const step = tourSteps[at];
+  useEffect(() => {
+    const again = () => {
+      setAt(0);
+      setSeen(false);
+    };
+    addEventListener('latchward-tour', again);
+    return () => removeEventListener('latchward-tour', again);
+  }, []);
+  const steps = tourFor(openings);
+  const step = steps[at];
   if (seen || !ready || !step) return null;
   const end = () => {
     preferences.set('tourSeen', 'yes');
     setSeen(true);
   };
-  const last = at === tourSteps.length - 1;
+  const next = steps[at + 1];
+  const onNext = () => {
+    if (!next) return end();
+    setAt(at + 1);
+    location.hash = next.address;
+  };
   return (
     <aside className="tour" aria-label="Tour">
-      <p>
+      <p aria-live="polite">
         <span className="lettering">
-          {at + 1} of {tourSteps.length}
+          {at + 1} of {steps.length}
         </span>{' '}
         <strong>{step.title}</strong> {step.says}
       </p>
       <div className="row">
-        {step.address && (
-          <a className="button button-small" href={step.address}>
-            {step.go}
-          </a>
-        )}
-        <button type="button" className="button button-small" onClick={() => (last ? end() : setAt(at + 1))}>
-          {last ? 'Done' : 'Next'}
+        <button type="button" className="button" onClick={onNext}>
+          {next ? `Next: ${next.name}` : 'End the tour'}
         </button>
-        {!last && (
-          <button type="button" className="button button-quiet button-small" onClick={end}>
+        {next && (
+          <button type="button" className="button button-quiet" onClick={end}>
             Skip the tour
           </button>
         )}

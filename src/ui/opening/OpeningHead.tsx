@@ -1,6 +1,9 @@
-import { useId } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { surveyWords } from '../../domain/survey/words.ts';
+import { placeOf } from '../../domain/survey/place.ts';
 import { useStore } from '../context.ts';
+import { wideAtFirst } from '../parts/wideAtFirst.ts';
+import { Notes } from './Notes.tsx';
 
 interface Props {
   readonly project: Project;
@@ -31,26 +34,60 @@ export function OpeningHead({ project, opening, before, after }: Props) {
   return (
     <div className="stack stack-tight">
       <nav className="row" aria-label="Openings">
-        <a href="#/schedule">Schedule</a>
-        {before && <a href={`#/opening/${encodeURIComponent(before.id)}`}>← {before.mark}</a>}
-        {after && <a href={`#/opening/${encodeURIComponent(after.id)}`}>{after.mark} →</a>}
-        <button type="button" className="button button-quiet button-small row-end" onClick={remove}>
-          Remove this opening
-        </button>
+        <a className="step-link" href="#/schedule">
+          Schedule
+        </a>
+        <NeighbourLink to={before} words={before && `← ${before.mark}`} />
+        <NeighbourLink to={after} words={after && `${after.mark} →`} />
+        <a className="step-link row-end" href={`#/walk/${encodeURIComponent(opening.id)}`}>
+          Walk from here
+        </a>
       </nav>
-      <div className="row row-baseline opening-head">
-        <h1 className="mark mark-large">{opening.mark}</h1>
-        <Pick label="Floor" value={opening.floorId} onPick={set('floorId')} options={floors} />
-        <Pick label="Secure side" value={opening.fromSpaceId} onPick={set('fromSpaceId')} options={spaces} />
-        <Pick label="Egress side" value={opening.toSpaceId} onPick={set('toSpaceId')} options={spaces} />
-      </div>
-      <Notes opening={opening} />
+      <h1 className="mark mark-large" tabIndex={-1}>
+        {opening.mark}
+      </h1>
+      <details open={wideAtFirst()}>
+        <summary>{placeOf(project, opening)}</summary>
+        <div className="stack stack-tight">
+          <div className="row opening-head">
+            <Pick label="Floor" value={opening.floorId} onPick={set('floorId')} options={floors} />
+            <Pick
+              label="Secure side"
+              help={surveyWords.secureSide}
+              value={opening.fromSpaceId}
+              onPick={set('fromSpaceId')}
+              options={spaces}
+            />
+            <Pick
+              label="Egress side"
+              help={surveyWords.egressSide}
+              value={opening.toSpaceId}
+              onPick={set('toSpaceId')}
+              options={spaces}
+            />
+          </div>
+          <Notes opening={opening} />
+          <button type="button" className="button button-remove button-small self-start" onClick={remove}>
+            Remove {opening.mark}
+          </button>
+        </div>
+      </details>
     </div>
+  );
+}
+
+function NeighbourLink({ to, words }: { to: Opening | undefined; words: string | undefined }) {
+  if (!to) return null;
+  return (
+    <a className="step-link" href={`#/opening/${encodeURIComponent(to.id)}`}>
+      {words}
+    </a>
   );
 }
 
 function Pick(props: {
   label: string;
+  help?: string;
   value: string | null;
   onPick: (id: string) => void;
   options: readonly { id: string; name: string }[];
@@ -70,31 +107,7 @@ function Pick(props: {
           </option>
         ))}
       </select>
-    </label>
-  );
-}
-
-/** Kept with every key: a tab that is killed in the middle of a sentence keeps its beginning. */
-function Notes({ opening }: { opening: Opening }) {
-  const store = useStore();
-  const visit = useId();
-  return (
-    <label className="field">
-      <span className="lettering soft">Notes</span>
-      <textarea
-        className="input notes"
-        rows={1}
-        value={opening.notes}
-        onChange={(event) =>
-          store
-            .getState()
-            .dispatch(
-              `${opening.mark}: notes`,
-              [{ kind: 'setOpening', id: opening.id, field: 'notes', value: event.target.value }],
-              `notes ${visit}`,
-            )
-        }
-      />
+      {props.help && <span className="note">{props.help}</span>}
     </label>
   );
 }

@@ -1,6 +1,7 @@
-import { useMemo } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { decisionFor, reportFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
+import type { FieldGroup } from '../../domain/model/field.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -9,6 +10,7 @@ import { ReviewFold } from '../review/ReviewFold.tsx';
 import { ChooseByHand } from './ChooseByHand.tsx';
 import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
+import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
@@ -19,11 +21,20 @@ export function OpeningPage() {
   const project = useApp((state) => state.document.project);
   const id = useApp((state) => state.session.selectedId);
   const opening = id === null ? undefined : project.openings[id];
+  const [openGroups, setOpenGroups] = useState<ReadonlySet<FieldGroup>>(new Set<FieldGroup>(['door']));
+  const onOpenGroup = (group: FieldGroup, open: boolean) =>
+    setOpenGroups((before) => {
+      const after = new Set(before);
+      if (open) after.add(group);
+      else after.delete(group);
+      return after;
+    });
+  useNeighbourKeys(project, opening);
   if (!opening) {
     return (
       <div className="sheet">
         <div className="sheet-body empty stack">
-          <h1>This opening is not in the project</h1>
+          <h1 tabIndex={-1}>This opening is not in the project</h1>
           <p>It may have been removed, or the address is from another project.</p>
           <button type="button" className="button" onClick={() => store.getState().goTo('schedule')}>
             Back to the schedule
@@ -32,30 +43,75 @@ export function OpeningPage() {
       </div>
     );
   }
-  return <OpeningSheet key={opening.id} project={project} opening={opening} />;
+  return (
+    <OpeningSheet
+      key={opening.id}
+      project={project}
+      opening={opening}
+      openGroups={openGroups}
+      onOpenGroup={onOpenGroup}
+    />
+  );
 }
 
-function OpeningSheet({ project, opening }: { project: Project; opening: Opening }) {
+function neighbours(project: Project, opening: Opening) {
+  const order = orderedOpenings(project);
+  const index = order.findIndex((one) => one.id === opening.id);
+  return { before: order[index - 1], after: order[index + 1] };
+}
+
+/** Alt with a Page key goes to the opening before or after, and stays in the same field there. */
+function useNeighbourKeys(project: Project, opening: Opening | undefined) {
+  const field = useRef<string | null>(null);
+  const id = opening?.id;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!event.altKey || !opening || (event.key !== 'PageDown' && event.key !== 'PageUp')) return;
+      event.preventDefault();
+      const { before, after } = neighbours(project, opening);
+      const to = event.key === 'PageDown' ? after : before;
+      if (!to) return;
+      const here = document.activeElement;
+      field.current = here?.closest<HTMLElement>('.fact-field')?.dataset['fact'] ?? '';
+      // A text being typed is kept before its field goes away.
+      if (here instanceof HTMLElement) here.blur();
+      location.hash = `#/opening/${encodeURIComponent(to.id)}`;
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [project, opening]);
+  useEffect(() => {
+    const wanted = field.current;
+    field.current = null;
+    if (wanted === null || id === undefined) return;
+    if (wanted === '' || !focusField(wanted)) document.querySelector<HTMLElement>('main h1')?.focus();
+  }, [id]);
+}
+
+interface SheetProps {
+  readonly project: Project;
+  readonly opening: Opening;
+  readonly openGroups: ReadonlySet<FieldGroup>;
+  readonly onOpenGroup: (group: FieldGroup, open: boolean) => void;
+}
+
+function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps) {
   const decision = decisionFor(project, opening);
   const report = reportFor(project, opening);
-  const neighbours = useMemo(() => {
-    const order = orderedOpenings(project);
-    const index = order.findIndex((one) => one.id === opening.id);
-    return { before: order[index - 1], after: order[index + 1] };
-  }, [project, opening.id]);
+  const { before, after } = neighbours(project, opening);
   return (
     <div className="sheet">
       <div className="sheet-body stack">
-        <OpeningHead
-          project={project}
-          opening={opening}
-          before={neighbours.before}
-          after={neighbours.after}
-        />
+        <OpeningHead project={project} opening={opening} before={before} after={after} />
         <div className="opening-columns">
           <section aria-label="Survey">
             <ErrorPanel name="The survey">
-              <SurveyForm project={project} opening={opening} />
+              <SurveyForm
+                project={project}
+                opening={opening}
+                openGroups={openGroups}
+                onOpenGroup={onOpenGroup}
+              />
             </ErrorPanel>
           </section>
           <section aria-label="Decision" id="decision" className="decision-column">
@@ -66,14 +122,15 @@ function OpeningSheet({ project, opening }: { project: Project; opening: Opening
             <ErrorPanel name="The review">
               <ReviewFold opening={opening} decision={decision} />
             </ErrorPanel>
-            <ErrorPanel name="What happens when">
-              <ConditionTable project={project} opening={opening} />
-            </ErrorPanel>
-            <ErrorPanel name="The drawing">
-              <OpeningDrawing decision={decision} />
-            </ErrorPanel>
             <ErrorPanel name="The reasons">
-              <DecisionPanel project={project} opening={opening} decision={decision} report={report} />
+              <DecisionPanel project={project} opening={opening} decision={decision} report={report}>
+                <ErrorPanel name="What happens when">
+                  <ConditionTable project={project} opening={opening} />
+                </ErrorPanel>
+                <ErrorPanel name="The drawing">
+                  <OpeningDrawing decision={decision} />
+                </ErrorPanel>
+              </DecisionPanel>
             </ErrorPanel>
           </section>
         </div>

@@ -6,10 +6,7 @@ export function RuleWords({ words }: { words: StepWords }) {
     <div className="reason">
       <p>{words.sentence}</p>
       <p className="note">
-        <a className="mark" href={`#/rules/${words.ruleId}`}>
-          {words.ruleId}
-        </a>{' '}
-        {words.cites.join('; ')} — {words.confidence}
+        <RuleLink id={words.ruleId} /> {words.cites.join('; ')} — {words.confidence}
         {words.note ? `. ${words.note}` : ''}
       </p>
     </div>
@@ -25,5 +22,15 @@ export function ReasonList({ steps }: { steps: readonly StepWords[] }) {
         </li>
       ))}
     </ul>
+  );
+}
+
+/** The rule's number, leading to its article; nothing where no rule stands behind a sentence. */
+export function RuleLink({ id }: { id: string | undefined }) {
+  if (id === undefined) return null;
+  return (
+    <a className="mark rule-link" href={`#/rules/${id}`}>
+      {id}
+    </a>
   );
 }

@@ -1,15 +1,24 @@
 import { useId, useState } from 'react';
+import { factsLike, sameAsInWords } from '../../domain/survey/takeOver.ts';
 import { nextMark } from '../../domain/survey/nextMark.ts';
 import { newOpening } from '../../domain/model/newProject.ts';
 import { compareMarks, type Opening } from '../../domain/model/project.ts';
 import { useApp, useApplication } from '../context.ts';
 
+interface Props {
+  /** The page that shows the new opening. */
+  readonly goesTo?: 'opening' | 'walk';
+  /** The opening to be offered as the one it is like. */
+  readonly likeId?: string;
+}
+
 /** Adds an opening, empty or with all facts of another one: in a corridor the next door is like the last. */
-export function NewOpening() {
+export function NewOpening({ goesTo = 'opening', likeId }: Props) {
   const app = useApplication();
   const { store } = app;
   const openings = useApp((state) => state.document.project.openings);
   const selectedId = useApp((state) => state.session.selectedId);
+  const nearId = likeId ?? selectedId;
   const [open, setOpen] = useState(false);
   const [mark, setMark] = useState('');
   const [copyFrom, setCopyFrom] = useState('');
@@ -18,7 +27,7 @@ export function NewOpening() {
   const sorted = Object.values(openings).toSorted((a, b) => compareMarks(a.mark, b.mark));
 
   const start = () => {
-    const last = selectedId === null ? undefined : openings[selectedId];
+    const last = nearId === null ? undefined : openings[nearId];
     setMark(
       nextMark(
         sorted.map((one) => one.mark),
@@ -35,7 +44,7 @@ export function NewOpening() {
     const opening: Opening = like
       ? {
           ...newOpening(id, mark.trim()),
-          facts: like.facts,
+          facts: factsLike(like),
           floorId: like.floorId,
           fromSpaceId: like.fromSpaceId,
         }
@@ -45,7 +54,7 @@ export function NewOpening() {
       .dispatch(`New opening ${mark.trim()}`, [{ kind: 'putOpening', id, value: opening as never }]);
     if (!result.ok) return setProblem(result.says);
     setOpen(false);
-    location.hash = `#/opening/${encodeURIComponent(id)}`;
+    location.hash = `#/${goesTo}/${encodeURIComponent(id)}`;
   };
 
   if (!open) {
@@ -96,6 +105,7 @@ export function NewOpening() {
       <button type="button" className="button button-quiet" onClick={() => setOpen(false)}>
         Cancel
       </button>
+      {copyFrom !== '' && <p className="note new-opening-note">{sameAsInWords}</p>}
       {problem !== '' && (
         <p role="alert" className="field-error">
           {problem}

@@ -23,8 +23,8 @@ export function openingPage(page: Page) {
       const fact = (await asked.getAttribute('data-fact')) ?? '';
       const answer = answers[fact];
       if (answer === undefined) throw new Error(`Nobody told this surveyor what to answer for ${fact}.`);
-      const radio = asked.getByRole('radio', { name: answer, exact: true });
-      if ((await radio.count()) > 0) await radio.click({ force: true });
+      const button = asked.getByRole('button', { name: answer, exact: true });
+      if ((await button.count()) > 0) await button.click();
       else {
         await asked.getByRole('textbox').fill(answer);
         await asked.getByRole('textbox').press('Enter');

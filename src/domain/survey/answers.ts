@@ -1,0 +1,73 @@
+import type { Slots } from '../logic/compile.ts';
+import { slotOf } from '../logic/compile.ts';
+import type { Fact } from '../model/fact.ts';
+import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
+import type { Opening, Project } from '../model/project.ts';
+import { valueForSurveyor } from './amounts.ts';
+
+type Value = string | number | boolean;
+
+/** One thing that was answered at an opening, in words. */
+export interface Answered {
+  readonly key: FactKey;
+  readonly label: string;
+  readonly value: string;
+  readonly standing: Fact<Value>['is'];
+  /** Why it is only assumed, or that nobody could tell; empty when it is known. */
+  readonly note: string;
+}
+
+/** Everything answered here, the newest first; what carries no time stands last, in the order of the survey. */
+export function answersGiven(opening: Opening): readonly Answered[] {
+  const facts = opening.facts as Readonly<Record<string, Fact<Value> | undefined>>;
+  return factKeys
+    .flatMap((key) => {
+      const fact = facts[key];
+      return fact ? [{ key, fact }] : [];
+    })
+    .toSorted((a, b) => (b.fact.at ?? '').localeCompare(a.fact.at ?? ''))
+    .map(({ key, fact }) => ({
+      key,
+      label: fieldInfo(key).label,
+      value: fact.is === 'unknown' ? 'Nobody could tell' : valueForSurveyor(key, fact.value),
+      standing: fact.is,
+      note: fact.is === 'assumed' ? `assumed: ${fact.from}` : '',
+    }));
+}
+
+/** Where a value comes from that was not entered at this opening, and how it reads. */
+export interface Borrowed {
+  readonly value: Value;
+  readonly words: string;
+  readonly from: string;
+  /** An assumption can be confirmed with one tap; what the building says needs none. */
+  readonly assumed: boolean;
+}
+
+/** What stands in for an answer nobody gave here: an assumption, or what was said of the whole building. */
+export function borrowedFor(
+  key: FactKey,
+  opening: Opening,
+  project: Pick<Project, 'building'>,
+  decision: { readonly slots: Slots; readonly assumed: ReadonlyMap<FactKey, string> },
+): Borrowed | undefined {
+  if (fieldInfo(key).scope === 'building' || opening.facts[key] !== undefined) return undefined;
+  const value = decision.slots[slotOf(key)];
+  if (value === undefined) return undefined;
+  const words = valueForSurveyor(key, value);
+  const from = decision.assumed.get(key);
+  if (from !== undefined) return { value, words, from, assumed: true };
+  if (project.building[key] === undefined) return undefined;
+  return { value, words, from: 'said of the whole building', assumed: false };
+}
+
+/** Facts that only stand as assumed here, each as the known fact it becomes when somebody has seen it. */
+export function toConfirm(
+  opening: Opening,
+): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
+  const facts = opening.facts as Readonly<Record<string, Fact<Value> | undefined>>;
+  return factKeys.flatMap((key) => {
+    const fact = facts[key];
+    return fact?.is === 'assumed' ? [{ key, fact: { is: 'known', value: fact.value } as const }] : [];
+  });
+}

@@ -1,0 +1,50 @@
+import { type DecisionState } from '../decide/decision.ts';
+import { stateWords } from '../decide/words.ts';
+
+/** The page of help: every key that does something, and every word a newcomer trips over. */
+export interface HelpLine {
+  readonly name: string;
+  readonly says: string;
+}
+
+export const keysEverywhere: readonly HelpLine[] = [
+  { name: 'Ctrl + Z', says: 'takes the last edit back; Ctrl + Shift + Z brings it again.' },
+  { name: '?', says: 'opens this help.' },
+];
+
+export const keysOnSchedule: readonly HelpLine[] = [
+  { name: '↑ ↓ ← →', says: 'move from cell to cell; Home, End and the Page keys go further.' },
+  { name: 'letters', says: 'jump to the opening whose mark begins so.' },
+  { name: 'Enter', says: 'opens the opening.' },
+  { name: 'F2', says: 'edits the cell: Enter keeps, Escape leaves it as it was.' },
+  { name: 'Ctrl + D', says: 'takes the value of the cell above.' },
+];
+
+export const keysOnOpening: readonly HelpLine[] = [
+  { name: 'Alt + Page Down', says: 'goes to the next opening and stays in the same field.' },
+  { name: 'Alt + Page Up', says: 'goes to the one before.' },
+];
+
+const order: readonly DecisionState[] = ['settled', 'open', 'refused', 'referred', 'none'];
+
+export const stateHelp: readonly (HelpLine & { readonly state: DecisionState })[] = order.map((state) => ({
+  state,
+  name: stateWords[state].word,
+  says: stateWords[state].means,
+}));
+
+export const factHelp: readonly HelpLine[] = [
+  { name: 'Known', says: 'somebody saw or measured it.' },
+  {
+    name: 'Assumed',
+    says: 'it stands in until somebody confirms it; where it comes from is written beside it.',
+  },
+  { name: '?', says: 'not surveyed. It counts as unknown, never as no.' },
+  { name: 'Secure side', says: 'where the credential is read.' },
+  { name: 'Egress side', says: 'where people leave from.' },
+  {
+    name: 'Fail safe, fail secure',
+    says: 'unlocked or locked from the secure side when lock power is lost. The way out is judged apart.',
+  },
+  { name: 'Release', says: 'how a person who leaves unlocks the opening.' },
+];

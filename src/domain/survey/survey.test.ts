@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { known, unknown } from '../model/fact.ts';
+import { factKeys, fieldInfo } from '../model/fields.ts';
+import { newOpening } from '../model/newProject.ts';
+import { alsoWritten, valueForSurveyor } from './amounts.ts';
+import { answersGiven, toConfirm } from './answers.ts';
+import { choiceGroupsOf, findChoices } from './choiceGroups.ts';
+import { factsLike, takenOver } from './takeOver.ts';
+
+describe('choices', () => {
+  test('under heads, every value of every list stands exactly once', () => {
+    for (const key of factKeys) {
+      const { kind, options } = fieldInfo(key);
+      if (kind !== 'choice') continue;
+      const shown = (choiceGroupsOf(key) ?? []).flatMap((group) => group.choices.map((one) => one.value));
+      expect({ key, shown: shown.toSorted() }).toEqual({ key, shown: Object.keys(options ?? {}).toSorted() });
+    }
+  });
+
+  test('are found by any of their words, in any order, and by their head', () => {
+    const groups = choiceGroupsOf('roomUse') ?? [];
+    const labels = (typed: string) =>
+      findChoices(groups, typed).flatMap((group) => group.choices.map((one) => one.label));
+    expect(labels('room server')).toEqual(['Server or data room']);
+    expect(labels('dwelling')).toHaveLength(3);
+    expect(labels('xyz')).toEqual([]);
+  });
+});
+
+test('a length is also told in feet and inches and in millimetres', () => {
+  expect(alsoWritten('leafWidthIn', 36)).toBe('3\'-0" · 914 mm');
+  expect(alsoWritten('leafThicknessIn', 1.75)).toBe('1 3/4" · 44 mm');
+  expect(alsoWritten('occupantLoad', 36)).toBe('');
+  expect(valueForSurveyor('leafWidthIn', 915 / 25.4)).toBe('36.024 in (3\'-0" · 915 mm)');
+});
+
+describe('taking over', () => {
+  const from = {
+    ...newOpening('a', '103'),
+    facts: {
+      leafWidthIn: known(36),
+      frameMaterial: known('wood' as const),
+      doorType: known('single' as const),
+      latch: unknown,
+    },
+  };
+
+  test('stands as assumed and says from where; what nobody could tell is not copied', () => {
+    expect(factsLike(from)).toEqual({
+      doorType: { is: 'assumed', value: 'single', from: 'same as 103' },
+      leafWidthIn: { is: 'assumed', value: 36, from: 'same as 103' },
+      frameMaterial: { is: 'assumed', value: 'wood', from: 'same as 103' },
+    });
+  });
+
+  test('keeps to the chosen groups and leaves what is known here, unless told otherwise', () => {
+    const to = {
+      ...newOpening('b', '104'),
+      facts: { leafWidthIn: known(34), doorType: known('single' as const) },
+    };
+    const keys = (replace: boolean) =>
+      takenOver(from, to, { groups: new Set(['door']), replace }).map((one) => one.key);
+    expect(keys(false)).toEqual([]);
+    expect(keys(true)).toEqual(['leafWidthIn']);
+  });
+
+  test('what was taken over is confirmed in one go', () => {
+    const opening = { ...newOpening('b', '104'), facts: factsLike(from) };
+    expect(toConfirm(opening).map((one) => one.key)).toEqual(['doorType', 'leafWidthIn', 'frameMaterial']);
+    expect(toConfirm(opening)[1]?.fact).toEqual({ is: 'known', value: 36 });
+  });
+});
+
+test('answers are listed with the newest first', () => {
+  const opening = {
+    ...newOpening('a', '103'),
+    facts: {
+      doorType: { ...known('single' as const), at: '2026-03-02T10:00:00.000Z' },
+      leafWidthIn: { ...known(36), at: '2026-03-02T11:00:00.000Z' },
+      latch: unknown,
+    },
+  };
+  expect(answersGiven(opening).map((one) => `${one.label}: ${one.value}`)).toEqual([
+    'Leaf width: 36 in (3\'-0" · 914 mm)',
+    'Door type: Single swinging leaf',
+    'Latch or exit device: Nobody could tell',
+  ]);
+});

@@ -1,0 +1,83 @@
+import type { Fact, Facts } from '../model/fact.ts';
+import type { FieldGroup } from '../model/field.ts';
+import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
+import type { Opening } from '../model/project.ts';
+
+type Value = string | number | boolean;
+
+/** Where a copied fact says it came from. */
+export function likeOpening(mark: string): string {
+  return `same as ${mark}`;
+}
+
+/** One fact of another opening as it stands after it was taken over: nobody has seen it here yet. */
+function taken(fact: Fact<Value>, mark: string): Fact<Value> | undefined {
+  if (fact.is === 'unknown') return undefined;
+  return { is: 'assumed', value: fact.value, from: likeOpening(mark) };
+}
+
+/** All facts of an opening for a new one beside it. They are assumed until somebody confirms them at the door. */
+export function factsLike(like: Pick<Opening, 'mark' | 'facts'>): Facts {
+  const facts: Record<string, Fact<Value>> = {};
+  for (const key of openingFactKeys) {
+    const fact = like.facts[key] as Fact<Value> | undefined;
+    const copy = fact && taken(fact, like.mark);
+    if (copy) facts[key] = copy;
+  }
+  return facts;
+}
+
+export interface TakeOver {
+  readonly groups: ReadonlySet<FieldGroup>;
+  /** Also facts that are already known here. */
+  readonly replace: boolean;
+}
+
+/** What taking over facts would write, fact by fact; nothing that already stands here with the same value. */
+export function takenOver(
+  from: Opening,
+  to: Opening,
+  what: TakeOver,
+): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
+  return openingFactKeys.flatMap((key) => {
+    if (!what.groups.has(fieldInfo(key).group)) return [];
+    const here = to.facts[key] as Fact<Value> | undefined;
+    if (here?.is === 'known' && !what.replace) return [];
+    const there = from.facts[key] as Fact<Value> | undefined;
+    const fact = there && taken(there, from.mark);
+    if (!fact || (here && here.is !== 'unknown' && fact.is !== 'unknown' && here.value === fact.value))
+      return [];
+    return [{ key, fact }];
+  });
+}
+
+/** Groups in which the other opening has anything to give. */
+export function groupsToTake(from: Opening): ReadonlySet<FieldGroup> {
+  return new Set(
+    openingFactKeys
+      .filter((key) => {
+        const fact = from.facts[key];
+        return fact !== undefined && fact.is !== 'unknown';
+      })
+      .map((key) => fieldInfo(key).group),
+  );
+}
+
+export function takeOverInWords(count: number, mark: string): string {
+  if (count === 0) return `Nothing to take over: what is chosen already stands here as at ${mark}.`;
+  const facts = count === 1 ? '1 fact' : `${count} facts`;
+  return `${facts} will stand here as assumed, “${likeOpening(mark)}”, until somebody confirms them at the door.`;
+}
+
+export function takenOverInWords(count: number, mark: string): string {
+  return `${count === 1 ? '1 fact was' : `${count} facts were`} taken over from ${mark}. Undo takes them back.`;
+}
+
+export function confirmAllInWords(count: number): string {
+  return count === 1
+    ? '1 fact is only assumed here. Look at the door, then confirm it.'
+    : `${count} facts are only assumed here. Look at the door, mend what differs, then confirm the rest.`;
+}
+
+/** Said where a new opening is begun as a copy. */
+export const sameAsInWords = 'Copied facts stand as assumed until you confirm them at the door.';

@@ -1,0 +1,46 @@
+import { useEffect } from 'react';
+import { useApp, useStore } from '../context.ts';
+
+/** Undo and redo, with what they would take back or bring again; Ctrl+Z works everywhere but in a text being typed. */
+export function UndoButtons() {
+  const store = useStore();
+  const last = useApp((state) => state.document.past.at(-1)?.command.label);
+  const next = useApp((state) => state.document.future.at(-1)?.command.label);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      // A text being typed has its own undo.
+      const target = event.target as HTMLElement | null;
+      if (target?.matches('input[type="text"], input:not([type]), textarea')) return;
+      const key = event.key.toLowerCase();
+      if (key === 'z' && !event.shiftKey) store.getState().undo();
+      else if (key === 'y' || (key === 'z' && event.shiftKey)) store.getState().redo();
+      else return;
+      event.preventDefault();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [store]);
+  return (
+    <>
+      <button
+        type="button"
+        className="button button-small"
+        disabled={last === undefined}
+        title={last === undefined ? 'Nothing to undo' : `Undo: ${last} (Ctrl+Z)`}
+        onClick={() => store.getState().undo()}
+      >
+        Undo
+      </button>
+      <button
+        type="button"
+        className="button button-small"
+        disabled={next === undefined}
+        title={next === undefined ? 'Nothing to redo' : `Redo: ${next} (Ctrl+Shift+Z)`}
+        onClick={() => store.getState().redo()}
+      >
+        Redo
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,28 @@
+import { useId } from 'react';
+import type { Opening } from '../../domain/model/project.ts';
+import { useStore } from '../context.ts';
+
+/** Kept with every key: a tab that is killed in the middle of a sentence keeps its beginning. */
+export function Notes({ opening }: { opening: Opening }) {
+  const store = useStore();
+  const visit = useId();
+  return (
+    <label className="field">
+      <span className="lettering soft">Notes</span>
+      <textarea
+        className="input notes"
+        rows={1}
+        value={opening.notes}
+        onChange={(event) =>
+          store
+            .getState()
+            .dispatch(
+              `${opening.mark}: notes`,
+              [{ kind: 'setOpening', id: opening.id, field: 'notes', value: event.target.value }],
+              `notes ${visit}`,
+            )
+        }
+      />
+    </label>
+  );
+}

@@ -1,0 +1,60 @@
+import type { DecisionState } from '../../domain/decide/decision.ts';
+import type { Opening } from '../../domain/model/project.ts';
+import { useApp, useStore } from '../context.ts';
+import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+
+interface Props {
+  readonly opening: Opening;
+  readonly order: readonly Opening[];
+  readonly state: DecisionState;
+  readonly headline: string;
+}
+
+/** Always under the thumb: where the decision stands, the openings before and after, and the last answer taken back. */
+export function ThumbBar({ opening, order, state, headline }: Props) {
+  const index = order.findIndex((one) => one.id === opening.id);
+  return (
+    <div className="thumb-bar walk-bar">
+      <a className="walk-state" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+        <span role="status" className="row">
+          <DecisionStateMark state={state} />
+          {(state === 'settled' || state === 'open') && <span className="walk-headline">{headline}</span>}
+        </span>
+      </a>
+      <nav className="walk-steps" aria-label="Openings">
+        <Step to={order[index - 1]} before />
+        <UndoAnswer openingId={opening.id} />
+        <Step to={order[index + 1]} />
+      </nav>
+    </div>
+  );
+}
+
+function Step({ to, before = false }: { to: Opening | undefined; before?: boolean }) {
+  if (!to) return <span />;
+  return (
+    <a className="button" href={`#/walk/${encodeURIComponent(to.id)}`}>
+      <span>{before ? `← ${to.mark}` : `${to.mark} →`}</span>
+    </a>
+  );
+}
+
+/** Takes back the last thing done at this opening; never something at another door that nobody sees here. */
+function UndoAnswer({ openingId }: { openingId: string }) {
+  const store = useStore();
+  const last = useApp((state) => state.document.past.at(-1)?.command);
+  const here = last?.edits.some(
+    (edit) => edit.kind === 'setBuildingFact' || ('id' in edit && edit.id === openingId),
+  );
+  return (
+    <button
+      type="button"
+      className="button"
+      disabled={!here}
+      aria-label={here && last ? `Undo: ${last.label}` : 'Nothing to undo here'}
+      onClick={() => store.getState().undo()}
+    >
+      Undo
+    </button>
+  );
+}

@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { decisionFor, reportFor } from '../../app/decisions.ts';
+import { nextQuestion } from '../../domain/decide/whatMatters.ts';
+import type { Fact } from '../../domain/model/fact.ts';
+import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { answersGiven } from '../../domain/survey/answers.ts';
+import { placeOf } from '../../domain/survey/place.ts';
+import { surveyWords } from '../../domain/survey/words.ts';
+import { ConfirmAll } from '../opening/ConfirmAll.tsx';
+import { Notes } from '../opening/Notes.tsx';
+import { Question } from '../opening/Question.tsx';
+import { useAnswer } from '../opening/useAnswer.ts';
+import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { NewOpening } from '../schedule/NewOpening.tsx';
+import { AnswersGiven } from './AnswersGiven.tsx';
+import { Contradictions } from './Contradictions.tsx';
+import { ThumbBar } from './ThumbBar.tsx';
+import { WalkDrawing } from './WalkDrawing.tsx';
+
+interface Props {
+  readonly project: Project;
+  readonly opening: Opening;
+  readonly order: readonly Opening[];
+}
+
+export function WalkOpening({ project, opening, order }: Props) {
+  const decision = decisionFor(project, opening);
+  const report = reportFor(project, opening);
+  const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
+  /** An answer that is being corrected; it is asked in place of the next question. */
+  const [again, setAgain] = useState<FactKey | null>(null);
+  const asked = again ?? next;
+  const heading = useFocusOn(asked ?? 'done');
+  const given = answersGiven(opening);
+  const answer = useAnswer(opening);
+  const answerAsked = (key: FactKey) => (fact: Parameters<ReturnType<typeof answer>>[0]) => {
+    const says = answer(key)(fact);
+    if (says === undefined) setAgain(null);
+    return says;
+  };
+  const stored = (key: FactKey) =>
+    (fieldInfo(key).scope === 'building' ? project.building[key] : opening.facts[key]) as
+      | Fact<unknown>
+      | undefined;
+
+  return (
+    <>
+      <div className="sheet-body stack">
+        <div className="row row-baseline">
+          <h1 className="mark mark-large">{opening.mark}</h1>
+          <p className="soft">{placeOf(project, opening)}</p>
+        </div>
+        <Contradictions findings={report.findings} onMend={setAgain} />
+        <section className="section next-question" aria-label="Next question">
+          {asked ? (
+            <Question
+              key={asked}
+              fact={asked}
+              value={stored(asked)}
+              findings={report.findings.filter((finding) => finding.field === asked)}
+              onAnswer={answerAsked(asked)}
+              headingRef={heading}
+            >
+              {again && (
+                <button type="button" className="button self-start" onClick={() => setAgain(null)}>
+                  Leave it as it is
+                </button>
+              )}
+            </Question>
+          ) : (
+            <h2 ref={heading} tabIndex={-1} className="question-asked">
+              {decision.state === 'open' ? surveyWords.nothingMoreOpen : surveyWords.nothingMore}
+            </h2>
+          )}
+        </section>
+        <ConfirmAll opening={opening} />
+        {!asked && <NewOpening goesTo="walk" likeId={opening.id} />}
+        <AnswersGiven answers={given} onChange={setAgain} />
+        <section className="section" aria-label="Decision">
+          <DecisionStateMark state={decision.state} large />
+          <p className="note">{report.state.means}</p>
+          {decision.chosen && (
+            <p className="lead">
+              {report.headline} · {report.release}
+            </p>
+          )}
+          <p>
+            <a className="step-link" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+              Reasons and every fact
+            </a>
+          </p>
+          <p className="note">{report.caution}</p>
+        </section>
+        <Notes opening={opening} />
+        <WalkDrawing decision={decision} />
+        {asked && <NewOpening goesTo="walk" likeId={opening.id} />}
+      </div>
+      <ThumbBar opening={opening} order={order} state={decision.state} headline={report.headline} />
+    </>
+  );
+}
+
+/** Once another question stands there, the cursor and a reader are at it, and it is in sight. */
+function useFocusOn(what: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const before = useRef(what);
+  useEffect(() => {
+    if (before.current === what) return;
+    before.current = what;
+    const element = heading.current;
+    if (!element) return;
+    element.focus({ preventScroll: true });
+    const top = element.getBoundingClientRect().top;
+    if (top < 0 || top > innerHeight / 2) element.scrollIntoView({ block: 'start' });
+  }, [what]);
+  return heading;
+}
