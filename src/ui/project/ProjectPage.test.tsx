@@ -1,0 +1,82 @@
+import { render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, test } from 'vitest';
+import { countingIds, steppingClock } from '../../app/clock.ts';
+import { createPreferences } from '../../app/preferences.ts';
+import { createApp } from '../../app/session.ts';
+import { newProject } from '../../domain/model/newProject.ts';
+import { createDatabase } from '../../storage/database.ts';
+import { AppContext } from '../context.ts';
+import ProjectPage from './ProjectPage.tsx';
+
+function shown() {
+  const app = createApp({
+    database: createDatabase(),
+    clock: steppingClock(),
+    ids: countingIds(),
+    locks: undefined,
+    channel: () => undefined,
+    preferences: createPreferences(undefined),
+  });
+  app.store.getState().replaceProject(newProject('p', 'House'));
+  app.store.getState().setReady(true);
+  render(
+    <AppContext value={app}>
+      <ProjectPage />
+    </AppContext>,
+  );
+  return { app, project: () => app.store.getState().document.project, user: userEvent.setup() };
+}
+
+describe('the project page', () => {
+  test('a refused name keeps what was typed, with its sentence, and follows an undo', async () => {
+    const { app, project, user } = shown();
+    const name = screen.getByLabelText('Name of the project');
+    await user.clear(name);
+    await user.tab();
+    expect(screen.getByRole('alert')).toHaveTextContent('A project needs a name.');
+    expect(name).toHaveValue('');
+    expect(project().name).toBe('House');
+    await user.type(name, 'Library{Enter}');
+    expect(project().name).toBe('Library');
+    app.store.getState().undo();
+    expect(await screen.findByDisplayValue('House')).toBe(name);
+  });
+
+  test('a space that is refused loses nothing of its form', async () => {
+    const { project, user } = shown();
+    await user.click(screen.getByRole('button', { name: 'New space' }));
+    await user.type(screen.getByLabelText('Occupant load'), 'many');
+    await user.click(screen.getByRole('button', { name: 'Add' }));
+    expect(screen.getByRole('alert')).toHaveTextContent('A space needs a name.');
+    await user.type(screen.getByLabelText('Name'), 'Hall');
+    await user.click(screen.getByRole('button', { name: 'Add' }));
+    expect(screen.getByRole('alert')).toHaveTextContent('whole number of people');
+    expect(screen.getByLabelText('Occupant load')).toHaveValue('many');
+    await user.clear(screen.getByLabelText('Occupant load'));
+    await user.click(screen.getByRole('button', { name: 'Add' }));
+    expect(Object.values(project().spaces)).toMatchObject([{ name: 'Hall', occupantLoad: null }]);
+    expect(within(screen.getByRole('row', { name: /Hall/ })).getAllByText('not known')).toHaveLength(2);
+  });
+
+  test('a weight is one step of undo and can be set back with all others', async () => {
+    const { app, project, user } = shown();
+    const cost = screen.getByRole('textbox', { name: 'Cost' });
+    await user.clear(cost);
+    await user.type(cost, '400{Enter}');
+    expect(screen.getByRole('alert')).toHaveTextContent('between 0 and 100');
+    await user.clear(cost);
+    await user.type(cost, '40{Enter}');
+    expect(project().weights.cost).toBe(40);
+    expect(app.store.getState().document.past).toHaveLength(1);
+    await user.click(screen.getByRole('button', { name: 'Back to the usual weights' }));
+    expect(project().weights.cost).toBe(12);
+  });
+
+  test('your name is kept in this browser and not in the project', async () => {
+    const { app, project, user } = shown();
+    await user.type(screen.getByLabelText('Your name'), 'R. Vega{Enter}');
+    expect(app.preferences.get('yourName')).toBe('R. Vega');
+    expect(JSON.stringify(project())).not.toContain('Vega');
+  });
+});
