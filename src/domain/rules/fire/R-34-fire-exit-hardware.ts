@@ -1,5 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, no, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 import { rated, unrated } from './given.ts';
 
@@ -19,6 +20,7 @@ export const R34 = defineRule({
       effect: 'require',
       when: all(yes('fireRated'), any(yes('hasExitDevice'), yes('panicRequired'))),
       items: ['fireExitHardware'],
+      of: { exitDevice: false },
       says: 'The bar on this fire door carries a fire exit hardware label and has no mechanical dogging; one that is there and so labelled may stay.',
     },
     {
@@ -91,5 +93,13 @@ export const R34 = defineRule({
       { clause: 'c' },
     ],
     ['label not looked for', barThere, 'unknown', { clause: 'c' }],
+    ...onEach(
+      ['mechanicalLock/none/free', 'magnet/safe/doorSwitch'],
+      'rated, rim device found',
+      barThere,
+      'yes',
+      'a',
+    ),
+    ['the exit device is clause b', barThere, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
   ),
 });

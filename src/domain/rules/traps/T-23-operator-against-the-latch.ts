@@ -1,6 +1,5 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const T23 = defineRule({
@@ -18,22 +17,6 @@ export const T23 = defineRule({
       when: is('operator', 'lowEnergy', 'fullPower'),
       of: { device: ['exitTrim'] },
       says: 'Electrified trim leaves the latch out and the operator pushes against it: use latch retraction or a strike.',
-    },
-    {
-      key: 'b',
-      effect: 'require',
-      items: ['operatorSequence'],
-      when: is('operator', 'lowEnergy', 'fullPower'),
-      of: {
-        device: [
-          'strikeMortise',
-          'strikeCylindrical',
-          'strikeRim',
-          'latchRetractionMotor',
-          'latchRetractionSolenoid',
-        ],
-      },
-      says: 'The latch is freed first and the operator drives after it.',
     },
     {
       key: 'c',
@@ -64,33 +47,6 @@ export const T23 = defineRule({
       { operator: 'lowEnergy' },
       'no',
       { clause: 'a', on: 'latchRetractionMotor/secure/free' },
-    ],
-    ...onEach(
-      [
-        'strikeMortise/secure/free',
-        'strikeCylindrical/secure/free',
-        'strikeRim/secure/free',
-        'latchRetractionMotor/secure/free',
-        'latchRetractionSolenoid/secure/free',
-      ],
-      'low-energy operator',
-      { operator: 'lowEnergy' },
-      'yes',
-      'b',
-    ),
-    [
-      'full-power operator, strike',
-      { operator: 'fullPower' },
-      'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
-    ],
-    ['no operator, strike', { operator: 'none' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    ['operator not surveyed, strike', {}, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    [
-      'low-energy operator, magnet has no latch',
-      { operator: 'lowEnergy' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
     ],
     ['power assist, trim', { operator: 'powerAssist' }, 'yes', { clause: 'c', on: 'exitTrim/secure/free' }],
     ['low-energy is clause a', { operator: 'lowEnergy' }, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],

@@ -2,7 +2,6 @@ import type { Rule } from '../rule.ts';
 import { T01 } from './T-01-strike-and-thrown-deadbolt.ts';
 import { T02 } from './T-02-fail-safe-strike-on-a-labelled-door.ts';
 import { T03 } from './T-03-fail-mode-is-about-the-outside.ts';
-import { T04 } from './T-04-a-magnet-is-not-a-latch.ts';
 import { T05 } from './T-05-alarm-cuts-magnet-power-directly.ts';
 import { T06 } from './T-06-peak-current-of-a-solenoid.ts';
 import { T07 } from './T-07-conductors-over-the-hinge.ts';
@@ -35,7 +34,6 @@ export const trapsRules: readonly Rule[] = [
   T01,
   T02,
   T03,
-  T04,
   T05,
   T06,
   T07,
