@@ -121,7 +121,11 @@ export function partsOf(decision: Decision): readonly Part[] {
   // Counted already, one magnet for each leaf.
   if (perLeaf > 1) parts.delete('doubleMagnet');
   for (const [item, plainer] of Object.entries(standsInFor)) {
-    if (parts.has(item as ItemId)) parts.delete(plainer);
+    const better = parts.get(item as ItemId);
+    const before = parts.get(plainer);
+    if (!better || !before) continue;
+    parts.set(better.item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
+    parts.delete(plainer);
   }
   return [...parts.values()].sort((a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step]);
 }
