@@ -41,7 +41,7 @@ export function decideFacts(
 
   const ranking = rank(judgement, totals, override);
   const { leader, second } = ranking;
-  const steps = stepsFor(leader, book, slots, relied);
+  const steps = stepsFor(leader, book, slots, relied, judgement.left);
   const state = stateOf(steps, leader, judgement);
   const choice = (candidate: Candidate): Choice => {
     const cell = cellOf(candidate);

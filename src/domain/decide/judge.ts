@@ -3,6 +3,7 @@ import { neverOnRatedDoor } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
 import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
 import { type CandidateSet, emptySet, has, include, setOf } from './candidateSet.ts';
+import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';
 import {
   type FactSet,
@@ -24,6 +25,8 @@ export interface Judgement {
   readonly impossible: CandidateSet;
   readonly fitDoubted: CandidateSet;
   readonly rated: boolean;
+  /** Clauses that the survey leaves room for; the others are silent here. */
+  readonly left: ClauseSet;
 }
 
 const ratedSlot = slotOf('fireRated');
@@ -41,18 +44,22 @@ export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement 
   const doubted = emptySet();
   const sure: ReadyClause[] = [];
   const unsure: ReadyClause[] = [];
-  const { prohibits } = book;
-  for (let index = 0; index < prohibits.length; index++) {
-    const ready = prohibits[index] as ReadyClause;
-    const verdict = ready.test(slots);
-    if (verdict === NO) continue;
-    if (verdict === YES) {
-      include(rejected, ready.speaksOf);
-      sure.push(ready);
-      rely(relied, ready.reads);
-    } else {
-      include(doubted, ready.speaksOf);
-      unsure.push(ready);
+  const left = clausesLeft(book.index, slots);
+  const { clauses, sets } = book;
+  for (let word = 0; word < left.length; word++) {
+    let bits = (left[word] as number) & (sets.prohibits[word] as number);
+    for (; bits !== 0; bits &= bits - 1) {
+      const ready = clauses[lowestClause(word, bits)] as ReadyClause;
+      const verdict = ready.test(slots);
+      if (verdict === NO) continue;
+      if (verdict === YES) {
+        include(rejected, ready.speaksOf);
+        sure.push(ready);
+        rely(relied, ready.reads);
+      } else {
+        include(doubted, ready.speaksOf);
+        unsure.push(ready);
+      }
     }
   }
   const rows = possibleRows(book.rows, slots);
@@ -60,7 +67,8 @@ export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement 
   const { impossible, fitDoubted } = judgeFit(rows, slots);
   include(rejected, impossible);
   include(doubted, fitDoubted);
-  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated: slots[ratedSlot] === true };
+  const rated = slots[ratedSlot] === true;
+  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated, left };
 }
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */

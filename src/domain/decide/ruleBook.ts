@@ -14,6 +14,7 @@ import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import type { Clause, Effect, Rule } from '../rules/rule.ts';
 import { type CandidateSet, has, setMatching, setOf } from './candidateSet.ts';
+import { addClause, type ClauseIndex, type ClauseSet, emptyClauseSet, indexClauses } from './clauseIndex.ts';
 
 /** One clause made ready for a code basis. `yes` and `unknown` are the two steps it can leave in a decision. */
 export interface ReadyClause {
@@ -49,6 +50,14 @@ export interface ReadyRow {
 
 export interface RuleBook {
   readonly basis: CodeBasis;
+  /** All clauses in the order of the rules; a clause set is bits over this list. */
+  readonly clauses: readonly ReadyClause[];
+  readonly index: ClauseIndex;
+  readonly sets: {
+    readonly prohibits: ClauseSet;
+    readonly aboutOpening: ClauseSet;
+    readonly aboutCandidate: readonly ClauseSet[];
+  };
   readonly prohibits: readonly ReadyClause[];
   /** Clauses that speak of the opening, whatever is chosen. */
   readonly aboutOpening: readonly ReadyClause[];
@@ -168,18 +177,33 @@ function readyRow(row: FitRow, basis: CodeBasis): ReadyRow {
 }
 
 export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook {
-  const ready = rules.flatMap((rule) => rule.clauses.map((clause) => readyClause(rule, clause, basis)));
+  const clauses = rules.flatMap((rule) => rule.clauses.map((clause) => readyClause(rule, clause, basis)));
+  const setOfClauses = (test: (ready: ReadyClause) => boolean) => {
+    const set = emptyClauseSet(clauses.length);
+    clauses.forEach((ready, index) => test(ready) && addClause(set, index));
+    return set;
+  };
+  const prohibits = ({ clause }: ReadyClause) => clause.effect === 'prohibit';
+  const speaksOfOpening = (ready: ReadyClause) => !prohibits(ready) && ready.clause.of === undefined;
+  const speaksOf = (ready: ReadyClause, index: number) =>
+    !prohibits(ready) && ready.clause.of !== undefined && has(ready.speaksOf, index);
   return {
     basis,
-    prohibits: ready.filter((one) => one.clause.effect === 'prohibit'),
-    aboutOpening: ready.filter((one) => one.clause.effect !== 'prohibit' && one.clause.of === undefined),
-    aboutCandidate: candidates.map(({ index }) =>
-      ready.filter(
-        (one) => one.clause.effect !== 'prohibit' && one.clause.of !== undefined && has(one.speaksOf, index),
-      ),
+    clauses,
+    index: indexClauses(
+      clauses.map(({ clause }) => clause.when),
+      basis,
     ),
+    sets: {
+      prohibits: setOfClauses(prohibits),
+      aboutOpening: setOfClauses(speaksOfOpening),
+      aboutCandidate: candidates.map(({ index }) => setOfClauses((ready) => speaksOf(ready, index))),
+    },
+    prohibits: clauses.filter(prohibits),
+    aboutOpening: clauses.filter(speaksOfOpening),
+    aboutCandidate: candidates.map(({ index }) => clauses.filter((ready) => speaksOf(ready, index))),
     rows: fitRows.map((row) => readyRow(row, basis)),
-    clauseCount: ready.length,
+    clauseCount: clauses.length,
   };
 }
 

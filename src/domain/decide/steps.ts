@@ -1,6 +1,7 @@
 import type { Candidate } from '../devices/candidates.ts';
 import type { Slots } from '../logic/compile.ts';
 import { NO, UNKNOWN } from '../logic/verdict.ts';
+import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
 import { rely } from './judge.ts';
 import type { FactSet, ReadyClause, RuleBook, Step } from './ruleBook.ts';
 
@@ -23,6 +24,7 @@ export function stepsFor(
   book: RuleBook,
   slots: Slots,
   relied: FactSet,
+  left: ClauseSet = clausesLeft(book.index, slots),
 ): SortedSteps {
   const sorted: SortedSteps = {
     requires: [],
@@ -34,23 +36,35 @@ export function stepsFor(
     refers: [],
     depends: [],
   };
-  hear(book.aboutOpening, slots, relied, sorted);
-  if (leader) hear(book.aboutCandidate[leader.index] ?? [], slots, relied, sorted);
+  const { aboutOpening, aboutCandidate } = book.sets;
+  hear(book, aboutOpening, left, slots, relied, sorted);
+  const aboutLeader = leader && aboutCandidate[leader.index];
+  if (aboutLeader) hear(book, aboutLeader, left, slots, relied, sorted);
   return sorted;
 }
 
-function hear(clauses: readonly ReadyClause[], slots: Slots, relied: FactSet, sorted: SortedSteps): void {
-  for (let index = 0; index < clauses.length; index++) {
-    const ready = clauses[index] as ReadyClause;
-    const verdict = ready.test(slots);
-    if (verdict === NO) continue;
-    if (verdict === UNKNOWN) {
-      // Nobody is told of a contradiction that may turn out to be none.
-      if (ready.clause.effect !== 'finding') sorted.depends.push(ready.unknown);
-      continue;
+function hear(
+  { clauses }: RuleBook,
+  wanted: ClauseSet,
+  left: ClauseSet,
+  slots: Slots,
+  relied: FactSet,
+  sorted: SortedSteps,
+): void {
+  for (let word = 0; word < left.length; word++) {
+    let bits = (left[word] as number) & (wanted[word] as number);
+    for (; bits !== 0; bits &= bits - 1) {
+      const ready = clauses[lowestClause(word, bits)] as ReadyClause;
+      const verdict = ready.test(slots);
+      if (verdict === NO) continue;
+      if (verdict === UNKNOWN) {
+        // Nobody is told of a contradiction that may turn out to be none.
+        if (ready.clause.effect !== 'finding') sorted.depends.push(ready.unknown);
+        continue;
+      }
+      rely(relied, ready.reads);
+      listFor(ready, sorted).push(ready.yes);
     }
-    rely(relied, ready.reads);
-    listFor(ready, sorted).push(ready.yes);
   }
 }
 
