@@ -61,6 +61,9 @@ function arrangeFrom(
   const noHandle = latch !== undefined && nothingToTurn.has(latch);
   const reader = fact('readerSides');
   const { wired } = device;
+  // Push and pull only, or a passage set: whatever hangs on the leaf today, nothing locks it from outside.
+  const bare = failMode === 'none' && !device.keepsLatch;
+  const nothingLocks = bare || noHandle || has('passageFunction');
   const alarmKnown = either(fact('fireAlarm'), fact('detectionThroughout'));
   const fireAlarm: Known = has('doorDetector') ? 'yes' : alarmKnown;
   const byAlarmAlone = release === 'alarmOnly' && fireAlarm !== 'no';
@@ -97,7 +100,7 @@ function arrangeFrom(
     delayS:
       has('signDelayed30') || (fact('wishDelay30s') === true && fact('delay30sApproved') === true) ? 30 : 15,
     staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease'),
-    outside: outsideOf(fact('lockFunction'), noHandle || has('passageFunction')),
+    outside: outsideOf(fact('lockFunction'), nothingLocks),
     fireAlarm,
     sprinklers: asKnown(fact('sprinklered')),
   };
@@ -122,7 +125,7 @@ function arrangeFrom(
       around.toLevel === 'critical',
     operatorDrives: operator === 'lowEnergy' || operator === 'fullPower',
     powerSource: fact('lockPowerSource'),
-    lockFunctionKnown: fact('lockFunction') !== undefined || noHandle || has('passageFunction'),
+    lockFunctionKnown: fact('lockFunction') !== undefined || nothingLocks,
   };
   return { arrangement, setting };
 }
@@ -132,6 +135,8 @@ function latchOf(
   otherLatch: boolean,
   latch: string | undefined,
 ): Arrangement['latch'] {
+  // Nothing electric and no latch of its own: push and pull.
+  if (failMode === 'none' && !device.keepsLatch) return otherLatch ? 'always' : 'never';
   switch (device.family) {
     case 'strike':
       return 'whileLocked';
@@ -149,6 +154,8 @@ function latchOf(
       return failMode === 'none' && latch !== undefined && !positiveLatches.has(latch) && !otherLatch
         ? 'never'
         : 'always';
+    case 'none':
+      return 'never';
     case 'magnet':
     case 'bolt':
       break;

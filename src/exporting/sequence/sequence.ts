@@ -1,0 +1,193 @@
+import { device } from '../../domain/devices/devices.ts';
+import { releases } from '../../domain/devices/candidates.ts';
+import type { Arrangement, Setting } from '../../domain/simulate/arrangement.ts';
+import type { ConditionId } from '../../domain/simulate/conditions.ts';
+import type { Outcomes } from '../../domain/simulate/outcome.ts';
+import { hoursInWords, thingInWords } from '../../domain/simulate/sentences.ts';
+import type { Simulated } from '../../domain/simulate/simulate.ts';
+
+export interface SequenceLine {
+  readonly event: string;
+  readonly says: string;
+}
+/** The sequence of operation of one arrangement: what happens at each event, as it is written on paper. */
+export interface Sequence {
+  readonly title: string;
+  readonly lines: readonly SequenceLine[];
+}
+
+interface Given {
+  readonly arrangement: Arrangement;
+  readonly setting: Setting;
+  readonly outcomes: Outcomes;
+  readonly thing: string;
+  readonly wired: boolean;
+}
+type Write = (given: Given) => string | undefined;
+
+/** Event by event; one that has nothing to say at this opening is left out. */
+const events: readonly (readonly [event: string, write: Write])[] = [
+  ['Normal, secured', normal],
+  ['Scheduled unlocking', scheduled],
+  ['Valid credential outside', ({ outcomes }) => applying(outcomes, 'validCredential')],
+  [
+    'Refused credential outside',
+    ({ outcomes }) =>
+      outcomes.refusedCredential.applies ? 'Nothing moves. The attempt is recorded.' : undefined,
+  ],
+  ['Leaving', leaving],
+  ['Exit sensor and button', sensorAndButton],
+  ['Mains lost', mains],
+  ['All power lost', ({ outcomes }) => outcomes.batterySpent.says],
+  ['Fire alarm', alarm],
+  ['Sprinkler flow', ({ outcomes }) => applying(outcomes, 'sprinklerFlow')],
+  ['Released from another place', ({ outcomes }) => applying(outcomes, 'releaseCommand')],
+  ['Forced open', ({ outcomes }) => outcomes.doorForced.says],
+  ['Held open', ({ outcomes }) => outcomes.doorHeld.says],
+  ['Automatic operator', operator],
+  ['Controller or network lost', controller],
+  ['Key', key],
+  ['Maintenance and lockdown', lockdown],
+];
+
+export function sequenceOf({ arrangement, setting, outcomes }: Simulated): Sequence {
+  const kind = device(arrangement.device);
+  const given: Given = {
+    arrangement,
+    setting,
+    outcomes,
+    thing: thingInWords(arrangement.device),
+    wired: arrangement.failMode === 'safe' || arrangement.failMode === 'secure',
+  };
+  const mode =
+    arrangement.failMode === 'safe'
+      ? ', fail safe'
+      : arrangement.failMode === 'secure'
+        ? ', fail secure'
+        : '';
+  return {
+    title: `${kind.name}${mode} · ${releases[arrangement.release]}`,
+    lines: events.flatMap(([event, write]) => {
+      const says = write(given);
+      return says === undefined ? [] : [{ event, says }];
+    }),
+  };
+}
+
+function applying(outcomes: Outcomes, id: ConditionId): string | undefined {
+  return outcomes[id].applies ? outcomes[id].says : undefined;
+}
+
+function normal({ outcomes: { lockedHours }, thing }: Given): string {
+  const side =
+    lockedHours.entry === 'locked' ? `The ${thing} locks the outside.` : 'Nothing locks the outside.';
+  const latch = lockedHours.latched === 'yes' ? 'The leaf is latched.' : 'No latch holds the leaf.';
+  const coil =
+    lockedHours.coil === 'none'
+      ? 'No lock power is needed.'
+      : lockedHours.coil === 'yes'
+        ? 'The coil is energised.'
+        : 'The coil has no current.';
+  return `${side} ${latch} ${coil}`;
+}
+
+function scheduled({ outcomes, arrangement }: Given): string | undefined {
+  if (!outcomes.unlockedHours.applies) return undefined;
+  return arrangement.release === 'keyInside'
+    ? 'Somebody unlocks it by key before people come in, and it stays so while they are in.'
+    : `${outcomes.unlockedHours.says} Whether the first person in has to start it is set in the controller.`;
+}
+
+function leaving({ outcomes, arrangement }: Given): string {
+  const shunt =
+    arrangement.exitSignal && arrangement.reportsPosition ? ' The exit signal shunts the forced alarm.' : '';
+  return `${outcomes.personLeaving.says}${shunt}`;
+}
+
+function sensorAndButton({ arrangement }: Given): string | undefined {
+  if (arrangement.button === 'none' && arrangement.sensor === 'none') return undefined;
+  const sensor =
+    arrangement.sensor === 'failsOpen'
+      ? 'The sensor unlocks for whoever comes near, and also when it loses power or signal.'
+      : arrangement.sensor === 'plain'
+        ? 'The sensor unlocks for whoever comes near.'
+        : '';
+  const button =
+    arrangement.button === 'direct'
+      ? 'The button breaks lock power by its own contact for at least 30 s, whatever the controller does.'
+      : arrangement.button === 'asksController'
+        ? 'The button asks the controller and does nothing without it.'
+        : '';
+  return [sensor, button].filter(Boolean).join(' ');
+}
+
+function mains({ outcomes, arrangement, wired }: Given): string {
+  if (!wired) return outcomes.mainsLost.says;
+  const hours =
+    arrangement.battery === 'no'
+      ? ''
+      : arrangement.batteryHours === null
+        ? ' Hours of the battery: to be stated.'
+        : ` The battery carries it for ${hoursInWords(arrangement.batteryHours)}.`;
+  return `${outcomes.mainsLost.says}${hours}`;
+}
+
+function alarm({ outcomes: { fireAlarm, lockedHours }, arrangement, setting }: Given): string | undefined {
+  if (!fireAlarm.applies) return undefined;
+  if (!arrangement.alarmCuts) {
+    return `Not connected; nothing changes. ${lockedHours.exit === 'free' ? 'Leaving stays free.' : fireAlarm.says}`;
+  }
+  const latch = setting.rated
+    ? fireAlarm.latched === 'yes'
+      ? ' The leaf closes and latches.'
+      : ' The leaf does not latch.'
+    : '';
+  return `${fireAlarm.says}${latch} It stays so until the alarm is reset by hand.`;
+}
+
+function operator({ setting, arrangement }: Given): string | undefined {
+  if (!setting.operatorDrives) return undefined;
+  const order =
+    arrangement.latch === 'always'
+      ? 'Nothing draws the latch for the operator: it may drive only while the leaf is unlatched by hand.'
+      : 'First the lock releases, then its monitor reports, then the operator drives.';
+  return `${order} While the outside is locked the outside button does nothing.${
+    setting.rated ? ' On fire alarm the operator is off and the leaf closes.' : ''
+  }`;
+}
+
+function controller({ outcomes, wired }: Given): string {
+  if (!wired) return 'The lock works by itself; no controller is needed at the moment of use.';
+  return `Without its network the controller goes by what it holds in memory. Dead in the locked state: ${lower(
+    outcomes.relayStuckLocked.says,
+  )} Dead in the released state: ${lower(outcomes.relayStuckReleased.says)}`;
+}
+
+function key({ arrangement }: Given): string | undefined {
+  if (nothingToLock(arrangement)) return undefined;
+  if (device(arrangement.device).family === 'magnet' || arrangement.device === 'delayedMagnet') {
+    return 'No cylinder overrides it; the key switch or the supply releases it.';
+  }
+  return arrangement.reportsPosition
+    ? 'The key works the cylinder outside; the contact reports it as forced unless the alarm is bypassed.'
+    : 'The key works the cylinder outside; nothing reports it.';
+}
+
+function lockdown({ outcomes, wired, arrangement }: Given): string {
+  if (nothingToLock(arrangement)) return 'Nothing here can be locked down.';
+  const change = wired
+    ? 'Lockdown takes schedule and credentials away.'
+    : 'Lockdown is set at the lock or by key.';
+  return outcomes.lockedHours.exit === 'free'
+    ? `${change} Leaving stays free.`
+    : `${change} Leaving stays as in locked hours.`;
+}
+
+/** Push and pull only. */
+function nothingToLock({ device: id, failMode }: Arrangement): boolean {
+  return failMode === 'none' && !device(id).keepsLatch;
+}
+
+function lower(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

@@ -1,0 +1,80 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { openingsInOrder, type Project } from '../../domain/model/project.ts';
+import { hardwareSets, type SetNumbers } from '../../domain/schedules/sets.ts';
+import { type Simulated, simulateOpening } from '../../domain/simulate/simulate.ts';
+import { acceptanceTestOf, type TestLine } from './acceptance.ts';
+import { type Sequence, sequenceOf } from './sequence.ts';
+
+/** One sequence for all openings that behave alike, under the number of their hardware set. */
+export interface SequenceSheet extends Sequence {
+  readonly setId: string;
+  readonly marks: readonly string[];
+  /** Openings whose decision is not settled: the sheet must say that it may still change. */
+  readonly provisional: readonly string[];
+}
+
+/** One test sheet for one opening. */
+export interface TestSheet {
+  readonly mark: string;
+  readonly setId: string;
+  readonly title: string;
+  readonly provisional: boolean;
+  readonly lines: readonly TestLine[];
+}
+
+/**
+ * Sequences by hardware set. Openings of one set may still differ in what happens (set hours, fire alarm, battery),
+ * so a set gets as many sheets as it behaves in ways.
+ */
+export function sequenceSheets(
+  project: Project,
+  decisions: ReadonlyMap<string, Decision>,
+  numbers?: SetNumbers,
+): readonly SequenceSheet[] {
+  const groups = new Map<string, { simulated: Simulated; setId: string; marks: string[]; open: string[] }>();
+  for (const { mark, setId, simulated } of running(project, decisions, numbers)) {
+    const key = JSON.stringify([
+      setId,
+      simulated.arrangement,
+      simulated.setting.operatorDrives,
+      simulated.setting.rated,
+    ]);
+    const group = groups.get(key) ?? { simulated, setId, marks: [], open: [] };
+    groups.set(key, group);
+    group.marks.push(mark);
+    if (simulated.provisional) group.open.push(mark);
+  }
+  return [...groups.values()].map(({ simulated, setId, marks, open }) => ({
+    ...sequenceOf(simulated),
+    setId,
+    marks,
+    provisional: open,
+  }));
+}
+
+export function testSheets(
+  project: Project,
+  decisions: ReadonlyMap<string, Decision>,
+  numbers?: SetNumbers,
+): readonly TestSheet[] {
+  return running(project, decisions, numbers).map(({ mark, setId, simulated }) => ({
+    mark,
+    setId,
+    title: sequenceOf(simulated).title,
+    provisional: simulated.provisional,
+    lines: acceptanceTestOf(simulated),
+  }));
+}
+
+function running(project: Project, decisions: ReadonlyMap<string, Decision>, numbers?: SetNumbers) {
+  const setOf = new Map(
+    hardwareSets(project, decisions, numbers).flatMap((set) =>
+      set.openings.map((opening) => [opening.id, set.id] as const),
+    ),
+  );
+  return openingsInOrder(project).flatMap((opening) => {
+    const decision = decisions.get(opening.id);
+    const simulated = decision && simulateOpening(project, opening, decision);
+    return simulated ? [{ mark: opening.mark, setId: setOf.get(opening.id) ?? '', simulated }] : [];
+  });
+}

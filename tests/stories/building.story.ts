@@ -1,0 +1,35 @@
+import { expect, test } from 'playwright/test';
+
+test('a reviewer finds the room that opens when the mains fail, and how to close it', async ({ page }) => {
+  await page.goto('#/building');
+  await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
+  await page.getByRole('radio', { name: /^Battery spent/ }).check();
+  const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
+  await expect(finding).toContainText('batteries are spent');
+  await finding.getByText('What would close it').click();
+  await expect(finding.getByText(/^106: /)).toContainText('stays locked here');
+  await finding.getByRole('link', { name: '106' }).click();
+  await expect(page).toHaveURL(/#\/opening\/opening-106/);
+});
+
+test('the drawing comes floor by floor, and every opening in it is a link', async ({ page }) => {
+  await page.goto('#/building');
+  const floor = page.getByRole('region', { name: 'Drawing of Ground floor' });
+  await expect(floor.getByRole('link', { name: /^106, Main lobby and Records room/ })).toBeVisible({
+    timeout: 20_000,
+  });
+});
+
+test('whoever cannot see the drawing reads the same in a table', async ({ page }) => {
+  await page.goto('#/building');
+  await page.getByText(/^Ground floor as tables/).click();
+  await expect(page.getByRole('row', { name: /^106 Main lobby Records room.* Locked Free/ })).toBeVisible();
+});
+
+test('nothing hangs over the edge of a narrow phone', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await page.goto('#/building');
+  await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(over).toBeLessThanOrEqual(0);
+});
