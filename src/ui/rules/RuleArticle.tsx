@@ -95,10 +95,11 @@ function FiredHere({ fired }: { fired: readonly FiredAt[] }) {
         ))}
       </ul>
       {fired.length > shown.length && (
-        <div className="row screen-only">
+        <div className="row">
           <button type="button" className="button button-small" onClick={() => setAll(true)}>
             Show all {fired.length}
           </button>
+          <span className="print-only">and {fired.length - shown.length} more</span>
         </div>
       )}
     </div>
