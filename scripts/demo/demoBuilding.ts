@@ -14,6 +14,9 @@ export const demoBuilding: BuildingRows = {
   name: 'Demo building',
   notes: 'Invented. Some openings are wrong on purpose; their notes or space names say so.',
   building: {
+    occupancyGroup: 'B',
+    powerAtDoor: true,
+    cablePath: true,
     sprinklered: true,
     detectionThroughout: true,
     fireAlarm: true,

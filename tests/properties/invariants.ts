@@ -110,7 +110,7 @@ export const invariants: Readonly<Record<string, Invariant>> = {
       facts.panicPresent === true || facts.latch === 'rimExit' || facts.latch === 'verticalRods';
     if (device.exitDevice || barOnLeaf) return undefined;
     // A leaf that is only pushed and pulled latches nothing; a magnet there is a lock and needs the bar.
-    if (device.family === 'mechanical' && facts.latch === 'pushPull' && release === 'free') return undefined;
+    if (device.family === 'none' && facts.latch === 'pushPull' && release === 'free') return undefined;
     const added = partsOf(decision).some((part) =>
       ['panicHardware', 'fireExitHardware', 'doorSwitchHardware'].includes(part.item),
     );

@@ -34,6 +34,7 @@ const deviceItem: Record<DeviceId, ItemId> = {
   batteryLock: 'batteryLock',
   mechanicalLock: 'mechanicalLock',
   detentionLock: 'mechanicalLock',
+  noLock: 'pushPull',
 };
 
 /** An item that says more takes the place of the plainer one. */
@@ -96,7 +97,7 @@ export function partsOf(decision: Decision): readonly Part[] {
     }
     if (barOnLeaf && !bringsBar.includes(candidate.deviceId)) put('panicHardware', leaves);
   }
-  if (device.family !== 'magnet' && device.family !== 'bolt') put('keyCylinder');
+  if (!['magnet', 'bolt', 'none'].includes(device.family)) put('keyCylinder');
   if (cell?.transfer) put('powerTransfer', perLeaf);
   for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) put(item);
 

@@ -71,6 +71,8 @@ function releasesOf(id: DeviceId, mode: FailMode): readonly Release[] {
       return ['free', 'clinical'];
     case 'mechanical':
       return ['free', 'keyInside', 'clinical'];
+    case 'none':
+      return ['free'];
     case 'detention':
       return ['attended'];
   }

@@ -11,7 +11,8 @@ export type DeviceFamily =
   | 'delayed'
   | 'battery'
   | 'mechanical'
-  | 'detention';
+  | 'detention'
+  | 'none';
 export type FailMode = 'safe' | 'secure' | 'asIs' | 'none';
 
 export interface Device {
@@ -402,6 +403,24 @@ export const devices = {
     holdsWith: 'nothing',
     strengthLbf: 1000,
     labourH: 0.75,
+    costRank: 1,
+    cyclesK: 1000,
+    discreet: 10,
+  },
+  noLock: {
+    name: 'No lock, push and pull only',
+    family: 'none',
+    failModes: ['none'],
+    wired: false,
+    keepsLatch: false,
+    freeEgress: true,
+    exitDevice: false,
+    transfer: false,
+    steadyA24: 0,
+    inrushA24: 0,
+    holdsWith: 'nothing',
+    strengthLbf: 0,
+    labourH: 0,
     costRank: 1,
     cyclesK: 1000,
     discreet: 10,

@@ -125,6 +125,12 @@ export const items = {
     step: 'secure',
     standard: 'A156.2 or A156.13',
   },
+  pushPull: {
+    name: 'Push plate and pull handle',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'A156.6',
+  },
   keyLockMainDoor: { name: 'Key-operated lock, readily seen as locked', trade: 'locksmith', step: 'secure' },
   panicHardware: { name: 'Panic hardware', trade: 'locksmith', step: 'secure', standard: 'UL 305, A156.3' },
   fireExitHardware: {

@@ -58,6 +58,7 @@ const columnOf: Record<DeviceId, Column | 'mechanicalLock' | 'detentionLock'> = 
   gateLock: 'gateLock',
   batteryLock: 'batteryLock',
   mechanicalLock: 'mechanicalLock',
+  noLock: 'mechanicalLock',
   detentionLock: 'detentionLock',
 };
 
@@ -243,9 +244,15 @@ export const fitRows: readonly FitRow[] = [
     'no, no, no, ok x2, mod1, ask, no, no, ok +T, ok +T, no, ok +T, ok x2, no, no, no, no',
   ),
   row(
+    41,
+    'Swinging gate with a gate lock',
+    all(is('doorType', 'gateSwing'), is('latch', 'gateLock')),
+    'no, no, no, mod17 mod18, no, mod2 mod18, no, no, no, no, mod18, mod18 +T, mod17 mod18, no, no, no, ok',
+  ),
+  row(
     23,
     'Swinging gate on posts',
-    is('doorType', 'gateSwing'),
+    all(is('doorType', 'gateSwing'), not(is('latch', 'gateLock'))),
     'no, no, mod18, mod17 mod18, no, mod2 mod18, no, no, mod18 +T, mod18 +T, mod18, mod18 +T, mod17 mod18, no, no, no, ok',
   ),
   row(

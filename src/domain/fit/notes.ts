@@ -70,7 +70,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     trade: 'locksmith',
     hours: 0.5,
   },
-  12: { says: 'Only with a battery trim made for that deadlatch.', trade: 'locksmith', hours: 0.5 },
+  12: { says: 'Only with a battery trim made for that deadlatch.', trade: 'locksmith', hours: 1.5 },
   13: {
     says: 'Glass armature bracket or rail; check the glass thickness.',
     trade: 'security',
@@ -78,9 +78,9 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     items: ['glassBracket'],
   },
   14: { says: 'Pocket in the header or the floor.', trade: 'locksmith', hours: 2 },
-  15: { says: 'Clamp-on battery lock for glass with its own strike box.', trade: 'locksmith', hours: 0.5 },
+  15: { says: 'Clamp-on battery lock for glass with its own strike box.', trade: 'locksmith', hours: 1.5 },
   16: { says: 'Strike at the header for the rail device’s top latch.', trade: 'locksmith', hours: 1 },
-  17: { says: 'Use a magnet made for sliding leaves or gates.', trade: 'security', hours: 0.5 },
+  17: { says: 'Use a magnet made for sliding leaves or gates.', trade: 'security', hours: 1.5 },
   18: {
     says: 'Weather-rated device, weather-proof box and cable entry, stiff posts, gate held to a small gap by its closer.',
     trade: 'security',

@@ -11,6 +11,7 @@ const familyWords: Record<DeviceFamily, string> = {
   delayed: 'delayed-egress devices',
   battery: 'battery-powered locks',
   mechanical: 'mechanical locks',
+  none: 'no lock at all',
   detention: 'detention locks',
 };
 const failModeWords: Record<FailMode, string> = {

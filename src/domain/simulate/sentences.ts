@@ -27,6 +27,7 @@ const things: Readonly<Record<DeviceId, string>> = {
   gateLock: 'gate lock',
   batteryLock: 'battery lockset',
   mechanicalLock: 'lockset',
+  noLock: 'push and pull',
   detentionLock: 'detention lock',
 };
 export function thingInWords(id: DeviceId): string {

@@ -98,6 +98,8 @@ const strokes: Record<DeviceId, readonly SymbolStroke[]> = {
     line(ring(8.5, 16, 2.25)),
     line('M8.5 18.25V20'),
   ],
+  // A push plate and a pull, and nothing that reaches the frame.
+  noLock: [line('M4 2H13V22H4Z'), line('M7 7H10V12H7Z'), line('M18 6V18M15 6H18M15 18H18')],
   detentionLock: [
     heavy('M3 1V23M8 1V23M21.5 1V23'),
     line('M8 6H18V18H8Z'),
@@ -166,6 +168,7 @@ const meanings: Record<DeviceId, string> = {
   batteryLock: 'Lever plate with a battery',
   mechanicalLock: 'Lever and cylinder, nothing inked: no power',
   detentionLock: 'Bars and a lock keyed by staff',
+  noLock: 'Push plate and pull: nothing locks it',
 };
 
 export const deviceSymbols = Object.fromEntries(

@@ -26,6 +26,7 @@ const deviceSays: Record<DeviceId, string> = {
   batteryLock: 'A lock with reader and battery in the leaf and no wire.',
   mechanicalLock: 'A lock worked by key and lever only.',
   detentionLock: 'A lock of a place of detention, worked by its staff.',
+  noLock: 'The leaf is pushed and pulled and nothing locks or latches it.',
 };
 
 const releaseSays: Record<Release, string> = {

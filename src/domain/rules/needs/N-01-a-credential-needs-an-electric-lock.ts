@@ -14,13 +14,14 @@ export const N01 = defineRule({
     {
       effect: 'prohibit',
       when: yes('wantsReader'),
-      of: { family: ['mechanical', 'detention'] },
+      of: { family: ['mechanical', 'detention', 'none'] },
       says: 'A credential is to be read here, and this lock cannot be released by one.',
     },
   ],
   cases: cases(
     ['reader on the secure side', { readerSides: 'secure' }, 'yes', { on: 'mechanicalLock/none/free' }],
     ['readers on both sides', { readerSides: 'both' }, 'yes', { on: 'mechanicalLock/none/free' }],
+    ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { on: 'noLock/none/free' }],
     ['no reader wanted', { readerSides: 'none' }, 'no', { on: 'mechanicalLock/none/free' }],
     [
       'an electric strike answers to a reader',

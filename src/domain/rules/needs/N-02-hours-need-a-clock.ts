@@ -14,12 +14,13 @@ export const N02 = defineRule({
     {
       effect: 'prohibit',
       when: yes('wishScheduledUnlock'),
-      of: { family: ['mechanical'] },
-      says: 'It is to stand unlocked at set hours, and nothing but a hand can unlock this lock.',
+      of: { family: ['mechanical', 'none'] },
+      says: 'It is to stand unlocked at set hours, and nothing but a hand can lock and unlock it.',
     },
   ],
   cases: cases(
     ['scheduled unlock wished', { wishScheduledUnlock: true }, 'yes', { on: 'mechanicalLock/none/free' }],
+    ['no lock cannot lock again', { wishScheduledUnlock: true }, 'yes', { on: 'noLock/none/free' }],
     ['no schedule', { wishScheduledUnlock: false }, 'no', { on: 'mechanicalLock/none/free' }],
     [
       'latch retraction follows a clock',

@@ -14,7 +14,17 @@ export const N05 = defineRule({
     {
       effect: 'prohibit',
       when: yes('wishGlassBareLook'),
-      of: { device: ['magnet', 'delayedMagnet', 'strikeRim', 'batteryLock'] },
+      of: {
+        device: [
+          'magnet',
+          'delayedMagnet',
+          'strikeRim',
+          'batteryLock',
+          'glassRailExit',
+          'exitTrim',
+          'delayedExitDevice',
+        ],
+      },
       says: 'Nothing may show on the leaf, and this device stands in plain sight.',
     },
   ],
@@ -23,6 +33,9 @@ export const N05 = defineRule({
     ['delayed magnet shows too', { wishGlassBareLook: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
     ['rim strike shows', { wishGlassBareLook: true }, 'yes', { on: 'strikeRim/secure/free' }],
     ['battery lock shows', { wishGlassBareLook: true }, 'yes', { on: 'batteryLock/asIs/free' }],
+    ['a bar in the rail shows', { wishGlassBareLook: true }, 'yes', { on: 'glassRailExit/secure/free' }],
+    ['trim of a bar shows', { wishGlassBareLook: true }, 'yes', { on: 'exitTrim/secure/free' }],
+    ['a delayed bar shows', { wishGlassBareLook: true }, 'yes', { on: 'delayedExitDevice/safe/delayed' }],
     [
       'a shear magnet hides in the header',
       { wishGlassBareLook: true },

@@ -1,0 +1,88 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+export const N08 = defineRule({
+  id: 'N-08',
+  title: 'No lock is an answer where nothing latches and nothing must',
+  family: 'needs',
+  book: 'project',
+  cites: [text('project', '', 'Owner’s wish')],
+  confidence: 'project',
+  why: 'A leaf that is pushed and pulled may stay so; a leaf that has or needs a latch is a lock already.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'prohibit',
+      when: not(is('latch', 'pushPull', 'roller')),
+      of: { family: ['none'] },
+      says: 'The leaf carries a latch or lock, so it is not a push-and-pull opening.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: any(
+        yes('fireRated'),
+        is('roomUse', 'patientRoom'),
+        all(isKnown('suiteDoor'), is('suiteDoor', 'perimeter')),
+      ),
+      of: { family: ['none'] },
+      says: 'This door must latch by itself, and push and pull alone does not.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: not(is('securityNeed', 'low')),
+      of: { family: ['none'] },
+      says: 'Nothing locks this opening at any hour, and the security need is {securityNeed}.',
+    },
+  ],
+  cases: cases(
+    ['bored latch', { latch: 'bored' }, 'yes', { clause: 'a', on: 'noLock/none/free' }],
+    ['push and pull', { latch: 'pushPull' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
+    ['roller latch', { latch: 'roller' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
+    ['latch not known', {}, 'unknown', { clause: 'a', on: 'noLock/none/free' }],
+    [
+      'a mechanical lock is a lock',
+      { latch: 'bored' },
+      'no',
+      { clause: 'a', on: 'mechanicalLock/none/free' },
+    ],
+    ['fire door', { fireRatingMin: 90 }, 'yes', { clause: 'b', on: 'noLock/none/free' }],
+    [
+      'patient room',
+      { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'patientRoom' },
+      'yes',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+    [
+      'suite entrance',
+      { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'perimeter' },
+      'yes',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+    [
+      'inside a suite',
+      { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'inside' },
+      'no',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+    [
+      'suite not asked, unrated office',
+      { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office' },
+      'no',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+    ['rating not known', { roomUse: 'office' }, 'unknown', { clause: 'b', on: 'noLock/none/free' }],
+    [
+      'a mechanical lock latches',
+      { fireRatingMin: 90 },
+      'no',
+      { clause: 'b', on: 'mechanicalLock/none/free' },
+    ],
+    ['medium need', { securityNeed: 'medium' }, 'yes', { clause: 'c', on: 'noLock/none/free' }],
+    ['low need', { securityNeed: 'low' }, 'no', { clause: 'c', on: 'noLock/none/free' }],
+    ['need not known', {}, 'unknown', { clause: 'c', on: 'noLock/none/free' }],
+    ['a lock is not meant', { securityNeed: 'high' }, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],
+  ),
+});
