@@ -5,5 +5,5 @@ export function placeOf(project: Pick<Project, 'floors' | 'spaces'>, opening: Op
   const space = (id: string | null) => (id === null ? undefined : project.spaces[id]?.name);
   const floor = opening.floorId === null ? undefined : project.floors[opening.floorId]?.name;
   const ways = [space(opening.fromSpaceId), space(opening.toSpaceId)].filter(Boolean).join(' → ');
-  return [floor, ways].filter(Boolean).join(' · ') || 'Place and notes: not stated';
+  return [floor, ways].filter(Boolean).join(' · ') || 'No place stated';
 }

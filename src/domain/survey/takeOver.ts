@@ -28,7 +28,8 @@ export function factsLike(like: Pick<Opening, 'mark' | 'facts'>): Facts {
 }
 
 export interface TakeOver {
-  readonly groups: ReadonlySet<FieldGroup>;
+  readonly groups?: ReadonlySet<FieldGroup>;
+  readonly facts?: ReadonlySet<FactKey>;
   /** Also facts that are already known here. */
   readonly replace: boolean;
 }
@@ -40,7 +41,7 @@ export function takenOver(
   what: TakeOver,
 ): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
   return openingFactKeys.flatMap((key) => {
-    if (!what.groups.has(fieldInfo(key).group)) return [];
+    if (!(what.groups?.has(fieldInfo(key).group) ?? what.facts?.has(key))) return [];
     const here = to.facts[key] as Fact<Value> | undefined;
     if (here?.is === 'known' && !what.replace) return [];
     const there = from.facts[key] as Fact<Value> | undefined;

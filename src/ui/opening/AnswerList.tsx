@@ -32,18 +32,21 @@ export function AnswerList({ groups, stored, onAnswer, cannotTell }: Props) {
   return (
     <>
       {long && (
-        <input
-          className="input"
-          type="search"
-          aria-label="Find in the list"
-          placeholder="Find in the list"
-          value={typed}
-          onChange={(event) => setTyped(event.target.value)}
-          onKeyDown={(event) => {
-            const first = only[0];
-            if (event.key === 'Enter' && only.length === 1 && first) onAnswer(first.value);
-          }}
-        />
+        <div className="answer-find">
+          <input
+            className="input"
+            type="search"
+            aria-label="Find in the list"
+            placeholder="Find in the list"
+            value={typed}
+            onChange={(event) => setTyped(event.target.value)}
+            onKeyDown={(event) => {
+              const first = only[0];
+              if (event.key === 'Enter' && only.length === 1 && first) onAnswer(first.value);
+            }}
+          />
+          {cannotTell}
+        </div>
       )}
       {long && typed !== '' && (
         <p role="status" className={only.length === 0 ? undefined : 'visually-hidden'}>
@@ -57,7 +60,7 @@ export function AnswerList({ groups, stored, onAnswer, cannotTell }: Props) {
             {group.choices.map(button)}
           </div>
         ))}
-        <div className="answer-last">{cannotTell}</div>
+        {!long && <div className="answer-last">{cannotTell}</div>}
       </div>
     </>
   );

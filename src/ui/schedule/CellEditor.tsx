@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';
@@ -9,24 +9,37 @@ import type { Column } from './columns.ts';
 interface Props {
   readonly column: Column;
   readonly opening: Opening;
-  readonly onDone: () => void;
+  /** Back to the grid with the cursor, unless it already went elsewhere. */
+  readonly onDone: (left: boolean) => void;
 }
 
-/** One cell being edited: Enter keeps, Escape leaves it as it was, a wrong value stays with its sentence. */
+/** One cell being edited: Enter or leaving it keeps, Escape leaves it as it was, a wrong value stays with its sentence. */
 export function CellEditor({ column, opening, onDone }: Props) {
   const store = useStore();
   const fact = column.fact;
   const [draft, setDraft] = useState(fact ? shownValue(opening.facts[fact]) : opening.mark);
   const [problem, setProblem] = useState('');
+  const label = `${column.head}, ${opening.mark}`;
 
-  const keep = (text: string) => {
+  /** Leaving the field that just went away must not keep it a second time. */
+  const over = useRef(false);
+  const byPointer = useRef(false);
+  const done = (left: boolean) => {
+    over.current = true;
+    onDone(left);
+  };
+
+  const keep = (text: string, left = false) => {
+    if (over.current) return;
     const result = fact
       ? setFact(fact, text)
       : store
           .getState()
           .dispatch('Mark', [{ kind: 'setOpening', id: opening.id, field: 'mark', value: text.trim() }]);
-    if (result.ok) onDone();
-    else setProblem(result.says);
+    if (result.ok) return done(left);
+    setProblem(result.says);
+    // Nobody looks at this cell any more; the sentence must not be lost with it.
+    if (left) store.getState().tell({ kind: 'problem', says: `${label}: ${result.says}` });
   };
   const setFact = (key: FactKey, text: string) => {
     const answer = readFact(key, text);
@@ -37,11 +50,11 @@ export function CellEditor({ column, opening, onDone }: Props) {
   };
 
   const choices = fact ? choicesOf(fact) : undefined;
-  const label = `${column.head}, ${opening.mark}`;
   const keys = (event: { key: string; preventDefault: () => void; stopPropagation: () => void }) => {
-    if (event.key === 'Escape') onDone();
-    else if (event.key === 'Enter') keep(draft);
-    else if (event.key !== 'Tab') {
+    byPointer.current = false;
+    if (event.key === 'Escape') done(false);
+    else if (event.key === 'Enter' || event.key === 'Tab') keep(draft);
+    else {
       event.stopPropagation();
       return;
     }
@@ -56,12 +69,16 @@ export function CellEditor({ column, opening, onDone }: Props) {
           aria-label={label}
           autoFocus
           value={draft}
+          onPointerDown={() => {
+            byPointer.current = true;
+          }}
           onChange={(event) => {
             setDraft(event.target.value);
-            keep(event.target.value);
+            // With the arrow keys every step is a change; only Enter or leaving keeps it.
+            if (byPointer.current) keep(event.target.value);
           }}
           onKeyDown={keys}
-          onBlur={onDone}
+          onBlur={() => keep(draft, true)}
         >
           <option value="">Not surveyed</option>
           {choices.map((choice) => (
@@ -69,6 +86,7 @@ export function CellEditor({ column, opening, onDone }: Props) {
               {choice.label}
             </option>
           ))}
+          <option value="?">Not known</option>
         </select>
       ) : (
         <input
@@ -79,7 +97,7 @@ export function CellEditor({ column, opening, onDone }: Props) {
           value={draft}
           onChange={(event) => setDraft(event.target.value)}
           onKeyDown={keys}
-          onBlur={() => keep(draft)}
+          onBlur={() => keep(draft, true)}
         />
       )}
       {problem !== '' && (

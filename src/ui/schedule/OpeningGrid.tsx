@@ -1,37 +1,66 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { fieldInfo } from '../../domain/model/fields.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { StatusMark } from '../face/Mark.tsx';
-import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { takenOver } from '../../domain/survey/takeOver.ts';
+import { useStore } from '../context.ts';
+import { useMedia } from '../parts/useMedia.ts';
 import { CellEditor } from './CellEditor.tsx';
-import { type Column, columns, type GridRow } from './columns.ts';
+import { Cell } from './Cell.tsx';
+import { columnsFor, type GridRow } from './columns.ts';
+import { useTypeAhead } from './useTypeAhead.ts';
 
 interface Props {
   readonly rows: readonly GridRow[];
   readonly project: Project;
+  /** The opening looked at last: the cursor stands on it when the schedule comes back. */
+  readonly startId?: string | null;
   readonly onOpen: (openingId: string) => void;
+  /** A sentence about an edit that was refused. */
+  readonly onRefused: (says: string) => void;
 }
 
-const rowHeightPx = 48;
-const template = columns.map((column) => `${column.width}rem`).join(' ');
-const width = `${columns.reduce((sum, column) => sum + column.width, 0)}rem`;
+const deskRowPx = 48;
+/** A phone's columns are narrow: three lines in a cell. */
+const phoneRowPx = 64;
 
 /**
- * All openings as a grid: arrows move, Home and End go along the row, Ctrl+Home to the first opening,
- * Page keys by a screen, Enter opens the opening, F2 edits the cell. Only the rows in sight are drawn.
+ * All openings as a grid. Arrows move, Home and End go along the row, with Ctrl to the first and last opening, Page
+ * keys by a screen; letters jump to a mark, Enter opens the opening, F2 edits the cell, Ctrl+D takes the value above.
+ * Only the rows in sight are drawn.
  */
-export function OpeningGrid({ rows, project, onOpen }: Props) {
+export function OpeningGrid({ rows, project, startId = null, onOpen, onRefused }: Props) {
+  const store = useStore();
   const scroller = useRef<HTMLDivElement>(null);
-  const [at, setAt] = useState({ row: 0, column: 0 });
+  const phone = useMedia('(max-width: 40rem)');
+  const rowHeightPx = phone ? phoneRowPx : deskRowPx;
+  const columns = useMemo(() => columnsFor(rows, phone), [rows, phone]);
+  const template = columns.map((column) => `${column.width}rem`).join(' ');
+  const width = `${columns.reduce((sum, column) => sum + column.width, 0)}rem`;
+  const [at, setAt] = useState(() => ({
+    row: Math.max(
+      0,
+      rows.findIndex((one) => one.opening.id === startId),
+    ),
+    column: 0,
+  }));
   const [editing, setEditing] = useState(false);
   const wantsFocus = useRef(false);
+  const typed = useTypeAhead(rows);
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
     estimateSize: () => rowHeightPx,
     overscan: 8,
   });
+  useEffect(() => virtual.measure(), [virtual, rowHeightPx]);
   const row = Math.min(at.row, Math.max(0, rows.length - 1));
+
+  useEffect(() => {
+    if (startId !== null) virtual.scrollToIndex(at.row, { align: 'center' });
+    // Once, when the schedule comes up.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, []);
 
   useEffect(() => {
     if (!wantsFocus.current || editing) return;
@@ -50,6 +79,21 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
       row: Math.max(0, Math.min(rows.length - 1, toRow)),
       column: Math.max(0, Math.min(columns.length - 1, toColumn)),
     });
+  };
+  /** The value of the cell above, as assumed or known as it stands there. */
+  const fillFromAbove = () => {
+    const key = columns[at.column]?.fact;
+    const [above, here] = [rows[row - 1]?.opening, rows[row]?.opening];
+    if (!key || !above || !here) return;
+    const edits = takenOver(above, here, { facts: new Set([key]), replace: true }).map((one) => ({
+      kind: 'setFact' as const,
+      id: here.id,
+      fact: one.key,
+      value: one.fact,
+    }));
+    if (edits.length === 0) return;
+    const result = store.getState().dispatch(`${here.mark}: ${fieldInfo(key).label}`, edits);
+    if (!result.ok) onRefused(result.says);
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -70,10 +114,15 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
       },
       F2: () => setEditing(columns[at.column]?.fact !== undefined || columns[at.column]?.key === 'mark'),
     };
-    const step = steps[event.key];
-    if (!step) return;
-    event.preventDefault();
-    step();
+    const step = event.key.toLowerCase() === 'd' && event.ctrlKey ? fillFromAbove : steps[event.key];
+    if (step) {
+      event.preventDefault();
+      step();
+      return;
+    }
+    if (event.ctrlKey || event.metaKey || event.altKey || !/^[\p{L}\p{N}.-]$/u.test(event.key)) return;
+    const found = typed(event.key, row);
+    if (found !== undefined) move(found, at.column);
   };
 
   return (
@@ -86,6 +135,10 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
       aria-colcount={columns.length}
       tabIndex={-1}
       onKeyDown={onKeyDown}
+      onClick={(event) => {
+        const id = tappedRow(event.nativeEvent);
+        if (id !== undefined) onOpen(id);
+      }}
     >
       <div
         className="grid-row grid-head"
@@ -109,6 +162,7 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
               role="row"
               aria-rowindex={item.index + 2}
               className="grid-row"
+              data-opening={one.opening.id}
               data-current={item.index === row || undefined}
               style={{
                 gridTemplateColumns: template,
@@ -128,16 +182,20 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
                     data-cell={`${item.index}-${index}`}
                     data-column={column.key}
                     tabIndex={here ? 0 : -1}
-                    onFocus={() => !here && setAt({ row: item.index, column: index })}
+                    onFocus={() => {
+                      if (here) return;
+                      setEditing(false);
+                      setAt({ row: item.index, column: index });
+                    }}
                     onDoubleClick={() => onOpen(one.opening.id)}
                   >
                     {here && editing ? (
                       <CellEditor
                         column={column}
                         opening={one.opening}
-                        onDone={() => {
+                        onDone={(left) => {
                           setEditing(false);
-                          wantsFocus.current = true;
+                          wantsFocus.current = !left;
                         }}
                       />
                     ) : (
@@ -154,26 +212,10 @@ export function OpeningGrid({ rows, project, onOpen }: Props) {
   );
 }
 
-function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
-  const text = column.text(row, project);
-  if (column.key === 'state') return <DecisionStateMark state={row.decision.state} />;
-  if (column.key === 'mark') {
-    return (
-      <a className="mark grid-mark" tabIndex={-1} href={`#/opening/${encodeURIComponent(row.opening.id)}`}>
-        {text}
-      </a>
-    );
-  }
-  if (column.key === 'signOff' && text !== '—') {
-    return <StatusMark status={text === 'Signed' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
-  }
-  if (text === '?') {
-    return (
-      <span className="value-unknown" title="Not surveyed">
-        ?<span className="visually-hidden"> not surveyed</span>
-      </span>
-    );
-  }
-  const fact = column.fact && row.opening.facts[column.fact];
-  return <span className={fact?.is === 'assumed' ? 'value-assumed' : undefined}>{text}</span>;
+/** A finger opens the opening wherever it lands in the row; a mouse only sets the cursor. */
+function tappedRow(event: Event): string | undefined {
+  if (!('pointerType' in event) || event.pointerType !== 'touch' || !(event.target instanceof Element))
+    return;
+  if (event.target.closest('a, input, select')) return;
+  return event.target.closest<HTMLElement>('[data-opening]')?.dataset['opening'];
 }

@@ -8,6 +8,7 @@ export function SchedulePage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
+  const startId = useApp((state) => state.session.selectedId);
   const rows = useMemo(() => shownRows(project, filters), [project, filters]);
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
@@ -68,17 +69,28 @@ export function SchedulePage() {
             </p>
           </div>
         ) : rows.length === 0 ? (
-          <p className="empty">Nothing matches. Clear the search or choose “All openings”.</p>
+          <div className="empty">
+            <p>None of the {total} openings matches what is searched and chosen above.</p>
+            <button
+              type="button"
+              className="button"
+              onClick={() => store.getState().filter({ text: '', floorId: null, show: 'all' })}
+            >
+              Show all openings
+            </button>
+          </div>
         ) : (
           <OpeningGrid
             rows={rows}
             project={project}
+            startId={startId}
+            onRefused={(says) => store.getState().tell({ kind: 'problem', says })}
             onOpen={(id) => (location.hash = `#/opening/${encodeURIComponent(id)}`)}
           />
         )}
-        <p className="note">
-          Arrow keys move, <kbd>Enter</kbd> opens an opening, <kbd>F2</kbd> edits a cell, <kbd>Ctrl</kbd>{' '}
-          <kbd>Z</kbd> undoes. Italic values are assumed; “?” was not surveyed.
+        <p className="note grid-keys">
+          Arrow keys move, letters find a mark, <kbd>Enter</kbd> opens, <kbd>F2</kbd> edits, <kbd>?</kbd>{' '}
+          tells more. Italic values are assumed; “?” was not surveyed.
         </p>
       </div>
     </div>

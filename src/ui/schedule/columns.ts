@@ -37,7 +37,7 @@ const factColumn = (key: FactKey, width: number, head = fieldInfo(key).label): C
 });
 
 export const columns: readonly Column[] = [
-  { key: 'mark', head: 'Mark', width: 6, text: ({ opening }) => opening.mark },
+  { key: 'mark', head: 'Mark', width: 5.5, text: ({ opening }) => opening.mark },
   {
     key: 'floor',
     head: 'Floor',
@@ -47,14 +47,14 @@ export const columns: readonly Column[] = [
   {
     key: 'from',
     head: 'Secure side',
-    width: 11,
+    width: 10,
     text: ({ opening }, project) =>
       opening.fromSpaceId ? (project.spaces[opening.fromSpaceId]?.name ?? '') : '',
   },
   {
     key: 'to',
     head: 'Egress side',
-    width: 11,
+    width: 10,
     text: ({ opening }, project) =>
       opening.toSpaceId ? (project.spaces[opening.toSpaceId]?.name ?? '') : '',
   },
@@ -67,19 +67,19 @@ export const columns: readonly Column[] = [
   {
     key: 'device',
     head: 'Locked by',
-    width: 18,
+    width: 16.5,
     text: ({ decision }) => (decision.chosen ? candidateInWords(decision.chosen.candidate) : '—'),
   },
   {
     key: 'release',
     head: 'Way out',
-    width: 14,
+    width: 13.5,
     text: ({ decision }) => (decision.chosen ? releaseInWords(decision.chosen.candidate) : '—'),
   },
   {
     key: 'signOff',
     head: 'Sign-off',
-    width: 8,
+    width: 9.5,
     text: ({ decision, opening }) => {
       const grade = worstGrade(signOffReasons(decision));
       if (grade === undefined || grade === 'note') return '—';
@@ -97,3 +97,27 @@ export const columns: readonly Column[] = [
   factColumn('readerSides', 11, 'Reader'),
   factColumn('securityNeed', 8, 'Need'),
 ];
+
+/** The column of marks is as wide as the longest mark needs, up to where a phone would see nothing else. */
+function markWidth(rows: readonly GridRow[], widest: number): number {
+  const longest = Math.max(0, ...rows.map(({ opening }) => opening.mark.length));
+  return Math.min(widest, Math.max(5.5, 1.5 + longest * 0.7));
+}
+
+/** On a phone the decision comes right after the mark; at a desk the place does. */
+const phoneFirst = ['mark', 'state', 'device', 'signOff'];
+
+export function columnsFor(rows: readonly GridRow[], phone: boolean): readonly Column[] {
+  const order = phone ? columns.toSorted((a, b) => rank(a.key) - rank(b.key)) : columns;
+  return order.map((column) => {
+    if (column.key === 'mark') return { ...column, width: markWidth(rows, phone ? 7 : 28) };
+    if (phone && column.key === 'state') return { ...column, width: 8 };
+    if (phone && column.key === 'device') return { ...column, width: 10 };
+    return column;
+  });
+}
+
+function rank(key: string): number {
+  const index = phoneFirst.indexOf(key);
+  return index < 0 ? phoneFirst.length : index;
+}

@@ -23,7 +23,7 @@ export function ThumbBar({ opening, order, state, headline }: Props) {
       </a>
       <nav className="walk-steps" aria-label="Openings">
         <Step to={order[index - 1]} before />
-        <UndoAnswer openingId={opening.id} />
+        <UndoHere openingId={opening.id} />
         <Step to={order[index + 1]} />
       </nav>
     </div>
@@ -40,7 +40,7 @@ function Step({ to, before = false }: { to: Opening | undefined; before?: boolea
 }
 
 /** Takes back the last thing done at this opening; never something at another door that nobody sees here. */
-function UndoAnswer({ openingId }: { openingId: string }) {
+function UndoHere({ openingId }: { openingId: string }) {
   const store = useStore();
   const last = useApp((state) => state.document.past.at(-1)?.command);
   const here = last?.edits.some(

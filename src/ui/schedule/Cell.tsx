@@ -1,0 +1,29 @@
+import type { Project } from '../../domain/model/project.ts';
+import { StatusMark } from '../face/Mark.tsx';
+import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import type { Column, GridRow } from './columns.ts';
+
+/** What a cell of the grid shows: a mark that leads to its opening, a state, an assumed or a missing value. */
+export function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
+  const text = column.text(row, project);
+  if (column.key === 'state') return <DecisionStateMark state={row.decision.state} />;
+  if (column.key === 'mark') {
+    return (
+      <a className="mark grid-mark" tabIndex={-1} href={`#/opening/${encodeURIComponent(row.opening.id)}`}>
+        {text}
+      </a>
+    );
+  }
+  if (column.key === 'signOff' && text !== '—') {
+    return <StatusMark status={text === 'Signed' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
+  }
+  if (text === '?') {
+    return (
+      <span className="value-unknown" title="Not surveyed">
+        ?<span className="visually-hidden"> not surveyed</span>
+      </span>
+    );
+  }
+  const fact = column.fact && row.opening.facts[column.fact];
+  return <span className={fact?.is === 'assumed' ? 'value-assumed' : undefined}>{text}</span>;
+}
