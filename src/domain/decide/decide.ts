@@ -8,8 +8,9 @@ import type { Choice, Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
 import { factWords, type RuleBook, ruleBookFor } from './ruleBook.ts';
-import { nearTieTenths, score, scoreAll, type ScoreFacts } from './score.ts';
+import { nearTieTenths, score, type ScoreFacts } from './score.ts';
 import { hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
+import { totalsFor } from './totals.ts';
 
 /** One opening decided under its project. Pure: the same facts, basis and weights give the same answer. */
 export function decide(project: Project, opening: Opening): Decision {
@@ -36,9 +37,7 @@ export function decideFacts(
   const cellOf = (candidate: Candidate): Cell | undefined =>
     onlyRow && fitCell(onlyRow.row, candidate.deviceId);
   const facts = scoreFacts(slots, judgement.rejected);
-  const totals = new Int32Array(candidates.length);
-  scoreAll(facts, cellOf, weights, totals);
-
+  const totals = totalsFor(facts, onlyRow?.row, weights);
   const ranking = rank(judgement, totals, override);
   const { leader, second } = ranking;
   const steps = stepsFor(leader, book, slots, relied, judgement.left);
@@ -55,7 +54,9 @@ export function decideFacts(
     state,
     basis: book.basis,
     slots,
-    assumed: view.assumed,
+    get assumed() {
+      return view.assumed;
+    },
     chosen: shown ? choice(leader) : null,
     overridden: override ?? null,
     runnerUp: second ? choice(second) : null,

@@ -2,7 +2,7 @@ import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { Fact, Facts } from '../model/fact.ts';
 import { type FactKey, type FactValues, factKeys, isFactKey } from '../model/fields.ts';
-import type { Opening, Project } from '../model/project.ts';
+import type { Opening, Project, Space } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
 
 /** What is known of one opening at this moment, in the form the rules read. */
@@ -14,52 +14,74 @@ export interface FactView {
 
 const slotByFact = new Map<string, number>(factKeys.map((key) => [key, slotOf(key)]));
 const defaults = silentDefaults.map((one) => ({ ...one, slot: slotOf(one.fact) }));
-/** Shared by every opening whose owner voiced no wish, which is most of them. */
 const onlyDefaults: ReadonlyMap<FactKey, string> = new Map(defaults.map((one) => [one.fact, one.from]));
+
+/** What every opening of a building starts from; made once for as long as the building's facts stay the same. */
+const baseByBuilding = new WeakMap<Facts, Slots>();
+
+function baseOf(building: Facts): Slots {
+  let base = baseByBuilding.get(building);
+  if (!base) {
+    base = new Array<Slots[number]>(slotCount).fill(undefined);
+    for (const one of defaults) base[one.slot] = one.value;
+    putInto(base, building);
+    baseByBuilding.set(building, base);
+  }
+  return base;
+}
+
+function putInto(slots: Slots, facts: Facts): void {
+  for (const key in facts) {
+    const slot = slotByFact.get(key);
+    const fact = facts[key as FactKey] as Fact<string | number | boolean> | undefined;
+    if (slot === undefined || fact === undefined) continue;
+    slots[slot] = fact.is === 'unknown' ? undefined : fact.value;
+  }
+}
 
 /**
  * Building facts first, then the opening's own, which win; at last what the space behind the door says of its
  * occupant load, as an assumption that names the space.
  */
 export function viewFacts(project: Project, opening: Opening): FactView {
-  const slots: Slots = new Array(slotCount).fill(undefined);
-  let assumed: Map<FactKey, string> | undefined;
-  for (const one of defaults) slots[one.slot] = one.value;
-  const assume = () => {
-    assumed ??= new Map(onlyDefaults);
-    return assumed;
+  const slots = baseOf(project.building).slice();
+  putInto(slots, opening.facts);
+  const space = spaceThatTellsLoad(project, opening, slots);
+  if (space) slots[loadSlot] = space.occupantLoad ?? undefined;
+  fillDerived(slots, project.basis);
+  let assumed: ReadonlyMap<FactKey, string> | undefined;
+  return {
+    slots,
+    // Asked for where a person reads; thousands are decided without it.
+    get assumed() {
+      assumed ??= assumptions(project, opening, space);
+      return assumed;
+    },
   };
-  const take = (facts: Facts) => {
-    for (const key in facts) {
-      const slot = slotByFact.get(key);
-      const fact = facts[key as FactKey] as Fact<string | number | boolean> | undefined;
-      if (slot === undefined || fact === undefined) continue;
-      if (fact.is === 'unknown') {
-        slots[slot] = undefined;
-        if (onlyDefaults.has(key as FactKey) || assumed) assume().delete(key as FactKey);
-        continue;
-      }
-      slots[slot] = fact.value;
-      if (fact.is === 'assumed') assume().set(key as FactKey, fact.from);
-      else if (onlyDefaults.has(key as FactKey) || assumed) assume().delete(key as FactKey);
-    }
-  };
-  take(project.building);
-  take(opening.facts);
-  const loadSlot = slotByFact.get('occupantLoad') as number;
-  if (
-    slots[loadSlot] === undefined &&
-    opening.facts.occupantLoad === undefined &&
-    opening.toSpaceId !== null
-  ) {
-    const space = project.spaces[opening.toSpaceId];
-    if (space && space.occupantLoad !== null) {
-      slots[loadSlot] = space.occupantLoad;
-      assume().set('occupantLoad', `load of ${space.name}`);
+}
+
+const loadSlot = slotOf('occupantLoad');
+
+function spaceThatTellsLoad(project: Project, opening: Opening, slots: Slots): Space | undefined {
+  if (slots[loadSlot] !== undefined || opening.facts.occupantLoad !== undefined) return undefined;
+  const space = opening.toSpaceId === null ? undefined : project.spaces[opening.toSpaceId];
+  return space && space.occupantLoad !== null ? space : undefined;
+}
+
+function assumptions(
+  project: Project,
+  opening: Opening,
+  space: Space | undefined,
+): ReadonlyMap<FactKey, string> {
+  const assumed = new Map(onlyDefaults);
+  for (const facts of [project.building, opening.facts]) {
+    for (const [key, fact] of Object.entries(facts) as [FactKey, Fact<unknown> | undefined][]) {
+      if (fact?.is === 'assumed') assumed.set(key, fact.from);
+      else if (fact) assumed.delete(key);
     }
   }
-  fillDerived(slots, project.basis);
-  return { slots, assumed: assumed ?? onlyDefaults };
+  if (space) assumed.set('occupantLoad', `load of ${space.name}`);
+  return assumed;
 }
 
 /** The value behind a key, `undefined` when unknown. */

@@ -207,20 +207,23 @@ export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook
   };
 }
 
-const booksByBasis = new Map<string, RuleBook>();
+const booksByKey = new Map<string, RuleBook>();
+/** The same by object, because a project keeps its basis and a key costs time at every opening. */
+const booksByBasis = new WeakMap<CodeBasis, RuleBook>();
 const booksByAmendments = new WeakMap<readonly Amendment[], Map<string, RuleBook>>();
 
 /** The rule book of a project: all rules under its basis, and its own amendments. Made once, then remembered. */
 export function ruleBookFor(basis: CodeBasis, amendments: readonly Amendment[]): RuleBook {
-  const key = basisKey(basis);
   if (amendments.length === 0) {
-    let book = booksByBasis.get(key);
-    if (!book) {
-      book = makeRuleBook(basis, allRules);
-      booksByBasis.set(key, book);
-    }
+    const before = booksByBasis.get(basis);
+    if (before) return before;
+    const key = basisKey(basis);
+    const book = booksByKey.get(key) ?? makeRuleBook(basis, allRules);
+    booksByKey.set(key, book);
+    booksByBasis.set(basis, book);
     return book;
   }
+  const key = basisKey(basis);
   let byBasis = booksByAmendments.get(amendments);
   if (!byBasis) {
     byBasis = new Map();

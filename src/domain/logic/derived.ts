@@ -136,24 +136,32 @@ export function derivedDefinition(key: DerivedKey): Condition {
   return definitions[key];
 }
 
-const compiledByBasis = new Map<string, readonly { slot: number; test: Test }[]>();
+type Compiled = readonly { readonly slot: number; readonly test: Test }[];
+const compiledByKey = new Map<string, Compiled>();
+/** The same by object: a project keeps its basis, and making a key costs more than a few of the tests. */
+const compiledByBasis = new WeakMap<CodeBasis, Compiled>();
 
-function compiledDerived(basis: CodeBasis) {
+function compiledDerived(basis: CodeBasis): Compiled {
+  const before = compiledByBasis.get(basis);
+  if (before) return before;
   const key = basisKey(basis);
-  let compiled = compiledByBasis.get(key);
+  let compiled = compiledByKey.get(key);
   if (!compiled) {
     compiled = derivedKeys.map((name) => ({
       slot: slotOf(name),
       test: compile(definitions[name], basis, `derived fact ${name}`),
     }));
-    compiledByBasis.set(key, compiled);
+    compiledByKey.set(key, compiled);
   }
+  compiledByBasis.set(basis, compiled);
   return compiled;
 }
 
 /** Fills the derived slots in place, in the order of `derivedKeys`: a later one may read an earlier one. */
 export function fillDerived(slots: Slots, basis: CodeBasis): void {
-  for (const { slot, test } of compiledDerived(basis)) {
+  const compiled = compiledDerived(basis);
+  for (let index = 0; index < compiled.length; index++) {
+    const { slot, test } = compiled[index] as Compiled[number];
     const verdict = test(slots);
     slots[slot] = verdict === UNKNOWN ? undefined : verdict === YES;
   }
