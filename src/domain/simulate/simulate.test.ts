@@ -280,6 +280,23 @@ describe('battery lockset and mechanical lock (hardware 1.8: stay as they are)',
   });
 });
 
+describe('a door by which people leave both ways', () => {
+  const lobby: FactValues = { egressRole: 'elevatorLobby', exitDirection: 'both', lobbyHasOtherExit: false };
+  test('a lock that is free from one side only holds the people of the other (J1, R-94)', () => {
+    expect(kinds(run('batteryLock/asIs/free', lobby), 'severe')).toEqual(['blockedOtherWay']);
+  });
+  test('a passage set holds nobody', () => {
+    expect(kinds(run('mechanicalLock/none/free', { ...lobby, lockFunction: 'passage' }), 'severe')).toEqual(
+      [],
+    );
+  });
+  test('a leaf without lock or latch: both ways free, and never latched', () => {
+    const found = run('mechanicalLock/none/free', { ...lobby, latch: 'pushPull' });
+    expect(found.outcomes.fireAlarm.latched).toBe('no');
+    expect(kinds(found, 'severe')).toEqual([]);
+  });
+});
+
 describe('power behind the lock', () => {
   test('a secure room behind a magnet opens with the battery, after the hours stated (N-06)', () => {
     const open = run('magnet/safe/sensor', { ...bare, securityNeed: 'critical' });

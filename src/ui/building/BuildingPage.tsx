@@ -117,7 +117,9 @@ function Building({ project }: { project: Project }) {
 
 /** The first thing the chosen finding speaks of comes into view, also inside a wide floor. */
 function showMarked() {
-  document.querySelector('.floor-marked')?.scrollIntoView({ block: 'center', inline: 'center' });
+  const first =
+    document.querySelector('.floor-space.floor-marked') ?? document.querySelector('.floor-marked');
+  first?.scrollIntoView({ block: 'center', inline: 'center' });
 }
 
 function keyOf(finding: BuildingFinding): string {
