@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, is, isKnown, nfpa101, no, not, yes } from '../../logic/condition.ts';
+import { all, any, ibc, is, isKnown, nfpa101, no, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const R10 = defineRule({
@@ -16,7 +16,8 @@ export const R10 = defineRule({
       key: 'a',
       effect: 'signOff',
       grade: 'must',
-      when: all(not(isKnown('egressRole')), no('exitSign')),
+      // A sign nobody looked for leaves the door as unknown as a sign that is not there.
+      when: all(not(isKnown('egressRole')), any(not(isKnown('exitSign')), no('exitSign'))),
       says: 'Nobody has said what part this door plays when people leave; it is treated as an egress door until a reviewer states otherwise.',
     },
     {
@@ -44,7 +45,8 @@ export const R10 = defineRule({
   cases: cases(
     ['no role, no exit sign', { exitSign: false }, 'yes', { clause: 'a' }],
     ['no role, exit sign', { exitSign: true }, 'no', { clause: 'a' }],
-    ['no role, sign not looked for', {}, 'unknown', { clause: 'a' }],
+    ['no role, sign not looked for', {}, 'yes', { clause: 'a' }],
+    ['role known, sign not looked for', { egressRole: 'sealedOff' }, 'no', { clause: 'a' }],
     ['role known', { egressRole: 'exitAccess', exitSign: false }, 'no', { clause: 'a' }],
     ['no role, exit sign', { exitSign: true }, 'yes', { clause: 'b' }],
     ['no role, no exit sign', { exitSign: false }, 'no', { clause: 'b' }],

@@ -62,7 +62,7 @@ const spaceRows: readonly CaseRow[] = [
   ['door of the stadium', { ...gate, doorType: 'single' }, 'yes'],
 ];
 const latchRows: readonly CaseRow[] = [
-  ['push/pull leaf, no lock wanted', { ...hall, ...unrated, latch: 'pushPull', readerSides: 'none' }, 'no'],
+  ['push/pull leaf, no lock wanted', { ...hall, latch: 'pushPull', readerSides: 'none' }, 'no'],
   ['push/pull leaf that gets a reader', { ...hall, latch: 'pushPull', readerSides: 'secure' }, 'yes'],
 ];
 
@@ -80,7 +80,7 @@ export const R69 = defineRule({
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      when: all(trigger, no('hasExitDevice')),
       of: notKeyInside,
       says: 'This door serves {occupantLoad} in an assembly or educational space, so it needs panic hardware.',
     },
@@ -90,7 +90,7 @@ export const R69 = defineRule({
       items: ['fireExitHardware'],
       when: all(trigger, no('hasExitDevice'), yes('fireRated')),
       of: notKeyInside,
-      says: 'This fire door serves {occupantLoad} in an assembly or educational space, so it needs fire exit hardware.',
+      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
@@ -157,24 +157,32 @@ export const R69 = defineRule({
   ],
   cases: cases(
     ...inEach(
-      [{ clause: 'a', on: 'exitTrim/secure/free', facts: { ...lever, ...unrated } }],
+      [{ clause: 'a', on: 'exitTrim/secure/free', facts: lever }],
       [
         ...spaceRows,
         ...latchRows.map(
-          ([name, facts, expect]): CaseRow => [name, { ...unrated, panicPresent: false, ...facts }, expect],
+          ([name, facts, expect]): CaseRow => [name, { panicPresent: false, ...facts }, expect],
         ),
       ],
     ),
-    ['bar already there', { ...hall, ...unrated, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['bar already there', { ...hall, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['bar or not: not known', hall, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['rating not known', { ...hall, ...lever }, 'unknown', { clause: 'b', on: 'exitTrim/secure/free' }],
     [
-      'rated door is clause b',
+      'bar or not: not known',
+      { ...hall, fireRatingMin: 45 },
+      'unknown',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
+    [
+      'a rated door needs it as well',
       { ...hall, ...lever, fireRatingMin: 45 },
-      'no',
+      'yes',
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
     ...devicesOf(
       'a',
-      { ...hall, ...lever, ...unrated },
+      { ...hall, ...lever },
       ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
       keyInsideMeant,
     ),

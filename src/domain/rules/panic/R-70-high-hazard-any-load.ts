@@ -64,7 +64,7 @@ export const R70 = defineRule({
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      when: all(trigger, no('hasExitDevice')),
       says: 'This is a high-hazard space, so its door needs panic hardware even for one person.',
     },
     {
@@ -72,7 +72,7 @@ export const R70 = defineRule({
       effect: 'require',
       items: ['fireExitHardware'],
       when: all(trigger, no('hasExitDevice'), yes('fireRated')),
-      says: 'This is a high-hazard space behind a fire door, so the door needs fire exit hardware.',
+      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
@@ -97,9 +97,12 @@ export const R70 = defineRule({
     },
   ],
   cases: cases(
-    ...inEach([{ clause: 'a', facts: { ...lever, ...unrated } }], [...spaceRows, ...latchRows]),
-    ['bar already there', { ...room, ...unrated, ...bar }, 'no', { clause: 'a' }],
-    ['rated door is clause b', { ...room, ...lever, fireRatingMin: 45 }, 'no', { clause: 'a' }],
+    ...inEach([{ clause: 'a', facts: lever }], [...spaceRows, ...latchRows]),
+    ['bar already there', { ...room, ...bar }, 'no', { clause: 'a' }],
+    ['bar or not: not known', room, 'unknown', { clause: 'a' }],
+    ['a rated door needs it as well', { ...room, ...lever, fireRatingMin: 45 }, 'yes', { clause: 'a' }],
+    ['rating not known', { ...room, ...lever }, 'unknown', { clause: 'b' }],
+    ['bar or not: not known', { ...room, fireRatingMin: 45 }, 'unknown', { clause: 'b' }],
     ...inEach([{ clause: 'b', facts: { ...lever, fireRatingMin: 45 } }], [...spaceRows, ...latchRows]),
     ['bar already there', { ...room, ...bar, fireRatingMin: 45 }, 'no', { clause: 'b' }],
     ['unrated door is clause a', { ...room, ...lever, ...unrated }, 'no', { clause: 'b' }],

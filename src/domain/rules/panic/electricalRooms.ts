@@ -23,7 +23,7 @@ export function electricalRoomClauses(trigger: Condition): readonly [Clause, ...
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice'), no('fireRated')),
+      when: all(trigger, no('hasExitDevice')),
       says: 'The electrical equipment behind this door asks for panic hardware.',
     },
     {
@@ -31,7 +31,7 @@ export function electricalRoomClauses(trigger: Condition): readonly [Clause, ...
       effect: 'require',
       items: ['fireExitHardware'],
       when: all(trigger, no('hasExitDevice'), yes('fireRated')),
-      says: 'The electrical equipment behind this fire door asks for fire exit hardware.',
+      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
@@ -86,7 +86,7 @@ export function electricalRoomCases(
   return [
     ...inEach(
       [
-        { clause: 'a', on: trim, basis, facts: { ...lever, ...unrated } },
+        { clause: 'a', on: trim, basis, facts: lever },
         { clause: 'b', on: trim, basis, facts: { ...lever, fireRatingMin: 90 } },
         { clause: 'c', on: 'mortiseLock/secure/free', basis },
         { clause: 'd', on: 'strikeMortise/secure/free', basis, facts: lever },
@@ -96,8 +96,16 @@ export function electricalRoomCases(
       ],
       rows,
     ),
-    ['bar already there', { ...meant, ...unrated, ...bar }, 'no', { clause: 'a', basis }],
-    ['rated door is clause b', { ...meant, ...lever, fireRatingMin: 90 }, 'no', { clause: 'a', basis }],
+    ['bar already there', { ...meant, ...bar }, 'no', { clause: 'a', basis }],
+    ['bar or not: not known', meant, 'unknown', { clause: 'a', basis }],
+    [
+      'a rated door needs it as well',
+      { ...meant, ...lever, fireRatingMin: 90 },
+      'yes',
+      { clause: 'a', basis },
+    ],
+    ['rating not known', { ...meant, ...lever }, 'unknown', { clause: 'b', basis }],
+    ['bar or not: not known', { ...meant, fireRatingMin: 90 }, 'unknown', { clause: 'b', basis }],
     ['bar already there', { ...meant, ...bar, fireRatingMin: 90 }, 'no', { clause: 'b', basis }],
     ['unrated door is clause a', { ...meant, ...lever, ...unrated }, 'no', { clause: 'b', basis }],
     ...devicesOf(

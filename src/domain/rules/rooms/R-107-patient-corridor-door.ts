@@ -9,7 +9,9 @@ const ward = { occupancyGroup: 'I-2', roomUse: 'patientRoom', latch: 'pushPull',
 const suite = { ...ward, roomUse: 'office', suiteDoor: 'perimeter' } as const;
 const office = { ...ward, roomUse: 'office' } as const;
 const corridorDoor = any(is('roomUse', 'patientRoom'), suiteEntrance);
+const hours = { ...ward, wishScheduledUnlock: true } as const;
 const strike = 'strikeMortise/safe/free';
+const held = 'strikeMortise/secure/free';
 
 export const R107 = defineRule({
   id: 'R-107',
@@ -18,7 +20,7 @@ export const R107 = defineRule({
   book: 'ibc',
   cites: [under('hospitalCorridorDoors'), under('hospitalCorridorDoorsNfpa')],
   confidence: 'read',
-  note: 'Automatic bolts on pairs were read second-hand. That a fail-safe strike gives the latch up follows from how it works.',
+  note: 'Automatic bolts on pairs were read second-hand. That a fail-safe strike, and a strike or retracted latch held by schedule, give the latch up follows from how they work; whether an automatic drop on alarm would do was not read, so hours with these are refused.',
   why: 'Patients stay in their rooms in a fire, behind doors that hold smoke back only while they are latched.',
   clauses: [
     {
@@ -43,6 +45,13 @@ export const R107 = defineRule({
       when: corridorDoor,
       of: { family: ['strike'], failMode: ['safe'] },
       says: 'A fail-safe strike gives the latch up when power fails, and a patient corridor door must stay latched.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: all(corridorDoor, yes('wishScheduledUnlock')),
+      of: { family: ['strike', 'exitDevice'], failMode: ['secure'], keepsLatch: false },
+      says: 'Held released for hours it leaves the door unlatched, and a patient corridor door must stay latched; take a lock or trim whose latch stays out while the outside is unlocked.',
     },
     {
       key: 'd',
@@ -95,6 +104,73 @@ export const R107 = defineRule({
     ['office', office, 'no', { clause: 'c', on: strike }],
     ['room not known', { suiteDoor: 'none' }, 'unknown', { clause: 'c', on: strike }],
     ...onEach(['strikeMortise/secure/free', 'mortiseLock/safe/free'], 'patient room', ward, 'no', 'c'),
+    ...onEach(
+      [
+        'strikeMortise/secure/free',
+        'strikeRim/secure/free',
+        'latchRetractionMotor/secure/free',
+        'latchRetractionSolenoid/secure/free',
+      ],
+      'patient room, hours',
+      hours,
+      'yes',
+      'e',
+    ),
+    ...onEach(
+      [
+        'mortiseLock/secure/free',
+        'exitTrim/secure/free',
+        'glassRailExit/secure/free',
+        'mechanicalLock/none/free',
+        'magnet/safe/sensor',
+        'boltMotor/secure/sensor',
+        'strikeMortise/safe/free',
+      ],
+      'patient room, hours',
+      hours,
+      'no',
+      'e',
+    ),
+    ['patient room, no hours', { ...hours, wishScheduledUnlock: false }, 'no', { clause: 'e', on: held }],
+    ['hours not asked', ward, 'unknown', { clause: 'e', on: held }],
+    ['suite entrance', { ...suite, wishScheduledUnlock: true }, 'yes', { clause: 'e', on: held }],
+    [
+      'suite recorded in ambulatory care',
+      { ...suite, occupancyGroup: 'B', wishScheduledUnlock: true },
+      'yes',
+      { clause: 'e', on: held },
+    ],
+    [
+      'inside a suite',
+      { ...suite, suiteDoor: 'inside', wishScheduledUnlock: true },
+      'no',
+      { clause: 'e', on: held },
+    ],
+    [
+      'inside a suite of ambulatory care',
+      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B', wishScheduledUnlock: true },
+      'no',
+      { clause: 'e', on: held },
+    ],
+    ['office', { ...office, wishScheduledUnlock: true }, 'no', { clause: 'e', on: held }],
+    [
+      'hospital, suite not asked',
+      { ...without(office, 'suiteDoor'), wishScheduledUnlock: true },
+      'unknown',
+      { clause: 'e', on: held },
+    ],
+    [
+      'office building, suite not asked',
+      { ...without(office, 'suiteDoor'), occupancyGroup: 'B', wishScheduledUnlock: true },
+      'no',
+      { clause: 'e', on: held },
+    ],
+    [
+      'suite entrance, group not known',
+      { ...without(suite, 'occupancyGroup'), wishScheduledUnlock: true },
+      'yes',
+      { clause: 'e', on: held },
+    ],
     [
       'patient pair, manual bolts',
       { ...ward, doorType: 'pair', inactiveBolts: 'manualFlush' },

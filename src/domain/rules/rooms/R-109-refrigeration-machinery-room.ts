@@ -70,6 +70,8 @@ export const R109 = defineRule({
     ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'a' }],
     ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'a' }],
     ['bar already there', { ...room, panicPresent: true }, 'no', { clause: 'a' }],
+    ['bar or not: not known', without(room, 'panicPresent'), 'unknown', { clause: 'a' }],
+    ['rated door', { ...room, fireRatingMin: 90 }, 'yes', { clause: 'a' }],
     ...onEach(
       ['mortiseLock/secure/free', 'boltMotor/safe/doorSwitch', 'magnet/safe/sensor'],
       '1,001 ft²',
