@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { has } from '../../src/domain/decide/candidateSet.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import { judge } from '../../src/domain/decide/judge.ts';
-import { factWords, makeRuleBook, ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
+import { makeRuleBook, ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
 import { score, scoreAll, type ScoreFacts } from '../../src/domain/decide/score.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
 import { type Cell, fitCell, fitRows } from '../../src/domain/fit/matrix.ts';
@@ -144,7 +144,7 @@ describe('two codes together', () => {
     { ibc: 2018, nfpa101: 2024, nec: 2020, nfpa72: 2019 },
   ];
   const judged = (facts: FactValues, basis: CodeBasis) =>
-    judge(ruleBookFor(basis, []), slotsFrom(facts, basis), new Uint32Array(factWords));
+    judge(ruleBookFor(basis, []), slotsFrom(facts, basis));
 
   // A clause may say “NFPA 101 alone”; then another clause has to stand in for it where both are adopted.
   test('forbid whatever one of them forbids, or leave it in doubt', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { emptySet, has } from '../../src/domain/decide/candidateSet.ts';
 import { judge } from '../../src/domain/decide/judge.ts';
-import { factWords, type RuleBook, ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
+import { type RuleBook, ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
 import { UNKNOWN, YES } from '../../src/domain/logic/verdict.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
@@ -81,8 +81,8 @@ describe('a fact more', () => {
     fc.assert(
       fc.property(aSurveyWithGaps, ({ facts, fewer, basis }) => {
         const book = ruleBookFor(basis, []);
-        const before = judge(book, slotsFrom(fewer, basis), new Uint32Array(factWords));
-        const after = judge(book, slotsFrom(facts, basis), new Uint32Array(factWords));
+        const before = judge(book, slotsFrom(fewer, basis));
+        const after = judge(book, slotsFrom(facts, basis));
         const liftable = emptySet();
         for (const { speaksOf, clause } of before.sure) {
           if (speaksOfTheMissing(clause))

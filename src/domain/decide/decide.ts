@@ -1,14 +1,14 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
-import { type Cell, fitCell } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
 import type { FactValue } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
 import { type CandidateSet, has, setOf } from './candidateSet.ts';
-import type { Choice, Decision, DecisionState } from './decision.ts';
+import { Decided } from './decided.ts';
+import type { Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
-import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
-import { factWords, type RuleBook, ruleBookFor } from './ruleBook.ts';
-import { nearTieTenths, score, type ScoreFacts } from './score.ts';
+import { judge, type Judgement } from './judge.ts';
+import { type RuleBook, ruleBookFor } from './ruleBook.ts';
+import { nearTieTenths, type ScoreFacts } from './score.ts';
 import { hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
 import { totalsFor } from './totals.ts';
 
@@ -31,52 +31,24 @@ export function decideFacts(
   override?: Candidate,
 ): Decision {
   const { slots } = view;
-  const relied = new Uint32Array(factWords);
-  const judgement = judge(book, slots, relied);
+  const judgement = judge(book, slots);
   const onlyRow = judgement.rows.length === 1 ? judgement.rows[0] : undefined;
-  const cellOf = (candidate: Candidate): Cell | undefined =>
-    onlyRow && fitCell(onlyRow.row, candidate.deviceId);
   const facts = scoreFacts(slots, judgement.rejected);
   const totals = totalsFor(facts, onlyRow?.row, weights);
-  const ranking = rank(judgement, totals, override);
-  const { leader, second } = ranking;
-  const steps = stepsFor(leader, book, slots, relied, judgement.left);
+  const { leader, best, second } = rank(judgement, totals, override);
+  const steps = stepsFor(leader, book, slots, judgement.left);
   const state = stateOf(steps, leader, judgement);
-  const choice = (candidate: Candidate): Choice => {
-    const cell = cellOf(candidate);
-    return { candidate, cell, score: score(candidate, facts, cell, weights) };
-  };
-  const shown = leader !== undefined && state !== 'refused' && state !== 'referred';
-  let rejected: Decision['rejected'] | undefined;
-  let open: Decision['open'] | undefined;
-
-  return {
-    state,
-    basis: book.basis,
-    slots,
-    get assumed() {
-      return view.assumed;
+  const shown = state !== 'refused' && state !== 'referred';
+  return new Decided(
+    { view, book, weights, judgement, facts, totals, steps, best },
+    {
+      state,
+      chosen: shown ? leader : undefined,
+      overridden: override,
+      runnerUp: second,
+      nearTie: leader !== undefined && second !== undefined && isNearTie(totals, leader, second),
     },
-    chosen: shown ? choice(leader) : null,
-    overridden: override ?? null,
-    runnerUp: second ? choice(second) : null,
-    nearTie: leader !== undefined && second !== undefined && isNearTie(totals, leader, second),
-    // Looked at for one opening at a time; thousands are decided without anybody asking what was ruled out.
-    get rejected() {
-      rejected ??= rejectionsOf(judgement);
-      return rejected;
-    },
-    get open() {
-      open ??= openOf(judgement, totals);
-      return open;
-    },
-    get wouldHaveLed() {
-      return bestLost(judgement, totals, ranking.best);
-    },
-    rows: judgement.rows.map((ready) => ready.row),
-    ...steps,
-    relied,
-  };
+  );
 }
 
 interface Ranking {
@@ -123,22 +95,6 @@ function rank(
 
 function isNearTie(totals: Int32Array, leader: Candidate, second: Candidate): boolean {
   return (totals[leader.index] as number) - (totals[second.index] as number) <= nearTieTenths;
-}
-
-/** The best of what rules alone forbid, when it beats the choice; what cannot go into the door would never have led. */
-function bestLost(
-  judgement: Judgement,
-  totals: Int32Array,
-  best: Candidate | undefined,
-): Decision['wouldHaveLed'] {
-  let lost = -1;
-  for (let index = 0; index < candidates.length; index++) {
-    if (!has(judgement.rejected, index) || has(judgement.impossible, index)) continue;
-    if (lost < 0 || (totals[index] as number) > (totals[lost] as number)) lost = index;
-  }
-  const candidate = candidates[lost];
-  if (!candidate || !best || (totals[lost] as number) <= (totals[best.index] as number)) return null;
-  return { candidate, because: whyRejected(judgement, lost) };
 }
 
 function stateOf(steps: SortedSteps, leader: Candidate | undefined, judgement: Judgement): DecisionState {

@@ -5,14 +5,7 @@ import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
 import { type CandidateSet, emptySet, has, include, setOf } from './candidateSet.ts';
 import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';
-import {
-  type FactSet,
-  factWords,
-  type ReadyClause,
-  type ReadyRow,
-  type RuleBook,
-  type Step,
-} from './ruleBook.ts';
+import type { ReadyClause, ReadyRow, RuleBook, Step } from './ruleBook.ts';
 
 /** What rules and fit leave of the candidates, and who said so. */
 export interface Judgement {
@@ -33,13 +26,7 @@ const ratedSlot = slotOf('fireRated');
 const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
 const everyFitted = setOf(({ device }) => device.wired || device.family === 'battery');
 
-export function rely(relied: FactSet, reads: FactSet): void {
-  for (let word = 0; word < factWords; word++) {
-    relied[word] = (relied[word] as number) | (reads[word] as number);
-  }
-}
-
-export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement {
+export function judge(book: RuleBook, slots: Slots): Judgement {
   const rejected = emptySet();
   const doubted = emptySet();
   const sure: ReadyClause[] = [];
@@ -55,15 +42,13 @@ export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement 
       if (verdict === YES) {
         include(rejected, ready.speaksOf);
         sure.push(ready);
-        rely(relied, ready.reads);
       } else {
         include(doubted, ready.speaksOf);
         unsure.push(ready);
       }
     }
   }
-  const rows = possibleRows(book.rows, slots);
-  for (const row of rows) rely(relied, row.reads);
+  const rows = possibleRows(book, slots);
   const { impossible, fitDoubted } = judgeFit(rows, slots);
   include(rejected, impossible);
   include(doubted, fitDoubted);
@@ -72,12 +57,17 @@ export function judge(book: RuleBook, slots: Slots, relied: FactSet): Judgement 
 }
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */
-function possibleRows(all: readonly ReadyRow[], slots: Slots): readonly ReadyRow[] {
+function possibleRows({ rows, rowIndex }: RuleBook, slots: Slots): readonly ReadyRow[] {
   const maybe: ReadyRow[] = [];
-  for (const ready of all) {
-    const verdict = ready.test(slots);
-    if (verdict === YES) return [ready];
-    if (verdict === UNKNOWN) maybe.push(ready);
+  const left = clausesLeft(rowIndex, slots);
+  for (let word = 0; word < left.length; word++) {
+    let bits = left[word] as number;
+    for (; bits !== 0; bits &= bits - 1) {
+      const ready = rows[lowestClause(word, bits)] as ReadyRow;
+      const verdict = ready.test(slots);
+      if (verdict === YES) return [ready];
+      if (verdict === UNKNOWN) maybe.push(ready);
+    }
   }
   return maybe;
 }

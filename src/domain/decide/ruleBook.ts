@@ -64,6 +64,7 @@ export interface RuleBook {
   /** Clauses that speak of some candidates, by candidate index. */
   readonly aboutCandidate: readonly (readonly ReadyClause[])[];
   readonly rows: readonly ReadyRow[];
+  readonly rowIndex: ClauseIndex;
   readonly clauseCount: number;
 }
 
@@ -203,6 +204,10 @@ export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook
     aboutOpening: clauses.filter(speaksOfOpening),
     aboutCandidate: candidates.map(({ index }) => clauses.filter((ready) => speaksOf(ready, index))),
     rows: fitRows.map((row) => readyRow(row, basis)),
+    rowIndex: indexClauses(
+      fitRows.map((row) => row.when),
+      basis,
+    ),
     clauseCount: clauses.length,
   };
 }

@@ -2,8 +2,7 @@ import type { Candidate } from '../devices/candidates.ts';
 import type { Slots } from '../logic/compile.ts';
 import { NO, UNKNOWN } from '../logic/verdict.ts';
 import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
-import { rely } from './judge.ts';
-import type { FactSet, ReadyClause, RuleBook, Step } from './ruleBook.ts';
+import type { ReadyClause, RuleBook, Step } from './ruleBook.ts';
 
 /** What the rules say beyond forbidding, about the choice and about the opening. */
 export interface SortedSteps {
@@ -23,7 +22,6 @@ export function stepsFor(
   leader: Candidate | undefined,
   book: RuleBook,
   slots: Slots,
-  relied: FactSet,
   left: ClauseSet = clausesLeft(book.index, slots),
 ): SortedSteps {
   const sorted: SortedSteps = {
@@ -37,9 +35,9 @@ export function stepsFor(
     depends: [],
   };
   const { aboutOpening, aboutCandidate } = book.sets;
-  hear(book, aboutOpening, left, slots, relied, sorted);
+  hear(book, aboutOpening, left, slots, sorted);
   const aboutLeader = leader && aboutCandidate[leader.index];
-  if (aboutLeader) hear(book, aboutLeader, left, slots, relied, sorted);
+  if (aboutLeader) hear(book, aboutLeader, left, slots, sorted);
   return sorted;
 }
 
@@ -48,7 +46,6 @@ function hear(
   wanted: ClauseSet,
   left: ClauseSet,
   slots: Slots,
-  relied: FactSet,
   sorted: SortedSteps,
 ): void {
   for (let word = 0; word < left.length; word++) {
@@ -62,7 +59,6 @@ function hear(
         if (ready.clause.effect !== 'finding') sorted.depends.push(ready.unknown);
         continue;
       }
-      rely(relied, ready.reads);
       listFor(ready, sorted).push(ready.yes);
     }
   }

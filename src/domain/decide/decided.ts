@@ -1,0 +1,146 @@
+import { type Candidate, candidates } from '../devices/candidates.ts';
+import { type Cell, fitCell } from '../fit/matrix.ts';
+import type { Weights } from '../model/project.ts';
+import { has } from './candidateSet.ts';
+import type { Choice, Decision, DecisionState } from './decision.ts';
+import type { FactView } from './factView.ts';
+import { type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
+import { type FactSet, factWords, type RuleBook } from './ruleBook.ts';
+import { type Score, score, type ScoreFacts } from './score.ts';
+import type { SortedSteps } from './steps.ts';
+
+/** What was found out about one opening, before it is laid out. */
+export interface Found {
+  readonly view: FactView;
+  readonly book: RuleBook;
+  readonly weights: Weights;
+  readonly judgement: Judgement;
+  readonly facts: ScoreFacts;
+  readonly totals: Int32Array;
+  readonly steps: SortedSteps;
+  /** The best arrangement that nothing forbids or doubts. */
+  readonly best: Candidate | undefined;
+}
+
+interface Verdict {
+  readonly state: DecisionState;
+  readonly chosen: Candidate | undefined;
+  readonly overridden: Candidate | undefined;
+  readonly runnerUp: Candidate | undefined;
+  readonly nearTie: boolean;
+}
+
+/**
+ * A decision. What a person looks at for one opening at a time (what was ruled out and why, the parts of a score) is
+ * worked out when it is asked for, because thousands are decided without anybody asking. A class, because making a
+ * getter for each of them at every opening would take longer than the rules.
+ */
+export class Decided implements Decision {
+  readonly state: DecisionState;
+  readonly basis: Decision['basis'];
+  readonly slots: Decision['slots'];
+  readonly chosen: Choice | null;
+  readonly overridden: Candidate | null;
+  readonly runnerUp: Choice | null;
+  readonly nearTie: boolean;
+  readonly requires: Decision['requires'];
+  readonly modifies: Decision['modifies'];
+  readonly signOffs: Decision['signOffs'];
+  readonly cautions: Decision['cautions'];
+  readonly permits: Decision['permits'];
+  readonly findings: Decision['findings'];
+  readonly refers: Decision['refers'];
+  readonly depends: Decision['depends'];
+  readonly #found: Found;
+  #rejected: Decision['rejected'] | undefined;
+  #open: Decision['open'] | undefined;
+  #relied: FactSet | undefined;
+
+  constructor(found: Found, { state, chosen, overridden, runnerUp, nearTie }: Verdict) {
+    const { steps } = found;
+    this.state = state;
+    this.basis = found.book.basis;
+    this.slots = found.view.slots;
+    this.chosen = chosen ? new Chosen(chosen, found) : null;
+    this.overridden = overridden ?? null;
+    this.runnerUp = runnerUp ? new Chosen(runnerUp, found) : null;
+    this.nearTie = nearTie;
+    this.requires = steps.requires;
+    this.modifies = steps.modifies;
+    this.signOffs = steps.signOffs;
+    this.cautions = steps.cautions;
+    this.permits = steps.permits;
+    this.findings = steps.findings;
+    this.refers = steps.refers;
+    this.depends = steps.depends;
+    this.#found = found;
+  }
+
+  get assumed(): Decision['assumed'] {
+    return this.#found.view.assumed;
+  }
+  get rows(): Decision['rows'] {
+    return this.#found.judgement.rows.map((ready) => ready.row);
+  }
+  get rejected(): Decision['rejected'] {
+    this.#rejected ??= rejectionsOf(this.#found.judgement);
+    return this.#rejected;
+  }
+  get open(): Decision['open'] {
+    this.#open ??= openOf(this.#found.judgement, this.#found.totals);
+    return this.#open;
+  }
+  get wouldHaveLed(): Decision['wouldHaveLed'] {
+    return bestLost(this.#found);
+  }
+  get relied(): FactSet {
+    this.#relied ??= factsReliedOn(this.#found);
+    return this.#relied;
+  }
+}
+
+class Chosen implements Choice {
+  readonly candidate: Candidate;
+  readonly #found: Found;
+  #score: Score | undefined;
+
+  constructor(candidate: Candidate, found: Found) {
+    this.candidate = candidate;
+    this.#found = found;
+  }
+
+  get cell(): Cell | undefined {
+    const { rows } = this.#found.judgement;
+    const [only] = rows;
+    return only && rows.length === 1 ? fitCell(only.row, this.candidate.deviceId) : undefined;
+  }
+  get score(): Score {
+    this.#score ??= score(this.candidate, this.#found.facts, this.cell, this.#found.weights);
+    return this.#score;
+  }
+}
+
+/** What every sure step read: those that forbid, the rows of the fit table, and those that ask or say something. */
+function factsReliedOn({ judgement, steps }: Found): FactSet {
+  const relied = new Uint32Array(factWords);
+  const rely = ({ reads }: { readonly reads: FactSet }) =>
+    reads.forEach((bits, word) => (relied[word] = (relied[word] as number) | bits));
+  judgement.sure.forEach(rely);
+  judgement.rows.forEach(rely);
+  for (const list of Object.values(steps) as SortedSteps[keyof SortedSteps][]) {
+    for (const step of list) if (step.sure) rely(step.ready);
+  }
+  return relied;
+}
+
+/** The best of what rules alone forbid, when it beats the choice; what cannot go into the door would never have led. */
+function bestLost({ judgement, totals, best }: Found): Decision['wouldHaveLed'] {
+  let lost = -1;
+  for (let index = 0; index < candidates.length; index++) {
+    if (!has(judgement.rejected, index) || has(judgement.impossible, index)) continue;
+    if (lost < 0 || (totals[index] as number) > (totals[lost] as number)) lost = index;
+  }
+  const candidate = candidates[lost];
+  if (!candidate || !best || (totals[lost] as number) <= (totals[best.index] as number)) return null;
+  return { candidate, because: whyRejected(judgement, lost) };
+}
