@@ -17,6 +17,7 @@ export const demoBuilding: BuildingRows = {
     occupancyGroup: 'B',
     powerAtDoor: true,
     cablePath: true,
+    standbyHours: 4,
     sprinklered: true,
     detectionThroughout: true,
     fireAlarm: true,

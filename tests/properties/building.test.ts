@@ -268,7 +268,7 @@ describe('the demo building', () => {
     expect(found?.conditions).toContain('batterySpent');
     expect(found?.conditions).not.toContain('lockedHours');
     expect(found?.closing).toHaveLength(1);
-    expect(found?.says).toContain('nobody stated their hours');
+    expect(found?.says).toContain('once 4 h of battery are spent');
   });
 
   test.skipIf(!trapped)('the room nobody gets out of without a card is found, in fire as well', () => {

@@ -25,7 +25,19 @@ export interface FieldInfo {
   /** The question a surveyor is asked, as a whole sentence. */
   readonly ask: string;
   readonly help?: string;
-  readonly unit?: 'in' | 'ft' | 'ft²' | 'min' | 'people' | 'stories' | 'A' | 'V' | 'lbf' | 'doors' | 's';
+  readonly unit?:
+    | 'in'
+    | 'ft'
+    | 'ft²'
+    | 'min'
+    | 'people'
+    | 'stories'
+    | 'A'
+    | 'V'
+    | 'lbf'
+    | 'doors'
+    | 's'
+    | 'h';
   /** Label of each value, for choices. */
   readonly options?: Readonly<Record<string, string>>;
   readonly kind: 'yesNo' | 'choice' | 'number';

@@ -604,7 +604,12 @@ export const factSchemas = {
       site: 'Outdoor site',
       other: 'Other',
     },
-    { label: 'Room behind the door', group: 'use', ask: 'What is the room on the secure side used for?' },
+    {
+      label: 'Room behind the door',
+      group: 'use',
+      ask: 'What is the room behind the door used for?',
+      help: 'The room people leave through this door.',
+    },
   ),
   occupancyGroup: choice(
     {
@@ -862,6 +867,17 @@ export const factSchemas = {
       other: 'Other',
     },
     { label: 'Lock power comes from', group: 'site', ask: 'What feeds the lock?' },
+  ),
+  standbyHours: amount(
+    { min: 0, max: 96 },
+    {
+      label: 'Standby battery of the lock supply',
+      group: 'site',
+      scope: 'both',
+      unit: 'h',
+      ask: 'For how many hours does the battery of the lock supply carry the lock?',
+      help: 'Common practice is 4 h; no source sets it for every door.',
+    },
   ),
   exterior: yesNo({ label: 'Exterior', group: 'site', ask: 'Is one side outdoors?' }),
   operator: choice(

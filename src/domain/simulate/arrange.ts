@@ -91,7 +91,7 @@ function arrangeFrom(
     latch: latchOf(candidate, has(...latchingItems), latch),
     freeHardware: !(device.family === 'strike' && noHandle) || has('storeroomLockset', ...latchingItems),
     battery: wired ? batteryOf(fact('lockPowerSource'), has('lockSupply')) : 'no',
-    batteryHours: around.batteryHours ?? null,
+    batteryHours: around.batteryHours ?? hoursIn(fact('standbyHours')),
     reader: reader !== 'none',
     scheduled: fact('wishScheduledUnlock') === true,
     reportsPosition: has('doorPosition') || device.family === 'battery',
@@ -181,4 +181,8 @@ function asKnown(value: boolean | undefined): Known {
 function either(a: boolean | undefined, b: boolean | undefined): Known {
   if (a === true || b === true) return 'yes';
   return a === false && b === false ? 'no' : 'notKnown';
+}
+
+function hoursIn(value: unknown): number | null {
+  return typeof value === 'number' ? value : null;
 }

@@ -27,7 +27,7 @@ export function readFact(key: FactKey, text: string): ReadFact {
       if (!length.ok) return wrong(length.says);
       value = length.inches;
     } else {
-      value = Number(trimmed.replace(/\s*(min|ft²|ft2|ft|people|stories|A|V|lbf|doors|s)$/i, ''));
+      value = Number(trimmed.replace(/\s*(min|ft²|ft2|ft|people|stories|A|V|lbf|doors|s|h)$/i, ''));
       if (!Number.isFinite(value))
         return wrong(`${info.label} must be a number${info.unit ? ` of ${info.unit}` : ''}.`);
     }

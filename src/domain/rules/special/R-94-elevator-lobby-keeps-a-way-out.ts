@@ -39,6 +39,17 @@ export const R94 = defineRule({
       says: 'The lobby has no other way out, so this door must let people out of it without card, key, bare button or alarm.',
     },
     {
+      key: 'e',
+      effect: 'prohibit',
+      when: lobbyOnlyDoor,
+      // The lever, bar or sensor of these stands on the tenant's side; nothing of it helps a person in the lobby.
+      of: {
+        release: ['free', 'stairReentry', 'sensor', 'doorSwitch'],
+        not: { family: ['mechanical', 'none'] },
+      },
+      says: 'The lobby has no other way out, and this lock opens freely only for people on the tenant’s side of the door.',
+    },
+    {
       key: 'c',
       effect: 'signOff',
       grade: 'must',
@@ -53,6 +64,29 @@ export const R94 = defineRule({
     },
   ],
   cases: cases(
+    ...onEach(
+      [
+        'strikeMortise/secure/free',
+        'magnet/safe/sensor',
+        'magnet/safe/doorSwitch',
+        'exitTrim/safe/stairReentry',
+        'batteryLock/asIs/free',
+      ],
+      'lobby without a stair',
+      trap,
+      'yes',
+      'e',
+    ),
+    ...onEach(
+      ['mechanicalLock/none/free', 'noLock/none/free', 'delayedExitDevice/safe/delayed', on],
+      'lobby without a stair',
+      trap,
+      'no',
+      'e',
+    ),
+    ['lobby with a stair', open, 'no', { clause: 'e', on: free }],
+    ['corridor door', { ...trap, egressRole: 'exitAccess' }, 'no', { clause: 'e', on: free }],
+    ['other way out not known', { egressRole: 'elevatorLobby' }, 'unknown', { clause: 'e', on: free }],
     ['lobby without a stair, IBC 2021', trap, 'yes', { clause: 'a', on }],
     ['lobby without a stair, IBC 2018', trap, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
     ['lobby without a stair, IBC 2024', trap, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],

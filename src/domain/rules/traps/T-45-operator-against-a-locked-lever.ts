@@ -1,7 +1,7 @@
 import { text } from '../../codes/sections.ts';
-import { is } from '../../logic/condition.ts';
+import { all, is, not } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
 
 export const T45 = defineRule({
   id: 'T-45',
@@ -26,8 +26,63 @@ export const T45 = defineRule({
       of: { device: ['mechanicalLock', 'gateLock', 'delayedExitDevice'] },
       says: 'Nothing draws this latch for the operator: it can serve only while the door is unlatched by other means.',
     },
+    {
+      key: 'c',
+      effect: 'prohibit',
+      when: all(
+        is('operator', 'lowEnergy', 'fullPower'),
+        not(is('latch', 'pushPull', 'roller', 'patch', 'operatorLock')),
+      ),
+      of: { device: ['magnet', 'shearMagnet', 'boltSolenoid', 'boltMotor', 'delayedMagnet'] },
+      says: 'This lock lets go, but the latch of the leaf stays out and the operator drives against it.',
+    },
   ],
   cases: cases(
+    ...onEach(
+      [
+        'magnet/safe/sensor',
+        'shearMagnet/safe/sensor',
+        'boltSolenoid/safe/sensor',
+        'boltMotor/safe/doorSwitch',
+        'delayedMagnet/safe/delayed',
+      ],
+      'operator on a latched leaf',
+      { operator: 'lowEnergy', latch: 'bored' },
+      'yes',
+      'c',
+    ),
+    [
+      'full-power operator on a latched leaf',
+      { operator: 'fullPower', latch: 'bored' },
+      'yes',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    ...(['pushPull', 'roller', 'patch', 'operatorLock'] as const).map(
+      (latch): CaseRow => [
+        `operator, ${latch}`,
+        { operator: 'lowEnergy', latch },
+        'no',
+        { clause: 'c', on: 'magnet/safe/sensor' },
+      ],
+    ),
+    [
+      'no operator, latched leaf',
+      { operator: 'none', latch: 'bored' },
+      'no',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'operator, latch not known',
+      { operator: 'lowEnergy' },
+      'unknown',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'a strike frees that latch',
+      { operator: 'lowEnergy', latch: 'bored' },
+      'no',
+      { clause: 'c', on: 'strikeCylindrical/secure/free' },
+    ],
     ...onEach(
       [
         'mortiseLock/secure/free',
