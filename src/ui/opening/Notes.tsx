@@ -7,7 +7,7 @@ export function Notes({ opening }: { opening: Opening }) {
   const store = useStore();
   const visit = useId();
   return (
-    <label className="field">
+    <label className="field notes-field">
       <span className="lettering soft">Notes</span>
       <textarea
         className="input notes"

@@ -48,26 +48,24 @@ export function OpeningHead({ project, opening, before, after }: Props) {
       </h1>
       <details open={wideAtFirst()}>
         <summary>{placeOf(project, opening)}</summary>
-        <div className="stack stack-tight">
-          <div className="row opening-head">
-            <Pick label="Floor" value={opening.floorId} onPick={set('floorId')} options={floors} />
-            <Pick
-              label="Secure side"
-              help={surveyWords.secureSide}
-              value={opening.fromSpaceId}
-              onPick={set('fromSpaceId')}
-              options={spaces}
-            />
-            <Pick
-              label="Egress side"
-              help={surveyWords.egressSide}
-              value={opening.toSpaceId}
-              onPick={set('toSpaceId')}
-              options={spaces}
-            />
-          </div>
+        <div className="row opening-head">
+          <Pick label="Floor" value={opening.floorId} onPick={set('floorId')} options={floors} />
+          <Pick
+            label="Secure side"
+            help={surveyWords.secureSide}
+            value={opening.fromSpaceId}
+            onPick={set('fromSpaceId')}
+            options={spaces}
+          />
+          <Pick
+            label="Egress side"
+            help={surveyWords.egressSide}
+            value={opening.toSpaceId}
+            onPick={set('toSpaceId')}
+            options={spaces}
+          />
           <Notes opening={opening} />
-          <button type="button" className="button button-remove button-small self-start" onClick={remove}>
+          <button type="button" className="button button-remove button-small remove-opening" onClick={remove}>
             Remove {opening.mark}
           </button>
         </div>

@@ -159,6 +159,8 @@ export function OpeningGrid({ rows, project, startId = null, onOpen, onRefused }
           return (
             <div
               key={one.opening.id}
+              ref={virtual.measureElement}
+              data-index={item.index}
               role="row"
               aria-rowindex={item.index + 2}
               className="grid-row"
@@ -167,7 +169,7 @@ export function OpeningGrid({ rows, project, startId = null, onOpen, onRefused }
               style={{
                 gridTemplateColumns: template,
                 width,
-                height: item.size,
+                minHeight: rowHeightPx,
                 transform: `translateY(${item.start}px)`,
               }}
             >

@@ -18,7 +18,7 @@ export function Contradictions({ findings, onMend }: Props) {
             <StatusMark status={finding.refuses ? 'error' : 'caution'}>{finding.fieldLabel}</StatusMark>
             <p>
               {finding.sentence}{' '}
-              <a className="mark" href={`#/rules/${finding.ruleId}`}>
+              <a className="mark step-link" href={`#/rules/${finding.ruleId}`}>
                 {finding.ruleId}
               </a>
             </p>

@@ -1,0 +1,57 @@
+import { expect, test } from 'playwright/test';
+import { layoutFaults, smallTargets, unseenFocus } from './pages/layout.ts';
+
+const pages = ['schedule', 'opening/opening-103', 'opening/opening-s2-p', 'walk/opening-103'];
+
+for (const address of pages) {
+  // 720 px is a desk of 1440 px at a zoom of 200 %.
+  for (const width of [320, 720, 768, 1440]) {
+    test(`no words are cut off or overlap: ${address}, ${width} px`, async ({ page }) => {
+      await page.setViewportSize({ width, height: 900 });
+      await page.goto(`#/${address}`);
+      await expect(page.locator('h1').first()).toBeVisible();
+      await page.evaluate(() => document.fonts.ready);
+      for (const fold of await page.locator('main details:not([open]) > summary').all()) {
+        if (await fold.isVisible()) await fold.click();
+      }
+      expect(await layoutFaults(page)).toEqual([]);
+    });
+  }
+
+  test(`the focus is always to be seen: ${address}`, async ({ page }) => {
+    await page.goto(`#/${address}`);
+    await expect(page.locator('h1').first()).toBeVisible();
+    expect(await unseenFocus(page, 40)).toEqual([]);
+  });
+}
+
+for (const width of [320, 390]) {
+  test(`everything on the walk is as large as a thumb, ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 844 });
+    await page.goto('#/walk/opening-103');
+    await page.getByRole('button', { name: 'Skip the tour' }).click();
+    await page.getByRole('button', { name: /^Menu/ }).click();
+    for (const fold of await page.locator('main details > summary').all()) await fold.click();
+    expect(await smallTargets(page)).toEqual([]);
+  });
+}
+
+test('the longest mark stands in full on schedule and walk', async ({ page }) => {
+  const mark = 'EAST-WING-BASEMENT-GENERATOR-ROOM-0017-A';
+  await page.goto('#/schedule');
+  await page.getByRole('button', { name: 'New opening' }).click();
+  await page.getByRole('textbox', { name: 'Mark', exact: true }).fill(mark);
+  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1, name: mark })).toBeVisible();
+  for (const width of [320, 1440]) {
+    await page.setViewportSize({ width, height: 844 });
+    await page.getByRole('link', { name: /Latchward/ }).click();
+    await page.getByRole('searchbox', { name: 'Find a mark or a room' }).fill(mark);
+    await expect(page.getByRole('gridcell', { name: mark })).toBeVisible();
+    expect(await layoutFaults(page)).toEqual([]);
+    await page.getByRole('gridcell', { name: mark }).click();
+    await page.getByRole('link', { name: 'Walk from here' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: mark })).toBeVisible();
+    expect(await layoutFaults(page)).toEqual([]);
+  }
+});

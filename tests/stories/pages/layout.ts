@@ -1,0 +1,105 @@
+import type { Page } from 'playwright/test';
+
+/** What an eye would object to on the page as it stands, each in one line. */
+export async function layoutFaults(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const faults: string[] = [];
+    const name = (element: Element) =>
+      `“${(element.textContent ?? '').trim().slice(0, 40)}” (${element.className})`;
+    const main = document.querySelectorAll('header, main');
+    /** Not scrolled away inside a part of the page that scrolls by itself. */
+    const isInSight = (element: Element, box: DOMRect) => {
+      for (let at = element.parentElement; at; at = at.parentElement) {
+        if (!['auto', 'scroll'].includes(getComputedStyle(at).overflowY)) continue;
+        const frame = at.getBoundingClientRect();
+        if (box.bottom > frame.bottom || box.top < frame.top) return false;
+      }
+      return true;
+    };
+    const texts: { element: Element; box: DOMRect }[] = [];
+    for (const root of main) {
+      const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+      while (walker.nextNode()) {
+        const node = walker.currentNode;
+        const element = node.parentElement;
+        if (!element || !node.textContent?.trim() || !element.checkVisibility()) continue;
+        // Options are drawn by the browser, drawings have their own tests, hidden words are for listeners.
+        if (element.closest('select, svg, .visually-hidden, .skip-link, .masthead-word')) continue;
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        for (const box of range.getClientRects()) if (isInSight(element, box)) texts.push({ element, box });
+      }
+      for (const element of root.querySelectorAll('*')) {
+        const style = getComputedStyle(element);
+        const cuts =
+          style.overflowX === 'hidden' || style.overflowX === 'clip' || style.textOverflow === 'ellipsis';
+        if (
+          !cuts ||
+          !element.checkVisibility() ||
+          element.closest('input, .visually-hidden, svg, .masthead-word')
+        )
+          continue;
+        if (element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1)
+          faults.push(`cut off: ${name(element)}`);
+      }
+    }
+    /** What floats over the page by design: the bar at the foot, marks that stay while a grid scrolls. */
+    const floats = (element: Element) => {
+      for (let at: Element | null = element; at; at = at.parentElement) {
+        if (['sticky', 'fixed'].includes(getComputedStyle(at).position)) return true;
+      }
+      return false;
+    };
+    const still = texts.filter(({ element }) => !floats(element));
+    for (const [index, a] of still.entries()) {
+      for (const b of still.slice(index + 1)) {
+        if (a.element.contains(b.element) || b.element.contains(a.element)) continue;
+        const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+        const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+        // Boxes of lines reach above and below the letters; only letters that meet count.
+        if (wide > 2 && high > 0.45 * Math.min(a.box.height, b.box.height))
+          faults.push(`overlap: ${name(a.element)} and ${name(b.element)}`);
+      }
+    }
+    return [...new Set(faults)];
+  });
+}
+
+/** Everything to touch that is smaller than a thumb, with its size. */
+export async function smallTargets(page: Page, least = 48): Promise<readonly string[]> {
+  return page.evaluate((px) => {
+    const found: string[] = [];
+    const targets = document.querySelectorAll('a, button, input, select, textarea, summary, label.choice');
+    for (const target of targets) {
+      if (!target.checkVisibility() || target.matches('.skip-link')) continue;
+      const box = target.getBoundingClientRect();
+      if (box.height < px - 0.5 || box.width < px - 0.5) {
+        const says = target.getAttribute('aria-label') ?? target.textContent?.trim().slice(0, 40);
+        found.push(`${says}: ${Math.round(box.width)} × ${Math.round(box.height)}`);
+      }
+    }
+    return found;
+  }, least);
+}
+
+/** Goes from stop to stop with Tab and names each that does not show that it has the focus. */
+export async function unseenFocus(page: Page, stops: number): Promise<readonly string[]> {
+  const unseen: string[] = [];
+  for (let stop = 0; stop < stops; stop++) {
+    await page.keyboard.press('Tab');
+    const fault = await page.evaluate(() => {
+      const element = document.activeElement;
+      if (!element || element === document.body) return '';
+      const shows = (at: Element | null) => {
+        if (!at) return false;
+        const style = getComputedStyle(at);
+        return style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2;
+      };
+      // A hidden radio shows its focus on the cell around it.
+      if (shows(element) || shows(element.closest('label'))) return '';
+      return `${element.tagName} “${(element.textContent ?? '').trim().slice(0, 40)}”`;
+    });
+    if (fault) unseen.push(fault);
+  }
+  return unseen;
+}

@@ -1,0 +1,106 @@
+import { expect, type Page, test } from 'playwright/test';
+
+/** A surveyor with a phone in a corridor. */
+test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+async function walkFrom(page: Page, openingId: string) {
+  await page.goto(`#/walk/${openingId}`);
+  await page.getByRole('button', { name: 'Skip the tour' }).tap();
+}
+
+async function begin(page: Page, mark: string, like: string) {
+  await page.getByRole('button', { name: 'New opening', exact: true }).tap();
+  await page.getByRole('combobox', { name: 'Facts' }).selectOption({ label: like });
+  await page.getByRole('textbox', { name: 'Mark' }).fill(mark);
+  await page.getByRole('button', { name: 'Add', exact: true }).tap();
+  await expect(page.getByRole('heading', { level: 1, name: mark, exact: true })).toBeVisible();
+}
+
+const question = (page: Page) => page.getByRole('region', { name: 'Next question' });
+
+test('the next door is the same as the last: its facts are assumed until they are confirmed', async ({
+  page,
+}) => {
+  await walkFrom(page, 'opening-103');
+  await begin(page, 'ZZ-SAME', 'Same as 103');
+  await expect(page.getByText(/facts are only assumed here/)).toBeVisible();
+  await expect(page.getByText('assumed: same as 103').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Confirm all' }).tap();
+  await expect(page.getByText(/only assumed here/)).toHaveCount(0);
+  await expect(page.getByText('assumed: same as 103')).toHaveCount(0);
+});
+
+test('one answer leads to the next question, is shown, and can be taken back or corrected', async ({
+  page,
+}) => {
+  await walkFrom(page, 'opening-103');
+  await begin(page, 'ZZ-WALK', 'Start empty');
+  await question(page).getByRole('button', { name: 'Single swinging leaf' }).tap();
+  const heading = question(page).getByRole('heading');
+  await expect(heading).not.toHaveText('How does it open?');
+  await expect(heading).toBeFocused();
+  await expect(heading).toBeInViewport();
+  await expect(page.getByText('1 answer so far')).toBeVisible();
+
+  await page.getByRole('button', { name: 'Undo: ZZ-WALK: Door type' }).tap();
+  await expect(heading).toHaveText('How does it open?');
+  await expect(page.getByText('Nothing answered yet.')).toBeVisible();
+
+  await question(page).getByRole('searchbox', { name: 'Find in the list' }).fill('pair');
+  await question(page).getByRole('button', { name: 'Pair of leaves' }).tap();
+  await page.getByRole('button', { name: 'Change Door type' }).tap();
+  await expect(question(page).getByRole('button', { name: 'Pair of leaves' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await question(page).getByRole('button', { name: 'Single swinging leaf' }).tap();
+  await expect(page.getByText('Single swinging leaf')).toBeVisible();
+});
+
+test('who cannot tell is not asked again, and the answer is listed as missing', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await begin(page, 'ZZ-TELL', 'Start empty');
+  const asked = (await question(page).getByRole('heading').textContent()) ?? '';
+  await question(page).getByRole('button', { name: 'I can’t tell' }).tap();
+  await expect(question(page).getByRole('heading')).not.toHaveText(asked);
+  await expect(page.getByText('Nobody could tell')).toBeVisible();
+});
+
+test('a wrong width is put right in feet and inches or in millimetres', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByText(/^Earlier answers/).tap();
+  await page.getByRole('button', { name: 'Change Leaf width' }).tap();
+  const width = question(page).getByRole('textbox', { name: /How wide is the leaf/ });
+  await width.fill('3 or so');
+  await question(page).getByRole('button', { name: 'Answer' }).tap();
+  await expect(question(page).getByRole('alert')).toContainText('“3 or so” is not a length');
+  await expect(width).toHaveValue('3 or so');
+  await width.fill('915 mm');
+  await expect(question(page).getByText('3\'-0" · 915 mm')).toBeVisible();
+  await question(page).getByRole('button', { name: 'Answer' }).tap();
+  await expect(page.getByText('36.024 in (3\'-0" · 915 mm)')).toBeVisible();
+});
+
+test('why an opening is refused stands above the question, with the way to the answer', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByText(/^Earlier answers/).tap();
+  await page.getByRole('button', { name: 'Change Fire rating of the door' }).tap();
+  await question(page).getByRole('textbox').fill('90');
+  await question(page).getByRole('button', { name: 'Answer' }).tap();
+  const why = page.getByRole('region', { name: 'Contradictions' });
+  await expect(why).toBeVisible();
+  await expect(page.locator('.thumb-bar').getByText('Refused')).toBeVisible();
+  await why.getByRole('button', { name: 'Answer again: Fire rating of the door' }).first().tap();
+  await question(page).getByRole('textbox').fill('0');
+  await question(page).getByRole('button', { name: 'Answer' }).tap();
+  await expect(why).toHaveCount(0);
+});
+
+test('a note is kept, and the bar leads from door to door', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByRole('textbox', { name: 'Notes' }).fill('Closer leaks oil.');
+  await page.getByRole('link', { name: '104 →' }).tap();
+  await expect(page.getByRole('heading', { level: 1, name: '104', exact: true })).toBeVisible();
+  await page.getByRole('link', { name: '← 103' }).tap();
+  await expect(page.getByRole('textbox', { name: 'Notes' })).toHaveValue('Closer leaks oil.');
+});
