@@ -1806,6 +1806,55 @@ const rows: readonly Row[] = [
     facts: { ...office, roomUse: 'conference', occupantLoad: 80, readerSides: 'none' },
     want: { signed: true },
   },
+  ...(['turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding'] as const).flatMap(
+    (doorType): Row[] => {
+      const facts: Surveyed = {
+        ...office,
+        doorType,
+        leafMaterial: undefined,
+        frameMaterial: 'none',
+        hinges: undefined,
+        latch: 'operatorLock',
+        barrierHeightIn: 38,
+        barriersOverHalf: false,
+        swingDoorBesideFt: 6,
+        operator: 'fullPower',
+      };
+      const never = [
+        'boltSolenoid/safe/sensor',
+        'boltMotor/safe/sensor',
+        'boltMotor/secure/doorSwitch',
+        'magnet/safe/sensor',
+      ];
+      const rests = 'trade practice: the lock belongs to the maker’s package';
+      return [
+        {
+          opening: `${doorType} with a reader`,
+          rests,
+          facts,
+          want: { state: 'referred', signed: true, never },
+        },
+        {
+          opening: `${doorType} with set hours`,
+          rests,
+          facts: { ...facts, readerSides: 'none', wishScheduledUnlock: true },
+          want: { state: 'referred', signed: true, never },
+        },
+        {
+          opening: `${doorType} without a reader`,
+          rests,
+          facts: { ...facts, readerSides: 'none' },
+          want: { state: 'settled', family: ['mechanical', 'none'], signed: true, never },
+        },
+        {
+          opening: `${doorType} nobody leaves by, without a reader`,
+          rests,
+          facts: { ...facts, egressRole: 'sealedOff', readerSides: 'none' },
+          want: { family: ['mechanical', 'none'], never },
+        },
+      ];
+    },
+  ),
   {
     opening: 'stair door both sides locked in a hospital for children',
     rests: 'IBC 2021 1010.2.7: the way into the stair stays open',

@@ -127,6 +127,14 @@ export function under(topic: SectionTopic): Cite {
   return sections[topic];
 }
 
+/** The section of one edition, for a rule that is about that edition whatever the project adopts. */
+export function ofEdition(topic: SectionTopic, year: number): Cite {
+  const { book, sections: byYear, what }: Cite = sections[topic];
+  const section = byYear[String(year)];
+  if (!section) throw new Error(`No section of ${year} is known for ${topic}.`);
+  return text(book, `${year} ${section}`, what);
+}
+
 /** "IBC 2021 1010.2.13 (Delayed egress)"; a book that is not adopted is cited with its newest known section. */
 export function citeInWords(cite: Cite, basis: CodeBasis): string {
   const what = cite.what ? ` (${cite.what})` : '';

@@ -352,7 +352,7 @@ export const fitRows: readonly FitRow[] = [
     38,
     'Turnstile, revolving or folding door',
     is('doorType', 'turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding'),
-    'no, no, no, no, no, ask, no, no, no, no, no, no, no, no, no, no, no',
+    'no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no',
   ),
   row(
     39,

@@ -97,6 +97,13 @@ describe('the manual', () => {
     expect(manualEntry(rule, null).cites[0]).toContain('1010.1.10 (2018)');
   });
 
+  test('a rule about an older edition cites that one under any basis', () => {
+    const rule = ruleById.get('R-77') as Rule;
+    for (const basis of [defaultBasis, { ...defaultBasis, ibc: null }, null]) {
+      expect(manualEntry(rule, basis).cites[0]).toMatch(/^IBC 2018 1010\.1\.10\b/);
+    }
+  });
+
   test('says plainly what was not read in the code’s own text', () => {
     const said = (confidence: Rule['confidence']) =>
       manualEntry({ ...(ruleById.get('R-31') as Rule), confidence }, null).notRead;

@@ -1,6 +1,21 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, ibc, is, over, yes } from '../../logic/condition.ts';
+import { all, any, ibc, is, over, yes } from '../../logic/condition.ts';
+import { nothingCloses } from '../fire/given.ts';
 import { cases, defineRule } from '../rule.ts';
+
+const closer = {
+  accessibleRoute: true,
+  closing: 'selfClosing',
+  workStatus: 'new',
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+} as const;
+const missing = {
+  accessibleRoute: true,
+  closing: 'none',
+  workStatus: 'existing',
+  fireRatingMin: 45,
+} as const;
 
 export const R158 = defineRule({
   id: 'R-158',
@@ -26,7 +41,11 @@ export const R158 = defineRule({
     {
       key: 'c',
       effect: 'caution',
-      when: all(yes('accessibleRoute'), is('closing', 'selfClosing')),
+      // Only a closer that is set anyway: one that comes new, or one on a door that is being worked on.
+      when: all(
+        yes('accessibleRoute'),
+        any(nothingCloses, all(is('closing', 'selfClosing'), is('workStatus', 'new', 'altered'))),
+      ),
       says: 'Set the closer so that the leaf takes at least 5 s from 90 degrees to 12 degrees.',
     },
   ],
@@ -41,9 +60,21 @@ export const R158 = defineRule({
     ['IBC 2018', { hardwareForceLbf: 16 }, 'no', { clause: 'b', basis: { ibc: 2018 } }],
     ['IBC not adopted', { hardwareForceLbf: 16 }, 'no', { clause: 'b', basis: { ibc: null } }],
     ['not measured', {}, 'unknown', { clause: 'b' }],
-    ['closer', { accessibleRoute: true, closing: 'selfClosing' }, 'yes', { clause: 'c' }],
-    ['no closer', { accessibleRoute: true, closing: 'none' }, 'no', { clause: 'c' }],
-    ['not on the route', { accessibleRoute: false, closing: 'selfClosing' }, 'no', { clause: 'c' }],
-    ['closing not seen', { accessibleRoute: true }, 'unknown', { clause: 'c' }],
+    ['closer of a new door', closer, 'yes', { clause: 'c' }],
+    ['closer of an altered door', { ...closer, workStatus: 'altered' }, 'yes', { clause: 'c' }],
+    ['closer that is there and stays', { ...closer, workStatus: 'existing' }, 'no', { clause: 'c' }],
+    ['new door without a closer', { ...closer, closing: 'none' }, 'no', { clause: 'c' }],
+    ['new door not on the route', { ...closer, accessibleRoute: false }, 'no', { clause: 'c' }],
+    ['work not known', { accessibleRoute: true, closing: 'selfClosing' }, 'unknown', { clause: 'c' }],
+    ['fire door that gets its closer', missing, 'yes', { clause: 'c' }],
+    ['the same not on the route', { ...missing, accessibleRoute: false }, 'no', { clause: 'c' }],
+    ['fire door with a closer', { ...missing, closing: 'selfClosing' }, 'no', { clause: 'c' }],
+    ['door that needs none', { ...missing, fireRatingMin: 0, wallRatingMin: 0 }, 'no', { clause: 'c' }],
+    [
+      'rating not known',
+      { accessibleRoute: true, closing: 'none', workStatus: 'existing' },
+      'unknown',
+      { clause: 'c' },
+    ],
   ),
 });

@@ -1,5 +1,5 @@
 import type { Rule } from '../rule.ts';
-import { R155 } from './R-155-one-leaf-gives-the-width.ts';
+import { R155 } from './R-155-a-bolted-leaf-gives-no-width.ts';
 import { R156 } from './R-156-automatic-door-at-public-entrances.ts';
 import { R157 } from './R-157-operators-on-accessible-routes.ts';
 import { R158 } from './R-158-force-to-work-the-hardware.ts';

@@ -47,7 +47,6 @@ import { B45 } from './B-45-delay-wanted-in-assembly.ts';
 import { B46 } from './B-46-delay-wanted-in-a-school.ts';
 import { B47 } from './B-47-delay-without-sprinklers-or-detection.ts';
 import { B48 } from './B-48-details-of-a-delay-nobody-wants.ts';
-import { B49 } from './B-49-thirty-seconds-not-approved.ts';
 import { B50 } from './B-50-controlled-egress-outside-care.ts';
 import { B51 } from './B-51-controlled-egress-without-a-need.ts';
 import { B52 } from './B-52-clinical-need-outside-care.ts';
@@ -132,7 +131,6 @@ export const contradictionsRules: readonly Rule[] = [
   B46,
   B47,
   B48,
-  B49,
   B50,
   B51,
   B52,

@@ -1,9 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, is, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
-
-const nothingCloses = all(yes('fireRated'), is('closing', 'none'));
+import { nothingCloses, rated, unrated } from './given.ts';
 
 export const R36 = defineRule({
   id: 'R-36',

@@ -10,13 +10,13 @@ export const F02 = defineRule({
   book: 'practice',
   cites: [text('practice', '', 'Aluminium jamb tubes')],
   confidence: 'secondary',
-  why: 'Aluminium jamb tubes are usually 1-3/4 to 2 in deep, and a full-size strike body takes about 1-11/16 in of that.',
+  why: 'Aluminium jamb tubes are usually 1-3/4 to 2 in deep, and a full-size strike body takes about 1-11/16 in of that; glass set into the tube takes more.',
   clauses: [
     {
       effect: 'caution',
       when: is('frameMaterial', 'aluminium'),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'Measure the depth inside the aluminium jamb before ordering; a low-profile strike body needs about 1-1/16 in.',
+      says: 'Measure the depth inside the aluminium jamb before ordering: a low-profile strike body needs about 1-1/16 in, and sidelite glass that stands in the tube may leave less.',
     },
   ],
   cases: cases(
@@ -28,6 +28,12 @@ export const F02 = defineRule({
     ),
     ['a rim strike sits on the face', { frameMaterial: 'aluminium' }, 'no', { on: 'strikeRim/secure/free' }],
     ['steel frame', { frameMaterial: 'hollowMetal' }, 'no', { on: 'strikeMortise/secure/free' }],
+    [
+      'beside sidelite glass',
+      { frameMaterial: 'aluminium', wallConstruction: 'glass' },
+      'yes',
+      { on: 'strikeCylindrical/secure/free' },
+    ],
     ['frame not surveyed', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
   ),
 });

@@ -9,7 +9,7 @@ export const F10 = defineRule({
   book: 'ada',
   cites: [text('ada', '404.2.3', 'Clear width'), section('doorWidth')],
   confidence: 'read',
-  note: 'The ADA figure was read; the same figure of the building code is from general knowledge.',
+  note: 'The ADA figure was read; the same figure of the building code, and that one leaf of a pair must give it, are from general knowledge.',
   why: 'One leaf open 90 degrees must leave 32 in for a person in a wheelchair and for people leaving.',
   clauses: [
     {
@@ -17,7 +17,7 @@ export const F10 = defineRule({
       field: 'clearWidthIn',
       severity: 'warn',
       when: all(any(yes('isEgress'), yes('accessibleRoute')), under('clearWidthIn', 'clearWidthMinIn')),
-      says: 'Only {clearWidthIn} clear: 32 in is the least; swing-clear hinges or a wider leaf would give it.',
+      says: 'Only {clearWidthIn} clear: 32 in is the least, on a pair from one leaf alone; swing-clear hinges or a wider leaf would give it.',
     },
   ],
   cases: cases(
@@ -29,6 +29,11 @@ export const F10 = defineRule({
       'yes',
     ],
     ['neither', { egressRole: 'noOccupiedSpace', accessibleRoute: false, clearWidthIn: 30 }, 'no'],
+    [
+      'pair, 31 in from the active leaf',
+      { egressRole: 'exitAccess', doorType: 'pair', inactiveBolts: 'manualFlush', clearWidthIn: 31 },
+      'yes',
+    ],
     ['not measured', { egressRole: 'exitAccess' }, 'unknown'],
   ),
 });

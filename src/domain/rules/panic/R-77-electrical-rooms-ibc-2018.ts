@@ -1,4 +1,4 @@
-import { under } from '../../codes/sections.ts';
+import { ofEdition } from '../../codes/sections.ts';
 import { panicTriggers } from '../../logic/derived.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import { electricalRoomCases, electricalRoomClauses } from './electricalRooms.ts';
@@ -46,7 +46,7 @@ export const R77 = defineRule({
   title: 'Electrical rooms under the IBC of 2018',
   family: 'panic',
   book: 'ibc',
-  cites: [under('panicHardware')],
+  cites: [ofEdition('panicHardware', 2018)],
   confidence: 'read',
   note: 'With a current NEC beside it, R-76 asks already from 800 A, and the stricter governs.',
   why: 'The older building code draws the same line higher up and looks at the width of the equipment.',

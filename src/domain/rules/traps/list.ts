@@ -25,7 +25,6 @@ import { T37 } from './T-37-a-strike-needs-a-storeroom-lock.ts';
 import { T38 } from './T-38-metal-door-as-a-conductor.ts';
 import { T40 } from './T-40-no-strike-for-re-entry.ts';
 import { T41 } from './T-41-day-schedule-on-an-intermittent-strike.ts';
-import { T42 } from './T-42-sidelite-glass-in-the-jamb.ts';
 import { T45 } from './T-45-operator-against-a-locked-lever.ts';
 import { T46 } from './T-46-separate-deadbolt-and-bare-leaf.ts';
 import { T47 } from './T-47-no-power-and-no-path.ts';
@@ -57,7 +56,6 @@ export const trapsRules: readonly Rule[] = [
   T38,
   T40,
   T41,
-  T42,
   T45,
   T46,
   T47,

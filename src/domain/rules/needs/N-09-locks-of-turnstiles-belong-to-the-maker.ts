@@ -1,0 +1,59 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, is, no, yes } from '../../logic/condition.ts';
+import { cases, defineRule } from '../rule.ts';
+
+const makersUnit = is('doorType', 'turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding');
+
+const wishes = { readerSides: 'none', wishScheduledUnlock: false } as const;
+
+export const N09 = defineRule({
+  id: 'N-09',
+  title: 'Locks of turnstiles, revolving and folding doors belong to their maker',
+  family: 'needs',
+  book: 'practice',
+  cites: [text('practice', '', 'Drives and locks of turnstiles, revolving and folding doors')],
+  confidence: 'practice',
+  why: 'Drive, lock and release of such a unit are built and tested together; a bolt added from outside holds wings that have to turn.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'refer',
+      when: all(makersUnit, any(yes('wantsReader'), yes('wishScheduledUnlock'))),
+      says: 'The maker’s own package locks and releases this turnstile, revolving or folding door, so no lock of this schedule goes on it; order reader and hours with that package, and let a reviewer confirm how it lets people out.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: all(makersUnit, no('wantsReader'), no('wishScheduledUnlock')),
+      says: 'It stays as its maker delivers it; if it is to be locked, the lock comes with that package.',
+    },
+  ],
+  cases: cases(
+    ...(['turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding'] as const).flatMap(
+      (doorType) =>
+        [
+          [`${doorType}, reader`, { ...wishes, doorType, readerSides: 'secure' }, 'yes', { clause: 'a' }],
+          [`${doorType}, hours`, { ...wishes, doorType, wishScheduledUnlock: true }, 'yes', { clause: 'a' }],
+          [`${doorType}, nothing wished`, { ...wishes, doorType }, 'yes', { clause: 'b' }],
+        ] as const,
+    ),
+    ['turnstile, nothing wished', { ...wishes, doorType: 'turnstile' }, 'no', { clause: 'a' }],
+    ['hinged door, reader', { ...wishes, doorType: 'single', readerSides: 'secure' }, 'no', { clause: 'a' }],
+    [
+      'automatic sliding door, reader',
+      { ...wishes, doorType: 'slidingAutomatic', readerSides: 'secure' },
+      'no',
+      { clause: 'a' },
+    ],
+    ['wishes not asked', { doorType: 'revolving' }, 'unknown', { clause: 'a' }],
+    ['turnstile, reader', { ...wishes, doorType: 'turnstile', readerSides: 'secure' }, 'no', { clause: 'b' }],
+    [
+      'turnstile, hours',
+      { ...wishes, doorType: 'turnstile', wishScheduledUnlock: true },
+      'no',
+      { clause: 'b' },
+    ],
+    ['hinged door', { ...wishes, doorType: 'single' }, 'no', { clause: 'b' }],
+    ['wishes not asked', { doorType: 'revolving' }, 'unknown', { clause: 'b' }],
+  ),
+});
