@@ -12,6 +12,8 @@ export interface ClauseIndex {
   /** Clauses, as bits in the order given, that some survey can make speak. */
   readonly possible: ClauseSet;
   readonly silencers: readonly Silencer[];
+  /** Where `clausesLeft` writes its answer, so that thousands of openings leave nothing to clear away. */
+  readonly scratch: ClauseSet;
 }
 /** Clauses as bits. */
 export type ClauseSet = Uint32Array;
@@ -49,13 +51,13 @@ export function indexClauses(conditions: readonly Condition[], basis: CodeBasis)
     slots[slot] = undefined;
     return [...left.values()].some((words) => words.length > 0) ? [{ slot, left }] : [];
   });
-  return { possible, silencers };
+  return { possible, silencers, scratch: possible.slice() };
 }
 
-/** The clauses that no single known answer silences. */
+/** The clauses that no single known answer silences. The answer holds until the index is asked again. */
 export function clausesLeft(index: ClauseIndex, slots: Slots): ClauseSet {
-  const left = index.possible.slice();
-  const { silencers } = index;
+  const { silencers, scratch: left } = index;
+  left.set(index.possible);
   for (let at = 0; at < silencers.length; at++) {
     const silencer = silencers[at] as Silencer;
     const value = slots[silencer.slot];

@@ -3,6 +3,7 @@ import { type Slots, slotOf } from '../logic/compile.ts';
 import type { FactValue } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
 import { type CandidateSet, has, setOf } from './candidateSet.ts';
+import { clausesLeft } from './clauseIndex.ts';
 import { Decided } from './decided.ts';
 import type { Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
@@ -31,12 +32,13 @@ export function decideFacts(
   override?: Candidate,
 ): Decision {
   const { slots } = view;
-  const judgement = judge(book, slots);
+  const left = clausesLeft(book.index, slots);
+  const judgement = judge(book, slots, left);
   const onlyRow = judgement.rows.length === 1 ? judgement.rows[0] : undefined;
   const facts = scoreFacts(slots, judgement.rejected);
   const totals = totalsFor(facts, onlyRow?.row, weights);
   const { leader, best, second } = rank(judgement, totals, override);
-  const steps = stepsFor(leader, book, slots, judgement.left);
+  const steps = stepsFor(leader, book, slots, left);
   const state = stateOf(steps, leader, judgement);
   const shown = state !== 'refused' && state !== 'referred';
   return new Decided(

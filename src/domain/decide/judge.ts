@@ -18,20 +18,22 @@ export interface Judgement {
   readonly impossible: CandidateSet;
   readonly fitDoubted: CandidateSet;
   readonly rated: boolean;
-  /** Clauses that the survey leaves room for; the others are silent here. */
-  readonly left: ClauseSet;
 }
 
 const ratedSlot = slotOf('fireRated');
 const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
 const everyFitted = setOf(({ device }) => device.wired || device.family === 'battery');
 
-export function judge(book: RuleBook, slots: Slots): Judgement {
+/** `left` is what the index leaves of the clauses; the rest is silent here. */
+export function judge(
+  book: RuleBook,
+  slots: Slots,
+  left: ClauseSet = clausesLeft(book.index, slots),
+): Judgement {
   const rejected = emptySet();
   const doubted = emptySet();
   const sure: ReadyClause[] = [];
   const unsure: ReadyClause[] = [];
-  const left = clausesLeft(book.index, slots);
   const { clauses, sets } = book;
   for (let word = 0; word < left.length; word++) {
     let bits = (left[word] as number) & (sets.prohibits[word] as number);
@@ -53,7 +55,7 @@ export function judge(book: RuleBook, slots: Slots): Judgement {
   include(rejected, impossible);
   include(doubted, fitDoubted);
   const rated = slots[ratedSlot] === true;
-  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated, left };
+  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated };
 }
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */

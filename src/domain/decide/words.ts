@@ -4,7 +4,7 @@ import { releases, type Candidate } from '../devices/candidates.ts';
 import type { FailMode } from '../devices/devices.ts';
 import { fillSentence } from '../explain/format.ts';
 import type { ScorePart } from '../model/project.ts';
-import { confidenceInWords, type Grade } from '../rules/rule.ts';
+import { confidenceInWords, type Grade, type Rule } from '../rules/rule.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
 import type { Step } from './ruleBook.ts';
 
@@ -88,8 +88,21 @@ export function isSecondHand(step: Step): boolean {
   );
 }
 
-export function citesInWords(step: Step, basis: CodeBasis): readonly string[] {
-  return step.rule.cites.map((cite) => citeInWords(cite, basis));
+const citesByBasis = new WeakMap<CodeBasis, Map<Rule, readonly string[]>>();
+
+/** The same for every opening of a project, so it is put into words once. */
+export function citesInWords(step: Pick<Step, 'rule'>, basis: CodeBasis): readonly string[] {
+  let byRule = citesByBasis.get(basis);
+  if (!byRule) {
+    byRule = new Map();
+    citesByBasis.set(basis, byRule);
+  }
+  let cites = byRule.get(step.rule);
+  if (!cites) {
+    cites = step.rule.cites.map((cite) => citeInWords(cite, basis));
+    byRule.set(step.rule, cites);
+  }
+  return cites;
 }
 
 export function pointsInWords(tenths: number): string {

@@ -10,10 +10,22 @@ export function valueInWords(key: FactKey, value: string | number | boolean | un
   return info.options?.[value] ?? value;
 }
 
+/** A sentence cut at its facts: texts at even places, names of facts at odd ones. */
+const cut = new Map<string, readonly string[]>();
+
 /** Replaces `{factKey}` by the fact's value. Throws on a name that is no fact: that is a slip in a rule. */
 export function fillSentence(sentence: string, slots: Slots): string {
-  return sentence.replace(/\{(\w+)\}/g, (_whole, name: string) => {
-    if (!isFactKey(name)) throw new Error(`A sentence names “${name}”, which is no fact: ${sentence}`);
-    return valueInWords(name, slots[slotOf(name)]);
-  });
+  let parts = cut.get(sentence);
+  if (!parts) {
+    parts = sentence.split(/\{(\w+)\}/);
+    cut.set(sentence, parts);
+  }
+  if (parts.length === 1) return sentence;
+  return parts
+    .map((part, index) => {
+      if (index % 2 === 0) return part;
+      if (!isFactKey(part)) throw new Error(`A sentence names “${part}”, which is no fact: ${sentence}`);
+      return valueInWords(part, slots[slotOf(part)]);
+    })
+    .join('');
 }

@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { answersTo } from '../../src/domain/decide/answers.ts';
+import { known } from '../../src/domain/model/fact.ts';
+import type { Facts } from '../../src/domain/model/fact.ts';
+import { type FactKey, factKeys, type FactValues, openingFactKeys } from '../../src/domain/model/fields.ts';
+import type { Opening, Project } from '../../src/domain/model/project.ts';
+import { openProjectText } from '../../src/domain/versions/file.ts';
+import { seeded } from '../../tests/properties/space.ts';
+
+export function demoProject(): Project {
+  const opened = openProjectText(readFileSync('demo-data/demo-building.json', 'utf8'));
+  if (!opened.ok) throw new Error('The demo building cannot be opened.');
+  return opened.project;
+}
+
+const pick = <T>(from: readonly T[], random: () => number): T =>
+  from[Math.floor(random() * from.length)] as T;
+
+/** The openings of the demo building over and over, each with three of its facts answered differently. */
+export function projectOf(count: number): Project {
+  const project = demoProject();
+  const random = seeded(count);
+  const models = Object.values(project.openings);
+  const openings: Record<string, Opening> = {};
+  for (let index = 0; index < count; index++) {
+    const model = models[index % models.length] as Opening;
+    const facts: Record<string, unknown> = { ...model.facts };
+    for (let change = 0; change < 3; change++) {
+      const key = pick(openingFactKeys, random);
+      if (key in facts) facts[key] = known(pick(answersTo(key), random));
+    }
+    const id = `o${index}`;
+    openings[id] = { ...model, id, mark: `${model.mark}-${index}`, facts: facts as Facts };
+  }
+  return { ...project, openings };
+}
+
+/** Openings of which everything is known, for engines that know no third answer. */
+export function surveyedFully(count: number): readonly FactValues[] {
+  const random = seeded(5000);
+  return Array.from(
+    { length: count },
+    () =>
+      Object.fromEntries(factKeys.map((key: FactKey) => [key, pick(answersTo(key), random)])) as FactValues,
+  );
+}
