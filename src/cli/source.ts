@@ -1,6 +1,7 @@
 import { readCsv } from '../exporting/csv/readCsv.ts';
 import { withoutGuard } from '../exporting/csv/cells.ts';
-import { importRows } from '../domain/import/csv.ts';
+import { applyEdits, commandProblemInWords } from '../domain/commands/command.ts';
+import { importEdits, importRows } from '../domain/import/csv.ts';
 import { findHeader } from '../domain/import/headers.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
@@ -50,15 +51,12 @@ function fromCsv(text: string): Source {
     newId: () => `row-${(count += 1)}`,
     firstRow: head + 2,
   });
+  const empty = newProject('file', 'File');
+  const applied = applyEdits(empty, importEdits(empty, imported));
+  if (!applied.ok) return { ok: false, says: commandProblemInWords(applied.problem) };
   return {
     ok: true,
-    project: {
-      ...newProject('file', 'File'),
-      building: imported.building,
-      floors: Object.fromEntries(imported.floors.map((one) => [one.id, one])),
-      spaces: Object.fromEntries(imported.spaces.map((one) => [one.id, one])),
-      openings: Object.fromEntries(imported.openings.map((one) => [one.id, one])),
-    },
+    project: applied.project,
     problems: imported.problems.map((problem) => {
       const where = [
         problem.row === null ? undefined : `row ${problem.row}`,

@@ -282,10 +282,24 @@ describe('room names', () => {
 describe('bringing it in', () => {
   it('makes edits that a project accepts and that leave a valid project', () => {
     const result = read(architect, '1|First Floor|1|OFFICE|CORRIDOR|||||||| ', '2|Roof||STAIR||||||||| ');
-    const applied = applyEdits(newProject('p', 'P'), importEdits(result));
+    const project = newProject('p', 'P');
+    const applied = applyEdits(project, importEdits(project, result));
     expect(applied.ok && projectSchema.safeParse(applied.project).success).toBe(true);
     const levels = applied.ok ? Object.values(applied.project.floors).map((floor) => floor.level) : [];
     expect(new Set(levels).size).toBe(2);
+  });
+
+  it('brings the facts of the building, and writes over no answer', () => {
+    const result = read('mark|sprinklered|highRise', '1|yes|no', '2|yes|no');
+    const project = {
+      ...newProject('p', 'P'),
+      building: { sprinklered: { is: 'known', value: false } },
+    } as const;
+    const applied = applyEdits(project, importEdits(project, result));
+    expect(applied.ok && applied.project.building).toEqual({
+      sprinklered: { is: 'known', value: false },
+      highRise: { is: 'known', value: false },
+    });
   });
 
   it('uses the floors and spaces the project has', () => {

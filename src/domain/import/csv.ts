@@ -125,8 +125,11 @@ export function importRows(
   };
 }
 
-/** The edits that bring an import into a project, to be done and undone together. */
-export function importEdits(imported: Imported): readonly Edit[] {
+/**
+ * The edits that bring an import into a project, to be done and undone together: floors, spaces, openings, and facts
+ * of the building where the project has no answer yet.
+ */
+export function importEdits(project: Project, imported: Imported): readonly Edit[] {
   return [
     ...imported.floors.map((value): Edit => ({ kind: 'putFloor', id: value.id, value })),
     ...imported.spaces.map((value): Edit => ({ kind: 'putSpace', id: value.id, value })),
@@ -137,6 +140,12 @@ export function importEdits(imported: Imported): readonly Edit[] {
         value: value as Extract<Edit, { kind: 'putOpening' }>['value'],
       }),
     ),
+    ...Object.entries(imported.building).flatMap(([fact, value]): Edit[] => {
+      const before = project.building[fact as FactKey];
+      return value && (before === undefined || before.is === 'unknown')
+        ? [{ kind: 'setBuildingFact', fact, value }]
+        : [];
+    }),
   ];
 }
 

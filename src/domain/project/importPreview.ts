@@ -1,10 +1,7 @@
-import type { Edit } from '../commands/command.ts';
 import type { Imported, ImportProblem } from '../import/csv.ts';
-import { importEdits } from '../import/csv.ts';
 import type { Column, Role } from '../import/headers.ts';
 import type { Fact } from '../model/fact.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import type { Project } from '../model/project.ts';
 
 /** One column of a schedule, as it was understood. */
 export interface ColumnPreview {
@@ -165,15 +162,4 @@ export function mayImport(
     };
   }
   return { ok: true };
-}
-
-/** One command: floors, spaces, openings, and facts of the building where the project has no answer yet. */
-export function editsOf(project: Project, imported: Imported): readonly Edit[] {
-  const building = Object.entries(imported.building).flatMap(([fact, value]): Edit[] => {
-    const before = project.building[fact as FactKey];
-    return value && (before === undefined || before.is === 'unknown')
-      ? [{ kind: 'setBuildingFact', fact, value }]
-      : [];
-  });
-  return [...importEdits(imported), ...building];
 }

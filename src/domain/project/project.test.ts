@@ -2,13 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { decideAll } from '../decide/decide.ts';
 import { whereFired } from '../explain/whereFired.ts';
-import { importRows } from '../import/csv.ts';
+import { importEdits, importRows } from '../import/csv.ts';
 import { known } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { type Project, openingsInOrder } from '../model/project.ts';
 import { amendmentTouches, emptyAmendment, readAmendment } from './amendments.ts';
 import { basisMeans, withEdition } from './basisMeans.ts';
-import { editsOf, mayImport, previewColumns, problemsInOrder } from './importPreview.ts';
+import { mayImport, previewColumns, problemsInOrder } from './importPreview.ts';
 import { emptySpace, floorsInOrder, moveFloor, newFloor, readSpace, standsOnFloor } from './places.ts';
 import { readWeight, weightShares } from './weightsMean.ts';
 
@@ -144,7 +144,7 @@ describe('an import before it comes in', () => {
   });
   test('comes in as one step that undo takes back whole', () => {
     const project = house();
-    const applied = applyEdits(project, editsOf(project, bad));
+    const applied = applyEdits(project, importEdits(project, bad));
     if (!applied.ok) throw new Error(applied.problem.kind);
     expect(Object.values(applied.project.openings).map((one) => one.mark)).toContain('201');
     expect(after(applied.project, applied.inverse)).toEqual(project);
@@ -152,7 +152,7 @@ describe('an import before it comes in', () => {
   test('an answer for the building is not written over', () => {
     const project = { ...house(), building: { sprinklered: known(true) } };
     const imported = { ...bad, building: { sprinklered: known(false), highRise: known(false) } };
-    const facts = editsOf(project, imported).flatMap((edit) =>
+    const facts = importEdits(project, imported).flatMap((edit) =>
       edit.kind === 'setBuildingFact' ? [edit.fact] : [],
     );
     expect(facts).toEqual(['highRise']);

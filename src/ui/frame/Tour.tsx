@@ -31,7 +31,7 @@ export function Tour() {
     location.hash = next.address;
   };
   return (
-    <aside className="tour" aria-label="Tour">
+    <aside className="tour screen-only" aria-label="Tour">
       <p aria-live="polite">
         <span className="lettering">
           {at + 1} of {steps.length}
