@@ -1,8 +1,19 @@
+import { allFindings } from '../domain/building/alongTheWay.ts';
 import { assessBuilding } from '../domain/building/building.ts';
+import { pathFindings } from '../domain/building/paths.ts';
+import type { Project } from '../domain/model/project.ts';
 import { allDecisions } from './decisions.ts';
 import { rememberLast } from './derive.ts';
 
 /** The building as a whole; walked again after every edit, which takes well under a second. */
-export const buildingFor = rememberLast((project: Parameters<typeof assessBuilding>[0]) =>
-  assessBuilding(project, allDecisions(project)),
+export const buildingFor = rememberLast((project: Project) => assessBuilding(project, allDecisions(project)));
+
+/** Rules that look along the way out. */
+export const pathFindingsFor = rememberLast((project: Project) =>
+  pathFindings(project, allDecisions(project)),
+);
+
+/** What was found about the building, rules along the way out among it. */
+export const buildingFindingsFor = rememberLast((project: Project) =>
+  allFindings(buildingFor(project), pathFindingsFor(project)),
 );

@@ -16,7 +16,8 @@ export type BuildingFindingKind =
   | 'sameSpace'
   | 'undecided'
   | 'noLevel'
-  | 'noWidth';
+  | 'noWidth'
+  | 'alongTheWay';
 
 /** One thing wrong with the building, with the way it happens and the openings to act on. */
 export interface BuildingFinding {
@@ -31,4 +32,6 @@ export interface BuildingFinding {
   /** Openings whose locking closes an exposure; null where a lock would stand in a way out. */
   readonly closing: readonly string[] | null;
   readonly says: string;
+  /** The rule behind it, where it is one that looks along the way out. */
+  readonly ruleId?: string;
 }

@@ -15,6 +15,9 @@ export interface TestLine {
 /** Heads of the boxes that stay empty until somebody stands at the door. */
 export const testColumns = ['Pass', 'Fail', 'Value', 'Initials'] as const;
 
+/** Who did it and who saw it; written in by hand under the lines. */
+export const testSigns = ['Tested by', 'Signature', 'Date', 'Witnessed by', 'Signature', 'Date'] as const;
+
 type Draft = Omit<TestLine, 'number'>;
 const line = (about: string, act: string, expect: string, value = ''): Draft => ({
   about,

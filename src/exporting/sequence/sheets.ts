@@ -15,6 +15,7 @@ export interface SequenceSheet extends Sequence {
 
 /** One test sheet for one opening. */
 export interface TestSheet {
+  readonly openingId: string;
   readonly mark: string;
   readonly setId: string;
   readonly title: string;
@@ -57,7 +58,8 @@ export function testSheets(
   decisions: ReadonlyMap<string, Decision>,
   numbers?: SetNumbers,
 ): readonly TestSheet[] {
-  return running(project, decisions, numbers).map(({ mark, setId, simulated }) => ({
+  return running(project, decisions, numbers).map(({ openingId, mark, setId, simulated }) => ({
+    openingId,
     mark,
     setId,
     title: sequenceOf(simulated).title,
@@ -75,6 +77,8 @@ function running(project: Project, decisions: ReadonlyMap<string, Decision>, num
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);
     const simulated = decision && simulateOpening(project, opening, decision);
-    return simulated ? [{ mark: opening.mark, setId: setOf.get(opening.id) ?? '', simulated }] : [];
+    return simulated
+      ? [{ openingId: opening.id, mark: opening.mark, setId: setOf.get(opening.id) ?? '', simulated }]
+      : [];
   });
 }

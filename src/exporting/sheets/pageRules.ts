@@ -37,7 +37,7 @@ export function pageName(id: SheetId): string {
 function sizeOf(id: SheetId, paper: PaperSize): string {
   const sizes = paperSizes[paper];
   if (id === 'schedule') return sizes.wide;
-  return id === 'register' ? sizes.landscape : sizes.page;
+  return id === 'register' || id === 'findings' ? sizes.landscape : sizes.page;
 }
 
 /** A project may be called anything; its name must not end the string, the rule or the style sheet. */

@@ -1,7 +1,10 @@
+import type { CodeBasis } from '../../domain/codes/basis.ts';
+import { citeInWords } from '../../domain/codes/sections.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Step } from '../../domain/decide/ruleBook.ts';
 import { type SignOffReason, signOffReasons } from '../../domain/decide/signOff.ts';
 import { citesInWords, gradeWords } from '../../domain/decide/words.ts';
+import { ruleById } from '../../domain/rules/all.ts';
 import { confidenceInWords } from '../../domain/rules/rule.ts';
 
 /** Why an opening needs a name, with what it rests on. */
@@ -45,6 +48,26 @@ function stepsById(decision: Decision): ReadonlyMap<string, Step> {
   put(decision.refers);
   for (const { because } of decision.rejected) put(because);
   return found;
+}
+
+/** A reason that a rule along the way out gives: the rule is known by its id, no decision holds it. */
+export function reasonOfRule(
+  ruleId: string,
+  grade: SignOffReason['grade'],
+  sentence: string,
+  basis: CodeBasis,
+): ReasonInFull {
+  const rule = ruleById.get(ruleId);
+  const full = {
+    ruleId,
+    grade,
+    sentence,
+    gradeWord: gradeWords[grade],
+    cites: rule ? rule.cites.map((cite) => citeInWords(cite, basis)) : [],
+    confidence: rule ? confidenceInWords(rule.confidence) : '',
+    note: rule?.note ?? '',
+  };
+  return { ...full, source: sourceInWords(full) };
 }
 
 /** "R-55 · IBC 2021 1010.2.7 (Stairway doors) · read in the code’s text". */

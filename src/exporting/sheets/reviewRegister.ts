@@ -89,10 +89,14 @@ export function isListed(state: ReviewState, filter: RegisterFilter): boolean {
   return filter === 'waiting' ? state === 'open' || state === 'stale' : state === filter;
 }
 
-/** "4 openings need a name; 3 wait, 1 is stale." */
-export function registerInWords(entries: readonly RegisterEntry[]): string {
-  if (entries.length === 0) return 'No opening needs a reviewer’s name.';
+/** "4 openings on the register; 3 unsigned, 1 stale. 2 lines about the building need a name as well." */
+export function registerInWords(entries: readonly RegisterEntry[], aboutBuilding = 0): string {
+  const building =
+    aboutBuilding === 0
+      ? ''
+      : ` ${counted(aboutBuilding, 'line')} about the building ${aboutBuilding === 1 ? 'needs' : 'need'} a name${entries.length === 0 ? '' : ' as well'}.`;
+  if (entries.length === 0) return `No opening needs a reviewer’s name.${building}`;
   const waiting = entries.filter((entry) => entry.status.state === 'open').length;
   const stale = entries.filter((entry) => entry.status.state === 'stale').length;
-  return `${counted(entries.length, 'opening')} on the register; ${waiting} unsigned, ${stale} stale.`;
+  return `${counted(entries.length, 'opening')} on the register; ${waiting} unsigned, ${stale} stale.${building}`;
 }

@@ -1,14 +1,31 @@
 /** What can be printed, in the order in which it is bound. */
-export const sheetIds = ['schedule', 'sets', 'openings', 'register', 'legend'] as const;
+export const sheetIds = [
+  'schedule',
+  'sets',
+  'sequence',
+  'openings',
+  'tests',
+  'register',
+  'findings',
+  'legend',
+] as const;
 export type SheetId = (typeof sheetIds)[number];
 
 export const sheetNames: Record<SheetId, string> = {
   schedule: 'Door schedule',
   sets: 'Hardware sets',
+  sequence: 'Sequence of operation',
   openings: 'Opening sheets',
+  tests: 'Acceptance test sheets',
   register: 'Review register',
+  findings: 'Building findings',
   legend: 'Legend',
 };
+
+/** One page or more for each opening, so they are printed of those the schedule shows. */
+export function isPerOpening(id: SheetId): boolean {
+  return id === 'openings' || id === 'tests';
+}
 
 /** Size of the door schedule; the other sheets take the portrait size that lies in the same drawer. */
 export const paperSizes = {

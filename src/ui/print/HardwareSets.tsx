@@ -1,4 +1,5 @@
 import type { SetBlock, SetSheet } from '../../exporting/sheets/setSheet.ts';
+import { Marks } from './Marks.tsx';
 
 export function HardwareSets({ sheet }: { sheet: SetSheet }) {
   return (
@@ -56,19 +57,5 @@ function OneSet({ set }: { set: SetBlock }) {
         </tbody>
       </table>
     </section>
-  );
-}
-
-/** A list of marks breaks between marks and nowhere else. */
-function Marks({ marks }: { marks: readonly string[] }) {
-  return (
-    <>
-      {marks.map((mark, index) => (
-        <span key={mark}>
-          <span className="mark">{mark}</span>
-          {index < marks.length - 1 && ', '}
-        </span>
-      ))}
-    </>
   );
 }

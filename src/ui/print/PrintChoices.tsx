@@ -1,5 +1,6 @@
 import {
   isPaperSize,
+  isPerOpening,
   type PaperSize,
   paperSizes,
   type SheetId,
@@ -37,7 +38,7 @@ export function PrintChoices(props: Props) {
                 <label key={id} className="choice">
                   <input type="checkbox" checked={sheets.has(id)} onChange={() => toggle(id)} />
                   {sheetNames[id]}
-                  {id === 'openings' && (
+                  {isPerOpening(id) && (
                     <span className="note row-end">
                       {shown === total ? `all ${total}` : `${shown} of ${total}, as the schedule shows`}
                     </span>

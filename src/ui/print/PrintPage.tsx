@@ -2,16 +2,17 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { allDecisions } from '../../app/decisions.ts';
 import { dayOf } from '../../app/today.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
-import { type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
+import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { shownRows } from '../schedule/shown.ts';
 import { PrintChoices } from './PrintChoices.tsx';
 import { Sheets } from './Sheets.tsx';
 import './sheets.css';
+import './running.css';
 
-/** Opening sheets are left out at first: of a large building they are most of the paper. */
-const usual: ReadonlySet<SheetId> = new Set(sheetIds.filter((id) => id !== 'openings'));
+/** Sheets per opening and sequences are left out at first: of a large building they are most of the paper. */
+const usual: ReadonlySet<SheetId> = new Set(sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence'));
 
 export default function PrintPage() {
   const { clock } = useApplication();

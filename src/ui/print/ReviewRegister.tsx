@@ -1,12 +1,21 @@
+import type { BuildingLine } from '../../exporting/sheets/buildingLines.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
+import { Marks } from './Marks.tsx';
 import { Reasons } from './Reasons.tsx';
 import { OnFile } from './SignLines.tsx';
 
-export function ReviewRegister({ entries, says }: { entries: readonly RegisterEntry[]; says: string }) {
+interface Props {
+  readonly entries: readonly RegisterEntry[];
+  /** What needs a name and is no single opening; it stands first. */
+  readonly building: readonly BuildingLine[];
+  readonly says: string;
+}
+
+export function ReviewRegister({ entries, building, says }: Props) {
   return (
     <>
       <p className="lead">{says}</p>
-      {entries.length > 0 && (
+      {entries.length + building.length > 0 && (
         <table className="schedule register">
           <thead>
             <tr>
@@ -18,6 +27,19 @@ export function ReviewRegister({ entries, says }: { entries: readonly RegisterEn
             </tr>
           </thead>
           <tbody>
+            {building.map((line) => (
+              <tr key={line.id}>
+                <th scope="row">Building</th>
+                <td>
+                  <Marks marks={line.openings.map((opening) => opening.mark)} />
+                </td>
+                <td>
+                  <Reasons reasons={[line.reason]} />
+                </td>
+                <td>{line.stateWord}</td>
+                <VerdictLines />
+              </tr>
+            ))}
             {entries.map((entry) => (
               <tr key={entry.opening.id}>
                 <th scope="row" className="mark">
@@ -34,17 +56,23 @@ export function ReviewRegister({ entries, says }: { entries: readonly RegisterEn
                   <div>{entry.stateWord}</div>
                   {entry.onFile && <OnFile mark={entry.onFile} />}
                 </td>
-                <td className="register-lines">
-                  <WriteOn label="Verdict" />
-                  <WriteOn label="Name" />
-                  <WriteOn label="Date" />
-                </td>
+                <VerdictLines />
               </tr>
             ))}
           </tbody>
         </table>
       )}
     </>
+  );
+}
+
+function VerdictLines() {
+  return (
+    <td className="register-lines">
+      <WriteOn label="Verdict" />
+      <WriteOn label="Name" />
+      <WriteOn label="Date" />
+    </td>
   );
 }
 

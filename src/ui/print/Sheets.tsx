@@ -1,19 +1,27 @@
 import { memo, useMemo } from 'react';
+import { buildingFindingsFor, pathFindingsFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/decisions.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
+import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
 import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
+import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../../exporting/sheets/setSheet.ts';
 import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
+import { testPages } from '../../exporting/sheets/testPages.ts';
 import { counted, holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { Legend } from '../face/Legend.tsx';
+import { BuildingFindings } from './BuildingFindings.tsx';
 import { DoorSchedule } from './DoorSchedule.tsx';
 import { HardwareSets } from './HardwareSets.tsx';
 import { OpeningSheets } from './OpeningSheets.tsx';
 import { Paper } from './Paper.tsx';
 import { ReviewRegister } from './ReviewRegister.tsx';
+import { SequenceSheets } from './SequenceSheets.tsx';
+import { TestSheets } from './TestSheets.tsx';
 
 interface Props {
   readonly project: Project;
@@ -31,8 +39,11 @@ export const Sheets = memo(function Sheets(props: Props) {
     <>
       {props.sheets.has('schedule') && <SchedulePart {...props} />}
       {props.sheets.has('sets') && <SetsPart {...props} />}
+      {props.sheets.has('sequence') && <SequencePart {...props} />}
       {props.sheets.has('openings') && props.shown.length > 0 && <OpeningsPart {...props} />}
+      {props.sheets.has('tests') && props.shown.length > 0 && <TestsPart {...props} />}
       {props.sheets.has('register') && <RegisterPart {...props} />}
+      {props.sheets.has('findings') && <FindingsPart {...props} />}
       {props.sheets.has('legend') && (
         <Paper id="legend" paper={props.paper} title={titleBlock(props.project, 'legend', props.day)}>
           <Legend />
@@ -77,12 +88,44 @@ function OpeningsPart({ project, decisions, shown, paper, day }: Props) {
   );
 }
 
+function SequencePart({ project, decisions, paper, day }: Props) {
+  const pages = useMemo(() => sequencePages(project, decisions), [project, decisions]);
+  return (
+    <Paper id="sequence" paper={paper} title={titleBlock(project, 'sequence', day, holds(pages.says))}>
+      <SequenceSheets pages={pages} />
+    </Paper>
+  );
+}
+
+function TestsPart({ project, decisions, shown, paper, day }: Props) {
+  const pages = useMemo(() => testPages(project, decisions, shown, day), [project, decisions, shown, day]);
+  return (
+    <Paper id="tests" paper={paper}>
+      <TestSheets pages={pages} />
+    </Paper>
+  );
+}
+
 function RegisterPart({ project, decisions, paper, day }: Props) {
   const entries = useMemo(() => reviewRegister(project, decisions), [project, decisions]);
+  const building = useMemo(() => buildingLines(project, pathFindingsFor(project)), [project]);
   const says = counted(entries.length, 'opening');
   return (
     <Paper id="register" paper={paper} title={titleBlock(project, 'register', day, holds(says))}>
-      <ReviewRegister entries={entries} says={registerInWords(entries)} />
+      <ReviewRegister
+        entries={entries}
+        building={building}
+        says={registerInWords(entries, building.length)}
+      />
+    </Paper>
+  );
+}
+
+function FindingsPart({ project, paper, day }: Props) {
+  const sheet = useMemo(() => findingsSheet(project, buildingFindingsFor(project)), [project]);
+  return (
+    <Paper id="findings" paper={paper} title={titleBlock(project, 'findings', day, holds(sheet.says))}>
+      <BuildingFindings sheet={sheet} />
     </Paper>
   );
 }

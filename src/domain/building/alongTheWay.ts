@@ -1,0 +1,31 @@
+import type { Grade } from '../rules/rule.ts';
+import { bySeverity, type Severity } from '../simulate/outcome.ts';
+import type { BuildingAnswer } from './building.ts';
+import type { BuildingFinding } from './finding.ts';
+import type { PathFinding } from './paths.ts';
+
+/** What a reviewer must sign weighs as much as what the building itself shows; both stand in one list. */
+const severityOf: Readonly<Record<Grade, Severity>> = { must: 'severe', should: 'serious', note: 'note' };
+
+/** Everything found about the building, rules along the way out among it, the worst first. */
+export function allFindings(
+  { findings }: Pick<BuildingAnswer, 'findings'>,
+  paths: readonly PathFinding[],
+): readonly BuildingFinding[] {
+  return [...findings, ...paths.map(asFinding)].toSorted(bySeverity);
+}
+
+/** A rule along the way out holds whatever the condition, so it names none. */
+function asFinding({ ruleId, grade, sentence, openingIds }: PathFinding): BuildingFinding {
+  return {
+    kind: 'alongTheWay',
+    severity: severityOf[grade],
+    conditions: [],
+    spaceId: null,
+    openingIds,
+    path: openingIds,
+    closing: null,
+    says: sentence,
+    ruleId,
+  };
+}

@@ -1,0 +1,43 @@
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { type TestSheet, testSheets } from '../sequence/sheets.ts';
+import { placeInWords } from './openingSheet.ts';
+import { type TitleCell, titleBlock } from './titleBlock.ts';
+
+/** The functional acceptance test of one opening, with place and title block: it is taken to the door alone. */
+export interface TestPage {
+  readonly id: string;
+  readonly mark: string;
+  readonly place: string;
+  /** "HS-18 · Electromagnetic lock, fail safe · …". */
+  readonly arrangement: string;
+  readonly unsettled: string;
+  readonly lines: TestSheet['lines'];
+  readonly title: readonly TitleCell[];
+}
+
+export function testPages(
+  project: Project,
+  decisions: Decisions,
+  shown: readonly Opening[],
+  day: string,
+): readonly TestPage[] {
+  const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
+  const sheets = new Map(testSheets(project, decisions).map((sheet) => [sheet.openingId, sheet]));
+  return shown.flatMap((opening) => {
+    const [row, sheet] = [rows.get(opening.id), sheets.get(opening.id)];
+    return row && sheet
+      ? [
+          {
+            id: opening.id,
+            mark: sheet.mark,
+            place: placeInWords(row),
+            arrangement: [sheet.setId, sheet.title].filter((part) => part !== '').join(' · '),
+            unsettled: sheet.provisional ? 'Not settled yet: what is expected here may change.' : '',
+            lines: sheet.lines,
+            title: titleBlock(project, 'tests', day, { label: 'Opening', value: opening.mark }),
+          },
+        ]
+      : [];
+  });
+}

@@ -1,0 +1,83 @@
+import { testColumns, testSigns } from '../../exporting/sequence/acceptance.ts';
+import type { TestPage } from '../../exporting/sheets/testPages.ts';
+import { TitleBlock } from './TitleBlock.tsx';
+
+/** One sheet per opening, filled in by hand at the door. */
+export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
+  return pages.map((page) => (
+    <article key={page.id} className="opening-sheet test-sheet" aria-label={`Test of ${page.mark}`}>
+      <header className="opening-sheet-head">
+        <div className="opening-sheet-line">
+          <h3 className="mark mark-large">{page.mark}</h3>
+          <p className="lead">{page.place}</p>
+        </div>
+      </header>
+      <div className="opening-sheet-body">
+        <p className="test-arrangement">{page.arrangement}</p>
+        {page.unsettled !== '' && <p className="set-unsettled">{page.unsettled}</p>}
+        <Lines page={page} />
+      </div>
+      <footer className="opening-sheet-foot">
+        <Signs />
+        <TitleBlock cells={page.title} />
+      </footer>
+    </article>
+  ));
+}
+
+function Lines({ page }: { page: TestPage }) {
+  const [pass, fail, value, initials] = testColumns;
+  return (
+    <table className="schedule test-table">
+      <thead>
+        <tr>
+          <th scope="col" className="num">
+            No.
+          </th>
+          <th scope="col">What to do</th>
+          <th scope="col">What must happen</th>
+          <th scope="col">{pass}</th>
+          <th scope="col">{fail}</th>
+          <th scope="col">{value}</th>
+          <th scope="col">{initials}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {page.lines.map((line) => (
+          <tr key={line.number}>
+            <td className="num">{line.number}</td>
+            <th scope="row">
+              <strong>{line.about}.</strong> {line.act}
+            </th>
+            <td>{line.expect}</td>
+            <td aria-label={pass} className="test-tick">
+              <span className="test-box" />
+            </td>
+            <td aria-label={fail} className="test-tick">
+              <span className="test-box" />
+            </td>
+            <td className="test-value">{line.value}</td>
+            <td aria-label={initials} />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Signs() {
+  return (
+    <div className="sign-lines test-signs">
+      <dl>
+        {testSigns.map((sign, index) => (
+          // Two people sign in the same words; only their place tells them apart.
+          // oxlint-disable-next-line react/no-array-index-key
+          <div key={index}>
+            <dt>{sign}</dt>
+            <dd />
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+}
