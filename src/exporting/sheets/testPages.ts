@@ -13,8 +13,13 @@ export interface TestPage {
   readonly arrangement: string;
   readonly unsettled: string;
   readonly lines: TestSheet['lines'];
+  /** So many lines that they are set smaller, to keep the test on one page. */
+  readonly crowded: boolean;
   readonly title: readonly TitleCell[];
 }
+
+/** Lines that fit on a page in letters of the usual size; found by printing the demo building. */
+const crowdedFrom = 21;
 
 export function testPages(
   project: Project,
@@ -35,6 +40,7 @@ export function testPages(
             arrangement: [sheet.setId, sheet.title].filter((part) => part !== '').join(' · '),
             unsettled: sheet.provisional ? 'Not settled yet: what is expected here may change.' : '',
             lines: sheet.lines,
+            crowded: sheet.lines.length > crowdedFrom,
             title: titleBlock(project, 'tests', day, { label: 'Opening', value: opening.mark }),
           },
         ]

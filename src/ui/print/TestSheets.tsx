@@ -5,7 +5,12 @@ import { TitleBlock } from './TitleBlock.tsx';
 /** One sheet per opening, filled in by hand at the door. */
 export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
   return pages.map((page) => (
-    <article key={page.id} className="opening-sheet test-sheet" aria-label={`Test of ${page.mark}`}>
+    <article
+      key={page.id}
+      className="opening-sheet test-sheet"
+      data-crowded={page.crowded || undefined}
+      aria-label={`Test of ${page.mark}`}
+    >
       <header className="opening-sheet-head">
         <div className="opening-sheet-line">
           <h3 className="mark mark-large">{page.mark}</h3>
