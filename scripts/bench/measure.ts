@@ -33,7 +33,7 @@ function since(cpu: NodeJS.CpuUsage, wall: number): Measured {
 
 function medianOf(found: readonly Measured[]): Measured {
   const middle = (pick: (one: Measured) => number) =>
-    found.map(pick).sort((a, b) => a - b)[Math.floor(found.length / 2)] ?? 0;
+    found.map(pick).toSorted((a, b) => a - b)[Math.floor(found.length / 2)] ?? 0;
   return { cpuMs: middle((one) => one.cpuMs), wallMs: middle((one) => one.wallMs) };
 }
 

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { answersTo } from '../../src/domain/decide/answers.ts';
 import { known } from '../../src/domain/model/fact.ts';
-import type { Facts } from '../../src/domain/model/fact.ts';
 import { type FactKey, factKeys, type FactValues, openingFactKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { openProjectText } from '../../src/domain/versions/file.ts';
@@ -30,7 +29,7 @@ export function projectOf(count: number): Project {
       if (key in facts) facts[key] = known(pick(answersTo(key), random));
     }
     const id = `o${index}`;
-    openings[id] = { ...model, id, mark: `${model.mark}-${index}`, facts: facts as Facts };
+    openings[id] = { ...model, id, mark: `${model.mark}-${index}`, facts: facts };
   }
   return { ...project, openings };
 }

@@ -127,10 +127,10 @@ async function agree(
     const into = new Uint8Array(chosen.length);
     plain(facts, into);
     const written = [...into.keys()].filter((which) => into[which] === 1);
-    const theirs = (await library(facts)).sort((a, b) => a - b);
+    const theirs = (await library(facts)).toSorted((a, b) => a - b);
     if (String(mine) !== String(written) || String(mine) !== String(theirs)) {
       throw new Error(
-        `Opening ${index}: ours [${mine}], plain code [${written}], library [${theirs}]; ${JSON.stringify(facts)}`,
+        `Opening ${index}: ours [${mine.join()}], plain code [${written.join()}], library [${theirs.join()}]; ${JSON.stringify(facts)}`,
       );
     }
     hits += mine.length;

@@ -136,6 +136,6 @@ export type PlainFunction = (facts: FactValues, into: Uint8Array) => number;
 /** The clauses written out as one function of plain code, which answers how many hold and which. */
 export function plainFunction(chosen: readonly Chosen[]): PlainFunction {
   const lines = chosen.map(({ plain }, index) => `if (${code(plain)}) { into[${index}] = 1; hits++; }`);
-  // oxlint-disable-next-line no-new-func -- the text is made above from our own rules, for this comparison only
+  // oxlint-disable-next-line no-new-func typescript/no-implied-eval -- the text is made above from our own rules, for this comparison only
   return new Function('f', 'into', `let hits = 0;\n${lines.join('\n')}\nreturn hits;`) as PlainFunction;
 }

@@ -2,7 +2,6 @@ import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { answered, nextQuestion } from '../../src/domain/decide/whatMatters.ts';
 import { type FactKey, fieldInfo } from '../../src/domain/model/fields.ts';
-import type { Facts } from '../../src/domain/model/fact.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 
 export type Value = string | number | boolean;
@@ -47,9 +46,9 @@ export function interview(
 function notKnown(project: Project, opening: Opening, key: FactKey): [Project, Opening] {
   const fact = { is: 'unknown' } as const;
   if (fieldInfo(key).scope === 'building') {
-    return [{ ...project, building: { ...project.building, [key]: fact } as Facts }, opening];
+    return [{ ...project, building: { ...project.building, [key]: fact } }, opening];
   }
-  return [project, { ...opening, facts: { ...opening.facts, [key]: fact } as Facts }];
+  return [project, { ...opening, facts: { ...opening.facts, [key]: fact } }];
 }
 
 /** Answers as the finished survey of an opening has them. */

@@ -55,7 +55,7 @@ const open = lines.filter((one) => one.decided === undefined);
 console.log(`Still open at the end: ${open.length} (${open.map((one) => one.mark).join(', ')}).`);
 const asked = new Map<FactKey, number>();
 for (const one of lines) for (const key of one.asked) asked.set(key, (asked.get(key) ?? 0) + 1);
-const often = [...asked].sort((a, b) => b[1] - a[1]).slice(0, 25);
+const often = [...asked].toSorted((a, b) => b[1] - a[1]).slice(0, 25);
 console.log(`Asked most often: ${often.map(([key, count]) => `${key} ${count}`).join(', ')}.`);
 const shown = lines.find((one) => one.mark === wanted);
 if (shown) console.log(`${shown.mark} (${shown.state}): ${shown.asked.join(', ')}.`);

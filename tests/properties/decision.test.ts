@@ -26,5 +26,5 @@ test('every sampled opening of the decision space keeps every invariant', () => 
   }
   expect(broken).toEqual([]);
   // A sample that never settles anything would keep every invariant and prove nothing.
-  expect([...states].sort()).toEqual(['none', 'open', 'referred', 'refused', 'settled']);
+  expect([...states].toSorted()).toEqual(['none', 'open', 'referred', 'refused', 'settled']);
 }, 120_000);

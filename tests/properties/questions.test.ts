@@ -90,7 +90,7 @@ describe('questions', () => {
         const { untilDecided } = interview(project, blank(opening), fromSurvey(project, opening));
         return untilDecided === undefined ? [] : [untilDecided];
       })
-      .sort((a, b) => a - b);
+      .toSorted((a, b) => a - b);
     expect(counts.length).toBeGreaterThan(8);
     expect(counts[Math.floor(counts.length / 2)]).toBeLessThanOrEqual(10);
   });

@@ -22,7 +22,7 @@ describe('what must not matter', () => {
     const random = seeded(4);
     const shuffled = allRules
       .map((rule) => ({ rule, place: random() }))
-      .sort((a, b) => a.place - b.place)
+      .toSorted((a, b) => a.place - b.place)
       .map(({ rule }) => rule);
     for (const basis of bases) {
       const books = [makeRuleBook(basis, shuffled), makeRuleBook(basis, allRules.toReversed())];

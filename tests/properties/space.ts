@@ -13,7 +13,7 @@ const axis = <K extends keyof FactValues>(
   ...values: readonly (FactValues[K] | undefined)[]
 ): Axis => ({
   name: key,
-  values: values.map((value) => (value === undefined ? {} : ({ [key]: value } as Partial<FactValues>))),
+  values: values.map((value) => (value === undefined ? {} : { [key]: value })),
 });
 
 /** Door, frame and latch go together: these are the openings of the fit table that behave differently. */

@@ -32,7 +32,7 @@ export const aBasisOfSpace: fc.Arbitrary<CodeBasis> = fc.constantFrom(
 
 const anAnswer: fc.Arbitrary<FactValues> = fc
   .constantFrom(...factKeys)
-  .chain((key) => fc.constantFrom(...answersTo(key)).map((value) => ({ [key]: value }) as FactValues));
+  .chain((key) => fc.constantFrom(...answersTo(key)).map((value) => ({ [key]: value })));
 
 /** Up to three cases of rules laid over each other, with a few answers of any kind on top. */
 export const aSurvey: fc.Arbitrary<Survey> = fc
@@ -65,7 +65,7 @@ export function decideSurvey({ facts, basis }: Survey, book: RuleBook = ruleBook
 }
 
 const stepWords = (steps: readonly Step[]) =>
-  steps.map((one) => `${one.rule.id}${one.clause.key ?? ''}${one.sure ? '' : '?'}`).sort();
+  steps.map((one) => `${one.rule.id}${one.clause.key ?? ''}${one.sure ? '' : '?'}`).toSorted();
 
 /** Everything a decision says, in an order of its own, so that two can be held against each other. */
 export function essence(decision: Decision) {

@@ -59,5 +59,5 @@ function listAnswers(key: FactKey): readonly Value[] {
   for (const bound of boundsOf.get(key) ?? []) {
     for (const value of [bound - 1, bound, bound + 1]) if (value >= min && value <= max) tried.add(value);
   }
-  return [...tried].sort((a, b) => a - b);
+  return [...tried].toSorted((a, b) => a - b);
 }

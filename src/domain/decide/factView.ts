@@ -96,5 +96,5 @@ export function knownValues(slots: Slots): FactValues {
     const value = slots[slot];
     if (value !== undefined) values[key] = value;
   }
-  return values as FactValues;
+  return values;
 }

@@ -25,5 +25,5 @@ export function handChoices(decision: Decision): readonly HandChoice[] {
       name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
       forbiddenBy: forbidden.get(candidate) ?? '',
     }))
-    .sort((a, b) => Number(a.forbiddenBy !== '') - Number(b.forbiddenBy !== ''));
+    .toSorted((a, b) => Number(a.forbiddenBy !== '') - Number(b.forbiddenBy !== ''));
 }

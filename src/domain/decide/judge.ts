@@ -126,7 +126,7 @@ export function openOf(judgement: Judgement, totals: Int32Array): readonly OpenC
     if (has(judgement.rejected, index) || !has(judgement.doubted, index)) continue;
     list.push({ candidate, because: whyOpen(judgement, index), tenths: totals[index] as number });
   }
-  return list.sort((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
+  return list.toSorted((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
 }
 
 function whyOpen(judgement: Judgement, index: number): readonly Step[] {

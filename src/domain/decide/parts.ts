@@ -128,7 +128,9 @@ export function partsOf(decision: Decision): readonly Part[] {
     parts.set(better.item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
     parts.delete(plainer);
   }
-  return [...parts.values()].sort((a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step]);
+  return [...parts.values()].toSorted(
+    (a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step],
+  );
 }
 
 function slotsSayPair(decision: Decision): boolean {

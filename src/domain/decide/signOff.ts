@@ -45,7 +45,7 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
   }
   const turned = turnedBySecondHand(decision);
   if (turned) reasons.push(turned);
-  return reasons.sort((a, b) => order[a.grade] - order[b.grade]);
+  return reasons.toSorted((a, b) => order[a.grade] - order[b.grade]);
 }
 
 export function worstGrade(reasons: readonly SignOffReason[]): Grade | undefined {

@@ -1,6 +1,6 @@
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import type { Fact, Facts } from '../model/fact.ts';
+import type { Fact } from '../model/fact.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
 import { decide } from './decide.ts';
@@ -26,9 +26,9 @@ const rankingFacts: readonly FactKey[] = [
 export function answered(project: Project, opening: Opening, key: FactKey, value: Value): [Project, Opening] {
   const fact: Fact<Value> = { is: 'known', value };
   if (fieldInfo(key).scope === 'building') {
-    return [{ ...project, building: { ...project.building, [key]: fact } as Facts }, opening];
+    return [{ ...project, building: { ...project.building, [key]: fact } }, opening];
   }
-  return [project, { ...opening, facts: { ...opening.facts, [key]: fact } as Facts }];
+  return [project, { ...opening, facts: { ...opening.facts, [key]: fact } }];
 }
 
 /** How many steps wait for each unknown fact. */
@@ -139,7 +139,7 @@ export function nextQuestion(
   for (const waiting of [deciding, signing]) {
     const order = [...waiting]
       .filter(([key]) => !wasAsked(project, opening, key))
-      .sort((a, b) => b[1] - a[1])
+      .toSorted((a, b) => b[1] - a[1])
       .map(([key]) => key);
     const ranked = order.length <= fewQuestions ? byWhatRemains(project, opening, order) : order;
     const found = ranked.find((key) => changingAnswers(project, opening, decision, key).length > 0);

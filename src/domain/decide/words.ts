@@ -129,5 +129,5 @@ function partsBehind(chosen: Choice, other: Choice): { part: ScorePart; tenths: 
   return chosen.score.parts
     .map((one, index) => ({ part: one.part, tenths: one.tenths - (other.score.parts[index]?.tenths ?? 0) }))
     .filter(({ tenths }) => tenths > 0)
-    .sort((a, b) => b.tenths - a.tenths);
+    .toSorted((a, b) => b.tenths - a.tenths);
 }

@@ -29,7 +29,7 @@ type ChoiceKey = { [K in FactKey]: FactValue<K> extends string ? K : never }[Fac
 
 /** The fact has one of these values. */
 export function is<K extends ChoiceKey>(fact: K, ...values: readonly FactValue<K>[]): Condition {
-  return { op: 'is', fact, values: values as readonly string[] };
+  return { op: 'is', fact, values: values };
 }
 /** A yes/no fact that is yes. */
 export function yes(fact: BooleanKey): Condition {

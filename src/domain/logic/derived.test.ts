@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { caseBasis } from '../rules/rule.ts';
+import { slotsFrom } from '../rules/runCase.ts';
+import { derivedCases } from '../testing/derivedCases.ts';
+import { slotOf } from './compile.ts';
+import { derivedKeys } from './derivedKeys.ts';
+
+test.each(derivedCases)('%s of %j is %s', (key, facts, expected, patch) => {
+  const value = slotsFrom(facts, caseBasis(patch))[slotOf(key)];
+  expect(value === undefined ? 'unknown' : value ? 'yes' : 'no').toBe(expected);
+});
+
+test('every derived fact has a case for each answer', () => {
+  for (const key of derivedKeys) {
+    const answers = derivedCases.filter(([of]) => of === key).map(([, , expected]) => expected);
+    expect([...new Set(answers)].sort(), key).toEqual(['no', 'unknown', 'yes']);
+  }
+});

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { conditionMutants } from '../../scripts/proof/mutants.ts';
+import { mutateClause, mutateDerived } from '../../scripts/proof/mutation.ts';
+import { allRules } from '../../src/domain/rules/all.ts';
+import { all, ibc, is, not, over } from '../../src/domain/logic/condition.ts';
+import { derivedKeys } from '../../src/domain/logic/derivedKeys.ts';
+import type { Rule } from '../../src/domain/rules/rule.ts';
+
+/** `npx tsx scripts/proof/mutate.ts` prints the same by family. */
+describe('mutants of the rules', () => {
+  test('at least 95 of 100 make a case of their own rule fail', () => {
+    const tried = allRules.flatMap((rule) => rule.clauses.flatMap((clause) => mutateClause(rule, clause)));
+    const killed = tried.filter((one) => one.fate === 'killed').length;
+    const survived = tried.filter((one) => one.fate === 'survived');
+    const names = survived.map((one) => `${one.rule.id}${one.clause.key ?? ''}: ${one.says}`);
+    expect(tried.length).toBeGreaterThan(9000);
+    expect(killed / (killed + survived.length), names.join('\n')).toBeGreaterThanOrEqual(0.95);
+  }, 60_000);
+
+  test('at least 95 of 100 mutants of the derived facts make one of their cases fail', () => {
+    const tried = derivedKeys.flatMap((key) => mutateDerived(key));
+    const killed = tried.filter((one) => one.fate === 'killed').length;
+    const survived = tried.filter((one) => one.fate === 'survived');
+    expect(
+      killed / (killed + survived.length),
+      survived.map((one) => one.says).join('\n'),
+    ).toBeGreaterThanOrEqual(0.95);
+  }, 60_000);
+
+  test('a condition has a mutant for each leaf, each part, each bound and each end of a range', () => {
+    const condition = all(
+      is('roomUse', 'office', 'lobby'),
+      not(over('leafWidthIn', 36)),
+      ibc({ from: 2021 }),
+    );
+    expect(conditionMutants(condition).map((one) => one.says)).toEqual([
+      'all of 3 → any',
+      'all of 3 without roomUse = office/lobby',
+      'all of 3 without not (leafWidthIn over 36)',
+      'all of 3 without ibc 2021–',
+      'roomUse = office/lobby negated',
+      'roomUse = office/lobby without office',
+      'roomUse = office/lobby without lobby',
+      'not (leafWidthIn over 36): “not” dropped',
+      'leafWidthIn over 36 negated',
+      'leafWidthIn over 36 → atLeast',
+      'leafWidthIn over 36 bound + 0.25',
+      'leafWidthIn over 36 bound − 0.25',
+      'ibc 2021– negated',
+      'ibc 2021– → ibc 2018–',
+      'ibc 2021– → ibc 2024–',
+    ]);
+  });
+
+  test('a rule without its cases lets all of its mutants live, so the figure can fall', () => {
+    const bare: Rule = { ...(allRules[0] as Rule), cases: [] };
+    const fates = new Set(mutateClause(bare, bare.clauses[0]).map((one) => one.fate));
+    expect(fates).not.toContain('killed');
+    expect(fates).toContain('survived');
+  });
+});
