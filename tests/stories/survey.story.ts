@@ -112,3 +112,64 @@ test('an estimator who chooses otherwise must say why, and a reviewer is asked',
   await expect(opening.decision).toContainText('Electrified mortise lock, fail secure');
   await expect(opening.decision).toContainText('Must be signed before issue');
 });
+
+test('an estimator goes from opening to opening by key and stays in the same field', async ({ context }) => {
+  const window = await newWindow(context);
+  const opening = openingPage(window.page);
+  await opening.open('103');
+  await opening.field('Leaf height').focus();
+  await window.page.keyboard.press('Alt+PageDown');
+  await expect(window.page.getByRole('heading', { level: 1, name: '104', exact: true })).toBeVisible();
+  await expect(opening.field('Leaf height')).toBeFocused();
+  await window.page.keyboard.press('Alt+PageUp');
+  await expect(window.page.getByRole('heading', { level: 1, name: '103', exact: true })).toBeVisible();
+});
+
+test('an estimator takes over one part of another opening, as assumed, and back again', async ({
+  context,
+}) => {
+  const window = await newWindow(context);
+  await window.addOpening('ZZ-TAKE');
+  const { page } = window;
+  await page.getByRole('button', { name: 'Take over facts from …' }).click();
+  await page.getByRole('combobox', { name: 'From', exact: true }).selectOption({ label: '103' });
+  for (const part of await page.getByRole('group', { name: 'Which parts' }).getByRole('checkbox').all()) {
+    await part.uncheck();
+  }
+  await page.getByRole('checkbox', { name: 'Frame' }).check();
+  await page.getByRole('button', { name: 'Take over', exact: true }).click();
+  await expect(page.getByText(/facts were taken over from 103/)).toBeVisible();
+  const opening = openingPage(page);
+  await opening.group('Frame');
+  await expect(opening.says('Assumed: same as 103').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(opening.says('Assumed: same as 103')).toHaveCount(0);
+});
+
+test('letters on the schedule find a mark, and help names every key', async ({ context }) => {
+  const { page } = await newWindow(context);
+  await page.getByRole('gridcell').first().focus();
+  await page.keyboard.type('103');
+  await expect(page.getByRole('gridcell', { name: '103', exact: true })).toBeFocused();
+  await page.keyboard.press('?');
+  const help = page.getByRole('dialog', { name: 'Help' });
+  await expect(help).toBeVisible();
+  for (const key of ['F2', 'Ctrl + D', 'Alt + Page Down'])
+    await expect(help.getByText(key, { exact: true })).toBeVisible();
+  await expect(help.getByText('Nothing fits')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('gridcell', { name: '103', exact: true })).toBeFocused();
+});
+
+test('somebody new is led through the pages step by step, and can stop at any of them', async ({ page }) => {
+  await page.goto('');
+  const tour = page.getByRole('complementary', { name: 'Tour' });
+  await tour.getByRole('button', { name: 'Next: one opening' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: '103', exact: true })).toBeVisible();
+  await expect(tour).toContainText('2 of 5');
+  await tour.getByRole('button', { name: 'Skip the tour' }).click();
+  await expect(tour).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1, name: '103', exact: true })).toBeVisible();
+  await expect(tour).toHaveCount(0);
+});

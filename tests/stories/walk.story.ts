@@ -100,7 +100,9 @@ test('a note is kept, and the bar leads from door to door', async ({ page }) => 
   await walkFrom(page, 'opening-103');
   await page.getByRole('textbox', { name: 'Notes' }).fill('Closer leaks oil.');
   await page.getByRole('link', { name: '104 →' }).tap();
-  await expect(page.getByRole('heading', { level: 1, name: '104', exact: true })).toBeVisible();
+  const mark = page.getByRole('heading', { level: 1, name: '104', exact: true });
+  await expect(mark).toBeInViewport();
+  await expect(mark).toBeFocused();
   await page.getByRole('link', { name: '← 103' }).tap();
   await expect(page.getByRole('textbox', { name: 'Notes' })).toHaveValue('Closer leaks oil.');
 });

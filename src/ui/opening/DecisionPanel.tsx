@@ -6,6 +6,7 @@ import { DeviceSymbol, FailModeSymbol, ReleaseSymbol, StatusMark } from '../face
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { Demands } from './Demands.tsx';
 import { Reasons } from './Reasons.tsx';
+import { WaysForward } from './WaysForward.tsx';
 
 /** What is recommended, in one look. */
 export function DecisionHead({ decision, report }: { decision: Decision; report: DecisionReport }) {
@@ -40,6 +41,7 @@ interface Props {
 export function DecisionPanel({ project, opening, decision, report, children }: Props) {
   return (
     <div className="stack decision">
+      {decision.state === 'none' && <WaysForward project={project} opening={opening} decision={decision} />}
       <Demands report={report} />
       {children}
       <Reasons project={project} opening={opening} decision={decision} report={report} />

@@ -1,7 +1,9 @@
+import { useId } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import { placeOf } from '../../domain/survey/place.ts';
 import { useStore } from '../context.ts';
+import { useStartAtTop } from '../parts/useStartAtTop.ts';
 import { wideAtFirst } from '../parts/wideAtFirst.ts';
 import { Notes } from './Notes.tsx';
 
@@ -14,6 +16,7 @@ interface Props {
 
 /** Mark, place and neighbours; the words a drawing carries in its title block. */
 export function OpeningHead({ project, opening, before, after }: Props) {
+  const top = useStartAtTop();
   const store = useStore();
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
   const spaces = Object.values(project.spaces).toSorted((a, b) => (a.name < b.name ? -1 : 1));
@@ -43,7 +46,7 @@ export function OpeningHead({ project, opening, before, after }: Props) {
           Walk from here
         </a>
       </nav>
-      <h1 className="mark mark-large" tabIndex={-1}>
+      <h1 ref={top} className="mark mark-large" tabIndex={-1}>
         {opening.mark}
       </h1>
       <details open={wideAtFirst()}>
@@ -90,10 +93,15 @@ function Pick(props: {
   onPick: (id: string) => void;
   options: readonly { id: string; name: string }[];
 }) {
+  const id = useId();
   return (
-    <label className="field pick">
-      <span className="lettering soft">{props.label}</span>
+    <div className="field pick">
+      <label htmlFor={id} className="lettering soft">
+        {props.label}
+      </label>
       <select
+        id={id}
+        aria-describedby={props.help && `${id}help`}
         className="input"
         value={props.value ?? ''}
         onChange={(event) => props.onPick(event.target.value)}
@@ -105,7 +113,11 @@ function Pick(props: {
           </option>
         ))}
       </select>
-      {props.help && <span className="note">{props.help}</span>}
-    </label>
+      {props.help && (
+        <span id={`${id}help`} className="note">
+          {props.help}
+        </span>
+      )}
+    </div>
   );
 }

@@ -13,6 +13,7 @@ import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
 import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
+import { PathFindings } from './PathFindings.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
 
 /** One opening: its survey on the left, what follows from it on the right; on a phone one below the other. */
@@ -126,6 +127,9 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
               <DecisionPanel project={project} opening={opening} decision={decision} report={report}>
                 <ErrorPanel name="What happens when">
                   <ConditionTable project={project} opening={opening} />
+                </ErrorPanel>
+                <ErrorPanel name="The way out">
+                  <PathFindings project={project} opening={opening} />
                 </ErrorPanel>
                 <ErrorPanel name="The drawing">
                   <OpeningDrawing decision={decision} />

@@ -12,6 +12,7 @@ import { Notes } from '../opening/Notes.tsx';
 import { Question } from '../opening/Question.tsx';
 import { useAnswer } from '../opening/useAnswer.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { useStartAtTop } from '../parts/useStartAtTop.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
 import { AnswersGiven } from './AnswersGiven.tsx';
 import { Contradictions } from './Contradictions.tsx';
@@ -25,6 +26,7 @@ interface Props {
 }
 
 export function WalkOpening({ project, opening, order }: Props) {
+  const top = useStartAtTop();
   const decision = decisionFor(project, opening);
   const report = reportFor(project, opening);
   const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
@@ -48,7 +50,9 @@ export function WalkOpening({ project, opening, order }: Props) {
     <>
       <div className="sheet-body stack">
         <div className="row row-baseline">
-          <h1 className="mark mark-large">{opening.mark}</h1>
+          <h1 ref={top} tabIndex={-1} className="mark mark-large">
+            {opening.mark}
+          </h1>
           <p className="soft">{placeOf(project, opening)}</p>
         </div>
         <Contradictions findings={report.findings} onMend={setAgain} />

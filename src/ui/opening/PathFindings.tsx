@@ -1,0 +1,25 @@
+import { useDeferredValue } from 'react';
+import { pathFindingsFor } from '../../app/buildings.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
+import { linesAbout } from '../../exporting/sheets/buildingLines.ts';
+import { OpeningLinks } from '../parts/OpeningLinks.tsx';
+import { ReasonsInFull } from '../review/ReasonsInFull.tsx';
+
+/** Rules along the way out that name this opening; nothing where there are none. */
+export function PathFindings({ project, opening }: { project: Project; opening: Opening }) {
+  // They look at every opening of the building; whoever types here must not wait for that.
+  const settled = useDeferredValue<Project | null>(project, null);
+  const lines = settled ? linesAbout(settled, pathFindingsFor(settled), opening.id) : [];
+  if (lines.length === 0) return null;
+  return (
+    <section className="section stack stack-tight" aria-label="On the way out">
+      <h3>On the way out</h3>
+      {lines.map((line) => (
+        <div key={line.id} className="stack stack-tight">
+          <ReasonsInFull reasons={[line.reason]} />
+          <OpeningLinks openings={line.openings.filter((one) => one.id !== opening.id)} />
+        </div>
+      ))}
+    </section>
+  );
+}
