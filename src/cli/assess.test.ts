@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
+import type { BuildingRecord } from '../exporting/jsonl/buildingRecord.ts';
 import type { DecisionRecord } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
 
@@ -68,6 +69,22 @@ describe('assess, run as a program', () => {
     expect(lines(other.stdout)[0]?.basis).toContain('IBC 2018 · NFPA 101 2021');
     expect(run(path, '--pretty').stdout).toContain('\n  "mark": "101",\n');
     expect(run(path, '--basis', 'ibc1890')).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  it('adds the building as the last line only when asked', () => {
+    const { status, stdout } = run('demo-data/demo-building.json', '--building');
+    const without = run('demo-data/demo-building.json').stdout;
+    expect(status).toBe(0);
+    expect(stdout.startsWith(without)).toBe(true);
+    const { building } = JSON.parse(stdout.slice(without.length)) as BuildingRecord;
+    const alongTheWay = building.findings.find((one) => one.rule === 'R-55');
+    expect(alongTheWay).toMatchObject({ severity: 'severe', openings: ['S2-5', 'S2-P'], conditions: [] });
+    expect(alongTheWay?.cites.join()).toContain('IBC 2021');
+    const records = building.findings.find((one) => one.space?.startsWith('Records room'));
+    expect(records).toMatchObject({ kind: 'exposed', rule: null, cites: [], path: ['106'] });
+    expect(records?.conditions).toContain('batterySpent');
+    const table = run(file(`${header}101,${good}`), '--building').stdout;
+    expect(JSON.parse(table.trim().split('\n').at(-1) ?? '')).toHaveProperty('building.findings');
   });
 
   it('decides the good rows, names the bad ones and ends with 1', () => {

@@ -1,19 +1,23 @@
 import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
+import { allFindings } from '../domain/building/alongTheWay.ts';
+import { assessBuilding } from '../domain/building/building.ts';
+import { pathFindings } from '../domain/building/paths.ts';
 import { decideAll } from '../domain/decide/decide.ts';
 import { openingsInOrder } from '../domain/model/project.ts';
+import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
 import { readText } from './readText.ts';
 import { loadProject } from './source.ts';
 
 /**
- * Decides every opening of a project file or a CSV schedule: one JSON object per opening on standard output,
- * problems as sentences on standard error. Ends with 0, with 1 when a record was left out, with 2 when the file
- * or the call could not be read.
+ * Decides every opening of a project file or a CSV schedule: one JSON object per opening on standard output, with
+ * --building a last one about the building; problems as sentences on standard error. Ends with 0, with 1 when a
+ * record was left out, with 2 when the file or the call could not be read.
  */
-const usage = 'Usage: npm run --silent assess -- FILE [--basis ibc2021,nfpa101-2021] [--pretty]';
+const usage = 'Usage: npm run --silent assess -- FILE [--basis ibc2021,nfpa101-2021] [--building] [--pretty]';
 const unreadable = 2;
 
 function say(sentence: string): void {
@@ -24,7 +28,12 @@ function readCall() {
   try {
     return parseArgs({
       allowPositionals: true,
-      options: { basis: { type: 'string' }, pretty: { type: 'boolean' }, help: { type: 'boolean' } },
+      options: {
+        basis: { type: 'string' },
+        building: { type: 'boolean' },
+        pretty: { type: 'boolean' },
+        help: { type: 'boolean' },
+      },
     });
   } catch (error) {
     say(error instanceof Error ? error.message : String(error));
@@ -72,6 +81,10 @@ function main(): number {
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
     if (decision) lines += `${recordLine(decisionRecord(opening, decision), call.values.pretty)}\n`;
+  }
+  if (call.values.building) {
+    const findings = allFindings(assessBuilding(project, decisions), pathFindings(project, decisions));
+    lines += `${buildingLine(buildingRecord(project, findings), call.values.pretty)}\n`;
   }
   writeAll(lines);
   return source.refused > 0 ? 1 : 0;
