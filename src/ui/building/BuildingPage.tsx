@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { buildingFor } from '../../app/buildings.ts';
+import { buildingFindingsFor, buildingFor } from '../../app/buildings.ts';
 import { rememberLast } from '../../app/derive.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
@@ -37,6 +37,7 @@ function NoSpaces() {
 
 function Building({ project }: { project: Project }) {
   const answer = buildingFor(project);
+  const findings = buildingFindingsFor(project);
   const { plan } = answer;
   const floors = floorsOf(plan);
   const [at, setAt] = useState<ConditionId>('lockedHours');
@@ -44,7 +45,7 @@ function Building({ project }: { project: Project }) {
     plan.edges.length <= allFloorsUpTo ? 'all' : (floors[0]?.id ?? 'all'),
   );
   const [chosenText, setChosenText] = useState<string>();
-  const chosen = answer.findings.find((one) => keyOf(one) === chosenText);
+  const chosen = findings.find((one) => keyOf(one) === chosenText);
   const state = answer.states.get(at);
   const marked = new Set([
     ...(chosen?.path ?? []),
@@ -70,18 +71,18 @@ function Building({ project }: { project: Project }) {
             {plan.spaces.length} spaces, {Object.keys(project.openings).length} openings;{' '}
             {counts
               .map((severity) => {
-                const count = answer.findings.filter((one) => one.severity === severity).length;
+                const count = findings.filter((one) => one.severity === severity).length;
                 return `${count} ${severity}`;
               })
               .join(', ')}
           </p>
         </div>
-        <ConditionSwitch at={at} onChange={setAt} findings={answer.findings} />
+        <ConditionSwitch at={at} onChange={setAt} findings={findings} />
         <p className="note">{condition(at).means}</p>
         <div className="building-columns">
           <section aria-labelledby="building-findings">
             <h2 id="building-findings">What was found</h2>
-            <FindingList plan={plan} findings={answer.findings} chosen={chosen} onChoose={choose} />
+            <FindingList plan={plan} findings={findings} chosen={chosen} onChoose={choose} />
             <OpeningFindings plan={plan} />
           </section>
           <section aria-labelledby="building-drawing" className="building-drawing">

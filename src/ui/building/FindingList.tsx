@@ -7,6 +7,7 @@ import { suggestFor } from '../../domain/building/suggest.ts';
 import { severityWords } from '../../domain/simulate/outcome.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StatusMark } from '../face/Mark.tsx';
+import { RuleLink } from '../parts/RuleWords.tsx';
 
 const statusOf: Readonly<Record<BuildingFinding['severity'], StatusWord>> = {
   severe: 'error',
@@ -59,7 +60,9 @@ function Finding(props: {
   return (
     <>
       <StatusMark status={statusOf[finding.severity]}>{severityWords[finding.severity]}</StatusMark>
-      <p>{finding.says}</p>
+      <p>
+        {finding.says} <RuleLink id={finding.ruleId} />
+      </p>
       {finding.conditions.length > 0 && <p className="note">When: {conditionsInWords(finding.conditions)}</p>}
       <p className="row">
         {links.map((opening) => (

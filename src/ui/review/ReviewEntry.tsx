@@ -1,11 +1,11 @@
 import { reportFor } from '../../app/decisions.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
-import type { ReasonInFull } from '../../exporting/sheets/reasons.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { addressOf } from '../../app/route.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { Opened } from './Opened.tsx';
+import { ReasonsInFull } from './ReasonsInFull.tsx';
 import { ReviewForm } from './ReviewForm.tsx';
 
 /** One opening on the register: why, on what it rests, and the form to put a name to it. */
@@ -28,7 +28,7 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
       <p className="lead">{entry.arrangement}</p>
       <div className="review-columns">
         <div className="stack stack-tight">
-          <Reasons reasons={entry.reasons} />
+          <ReasonsInFull reasons={entry.reasons} />
           <Opened summary="Facts this rests on">
             <Facts entry={entry} project={project} />
           </Opened>
@@ -38,29 +38,6 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
         </Opened>
       </div>
     </article>
-  );
-}
-
-function Reasons({ reasons }: { reasons: readonly ReasonInFull[] }) {
-  return (
-    <ul className="reasons" aria-label="Why it needs a name">
-      {reasons.map((reason) => (
-        <li key={reason.sentence} className="reason">
-          <p>
-            <strong>{reason.gradeWord}.</strong> {reason.sentence}
-          </p>
-          {reason.ruleId && (
-            <p className="note">
-              <a className="mark" href={`#/rules/${reason.ruleId}`}>
-                {reason.ruleId}
-              </a>{' '}
-              {reason.cites.join('; ')} — {reason.confidence}
-              {reason.note !== '' && `. ${reason.note}`}
-            </p>
-          )}
-        </li>
-      ))}
-    </ul>
   );
 }
 

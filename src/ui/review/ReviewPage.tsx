@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react';
+import { pathFindingsFor } from '../../app/buildings.ts';
 import { allDecisions } from '../../app/decisions.ts';
 import { standingCaution } from '../../domain/explain/cautions.ts';
+import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import {
   isListed,
   isRegisterFilter,
@@ -10,6 +12,7 @@ import {
   reviewRegister,
 } from '../../exporting/sheets/reviewRegister.ts';
 import { useApp } from '../context.ts';
+import { BuildingLines } from './BuildingLines.tsx';
 import { ReviewEntry } from './ReviewEntry.tsx';
 import './review.css';
 
@@ -19,6 +22,10 @@ export default function ReviewPage() {
   const [filter, setFilter] = useState<RegisterFilter>('all');
   const [kept, setKept] = useState<ReadonlySet<string>>(new Set());
   const entries = useMemo(() => reviewRegister(project, allDecisions(project)), [project]);
+  const building = useMemo(() => buildingLines(project, pathFindingsFor(project)), [project]);
+  // No mark can be put on file for them, so they wait.
+  const listedLines = isListed('open', filter) ? building : [];
+  const any = entries.length + building.length > 0;
   const listed = entries.filter(
     (entry) => isListed(entry.status.state, filter) || kept.has(entry.opening.id),
   );
@@ -33,8 +40,8 @@ export default function ReviewPage() {
     <div className="sheet">
       <div className="sheet-body stack">
         <h1>Review</h1>
-        <p role="status">{registerInWords(entries)}</p>
-        {entries.length > 0 && (
+        <p role="status">{registerInWords(entries, building.length)}</p>
+        {any && (
           <div className="toolbar">
             <select
               className="input"
@@ -53,10 +60,13 @@ export default function ReviewPage() {
             </a>
           </div>
         )}
+        <BuildingLines lines={listedLines} />
         {listed.map((entry) => (
           <ReviewEntry key={entry.opening.id} entry={entry} project={project} />
         ))}
-        {entries.length > 0 && listed.length === 0 && <p className="empty">None of them is in this state.</p>}
+        {any && listed.length + listedLines.length === 0 && (
+          <p className="empty">None of them is in this state.</p>
+        )}
         <p className="caution">{standingCaution}</p>
       </div>
     </div>

@@ -1,0 +1,25 @@
+import type { ReasonInFull } from '../../exporting/sheets/reasons.ts';
+
+/** Grade, sentence, and under it the rule with its sections and how it was read. */
+export function ReasonsInFull({ reasons }: { reasons: readonly ReasonInFull[] }) {
+  return (
+    <ul className="reasons" aria-label="Why it needs a name">
+      {reasons.map((reason) => (
+        <li key={reason.sentence} className="reason">
+          <p>
+            <strong>{reason.gradeWord}.</strong> {reason.sentence}
+          </p>
+          {reason.ruleId && (
+            <p className="note">
+              <a className="mark" href={`#/rules/${reason.ruleId}`}>
+                {reason.ruleId}
+              </a>{' '}
+              {reason.cites.join('; ')} — {reason.confidence}
+              {reason.note !== '' && `. ${reason.note}`}
+            </p>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
