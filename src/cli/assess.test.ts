@@ -58,8 +58,14 @@ describe('assess, run as a program', () => {
       'findings',
       'missing',
       'rejected',
+      'waysForward',
       'basis',
       'caution',
+    ]);
+    for (const { state, waysForward } of records) expect(waysForward !== null).toBe(state === 'none');
+    const pair = records.find((record) => record.mark === '119');
+    expect(pair?.waysForward?.ways[0]?.changes).toMatchObject([
+      { field: 'panicPresent', trade: 'locksmith' },
     ]);
   });
 

@@ -80,7 +80,7 @@ function main(): number {
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
-    if (decision) lines += `${recordLine(decisionRecord(opening, decision), call.values.pretty)}\n`;
+    if (decision) lines += `${recordLine(decisionRecord(project, opening, decision), call.values.pretty)}\n`;
   }
   if (call.values.building) {
     const findings = allFindings(assessBuilding(project, decisions), pathFindings(project, decisions));

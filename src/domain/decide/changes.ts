@@ -11,15 +11,28 @@ export interface Change {
   readonly says: string;
   /** How much of an undertaking it is, 1 (an hour) to 9 (building work). Common practice, no source. */
   readonly effort: number;
+  /** What becomes so with it: a leaf that gets an exit device has a push bar. */
+  readonly also: Readonly<Partial<Record<FactKey, Value>>>;
 }
 
-const change = (fact: FactKey, value: Value, trade: Trade, effort: number, says: string): Change => ({
-  fact,
-  value,
-  trade,
-  effort,
-  says,
-});
+const change = (
+  fact: FactKey,
+  value: Value,
+  trade: Trade,
+  effort: number,
+  says: string,
+  also: Change['also'] = {},
+): Change => ({ fact, value, trade, effort, says, also });
+
+const barComes = { panicPresent: true };
+const barGoes = { panicPresent: false };
+
+/** Latches and exit devices go on a leaf that swings; nothing of the kind is made for the others. */
+export const onSwingingLeaf: ReadonlySet<FactKey> = new Set([
+  'latch',
+  'panicPresent',
+  'exitHardwareFireListed',
+]);
 
 /**
  * What work can change. Uses, loads, codes and the place of a door are not on the list: nobody changes an
@@ -34,13 +47,33 @@ export const possibleChanges: readonly Change[] = [
     'New 4-7/8 in strike preparation in the frame; laboratory approval first if the frame is labelled.',
   ),
   change('strikePrep', 'aluminium458', 'doorSupplier', 3, 'Strike preparation for an aluminium deadlatch.'),
-  change('latch', 'mortise', 'locksmith', 5, 'Mortise lock in a leaf prepared for it.'),
-  change('latch', 'bored', 'locksmith', 4, 'Bored lockset in a leaf prepared for it.'),
-  change('latch', 'deadlatch', 'locksmith', 4, 'Narrow-stile deadlatch in place of the present lock.'),
-  change('latch', 'rimExit', 'locksmith', 4, 'Rim exit device on the leaf.'),
-  change('latch', 'verticalRods', 'locksmith', 6, 'Vertical-rod exit device on the leaf.'),
-  change('latch', 'railExit', 'doorSupplier', 6, 'Glass leaf with rails and a rail exit device.'),
-  change('panicPresent', true, 'locksmith', 3, 'Panic hardware on the leaf.'),
+  change('latch', 'mortise', 'locksmith', 5, 'Mortise lock in a leaf prepared for it.', barGoes),
+  change('latch', 'bored', 'locksmith', 4, 'Bored lockset in a leaf prepared for it.', barGoes),
+  change(
+    'latch',
+    'deadlatch',
+    'locksmith',
+    4,
+    'Narrow-stile deadlatch in place of the present lock.',
+    barGoes,
+  ),
+  change(
+    'latch',
+    'rimExit',
+    'locksmith',
+    4,
+    'Rim exit device on the leaf; on a pair with a mullion for it to latch against.',
+    barComes,
+  ),
+  change('latch', 'verticalRods', 'locksmith', 6, 'Vertical-rod exit device on the leaf.', barComes),
+  change('latch', 'railExit', 'doorSupplier', 6, 'Glass leaf with rails and a rail exit device.', barComes),
+  change(
+    'panicPresent',
+    true,
+    'locksmith',
+    3,
+    'Exit device (panic hardware) on the leaf, working the latch that is there.',
+  ),
   change('exitHardwareFireListed', true, 'locksmith', 4, 'Exit device with a fire exit hardware label.'),
   change('closing', 'selfClosing', 'locksmith', 2, 'Door closer.'),
   change(

@@ -1,13 +1,15 @@
-import { type Candidate, candidateById } from '../devices/candidates.ts';
-import { trades } from '../devices/items.ts';
+import { type Candidate, candidateById, freeReleases, unlawfulReleases } from '../devices/candidates.ts';
+import { type Trade, trades } from '../devices/items.ts';
+import { slotOf } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { type Change, possibleChanges } from './changes.ts';
+import { type Change, onSwingingLeaf, possibleChanges } from './changes.ts';
 import { decide } from './decide.ts';
 import type { Decision } from './decision.ts';
 import { surveyedFacts } from './ruleBook.ts';
 import { valueIn } from './factView.ts';
 import { answered } from './whatMatters.ts';
+import { candidateInWords, releaseInWords } from './words.ts';
 
 /** The smallest work that admits an arrangement which is ruled out now. */
 export interface Admission {
@@ -36,36 +38,60 @@ export function smallestChange(
   candidate: Candidate,
 ): Search {
   const because = decision.rejected.find((one) => one.candidate === candidate)?.because ?? [];
-  const touched = new Set<FactKey>(because.flatMap((step) => surveyedFacts(step.clause.when)));
+  const reads = because.map((step) => new Set<FactKey>(surveyedFacts(step.clause.when)));
+  const swings = decision.slots[slotOf('isSwinging')] !== false;
   const useful = possibleChanges.filter(
-    (one) => touched.has(one.fact) && valueIn(decision.slots, one.fact) !== one.value,
+    ({ fact, value }) =>
+      reads.some((facts) => facts.has(fact)) &&
+      valueIn(decision.slots, fact) !== value &&
+      (swings || !onSwingingLeaf.has(fact)),
   );
+  // What forbids goes on forbidding until a fact it reads is another.
+  const touchesAll = (changes: readonly Change[]) =>
+    reads.every((facts) => changes.some((one) => facts.has(one.fact)));
+  const before = contradictionsOf(decision);
   let tried = 0;
+  if (!touchesAll(useful)) return { found: false, tried };
   for (let size = 1; size <= mostChanges; size++) {
-    const sets = combinations(useful, size).sort((a, b) => effortOf(a) - effortOf(b));
+    const sets = combinations(useful, size)
+      .filter(touchesAll)
+      .toSorted((a, b) => effortOf(a) - effortOf(b));
     for (const changes of sets) {
       if (tried++ >= mostTries) return { found: false, tried };
-      if (admits(project, opening, changes, candidate)) return { found: true, changes };
+      if (stands(after(project, opening, changes, candidate), before)) return { found: true, changes };
     }
   }
   return { found: false, tried };
 }
 
-function admits(
+/** Work that makes the survey contradict itself cannot be done: a push bar on a sliding leaf, say. */
+function stands(decision: Decision, contradictionsBefore: ReadonlySet<string>): boolean {
+  return (
+    decision.state === 'settled' &&
+    [...contradictionsOf(decision)].every((id) => contradictionsBefore.has(id))
+  );
+}
+
+function contradictionsOf(decision: Decision): ReadonlySet<string> {
+  const found = decision.findings.filter((step) => step.rule.family === 'contradictions');
+  return new Set(found.map((step) => step.rule.id));
+}
+
+/** The decision once the work is done and the candidate is taken: settled only where nothing forbids or doubts it. */
+function after(
   project: Project,
   opening: Opening,
   changes: readonly Change[],
   candidate: Candidate,
-): boolean {
-  let changed: [Project, Opening] = [project, { ...opening, override: null }];
-  for (const one of changes) changed = answered(...changed, one.fact, one.value);
-  const after = decide(...changed);
-  return (
-    after.state !== 'refused' &&
-    after.state !== 'referred' &&
-    !after.rejected.some((one) => one.candidate === candidate) &&
-    !after.open.some((one) => one.candidate === candidate)
-  );
+): Decision {
+  const override = { candidate: candidate.id, reason: '', by: '', at: '' };
+  let changed: [Project, Opening] = [project, { ...opening, override }];
+  for (const one of changes) {
+    for (const [fact, value] of Object.entries({ [one.fact]: one.value, ...one.also })) {
+      changed = answered(...changed, fact as FactKey, value);
+    }
+  }
+  return decide(...changed);
 }
 
 function effortOf(changes: readonly Change[]): number {
@@ -82,6 +108,82 @@ function combinations(from: readonly Change[], size: number): Change[][] {
   );
 }
 
+/** Work after which an arrangement stands at an opening where nothing fits today. */
+export interface WayForward extends Admission {
+  readonly effort: number;
+  /** Points of the arrangement once the work is done, in tenths. */
+  readonly tenths: number;
+}
+
+/**
+ * The smallest sets of changes that let anything lawful stand here: fewest changes first, then least work, then
+ * most points; what lets people out freely comes before what holds them. Empty means that nothing within the bound
+ * helps.
+ */
+export function waysForward(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  most = 3,
+): readonly WayForward[] {
+  const ruledOut = decision.rejected.map((one) => one.candidate);
+  const free = ruledOut.filter((one) => freeReleases.includes(one.release));
+  const held = ruledOut.filter(
+    (one) => !freeReleases.includes(one.release) && !unlawfulReleases.includes(one.release),
+  );
+  const ways: WayForward[] = [];
+  for (const candidates of [free, held]) {
+    for (const way of waysAmong(project, opening, decision, candidates)) {
+      if (ways.length >= most) return ways;
+      // More work than a way already named tells nobody how little is enough.
+      if (!ways.some((one) => one.changes.every((change) => way.changes.includes(change)))) ways.push(way);
+    }
+  }
+  return ways;
+}
+
+function waysAmong(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  candidates: readonly Candidate[],
+): readonly WayForward[] {
+  const best = new Map<string, WayForward>();
+  for (const candidate of candidates) {
+    const search = smallestChange(project, opening, decision, candidate);
+    if (!search.found) continue;
+    const { changes } = search;
+    const tenths = after(project, opening, changes, candidate).chosen?.score.tenths ?? 0;
+    const key = changes.map((one) => `${one.fact}=${one.value}`).join();
+    if (tenths <= (best.get(key)?.tenths ?? -1)) continue;
+    best.set(key, { candidate, changes, effort: effortOf(changes), tenths });
+  }
+  return [...best.values()].toSorted(
+    (a, b) => a.changes.length - b.changes.length || a.effort - b.effort || b.tenths - a.tenths,
+  );
+}
+
+/** A way forward in words, the work by trade. */
+export interface WayWords {
+  readonly candidateId: string;
+  readonly name: string;
+  readonly work: readonly { readonly trade: string; readonly lines: readonly string[] }[];
+}
+
+export function wayInWords({ candidate, changes }: WayForward): WayWords {
+  return {
+    candidateId: candidate.id,
+    name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
+    work: (Object.keys(trades) as Trade[]).flatMap((trade) => {
+      const lines = changes.filter((one) => one.trade === trade).map((one) => one.says);
+      return lines.length > 0 ? [{ trade: trades[trade], lines }] : [];
+    }),
+  };
+}
+
+/** Said where `waysForward` finds nothing. */
+export const noWayForward = `No ${mostChanges} changes that work can make would let anything lawful stand here: the place, the use or the code is against it. Take it to a reviewer.`;
+
 /** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
 export function searchFor(
   project: Project,
@@ -96,7 +198,8 @@ export function searchFor(
 /** The work as lines for the trades, or one line saying that no work up to the bound helps. */
 export function admissionInWords(search: Search): readonly string[] {
   if (search.found) return search.changes.map((one) => `${trades[one.trade]}: ${one.says}`);
+  const tried = search.tried > 0 ? ` (${search.tried} combinations tried)` : '';
   return [
-    `No ${mostChanges} changes that work can make would admit it (${search.tried} combinations tried): the place, the use or the code stands against it.`,
+    `No ${mostChanges} changes that work can make would admit it${tried}: the place, the use or the code stands against it.`,
   ];
 }

@@ -2,11 +2,12 @@ import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Step } from '../../domain/decide/ruleBook.ts';
 import { signOffReasons } from '../../domain/decide/signOff.ts';
+import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
 import { stepInWords } from '../../domain/decide/words.ts';
 import { standingCaution } from '../../domain/explain/cautions.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
-import type { Opening } from '../../domain/model/project.ts';
+import type { Opening, Project } from '../../domain/model/project.ts';
 
 export interface SaidByRule {
   readonly rule: string;
@@ -35,11 +36,30 @@ export interface DecisionRecord {
   readonly missing: readonly FactKey[];
   /** How many arrangements the rules and the door ruled out. */
   readonly rejected: number;
+  /** Where nothing fits: the least work after which something would; null everywhere else. */
+  readonly waysForward: {
+    readonly says: string;
+    readonly ways: readonly WayRecord[];
+  } | null;
   readonly basis: string;
   readonly caution: string;
 }
 
-export function decisionRecord(opening: Opening, decision: Decision): DecisionRecord {
+export interface WayRecord {
+  readonly device: string;
+  readonly failMode: string;
+  readonly release: string;
+  /** Points of 100 once the work is done, to a tenth. */
+  readonly score: number;
+  readonly changes: readonly {
+    readonly field: FactKey;
+    readonly value: string | number | boolean;
+    readonly trade: string;
+    readonly says: string;
+  }[];
+}
+
+export function decisionRecord(project: Project, opening: Opening, decision: Decision): DecisionRecord {
   const { chosen } = decision;
   const said = (step: Step): SaidByRule => {
     const { ruleId, sentence, cites } = stepInWords(step, decision);
@@ -69,8 +89,25 @@ export function decisionRecord(opening: Opening, decision: Decision): DecisionRe
     })),
     missing: missingKeys(decision),
     rejected: decision.rejected.length,
+    waysForward: decision.state === 'none' ? waysRecord(project, opening, decision) : null,
     basis: basisInWords(decision.basis),
     caution: standingCaution,
+  };
+}
+
+function waysRecord(project: Project, opening: Opening, decision: Decision): DecisionRecord['waysForward'] {
+  const ways = waysForward(project, opening, decision).map(
+    ({ candidate, changes, tenths }): WayRecord => ({
+      device: candidate.deviceId,
+      failMode: candidate.failMode,
+      release: candidate.release,
+      score: tenths / 10,
+      changes: changes.map(({ fact, value, trade, says }) => ({ field: fact, value, trade, says })),
+    }),
+  );
+  return {
+    says: ways.length > 0 ? 'Nothing fits as it stands; this work would let something stand.' : noWayForward,
+    ways,
   };
 }
 
