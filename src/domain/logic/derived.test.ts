@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { caseBasis } from '../rules/rule.ts';
 import { slotsFrom } from '../rules/runCase.ts';
-import { derivedCases } from '../testing/derivedCases.ts';
+import { type DerivedCase, derivedCases } from '../testing/derivedCases.ts';
 import { slotOf } from './compile.ts';
 import { derivedKeys } from './derivedKeys.ts';
 
-test.each(derivedCases)('%s of %j is %s', (key, facts, expected, patch) => {
+test.each(derivedCases.map((one) => [...one.slice(0, 3), one] as const))('%s of %j is %s', (...row) => {
+  const [key, facts, expected, patch] = row[row.length - 1] as DerivedCase;
   const value = slotsFrom(facts, caseBasis(patch))[slotOf(key)];
   expect(value === undefined ? 'unknown' : value ? 'yes' : 'no').toBe(expected);
 });
@@ -13,6 +14,6 @@ test.each(derivedCases)('%s of %j is %s', (key, facts, expected, patch) => {
 test('every derived fact has a case for each answer', () => {
   for (const key of derivedKeys) {
     const answers = derivedCases.filter(([of]) => of === key).map(([, , expected]) => expected);
-    expect([...new Set(answers)].sort(), key).toEqual(['no', 'unknown', 'yes']);
+    expect([...new Set(answers)].toSorted(), key).toEqual(['no', 'unknown', 'yes']);
   }
 });

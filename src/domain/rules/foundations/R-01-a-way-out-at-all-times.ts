@@ -60,6 +60,13 @@ export const R01 = defineRule({
     },
   ],
   cases: cases(
+    ...onEach(
+      ['mortiseLock/safe/stairReentry', 'magnet/safe/lobby'],
+      'corridor, both ways',
+      across,
+      'yes',
+      'b',
+    ),
     ...onEach(noRelease, 'room door, nothing inside', { egressRole: 'exitAccess' }, 'yes', 'a'),
     ...onEach(
       noRelease.slice(0, 2),

@@ -81,6 +81,12 @@ export const R123 = defineRule({
     ['hospital, IBC 2021', ward, 'no', { clause: 'a', on }],
     ['hospital, IBC 2024', ward, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],
     ['hospital, IBC 2018', ward, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
+    [
+      'condition 2, IBC 2018',
+      { ...ward, occupancyGroup: 'I-1.2' },
+      'yes',
+      { clause: 'a', on, basis: { ibc: 2018 } },
+    ],
     ['condition 2, IBC 2021', { ...ward, occupancyGroup: 'I-1.2' }, 'no', { clause: 'a', on }],
     ['condition 1, IBC 2021', { ...ward, occupancyGroup: 'I-1.1' }, 'yes', { clause: 'a', on }],
     ['office, IBC 2021', { ...ward, occupancyGroup: 'B' }, 'yes', { clause: 'a', on }],

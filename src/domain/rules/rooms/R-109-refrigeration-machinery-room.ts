@@ -94,6 +94,11 @@ export const R109 = defineRule({
       'e',
     ),
     ...onEach(['strikeRim/secure/free', 'exitTrim/secure/free'], '1,001 ft², lever', room, 'no', 'e'),
+    ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'e', on: 'strikeMortise/secure/free' }],
+    ['a delayed magnet needs the bar too', room, 'yes', { clause: 'e', on: 'delayedMagnet/safe/delayed' }],
+    ['a lock of its own is clause b', room, 'no', { clause: 'e', on: 'mortiseLock/secure/free' }],
+    ['a key lock is judged elsewhere', room, 'no', { clause: 'e', on: 'mechanicalLock/none/keyInside' }],
+    ['a key lock is judged elsewhere', room, 'no', { clause: 'b', on: 'gateLock/secure/keyInside' }],
     [
       'bar already there',
       { ...room, panicPresent: true },

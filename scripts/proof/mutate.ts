@@ -1,0 +1,62 @@
+import { allRules } from '../../src/domain/rules/all.ts';
+import { families } from '../../src/domain/rules/rule.ts';
+import { derivedKeys } from '../../src/domain/logic/derivedKeys.ts';
+import { mutateClause, mutateDerived, type Tried } from './mutation.ts';
+
+/**
+ * Changes every rule in every small way and asks its own cases. `npx tsx scripts/proof/mutate.ts` prints the figures by
+ * family and every survivor; `-- R-58` only the rules whose id begins so.
+ */
+const wanted = process.argv[2] ?? '';
+const rules = allRules.filter((rule) => rule.id.startsWith(wanted));
+const tried = rules.flatMap((rule) => rule.clauses.flatMap((clause) => mutateClause(rule, clause)));
+
+const share = (part: number, whole: number) => (whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`);
+const count = (list: readonly Tried[], fate: Tried['fate']) => list.filter((one) => one.fate === fate).length;
+
+console.log('| Family | Mutants | Same rule | Killed | Survived | Killed of those that differ |');
+console.log('|---|---:|---:|---:|---:|---:|');
+const row = (name: string, list: readonly Tried[]) => {
+  const [killed, same, survived] = [count(list, 'killed'), count(list, 'same'), count(list, 'survived')];
+  console.log(
+    `| ${name} | ${list.length} | ${same} | ${killed} | ${survived} | ${share(killed, killed + survived)} |`,
+  );
+};
+for (const [family, name] of Object.entries(families)) {
+  row(
+    name,
+    tried.filter((one) => one.rule.family === family),
+  );
+}
+row(
+  'conditions',
+  tried.filter((one) => one.kind === 'condition'),
+);
+row(
+  'candidates spoken of',
+  tried.filter((one) => one.kind === 'candidates'),
+);
+row('all', tried);
+
+const derived = derivedKeys.flatMap((key) => mutateDerived(key));
+const derivedFates = (fate: Tried['fate']) => derived.filter((one) => one.fate === fate);
+console.log(
+  `\nDerived facts, against their cases: ${derived.length} mutants, ${derivedFates('same').length} the same, ${derivedFates('killed').length} killed, ${derivedFates('survived').length} survived.`,
+);
+const items = rules.flatMap(({ clauses }) =>
+  clauses.flatMap((clause) => (clause.effect === 'require' ? clause.items : [])),
+);
+console.log(
+  `Required items: ${items.length}. No rule case names an item, so no dropped item is killed by one.`,
+);
+
+for (const [head, fate] of [
+  ['Survivors', 'survived'],
+  ['The same rule in other words', 'same'],
+] as const) {
+  console.log(`\n${head}:`);
+  for (const one of tried) {
+    if (one.fate === fate) console.log(`- ${one.rule.id}${one.clause.key ?? ''} (${one.kind}): ${one.says}`);
+  }
+  for (const { says } of derivedFates(fate)) console.log(`- ${says}`);
+}
