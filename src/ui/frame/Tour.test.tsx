@@ -1,0 +1,10 @@
+import { screen } from '@testing-library/react';
+import { expect, test } from 'vitest';
+import { demoProject } from '../../../scripts/demo/demoProject.ts';
+import { show } from '../../../tests/screens/show.tsx';
+import { Tour } from './Tour.tsx';
+
+test('the tour is for the screen and stays off paper', () => {
+  show(<Tour />, demoProject());
+  expect(screen.getByRole('complementary', { name: 'Tour' })).toHaveClass('screen-only');
+});
