@@ -5,11 +5,35 @@ test('a reviewer finds the room that opens when the mains fail, and how to close
   await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
   await page.getByRole('radio', { name: /^Battery spent/ }).check();
   const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
-  await expect(finding).toContainText('batteries are spent');
+  await expect(finding).toContainText(/batter(y|ies) are spent/);
   await finding.getByText('What would close it').click();
   await expect(finding.getByText(/^106: /)).toContainText('stays locked here');
   await finding.getByRole('link', { name: '106' }).click();
   await expect(page).toHaveURL(/#\/opening\/opening-106/);
+});
+
+test('a reviewer follows a rule along the way out from the building to its openings and to the register', async ({
+  page,
+}) => {
+  await page.goto('#/building');
+  const finding = page.getByRole('listitem').filter({ hasText: 'released together from one place' });
+  await expect(finding).toContainText('Severe');
+  await expect(finding.getByRole('link', { name: 'R-55' })).toBeVisible();
+  const inDrawing = page.getByRole('link', { name: /^S2-5, .* and / }).first();
+  await expect(inDrawing).toBeVisible({ timeout: 20_000 });
+  await finding.getByRole('button', { name: 'Show in the drawing' }).click();
+  await expect(inDrawing).toHaveClass(/floor-marked/);
+  await finding.getByRole('link', { name: 'S2-5', exact: true }).click();
+  const wayOut = page.getByRole('region', { name: 'On the way out' });
+  await expect(wayOut).toContainText('released together from one place');
+  await wayOut.getByRole('link', { name: 'S2-P', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'S2-P' })).toBeVisible();
+  await expect(wayOut.getByRole('link', { name: 'S2-5', exact: true })).toBeVisible();
+
+  await page.goto('#/review');
+  const lines = page.getByRole('article', { name: 'About the building' });
+  await expect(lines).toContainText('Must be signed before issue');
+  await expect(lines.getByRole('link', { name: 'S2-5', exact: true })).toBeVisible();
 });
 
 test('the drawing comes floor by floor, and every opening in it is a link', async ({ page }) => {

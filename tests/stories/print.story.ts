@@ -1,15 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
 import { standingCautions } from '../../src/domain/explain/cautions.ts';
+import { decideAll } from '../../src/domain/decide/decide.ts';
+import type { Project } from '../../src/domain/model/project.ts';
+import { testColumns } from '../../src/exporting/sequence/acceptance.ts';
+import { testSheets } from '../../src/exporting/sequence/sheets.ts';
+import { sequencePages } from '../../src/exporting/sheets/sequencePages.ts';
 import { type PdfPage } from './pages/pdf.ts';
 import { printPage } from './pages/print.ts';
 import { newWindow } from './pages/window.ts';
 
-interface Demo {
-  readonly project: { readonly name: string; readonly openings: Record<string, { readonly mark: string }> };
-}
 const demoFile = new URL('../../demo-data/demo-building.json', import.meta.url);
-const demo = (JSON.parse(await readFile(demoFile, 'utf8')) as Demo).project;
+const demo = (JSON.parse(await readFile(demoFile, 'utf8')) as { project: Project }).project;
 const marks = Object.values(demo.openings).map((opening) => opening.mark);
 
 // Laying out and reading back dozens of pages takes long on a busy machine.
@@ -86,5 +88,76 @@ test('an installer takes along the sheets of the openings that are shown', async
     expect(one.text).toMatch(/Signature/);
     // Each page says whose it is, also the second one of an opening.
     expect(firstColumn(one).some((word) => marks.includes(word))).toBe(true);
+  }
+});
+
+test('a commissioner prints what each hardware set does, every set once', async ({ context }) => {
+  const { page } = await newWindow(context);
+  const print = printPage(page);
+  await print.open();
+  await print.choose('Sequence of operation');
+  const pages = await print.print();
+  expectEveryPageToStandAlone(pages);
+  const { sets } = sequencePages(demo, decideAll(demo));
+  const printed = pages.flatMap(firstColumn).filter((word) => /^HS-\d+$/.test(word));
+  expect(printed).toEqual(sets.map((set) => set.id));
+  const lines = sets.flatMap((set) => set.ways.flatMap((way) => way.lines));
+  const events = pages.flatMap(firstColumn).filter((word) => word === 'Normal, secured');
+  expect(events).toHaveLength(lines.filter((line) => line.event === 'Normal, secured').length);
+  // A head never stands alone at the foot of a page: its first event is on the same one.
+  for (const one of pages) {
+    const words = firstColumn(one);
+    words.forEach((word, index) => {
+      if (/^HS-\d+$/.test(word)) expect(words.slice(index)).toContain('Normal, secured');
+    });
+  }
+});
+
+test('a technician takes acceptance tests along: one line per condition, boxes and lines to sign', async ({
+  context,
+}) => {
+  const window = await newWindow(context);
+  await window.find('Stair A');
+  const print = printPage(window.page);
+  await print.open();
+  await print.choose('Acceptance test sheets');
+  const pages = await print.print();
+  expectEveryPageToStandAlone(pages);
+  const tests = testSheets(demo, decideAll(demo));
+  const found = new Map<string, PdfPage[]>();
+  for (const one of pages) {
+    const mark = firstColumn(one).find((word) => marks.includes(word)) ?? 'no mark';
+    found.set(mark, [...(found.get(mark) ?? []), one]);
+    for (const words of ['Tested by', 'Witnessed by', 'Signature']) expect(one.text).toContain(words);
+    for (const head of testColumns) expect(one.text.toUpperCase()).toContain(head.toUpperCase());
+  }
+  expect(found.size).toBeGreaterThan(2);
+  for (const [mark, its] of found) {
+    const { lines } = tests.find((one) => one.mark === mark) ?? { lines: [] };
+    const text = its.map((one) => one.text).join(' ');
+    expect(lines.length).toBeGreaterThan(5);
+    for (const line of lines) expect(text).toContain(line.expect);
+    const sheet = window.page.getByRole('article', { name: `Test of ${mark}`, exact: true });
+    await expect(sheet.locator('.test-box')).toHaveCount(2 * lines.length);
+  }
+});
+
+test('a reviewer prints what was found about the building, rules along the way out among it', async ({
+  context,
+}) => {
+  const { page } = await newWindow(context);
+  const print = printPage(page);
+  await print.open();
+  await print.choose('Building findings', 'Review register');
+  const pages = await print.print();
+  expectEveryPageToStandAlone(pages);
+  const all = pages.map((one) => one.text).join(' ');
+  const [register = '', findings = ''] = all.split(/(?=\bBuilding findings\b)/);
+  expect(register).toContain('1 line about the building needs a name as well');
+  expect(register).toMatch(/Building.*S2-5, S2-P.*released together from one place/);
+  expect(findings + all).toMatch(/Severe \d+ findings?.*Serious \d+ findings?.*Note \d+ findings?/);
+  expect(all).toMatch(/Records room.* is reached from Main lobby without a credential, through 106/);
+  for (const one of pages.filter((each) => each.text.includes('WHAT WAS FOUND'))) {
+    expect(one.text).toContain('OPENINGS');
   }
 });
