@@ -30,7 +30,7 @@ describe('sequence of operation', () => {
       'The magnet locks the outside. No latch holds the leaf. The coil is energised.',
     );
     expect(said('106', 'Exit sensor and button')).toContain('at least 30 s');
-    expect(said('106', 'Mains lost')).toContain('to be stated');
+    expect(said('106', 'Mains lost')).toContain('carries it for 4 h');
     expect(said('106', 'Fire alarm')).toContain('until the alarm is reset');
   });
   test('whole sentences without gaps', () => {
