@@ -9,7 +9,7 @@ import { compile, slotOf, type Test } from '../logic/compile.ts';
 import { all, always, type Condition, factsRead } from '../logic/condition.ts';
 import { derivedDefinition } from '../logic/derived.ts';
 import { derivedKeys } from '../logic/derivedKeys.ts';
-import { factKeys, isFactKey, type FactKey } from '../model/fields.ts';
+import { factKeys, factSchemas, isFactKey, type FactKey } from '../model/fields.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import type { Clause, Effect, Rule } from '../rules/rule.ts';
@@ -121,31 +121,17 @@ function readyClause(rule: Rule, clause: Clause, basis: CodeBasis): ReadyClause 
 
 /** A local amendment as a rule of the book, in the user's own words. */
 export function amendmentRule(amendment: Amendment): Rule {
-  const conditions = Object.entries(amendment.when).map(([fact, value]): Condition => {
-    if (!isFactKey(fact))
-      throw new Error(`Amendment ${amendment.id} names a fact that is not known: ${fact}.`);
-    return typeof value === 'number'
-      ? all(
-          { op: 'compare', fact, how: 'atLeast', bound: value },
-          { op: 'compare', fact, how: 'atMost', bound: value },
-        )
-      : { op: 'is', fact, values: [value] };
-  });
-  const of = {
-    ...(amendment.devices.length > 0 && {
-      device: amendment.devices.filter((id): id is DeviceId => (deviceIds as readonly string[]).includes(id)),
-    }),
-    ...(amendment.releases.length > 0 && {
-      release: amendment.releases.filter((id): id is Release => Object.hasOwn(releases, id)),
-    }),
-    ...(amendment.failModes.length > 0 && { failMode: amendment.failModes as readonly FailMode[] }),
-  };
-  const effect: Effect =
-    amendment.effect === 'prohibit'
-      ? { effect: 'prohibit' }
-      : amendment.effect === 'require'
-        ? { effect: 'require', items: ['ahjApproval'] }
-        : { effect: 'signOff', grade: 'must' };
+  const entries = Object.entries(amendment.when);
+  const conditions = entries.flatMap(([fact, value]) => conditionOf(fact, value) ?? []);
+  const unread = [
+    ...entries
+      .filter(([fact, value]) => !conditionOf(fact, value))
+      .map(([fact, value]) => `${fact} = ${value}`),
+    ...amendment.devices.filter((id) => !isDevice(id)),
+    ...amendment.releases.filter((id) => !isRelease(id)),
+    ...amendment.failModes.filter((mode) => !isFailMode(mode)),
+  ];
+  const when = conditions.length === 0 ? always : all(...conditions);
   return {
     id: `LOCAL-${amendment.id}`,
     title: 'Local amendment',
@@ -156,11 +142,54 @@ export function amendmentRule(amendment: Amendment): Rule {
     note: 'Entered by the project; not part of the model codes.',
     why: amendment.says,
     clauses: [
-      { ...effect, when: conditions.length === 0 ? always : all(...conditions), of, says: amendment.says },
+      unread.length === 0 ? readAmendment(amendment, when) : unreadAmendment(amendment, when, unread),
     ],
     cases: [],
   };
 }
+
+function readAmendment(amendment: Amendment, when: Condition): Clause {
+  const { effect, devices, releases: ways, failModes, says } = amendment;
+  const of = {
+    ...(devices.length > 0 && { device: devices.filter(isDevice) }),
+    ...(ways.length > 0 && { release: ways.filter(isRelease) }),
+    ...(failModes.length > 0 && { failMode: failModes.filter(isFailMode) }),
+  };
+  const effects: Record<Amendment['effect'], Effect> = {
+    prohibit: { effect: 'prohibit' },
+    require: { effect: 'require', items: ['ahjApproval'] },
+    signOff: { effect: 'signOff', grade: 'must' },
+  };
+  return { ...effects[effect], when, of, says };
+}
+
+/**
+ * An amendment from a newer version or a damaged file, with words that this version does not know. It is neither
+ * dropped nor guessed at: wherever the rest of it may apply, a reviewer must look.
+ */
+function unreadAmendment({ says }: Amendment, when: Condition, unread: readonly string[]): Clause {
+  const words = `this version does not know ${unread.map((one) => `“${one}”`).join(', ')}`;
+  return {
+    effect: 'signOff',
+    grade: 'must',
+    when,
+    says: `A local amendment cannot be applied, because ${words}; a reviewer decides what it asks here: “${says}”.`,
+  };
+}
+
+/** Undefined when this version knows no such fact, or the fact no such value. */
+function conditionOf(fact: string, value: string | boolean | number): Condition | undefined {
+  if (!isFactKey(fact) || !factSchemas[fact].safeParse(value).success) return undefined;
+  return typeof value === 'number'
+    ? all(
+        { op: 'compare', fact, how: 'atLeast', bound: value },
+        { op: 'compare', fact, how: 'atMost', bound: value },
+      )
+    : { op: 'is', fact, values: [value] };
+}
+const isDevice = (id: string): id is DeviceId => (deviceIds as readonly string[]).includes(id);
+const isRelease = (id: string): id is Release => Object.hasOwn(releases, id);
+const isFailMode = (mode: string): mode is FailMode => candidates.some((one) => one.failMode === mode);
 
 function readyRow(row: FitRow, basis: CodeBasis): ReadyRow {
   const fits = readyClause(fitRule(row), fitClause(row), basis);

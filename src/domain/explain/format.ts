@@ -13,7 +13,7 @@ export function valueInWords(key: FactKey, value: string | number | boolean | un
 /** A sentence cut at its facts: texts at even places, names of facts at odd ones. */
 const cut = new Map<string, readonly string[]>();
 
-/** Replaces `{factKey}` by the fact's value. Throws on a name that is no fact: that is a slip in a rule. */
+/** Replaces `{factKey}` by the fact's value. Other braces stay: an amendment is a person's own sentence. */
 export function fillSentence(sentence: string, slots: Slots): string {
   let parts = cut.get(sentence);
   if (!parts) {
@@ -24,8 +24,7 @@ export function fillSentence(sentence: string, slots: Slots): string {
   return parts
     .map((part, index) => {
       if (index % 2 === 0) return part;
-      if (!isFactKey(part)) throw new Error(`A sentence names “${part}”, which is no fact: ${sentence}`);
-      return valueInWords(part, slots[slotOf(part)]);
+      return isFactKey(part) ? valueInWords(part, slots[slotOf(part)]) : `{${part}}`;
     })
     .join('');
 }

@@ -51,12 +51,16 @@ export const fieldRegistry = z.registry<FieldInfo>();
 type Said = Omit<FieldInfo, 'kind' | 'options' | 'min' | 'max' | 'scope'> & { readonly scope?: FieldScope };
 
 export function yesNo(said: Said) {
-  return z.boolean().register(fieldRegistry, { scope: 'opening', ...said, kind: 'yesNo' });
+  return z
+    .boolean(`${said.label} is answered by yes or no.`)
+    .register(fieldRegistry, { scope: 'opening', ...said, kind: 'yesNo' });
 }
 
 export function choice<const K extends string>(options: Readonly<Record<K, string>>, said: Said) {
   const keys = Object.keys(options) as [K, ...K[]];
-  return z.enum(keys).register(fieldRegistry, { scope: 'opening', ...said, kind: 'choice', options });
+  return z
+    .enum(keys, `${said.label} must be one of the answers offered.`)
+    .register(fieldRegistry, { scope: 'opening', ...said, kind: 'choice', options });
 }
 
 /** A number within a closed range; the message names what is wrong, so it can stand beside the field. */
