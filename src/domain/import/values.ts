@@ -86,7 +86,8 @@ function readInches(text: string): ReadValue {
 }
 
 /** Spellings of each unit; the first is ours. A figure in another unit is refused, not converted. */
-const unitSpellings: Readonly<Record<string, readonly string[]>> = {
+type Unit = Exclude<NonNullable<FieldInfo['unit']>, 'in'>;
+const unitSpellings: Readonly<Record<Unit, readonly string[]>> = {
   ft: ['ft', 'ft.', 'feet', 'foot', "'"],
   'ft²': ['ft²', 'ft2', 'sq ft', 'sf', 'sqft'],
   min: ['min', 'min.', 'minutes', 'm'],
@@ -97,6 +98,7 @@ const unitSpellings: Readonly<Record<string, readonly string[]>> = {
   lbf: ['lbf', 'lb'],
   doors: ['doors', 'door'],
   s: ['s', 'sec', 'seconds'],
+  h: ['h', 'hr', 'hrs', 'hours'],
 };
 
 function readAmount(info: FieldInfo, text: string): ReadValue {
@@ -109,7 +111,9 @@ function readAmount(info: FieldInfo, text: string): ReadValue {
   const number = Number(parts[1]);
   if (unit === '') return { ok: true, value: number };
   if (info.unit === 'min' && /^(h|hr|hrs|hour|hours)\.?$/.test(unit)) return { ok: true, value: number * 60 };
-  if (info.unit !== undefined && unitSpellings[info.unit]?.includes(unit)) return { ok: true, value: number };
+  if (info.unit !== undefined && info.unit !== 'in' && unitSpellings[info.unit].includes(unit)) {
+    return { ok: true, value: number };
+  }
   const own = info.unit ? `; write it in ${info.unit}` : ' without a unit';
   return { ok: false, says: `${info.label} cannot be read from “${text}”${own}.` };
 }
