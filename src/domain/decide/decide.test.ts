@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { known } from '../model/fact.ts';
+import type { Facts } from '../model/fact.ts';
+import type { FactValues } from '../model/fields.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
+import type { Opening } from '../model/project.ts';
+import { decide } from './decide.ts';
+import { reportOf } from './report.ts';
+
+const office: FactValues = {
+  doorType: 'single',
+  leafMaterial: 'hollowMetal',
+  frameMaterial: 'hollowMetal',
+  latch: 'bored',
+  egressRole: 'exitAccess',
+  exitDirection: 'towardSecure',
+  roomUse: 'office',
+  occupancyGroup: 'B',
+  occupantLoad: 4,
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+  readerSides: 'secure',
+  operator: 'none',
+  powerAtDoor: true,
+  cablePath: true,
+  workStatus: 'new',
+  egressHardwareHeightIn: 40,
+};
+const factsOf = (values: FactValues) =>
+  Object.fromEntries(Object.entries(values).map(([key, value]) => [key, known(value)])) as Facts;
+const decided = (change: FactValues = {}, override: Opening['override'] = null) =>
+  decide(
+    { ...newProject('p', 'P'), openings: {} },
+    { ...newOpening('o', '1'), facts: factsOf({ ...office, ...change }), override },
+  );
+const byHand = (candidate: string) => ({ candidate, reason: 'r', by: 'b', at: '2026-01-01T00:00:00Z' });
+
+describe('a decision', () => {
+  test('is settled on an ordinary office door, with its parts and what was ruled out', () => {
+    const decision = decided();
+    expect(decision.state).toBe('settled');
+    expect(decision.chosen?.candidate.release).toBe('free');
+    expect(decision.rejected.length).toBeGreaterThan(20);
+    expect(decision.rejected.every((one) => one.because.length > 0)).toBe(true);
+  });
+
+  test('keeps unlabelled devices off a rated door and names why', () => {
+    const bolt = decided({ fireRatingMin: 90, labelSeen: true }).rejected.find(
+      (one) => one.candidate.id === 'boltMotor/safe/sensor',
+    );
+    expect(bolt?.because.length).toBeGreaterThan(0);
+  });
+
+  test('of detention goes to a reviewer and recommends nothing', () => {
+    const decision = decided({ roomUse: 'detention', occupancyGroup: 'I-3' });
+    expect(decision.state).toBe('referred');
+    expect(decision.chosen).toBeNull();
+  });
+
+  test('on a contradiction recommends nothing', () => {
+    const decision = decided({ fireRatingMin: 75 });
+    expect(decision.state).toBe('refused');
+    expect(decision.chosen).toBeNull();
+  });
+
+  test('a choice by hand stands and is signed for, and one that a rule forbids is never settled', () => {
+    const allowed = decided({}, byHand('cylindricalLock/secure/free'));
+    expect(allowed.chosen?.candidate.id).toBe('cylindricalLock/secure/free');
+    expect(reportOf(allowed).signOffs[0]?.sentence).toContain('was chosen by hand');
+    const forbidden = decided({}, byHand('magnet/safe/none'));
+    expect(forbidden.state).toBe('open');
+    expect(
+      reportOf(forbidden)
+        .signOffs.map((one) => one.sentence)
+        .join(' '),
+    ).toContain('forbids it');
+  });
+
+  test('hears what rules ask of the choice alone', () => {
+    const withSensor = decided({}, byHand('magnet/safe/sensor'));
+    expect(withSensor.requires.length).toBeGreaterThan(decided().requires.length);
+  });
+
+  test('tells which steps wait for a missing fact', () => {
+    const { egressRole: _role, ...rest } = office;
+    const decision = decide(newProject('p', 'P'), { ...newOpening('o', '1'), facts: factsOf(rest) });
+    expect(decision.depends.length).toBeGreaterThan(0);
+    expect(decision.depends.every((step) => !step.sure)).toBe(true);
+  });
+});

@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { assumed, known, unknown } from '../model/fact.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
+import type { Opening, Project } from '../model/project.ts';
+import { silentDefaults } from './defaults.ts';
+import { valueIn, viewFacts } from './factView.ts';
+
+const hall = {
+  id: 's',
+  name: 'Hall',
+  floorId: null,
+  kind: 'room' as const,
+  securityLevel: null,
+  occupantLoad: 80,
+};
+const project: Project = {
+  ...newProject('p', 'P'),
+  building: { occupancyGroup: known('B'), sprinklered: assumed(true, 'drawings') },
+  spaces: { s: hall },
+};
+const view = (facts: Opening['facts'], more: Partial<Opening> = {}) =>
+  viewFacts(project, { ...newOpening('o', '1'), facts, ...more });
+
+describe('what is known of an opening', () => {
+  test('comes from the building unless the opening says otherwise, "not known" included', () => {
+    expect(valueIn(view({}).slots, 'occupancyGroup')).toBe('B');
+    expect(valueIn(view({ occupancyGroup: known('A-3') }).slots, 'occupancyGroup')).toBe('A-3');
+    expect(valueIn(view({ occupancyGroup: unknown }).slots, 'occupancyGroup')).toBeUndefined();
+    // The next opening of the same building is not touched by what another one said.
+    expect(valueIn(view({}).slots, 'occupancyGroup')).toBe('B');
+  });
+
+  test('lists what is only assumed, with where it came from', () => {
+    const { assumed: list } = view({ latch: assumed('bored', 'typical door') });
+    expect(list.get('latch')).toBe('typical door');
+    expect(list.get('sprinklered')).toBe('drawings');
+    expect(list.has('occupancyGroup')).toBe(false);
+    expect([...list.keys()]).toEqual(expect.arrayContaining(silentDefaults.map((one) => one.fact)));
+  });
+
+  test('holds no assumption where somebody answered or could not say', () => {
+    expect(view({ wishLockdown: known(true) }).assumed.has('wishLockdown')).toBe(false);
+    expect(view({ wishLockdown: unknown }).assumed.has('wishLockdown')).toBe(false);
+    expect(valueIn(view({ wishLockdown: unknown }).slots, 'wishLockdown')).toBeUndefined();
+    expect(view({ sprinklered: known(false) }).assumed.has('sprinklered')).toBe(false);
+  });
+
+  test('takes the load of the space it leads to, unless its own load was asked', () => {
+    const led = { toSpaceId: 's' };
+    expect(valueIn(view({}, led).slots, 'occupantLoad')).toBe(80);
+    expect(view({}, led).assumed.get('occupantLoad')).toBe('load of Hall');
+    expect(valueIn(view({ occupantLoad: known(5) }, led).slots, 'occupantLoad')).toBe(5);
+    expect(valueIn(view({ occupantLoad: unknown }, led).slots, 'occupantLoad')).toBeUndefined();
+    expect(view({ occupantLoad: unknown }, led).assumed.has('occupantLoad')).toBe(false);
+    expect(valueIn(view({}, { toSpaceId: 'gone' }).slots, 'occupantLoad')).toBeUndefined();
+  });
+});
