@@ -40,7 +40,7 @@ describe('an opening that contradicts itself', () => {
   });
 
   test.each(badOpenings)('%s', (_name, facts, field, severity, sentence) => {
-    const applied = entered(facts as Record<string, Value>);
+    const applied = entered(facts);
     if (!applied.ok) throw new Error(commandProblemInWords(applied.problem));
     const { decision, report } = reported(applied.project);
     const found = report.findings.find((finding) => finding.sentence === sentence);
