@@ -30,6 +30,17 @@ describe('fire ratings as schedules write them', () => {
     expect(readFireRating('FD30S')).toEqual({ ok: true, minutes: 30, smoke: true });
   });
 
+  it.each(['20 MIN S', '20-S', 'S-20', 'S20'])('%s is smoke as well', (text) => {
+    expect(readFireRating(text)).toEqual({ ok: true, minutes: 20, smoke: true });
+  });
+
+  it.each(['60 mins', '60MINS', '60 minutes', '60 min.', '60 MIN LABEL'])(
+    '%s says nothing of smoke',
+    (text) => {
+      expect(readFireRating(text)).toEqual({ ok: true, minutes: 60, smoke: false });
+    },
+  );
+
   it.each(['', '-', '–', 'N/A', 'n/a', 'TBD'])('%s says nothing, never "not rated"', (text) => {
     expect(minutes(text)).toBeNull();
   });

@@ -30,7 +30,10 @@ export function readFireRating(text: string): ReadRating {
   }
   const decimal = /^(\d+\.\d+) ?(?:H|HR|HRS|HOUR|HOURS)\.?$/.exec(word);
   if (decimal) return { ok: true, minutes: Number(decimal[1]) * 60, smoke: false };
-  const minutes = /^(\d{2,3}) ?-?(?:M|MIN|MINS|MINUTE|MINUTES)?\.?(?: LABEL)?( ?S)?$/.exec(word);
+  const smoke = /^(?:(\d{2,3}) ?-?S|S ?-?(\d{2,3}))$/.exec(word);
+  if (smoke) return { ok: true, minutes: Number(smoke[1] ?? smoke[2]), smoke: true };
+  // Behind a unit the S stands by itself: the one in MINS and MINUTES says nothing of smoke.
+  const minutes = /^(\d{2,3}) ?-?(?:M|MINS?|MINUTES?)?\.?(?: LABEL)?( S)?$/.exec(word);
   if (minutes) return { ok: true, minutes: Number(minutes[1]), smoke: minutes[2] !== undefined };
   return {
     ok: false,

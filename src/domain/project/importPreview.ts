@@ -60,8 +60,8 @@ const asWritten: ReadonlySet<Role> = new Set([
 
 export function previewColumns(imported: Imported): readonly ColumnPreview[] {
   return imported.columns.map((column) => {
-    const { known, assumed } = countFacts(imported, column);
-    const notTaken = imported.problems.filter((one) => one.column === column.header.trim()).length;
+    const { known, assumed, others } = countFacts(imported, column);
+    const notTaken = notTakenIn(imported, column);
     return {
       index: column.index,
       header: column.header.trim() === '' ? `(column ${column.index + 1})` : column.header.trim(),
@@ -69,7 +69,7 @@ export function previewColumns(imported: Imported): readonly ColumnPreview[] {
       known,
       assumed,
       notTaken,
-      standing: standingOf(column, known, assumed, notTaken),
+      standing: standingOf(column, [known, assumed, notTaken], others),
     };
   });
 }
@@ -85,7 +85,11 @@ function meansOf({ use }: Column): string {
   }
 }
 
-function standingOf({ use }: Column, known: number, assumed: number, notTaken: number): string {
+function standingOf(
+  { use }: Column,
+  [known, assumed, notTaken]: readonly [number, number, number],
+  others: ReadonlyMap<FactKey, number>,
+): string {
   if (use.kind === 'unused') return 'unused';
   const words = [
     ...(known > 0 ? [`${known} known`] : []),
@@ -93,28 +97,49 @@ function standingOf({ use }: Column, known: number, assumed: number, notTaken: n
     ...(notTaken > 0 ? [`${notTaken} not taken`] : []),
   ];
   if (use.kind === 'role' && asWritten.has(use.role)) return ['as written', ...words].join(', ');
-  return words.length > 0 ? words.join(', ') : 'nothing in it';
+  const said = words.length > 0 ? words.join(', ') : 'nothing in it';
+  return [said, ...[...others].map(([key, cells]) => `${fieldInfo(key).label} assumed from ${cells}`)].join(
+    '; ',
+  );
 }
 
-function countFacts(imported: Imported, column: Column): { known: number; assumed: number } {
+/** A row that is refused anyway is not counted in its other columns. */
+function notTakenIn(imported: Imported, column: Column): number {
+  const refused = new Set(imported.refused.map((one) => one.row));
+  return imported.problems.filter(
+    (one) =>
+      one.column === column.header.trim() && (one.refuses || one.row === null || !refused.has(one.row)),
+  ).length;
+}
+
+interface Counts {
+  readonly known: number;
+  readonly assumed: number;
+  /** What else the cells let assume: a width without a word of a pair speaks of one leaf. */
+  readonly others: ReadonlyMap<FactKey, number>;
+}
+
+function countFacts(imported: Imported, column: Column): Counts {
   const { use } = column;
-  if (use.kind === 'unused') return { known: 0, assumed: 0 };
+  const others = new Map<FactKey, number>();
+  if (use.kind === 'unused') return { known: 0, assumed: 0, others };
   const keys = new Set<string>(use.kind === 'fact' ? [use.fact] : (roleFacts[use.role] ?? []));
   const from = `column ${column.header.trim()}:`;
   let known = 0;
   let assumed = 0;
   for (const { facts } of imported.openings) {
-    const entries = Object.entries(facts) as [string, Fact<unknown>][];
+    const entries = Object.entries(facts) as [FactKey, Fact<unknown>][];
     if (entries.some(([key, fact]) => keys.has(key) && fact.is === 'known')) known += 1;
-    if (
-      entries.some(
-        ([key, fact]) =>
-          fact.is === 'assumed' && (fact.from.startsWith(from) || (use.kind === 'fact' && keys.has(key))),
-      )
-    )
-      assumed += 1;
+    const taken = entries.filter(
+      ([key, fact]) =>
+        fact.is === 'assumed' && (fact.from.startsWith(from) || (use.kind === 'fact' && keys.has(key))),
+    );
+    // A description has no fact of its own: whatever it says is its own.
+    if (taken.some(([key]) => keys.size === 0 || keys.has(key))) assumed += 1;
+    if (keys.size === 0) continue;
+    for (const [key] of taken) if (!keys.has(key)) others.set(key, (others.get(key) ?? 0) + 1);
   }
-  return { known, assumed };
+  return { known, assumed, others };
 }
 
 /** What would come in, as one sentence. */

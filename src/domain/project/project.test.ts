@@ -142,6 +142,18 @@ describe('an import before it comes in', () => {
       'unused',
     ]);
   });
+  test('names what else a width lets assume, and leaves cells of refused rows uncounted', () => {
+    const mixed = read([
+      ['201', '36 in', ''],
+      ['202', '915', ''],
+      ['', 'wide', ''],
+    ]);
+    expect(previewColumns(mixed).map((column) => column.standing)).toEqual([
+      'as written, 1 not taken',
+      '1 known, 1 not taken; Door type assumed from 1',
+      'unused',
+    ]);
+  });
   test('comes in as one step that undo takes back whole', () => {
     const project = house();
     const applied = applyEdits(project, importEdits(project, bad));
