@@ -27,12 +27,16 @@ export interface OpeningRow {
   readonly label: string;
   readonly egressRole: string;
   readonly handing: string;
+  /** New, altered or existing. */
+  readonly work: string;
   /** Number of the hardware set; empty while nothing is chosen. */
   readonly set: string;
   readonly device: string;
   readonly failMode: string;
   readonly release: string;
   readonly fireAlarm: string;
+  /** Voltage of the lock supply; empty where nothing is wired. */
+  readonly supply: string;
   readonly state: DecisionState;
   readonly stateWord: string;
   readonly signOff: SignOffFlag;
@@ -57,11 +61,13 @@ export const openingColumns = {
   label: 'Fire label',
   egressRole: 'Egress role',
   handing: 'Handing',
+  work: 'New or existing',
   set: 'Set',
   device: 'Locking device',
   failMode: 'Fail mode',
   release: 'Release',
   fireAlarm: 'On fire alarm',
+  supply: 'Lock supply',
   stateWord: 'State',
   signOffWords: 'Sign-off',
   reviewWords: 'Review',
@@ -121,11 +127,13 @@ export function openingRow(
     label: labelInWords(decision),
     egressRole: word('egressRole'),
     handing: word('handing'),
+    work: word('workStatus'),
     set: signature === undefined ? '' : (numbers.get(signature) ?? ''),
     device: chosen ? chosen.candidate.device.name : '',
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',
     fireAlarm: chosen ? fireAlarmInWords(chosen, partsOf(decision)) : '',
+    supply: chosen?.candidate.device.wired ? word('supplyVolts') : '',
     state: decision.state,
     stateWord: stateWords[decision.state].word,
     signOff,

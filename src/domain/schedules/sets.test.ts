@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decide, decideAll } from '../decide/decide.ts';
-import { partsOf } from '../decide/parts.ts';
+import { type Part, partsOf } from '../decide/parts.ts';
+import type { ItemId } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
 import { type Facts, known } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
+import { isIncluded } from './setLines.ts';
 import { assignSets, hardwareSets, setSignature } from './sets.ts';
 
 const base: Facts = {
@@ -83,6 +85,43 @@ describe('hardware sets', () => {
     const right: Facts = { handing: known('RH') };
     expect(setsOf(withOpenings(['101', {}, handed], ['102', right, handed]))).toHaveLength(2);
     expect(setsOf(withOpenings(['101', {}, plain], ['102', right, plain]))).toHaveLength(1);
+  });
+
+  it('says of a lock what it has to be ordered with, and with which openings where they differ', () => {
+    const by = byHand('strikeRim/secure/free');
+    const rim: Facts = { latch: known('rimExit'), supplyVolts: known('24'), workStatus: known('existing') };
+    const [set] = setsOf(
+      withOpenings(['101', rim, by], ['102', { ...rim, supplyVolts: known('12') }, by], ['103', rim, by]),
+    );
+    const line = (item: string) => set?.lines.find((one) => one.item === item);
+    expect(line('electricStrike')?.detail).toContain('Electric strike for a rim exit device, fail secure');
+    expect(line('electricStrike')?.detail).toContain('24 V DC: 101, 103; 12 V DC: 102');
+    expect(line('lockSupply')?.detail).toBe('24 V DC: 101, 103; 12 V DC: 102');
+    expect(line('reader')?.detail).toBe('');
+    expect(set?.work).toBe('Existing, not altered');
+  });
+
+  it('says what nobody surveyed', () => {
+    const [set] = setsOf(withOpenings(['101', {}, byHand('mechanicalLock/none/free')]));
+    expect(set?.work).toBe('new or existing not surveyed');
+    expect(set?.lines.find((one) => one.item === 'mechanicalLock')?.detail).toBe('Mortise latch · LH');
+  });
+
+  it('counts one lock once: what asks something of it is included', () => {
+    const part = (item: ItemId, quantity = 1): Part => ({ item, quantity, ruleId: undefined });
+    const included = (parts: readonly Part[], leaves = 1) =>
+      parts.filter((one) => isIncluded(one.item, parts, leaves)).map((one) => one.item);
+    expect(included([part('fireListedStrike'), part('preloadStrike'), part('fireLabelledHardware')])).toEqual(
+      ['preloadStrike', 'fireLabelledHardware'],
+    );
+    expect(included([part('preloadStrike'), part('reader')])).toEqual([]);
+    expect(included([part('electricStrike'), part('storeroomLockset')])).toEqual([]);
+    expect(included([part('mortiseLock'), part('storeroomLockset')])).toEqual(['storeroomLockset']);
+    expect(included([part('latchingHardware'), part('electricStrike')])).toEqual([]);
+    expect(included([part('latchingHardware'), part('mechanicalLock')])).toEqual(['latchingHardware']);
+    const bars = [part('delayedExitDevice'), part('fireExitHardware')];
+    expect(included(bars)).toEqual(['fireExitHardware']);
+    expect(included(bars, 2)).toEqual([]);
   });
 
   it('numbers in the order of the schedule and keeps the numbers given before', () => {

@@ -6,27 +6,20 @@ import { candidateInWords, failModeWords, releaseInWords } from '../decide/words
 import { valueInWords } from '../explain/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
+import { acrossMembers, detailOf, handedItems, isIncluded, type Member } from './setLines.ts';
 
 /** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
 export type SetNumbers = ReadonlyMap<string, string>;
 
-/** Items that are ordered left or right; with one of them in the list, openings of another hand need their own set. */
-const handedItems: ReadonlySet<ItemId> = new Set([
-  'continuousHinge',
-  'mortiseLock',
-  'exitTrim',
-  'delayedExitDevice',
-  'narrowStileLatch',
-  'gateLock',
-  'glassRailExit',
-  'batteryLock',
-]);
-
 export interface SetLine {
   readonly item: ItemId;
   readonly name: string;
+  /** What has to be known to order it: arrangement, hand, latch, voltage. Empty where the name says all. */
+  readonly detail: string;
   readonly standard: string;
   readonly trade: string;
+  /** Asks something of another line and is no piece of its own. */
+  readonly included: boolean;
   /** For one opening. */
   readonly each: number;
   /** For all openings of the set. */
@@ -47,6 +40,8 @@ export interface HardwareSet {
   readonly leaves: string;
   /** Empty when nothing in the set is left or right. */
   readonly handing: string;
+  /** New or existing openings, each with its marks where they differ. */
+  readonly work: string;
   readonly lines: readonly SetLine[];
   readonly openings: readonly { readonly id: string; readonly mark: string; readonly settled: boolean }[];
 }
@@ -100,9 +95,10 @@ export function hardwareSets(
     const decision = decisions.get(opening.id);
     const signature = decision && setSignature(decision);
     if (!decision || signature === undefined) continue;
-    const group = groups.get(signature) ?? { decision, openings: [], parts: [] };
+    const group = groups.get(signature) ?? { decision, openings: [], members: [], parts: [] };
     groups.set(signature, group);
     group.openings.push({ id: opening.id, mark: opening.mark, settled: decision.state === 'settled' });
+    group.members.push({ mark: opening.mark, decision });
     group.parts.push(partsOf(decision));
   }
   const numbers = assignSets(groups.keys(), previous);
@@ -113,12 +109,13 @@ export function hardwareSets(
 interface Group {
   readonly decision: Decision;
   readonly openings: HardwareSet['openings'][number][];
+  readonly members: Member[];
   readonly parts: (readonly Part[])[];
 }
 const natural = new Intl.Collator('en', { numeric: true });
 
 function oneSet(id: string, signature: string, group: Group): HardwareSet {
-  const { openings, parts } = group;
+  const { openings, members, parts } = group;
   const { chosen, slots } = group.decision;
   const candidate = chosen?.candidate;
   const [first = []] = parts;
@@ -135,16 +132,27 @@ function oneSet(id: string, signature: string, group: Group): HardwareSet {
     handing: first.some((part) => handedItems.has(part.item))
       ? valueInWords('handing', valueIn(slots, 'handing'))
       : '',
-    lines: first.map((part) => ({
-      item: part.item,
-      name: items[part.item].name,
-      standard: standardOf(part.item),
-      trade: trades[items[part.item].trade],
-      each: part.quantity,
-      total: part.quantity * openings.length,
-      ruleIds: rulesBehind(part.item, parts),
-    })),
+    work: acrossMembers('workStatus', members),
+    lines: first.map((part) => lineOf(part, first, group, slots[pairSlot] === true ? 2 : 1)),
     openings,
+  };
+}
+
+function lineOf(part: Part, all: readonly Part[], group: Group, leaves: number): SetLine {
+  const { item, quantity } = part;
+  const { members, parts } = group;
+  const included = isIncluded(item, all, leaves);
+  return {
+    item,
+    name: items[item].name,
+    // What another line stands for is ordered as that line says.
+    detail: included ? '' : detailOf(item, members),
+    standard: standardOf(item),
+    trade: trades[items[item].trade],
+    included,
+    each: quantity,
+    total: quantity * members.length,
+    ruleIds: rulesBehind(item, parts),
   };
 }
 

@@ -75,4 +75,23 @@ describe('CSV of the hardware sets', () => {
     expect(parsed.data[1]?.[0]).toBe('HS-01');
     expect(parsed.data[1]?.at(-1)).toBe("'=1+2");
   });
+
+  it('leaves quantities of included lines empty and names what must not be ordered yet', () => {
+    const [set] = hardwareSets(project, decisions);
+    if (!set) throw new Error('no set');
+    const [line] = set.lines;
+    if (!line) throw new Error('no line');
+    const openings = [
+      { id: 'a', mark: '101', settled: true },
+      { id: 'b', mark: '102', settled: false },
+    ];
+    const lines = [line, { ...line, included: true }];
+    const { data } = read(setsCsv([{ ...set, openings, lines }]));
+    const column = (name: (typeof setColumns)[number]) =>
+      data.slice(1).map((row) => row[setColumns.indexOf(name)]);
+    expect(column('Total')).toEqual([String(line.total), '']);
+    expect(column('Each')).toEqual([String(line.each), '']);
+    expect(column('Counted')).toEqual(['By itself', 'Included in another line']);
+    expect(column('Do not order yet')).toEqual(['102', '102']);
+  });
 });

@@ -9,14 +9,18 @@ export const setColumns = [
   'Fire label',
   'Leaves',
   'Handing',
+  'New or existing',
   'Openings',
   'Line',
   'Item',
+  'Detail',
   'Standard',
-  'Trade',
+  'Furnished and installed by',
   'Each',
   'Total',
+  'Counted',
   'Asked for by',
+  'Do not order yet',
   'Marks',
 ] as const;
 
@@ -33,16 +37,25 @@ export function setsCsv(sets: readonly HardwareSet[]): string {
         set.label,
         set.leaves,
         set.handing,
+        set.work,
         set.openings.length,
         index + 1,
         line.name,
+        line.detail,
         line.standard,
         line.trade,
-        line.each,
-        line.total,
+        // Empty, so that a sum over the column counts pieces only.
+        line.included ? '' : line.each,
+        line.included ? '' : line.total,
+        line.included ? 'Included in another line' : 'By itself',
         line.ruleIds.join(' '),
-        set.openings.map((opening) => opening.mark).join('; '),
+        marksOf(set.openings.filter((opening) => !opening.settled)),
+        marksOf(set.openings),
       ]),
     ),
   );
+}
+
+function marksOf(openings: HardwareSet['openings']): string {
+  return openings.map((opening) => opening.mark).join('; ');
 }

@@ -3,6 +3,12 @@ import type { Decisions } from '../../domain/schedules/openings.ts';
 import { type HardwareSet, hardwareSets, type SetLine } from '../../domain/schedules/sets.ts';
 import { counted } from './titleBlock.ts';
 
+export interface PrintedLine extends SetLine {
+  /** Quantities as they print. */
+  readonly eachSays: string;
+  readonly totalSays: string;
+}
+
 export interface SetBlock {
   readonly id: string;
   readonly title: string;
@@ -11,11 +17,13 @@ export interface SetBlock {
   readonly count: string;
   readonly marks: readonly string[];
   readonly unsettled: string;
-  readonly lines: readonly SetLine[];
+  readonly lines: readonly PrintedLine[];
 }
 
 export interface SetSheet {
   readonly says: string;
+  /** How to read the lines when they are priced. */
+  readonly notes: readonly string[];
   readonly sets: readonly SetBlock[];
   /** Openings that have no set yet, so that none is missed when parts are counted. */
   readonly without: readonly string[];
@@ -26,6 +34,12 @@ export function setSheet(project: Project, decisions: Decisions): SetSheet {
   const placed = new Set(sets.flatMap((set) => set.openings.map((opening) => opening.id)));
   return {
     says: counted(sets.length, 'set'),
+    notes: [
+      'By names the trade that furnishes and installs the line, unless the contract divides it otherwise.',
+      'A line marked incl. asks something of another line of its set and is no piece of its own.',
+      'At an existing opening, hardware in place that already does what a line asks need not be bought again. Lock power supplies are counted one for each opening and may be shared.',
+      'Maker, finish and keying are not decided here.',
+    ],
     sets: sets.map(blockOf),
     without: Object.values(project.openings)
       .filter((opening) => !placed.has(opening.id))
@@ -44,10 +58,15 @@ function blockOf(set: HardwareSet): SetBlock {
       `Fire label: ${set.label}`,
       `Leaves: ${set.leaves}`,
       ...(set.handing === '' ? [] : [`Hand: ${set.handing}`]),
+      ...(set.work === '' ? [] : [set.work]),
     ].join('  ·  '),
     count: counted(set.openings.length, 'opening'),
     marks: set.openings.map((opening) => opening.mark),
     unsettled: open.length === 0 ? '' : `Not settled yet, do not order: ${open.join(', ')}`,
-    lines: set.lines,
+    lines: set.lines.map((line) => ({
+      ...line,
+      eachSays: line.included ? 'incl.' : String(line.each),
+      totalSays: line.included ? '' : String(line.total),
+    })),
   };
 }

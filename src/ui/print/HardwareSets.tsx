@@ -13,6 +13,11 @@ export function HardwareSets({ sheet }: { sheet: SetSheet }) {
           <Marks marks={sheet.without} />
         </section>
       )}
+      <ul className="paper-notes">
+        {sheet.notes.map((note) => (
+          <li key={note}>{note}</li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -46,9 +51,12 @@ function OneSet({ set }: { set: SetBlock }) {
         <tbody>
           {set.lines.map((line) => (
             <tr key={line.item}>
-              <td className="num">{line.each}</td>
-              <td className="num">{line.total}</td>
-              <th scope="row">{line.name}</th>
+              <td className="num">{line.eachSays}</td>
+              <td className="num">{line.totalSays}</td>
+              <th scope="row">
+                {line.name}
+                {line.detail !== '' && <span className="set-detail">{line.detail}</span>}
+              </th>
               <td>{line.standard}</td>
               <td>{line.trade}</td>
               <td>{line.ruleIds.join(', ')}</td>
