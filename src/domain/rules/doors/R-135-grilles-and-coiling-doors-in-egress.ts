@@ -1,12 +1,19 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, atMost, is, no, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 const grilleUse = is('occupancyGroup', 'B', 'F-1', 'F-2', 'M', 'S-1', 'S-2');
 const smallUse = any(
   is('roomUse', 'office', 'storage'),
   is('occupancyGroup', 'F-1', 'F-2', 'S-1', 'S-2', 'U'),
 );
+
+const grille = { egressRole: 'exteriorExit', doorType: 'grille' } as const;
+const coiling = { ...grille, doorType: 'overhead' } as const;
+const mainGrille = { ...grille, mainDoor: true } as const;
+const sideGrille = { ...grille, mainDoor: false } as const;
+const office = { ...coiling, roomUse: 'office', occupancyGroup: 'B', occupantLoad: 10 } as const;
+const shop = { ...office, roomUse: 'other', occupancyGroup: 'M' } as const;
 
 export const R135 = defineRule({
   id: 'R-135',
@@ -57,265 +64,73 @@ export const R135 = defineRule({
     },
   ],
   cases: cases(
-    [
-      'grille at the main exit of a hall',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'A-3', mainDoor: true },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'grille at a second exit of a shop',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'M', mainDoor: false },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'B', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'F-1', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'F-2', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'M', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'S-1', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'grille at the main exit',
-      { egressRole: 'exteriorExit', doorType: 'grille', occupancyGroup: 'S-2', mainDoor: true },
-      'no',
-      { clause: 'a' },
-    ],
+    ['grille at the main exit of a hall', { ...mainGrille, occupancyGroup: 'A-3' }, 'yes', { clause: 'a' }],
+    ['grille at a second exit of a shop', { ...sideGrille, occupancyGroup: 'M' }, 'yes', { clause: 'a' }],
+    ...(['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const).map(
+      (occupancyGroup): CaseRow => [
+        'grille at the main exit',
+        { ...mainGrille, occupancyGroup },
+        'no',
+        { clause: 'a' },
+      ],
+    ),
     [
       'grille before a cabinet',
-      { egressRole: 'noOccupiedSpace', doorType: 'grille', occupancyGroup: 'A-3', mainDoor: false },
+      { ...sideGrille, egressRole: 'noOccupiedSpace', occupancyGroup: 'A-3' },
       'no',
       { clause: 'a' },
     ],
     [
       'hinged door of a hall',
-      { egressRole: 'exteriorExit', doorType: 'single', occupancyGroup: 'A-3', mainDoor: false },
+      { ...sideGrille, doorType: 'single', occupancyGroup: 'A-3' },
       'no',
       { clause: 'a' },
     ],
-    [
-      'grille, group not known',
-      { egressRole: 'exteriorExit', doorType: 'grille', mainDoor: true },
-      'unknown',
-      { clause: 'a' },
-    ],
-    [
-      'grilles in most exits',
-      { egressRole: 'exteriorExit', doorType: 'grille', barriersOverHalf: true },
-      'yes',
-      { clause: 'b' },
-    ],
-    [
-      'other exits are doors',
-      { egressRole: 'exteriorExit', doorType: 'grille', barriersOverHalf: false },
-      'no',
-      { clause: 'b' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'pair', barriersOverHalf: true },
-      'no',
-      { clause: 'b' },
-    ],
+    ['grille, group not known', mainGrille, 'unknown', { clause: 'a' }],
+    ['grilles in most exits', { ...grille, barriersOverHalf: true }, 'yes', { clause: 'b' }],
+    ['other exits are doors', { ...grille, barriersOverHalf: false }, 'no', { clause: 'b' }],
+    ['hinged door', { ...grille, doorType: 'pair', barriersOverHalf: true }, 'no', { clause: 'b' }],
     [
       'nothing to leave',
-      { egressRole: 'sealedOff', doorType: 'grille', barriersOverHalf: true },
+      { ...grille, egressRole: 'sealedOff', barriersOverHalf: true },
       'no',
       { clause: 'b' },
     ],
-    [
-      'other exits not counted',
-      { egressRole: 'exteriorExit', doorType: 'grille' },
-      'unknown',
-      { clause: 'b' },
-    ],
-    ['grille on a way out', { egressRole: 'exteriorExit', doorType: 'grille' }, 'yes', { clause: 'c' }],
-    ['coiling door', { egressRole: 'exteriorExit', doorType: 'overhead' }, 'no', { clause: 'c' }],
-    ['grille before a cabinet', { egressRole: 'noOccupiedSpace', doorType: 'grille' }, 'no', { clause: 'c' }],
+    ['other exits not counted', grille, 'unknown', { clause: 'b' }],
+    ['grille on a way out', grille, 'yes', { clause: 'c' }],
+    ['coiling door', coiling, 'no', { clause: 'c' }],
+    ['grille before a cabinet', { ...grille, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c' }],
     ['door type not known', { egressRole: 'exteriorExit' }, 'unknown', { clause: 'c' }],
-    [
-      'coiling door of an office for 11',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'office',
-        occupancyGroup: 'B',
-        occupantLoad: 11,
-      },
-      'yes',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a room for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'office',
-        occupancyGroup: 'B',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a room for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'storage',
-        occupancyGroup: 'B',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a workshop or garage for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'F-1',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a workshop or garage for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'F-2',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a workshop or garage for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'S-1',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a workshop or garage for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'S-2',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a workshop or garage for 10',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'U',
-        occupantLoad: 10,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'coiling door of a small shop',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'M',
-        occupantLoad: 10,
-      },
-      'yes',
-      { clause: 'd' },
-    ],
+    ['coiling door of an office for 11', { ...office, occupantLoad: 11 }, 'yes', { clause: 'd' }],
+    ['coiling door of an office for 10', office, 'no', { clause: 'd' }],
+    ['coiling door of a store for 10', { ...office, roomUse: 'storage' }, 'no', { clause: 'd' }],
+    ...(['F-1', 'F-2', 'S-1', 'S-2', 'U'] as const).map(
+      (occupancyGroup): CaseRow => [
+        'coiling door of a workshop or garage for 10',
+        { ...shop, occupancyGroup },
+        'no',
+        { clause: 'd' },
+      ],
+    ),
+    ['coiling door of a small shop', shop, 'yes', { clause: 'd' }],
     [
       'coiling door of a store of hazardous goods',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'overhead',
-        roomUse: 'storage',
-        occupancyGroup: 'H-3',
-        occupantLoad: 2,
-      },
+      { ...office, roomUse: 'storage', occupancyGroup: 'H-3', occupantLoad: 2 },
       'yes',
       { clause: 'd' },
     ],
     [
       'coiling door nobody needs to leave by',
-      {
-        egressRole: 'sealedOff',
-        doorType: 'overhead',
-        roomUse: 'other',
-        occupancyGroup: 'M',
-        occupantLoad: 90,
-      },
+      { ...shop, egressRole: 'sealedOff', occupantLoad: 90 },
       'no',
       { clause: 'd' },
     ],
-    [
-      'hinged door',
-      {
-        egressRole: 'exteriorExit',
-        doorType: 'single',
-        roomUse: 'other',
-        occupancyGroup: 'M',
-        occupantLoad: 90,
-      },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'load not known',
-      { egressRole: 'exteriorExit', doorType: 'overhead', roomUse: 'storage', occupancyGroup: 'S-1' },
-      'unknown',
-      { clause: 'd' },
-    ],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'grille' }, 'yes', { clause: 'e' }],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'overhead' }, 'yes', { clause: 'e' }],
-    ['hinged door', { egressRole: 'exteriorExit', doorType: 'single' }, 'no', { clause: 'e' }],
-    [
-      'coiling door nobody leaves by',
-      { egressRole: 'sealedOff', doorType: 'overhead' },
-      'no',
-      { clause: 'e' },
-    ],
+    ['hinged door', { ...shop, doorType: 'single', occupantLoad: 90 }, 'no', { clause: 'd' }],
+    ['load not known', { ...coiling, roomUse: 'storage', occupancyGroup: 'S-1' }, 'unknown', { clause: 'd' }],
+    ['grille on a way out', grille, 'yes', { clause: 'e' }],
+    ['coiling door on a way out', coiling, 'yes', { clause: 'e' }],
+    ['hinged door', { ...grille, doorType: 'single' }, 'no', { clause: 'e' }],
+    ['coiling door nobody leaves by', { ...coiling, egressRole: 'sealedOff' }, 'no', { clause: 'e' }],
     ['role not known', { doorType: 'grille' }, 'unknown', { clause: 'e' }],
   ),
 });

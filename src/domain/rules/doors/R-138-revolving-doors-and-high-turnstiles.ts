@@ -1,6 +1,8 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, over, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import type { FactValues } from '../../model/fields.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 
 const wings = all(
   yes('isEgress'),
@@ -9,6 +11,25 @@ const wings = all(
     all(is('doorType', 'turnstile'), over('barrierHeightIn', 'turnstileHighIn')),
   ),
 );
+
+const revolving = { egressRole: 'exteriorExit', doorType: 'revolving' } as const;
+const highTurnstile = { ...revolving, doorType: 'turnstileFull' } as const;
+const turnstile = { ...revolving, doorType: 'turnstile' } as const;
+const hinged = { ...revolving, doorType: 'single', barrierHeightIn: 40 } as const;
+const plant = { occupancyGroup: 'H-3' } as const;
+const onWing = 'magnet/safe/sensor';
+
+/** Every part of `wings`, with the facts that the clause asks for beside it. */
+const bothSides = (clause: string, name: string, also: FactValues = {}, on?: string): readonly CaseRow[] => {
+  const asked = { clause, ...(on === undefined ? {} : { on }) };
+  return [
+    [`${name}, revolving door`, { ...revolving, ...also }, 'yes', asked],
+    [`${name}, full-height turnstile`, { ...highTurnstile, ...also }, 'yes', asked],
+    [`${name}, turnstile 40 in high`, { ...turnstile, barrierHeightIn: 40, ...also }, 'yes', asked],
+    [`${name}, turnstile 39 in high`, { ...turnstile, barrierHeightIn: 39, ...also }, 'no', asked],
+    [`${name}, sealed off`, { ...revolving, egressRole: 'sealedOff', ...also }, 'no', asked],
+  ];
+};
 
 export const R138 = defineRule({
   id: 'R-138',
@@ -69,286 +90,37 @@ export const R138 = defineRule({
     },
   ],
   cases: cases(
-    [
-      'high-hazard plant',
-      { egressRole: 'exteriorExit', doorType: 'revolving', occupancyGroup: 'H-3' },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'high-hazard plant',
-      { egressRole: 'exteriorExit', doorType: 'turnstileFull', occupancyGroup: 'H-3' },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'office',
-      { egressRole: 'exteriorExit', doorType: 'revolving', occupancyGroup: 'B' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'hinged door of a plant',
-      { egressRole: 'exteriorExit', doorType: 'single', occupancyGroup: 'H-3' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'sealed off',
-      { egressRole: 'sealedOff', doorType: 'revolving', occupancyGroup: 'H-3' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40, occupancyGroup: 'H-3' },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39, occupancyGroup: 'H-3' },
-      'no',
-      { clause: 'a' },
-    ],
+    ...bothSides('a', 'high-hazard plant', plant),
+    ['office', { ...revolving, occupancyGroup: 'B' }, 'no', { clause: 'a' }],
+    ['hinged door of a plant', { ...without(hinged, 'barrierHeightIn'), ...plant }, 'no', { clause: 'a' }],
     [
       'tall counter beside a hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 60, occupancyGroup: 'H-3' },
+      { ...hinged, barrierHeightIn: 60, ...plant },
       'no',
       { clause: 'a' },
     ],
-    ['group not known', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'unknown', { clause: 'a' }],
-    [
-      'lock on a wing',
-      { egressRole: 'exteriorExit', doorType: 'revolving' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'lock on a wing',
-      { egressRole: 'exteriorExit', doorType: 'turnstileFull' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'key lock on a wing',
-      { egressRole: 'exteriorExit', doorType: 'revolving' },
-      'yes',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'free hardware',
-      { egressRole: 'exteriorExit', doorType: 'revolving' },
-      'no',
-      { clause: 'b', on: 'mechanicalLock/none/free' },
-    ],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40 },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39 },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40 },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'sealed off',
-      { egressRole: 'sealedOff', doorType: 'revolving' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    ['role not known', { doorType: 'revolving' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'yes', { clause: 'c' }],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'yes', { clause: 'g' }],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'turnstileFull' }, 'yes', { clause: 'c' }],
-    ['on a way out', { egressRole: 'exteriorExit', doorType: 'turnstileFull' }, 'yes', { clause: 'g' }],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40 },
-      'yes',
-      { clause: 'c' },
-    ],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40 },
-      'yes',
-      { clause: 'g' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39 },
-      'no',
-      { clause: 'c' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39 },
-      'no',
-      { clause: 'g' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40 },
-      'no',
-      { clause: 'c' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40 },
-      'no',
-      { clause: 'g' },
-    ],
-    ['sealed off', { egressRole: 'sealedOff', doorType: 'revolving' }, 'no', { clause: 'c' }],
-    ['sealed off', { egressRole: 'sealedOff', doorType: 'revolving' }, 'no', { clause: 'g' }],
-    [
-      'height of the turnstile not known',
-      { egressRole: 'exteriorExit', doorType: 'turnstile' },
-      'unknown',
-      { clause: 'c' },
-    ],
-    [
-      'height of the turnstile not known',
-      { egressRole: 'exteriorExit', doorType: 'turnstile' },
-      'unknown',
-      { clause: 'g' },
-    ],
-    [
-      'door 11 ft away',
-      { egressRole: 'exteriorExit', doorType: 'revolving', swingDoorBesideFt: 11 },
-      'yes',
-      { clause: 'd' },
-    ],
-    [
-      'door 11 ft away',
-      { egressRole: 'exteriorExit', doorType: 'turnstileFull', swingDoorBesideFt: 11 },
-      'yes',
-      { clause: 'd' },
-    ],
-    [
-      'door 10 ft away',
-      { egressRole: 'exteriorExit', doorType: 'revolving', swingDoorBesideFt: 10 },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'turnstile 40 in high, door far',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40, swingDoorBesideFt: 11 },
-      'yes',
-      { clause: 'd' },
-    ],
-    [
-      'turnstile 39 in high, door far',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39, swingDoorBesideFt: 11 },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40, swingDoorBesideFt: 11 },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'sealed off',
-      { egressRole: 'sealedOff', doorType: 'revolving', swingDoorBesideFt: 11 },
-      'no',
-      { clause: 'd' },
-    ],
-    ['distance not known', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'unknown', { clause: 'd' }],
-    [
-      '51 people',
-      { egressRole: 'exteriorExit', doorType: 'revolving', occupantLoad: 51 },
-      'yes',
-      { clause: 'e' },
-    ],
-    [
-      '51 people',
-      { egressRole: 'exteriorExit', doorType: 'turnstileFull', occupantLoad: 51 },
-      'yes',
-      { clause: 'e' },
-    ],
-    [
-      '50 people',
-      { egressRole: 'exteriorExit', doorType: 'revolving', occupantLoad: 50 },
-      'no',
-      { clause: 'e' },
-    ],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40, occupantLoad: 51 },
-      'yes',
-      { clause: 'e' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39, occupantLoad: 51 },
-      'no',
-      { clause: 'e' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40, occupantLoad: 51 },
-      'no',
-      { clause: 'e' },
-    ],
-    [
-      'sealed off',
-      { egressRole: 'sealedOff', doorType: 'revolving', occupantLoad: 51 },
-      'no',
-      { clause: 'e' },
-    ],
-    ['load not known', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'unknown', { clause: 'e' }],
-    [
-      'revolving doors only',
-      { egressRole: 'exteriorExit', doorType: 'revolving', barriersOverHalf: true },
-      'yes',
-      { clause: 'f' },
-    ],
-    [
-      'revolving doors only',
-      { egressRole: 'exteriorExit', doorType: 'turnstileFull', barriersOverHalf: true },
-      'yes',
-      { clause: 'f' },
-    ],
-    [
-      'doors beside',
-      { egressRole: 'exteriorExit', doorType: 'revolving', barriersOverHalf: false },
-      'no',
-      { clause: 'f' },
-    ],
-    [
-      'turnstile 40 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 40, barriersOverHalf: true },
-      'yes',
-      { clause: 'f' },
-    ],
-    [
-      'turnstile 39 in high',
-      { egressRole: 'exteriorExit', doorType: 'turnstile', barrierHeightIn: 39, barriersOverHalf: true },
-      'no',
-      { clause: 'f' },
-    ],
-    [
-      'hinged door',
-      { egressRole: 'exteriorExit', doorType: 'single', barrierHeightIn: 40, barriersOverHalf: true },
-      'no',
-      { clause: 'f' },
-    ],
-    [
-      'sealed off',
-      { egressRole: 'sealedOff', doorType: 'revolving', barriersOverHalf: true },
-      'no',
-      { clause: 'f' },
-    ],
-    ['not counted', { egressRole: 'exteriorExit', doorType: 'revolving' }, 'unknown', { clause: 'f' }],
+    ['group not known', revolving, 'unknown', { clause: 'a' }],
+    ...bothSides('b', 'lock on a wing', {}, onWing),
+    ['key lock on a wing', revolving, 'yes', { clause: 'b', on: 'mechanicalLock/none/keyInside' }],
+    ['free hardware', revolving, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
+    ['hinged door', hinged, 'no', { clause: 'b', on: onWing }],
+    ['role not known', { doorType: 'revolving' }, 'unknown', { clause: 'b', on: onWing }],
+    ...['c', 'g'].flatMap((clause): readonly CaseRow[] => [
+      ...bothSides(clause, 'on a way out'),
+      ['hinged door', hinged, 'no', { clause }],
+      ['height of the turnstile not known', turnstile, 'unknown', { clause }],
+    ]),
+    ...bothSides('d', 'door 11 ft away', { swingDoorBesideFt: 11 }),
+    ['door 10 ft away', { ...revolving, swingDoorBesideFt: 10 }, 'no', { clause: 'd' }],
+    ['hinged door', { ...hinged, swingDoorBesideFt: 11 }, 'no', { clause: 'd' }],
+    ['distance not known', revolving, 'unknown', { clause: 'd' }],
+    ...bothSides('e', '51 people', { occupantLoad: 51 }),
+    ['50 people', { ...revolving, occupantLoad: 50 }, 'no', { clause: 'e' }],
+    ['hinged door', { ...hinged, occupantLoad: 51 }, 'no', { clause: 'e' }],
+    ['load not known', revolving, 'unknown', { clause: 'e' }],
+    ...bothSides('f', 'no ordinary doors beside', { barriersOverHalf: true }),
+    ['doors beside', { ...revolving, barriersOverHalf: false }, 'no', { clause: 'f' }],
+    ['hinged door', { ...hinged, barriersOverHalf: true }, 'no', { clause: 'f' }],
+    ['not counted', revolving, 'unknown', { clause: 'f' }],
   ),
 });
