@@ -1,7 +1,8 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, no, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 import { rated, unrated } from './given.ts';
 
 /** An approval nobody has shown does not count; a work status nobody entered leaves the question open. */
@@ -47,6 +48,33 @@ const bothSides = (clause: string, on: string, also: object) =>
     ],
     ['preparation not surveyed', { ...rated, workStatus: 'altered', ...also }, 'unknown', { clause, on }],
   ] as const;
+
+/** Every leaf of the clauses where the laboratory has approved; `unwired` is a device without a wire. */
+const approvalRows = (clause: string, unwired: string): readonly CaseRow[] => {
+  const asked = { clause, on: 'strikeMortise/secure/free' } as const;
+  return [
+    ['approved by the laboratory', approvedDoor, 'yes', asked],
+    [
+      'existing, approved by the laboratory',
+      { ...approvedDoor, workStatus: 'existing' },
+      'yes',
+      { clause, on: 'mortiseLock/secure/free' },
+    ],
+    ['not approved', { ...standing, fieldModificationApproved: false }, 'no', asked],
+    ['approval not asked: nothing is cut', standing, 'no', asked],
+    ['approved, new or existing not known', without(approvedDoor, 'workStatus'), 'unknown', asked],
+    ['made with the preparation', { ...made, fieldModificationApproved: true }, 'no', asked],
+    ['new opening', { ...fresh, fieldModificationApproved: true }, 'no', asked],
+    ['unrated door', { ...plain, fieldModificationApproved: true }, 'no', asked],
+    ...onEach(
+      ['magnet/safe/sensor', 'delayedMagnet/safe/delayed', 'strikeRim/secure/free', unwired],
+      'approved, but nothing is cut for it',
+      approvedDoor,
+      'no',
+      clause,
+    ),
+  ];
+};
 
 const boredDoor = { latch: 'bored', leafRaceway: true } as const;
 const mortiseDoor = { latch: 'mortise', leafRaceway: true } as const;
@@ -258,100 +286,7 @@ export const R39 = defineRule({
       'no',
       { clause: 'g', on: 'magnet/safe/sensor' },
     ],
-    ['approved by the laboratory', approvedDoor, 'yes', { clause: 'h', on: 'strikeMortise/secure/free' }],
-    [
-      'existing, approved by the laboratory',
-      { ...approvedDoor, workStatus: 'existing' },
-      'yes',
-      { clause: 'h', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'not approved',
-      { ...standing, fieldModificationApproved: false },
-      'no',
-      { clause: 'h', on: 'strikeMortise/secure/free' },
-    ],
-    ['approval not asked: nothing is cut', standing, 'no', { clause: 'h', on: 'strikeMortise/secure/free' }],
-    [
-      'approved, new or existing not known',
-      { ...rated, preparedUnderLabel: false, fieldModificationApproved: true },
-      'unknown',
-      { clause: 'h', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'made with the preparation',
-      { ...made, fieldModificationApproved: true },
-      'no',
-      { clause: 'h', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'new opening',
-      { ...fresh, fieldModificationApproved: true },
-      'no',
-      { clause: 'h', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'unrated door',
-      { ...plain, fieldModificationApproved: true },
-      'no',
-      { clause: 'h', on: 'strikeMortise/secure/free' },
-    ],
-    ...onEach(
-      [
-        'magnet/safe/sensor',
-        'delayedMagnet/safe/delayed',
-        'strikeRim/secure/free',
-        'mechanicalLock/none/free',
-      ],
-      'approved, but nothing is cut for it',
-      approvedDoor,
-      'no',
-      'h',
-    ),
-    ['approved by the laboratory', approvedDoor, 'yes', { clause: 'i', on: 'strikeMortise/secure/free' }],
-    [
-      'existing, approved by the laboratory',
-      { ...approvedDoor, workStatus: 'existing' },
-      'yes',
-      { clause: 'i', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'not approved',
-      { ...standing, fieldModificationApproved: false },
-      'no',
-      { clause: 'i', on: 'strikeMortise/secure/free' },
-    ],
-    ['approval not asked: nothing is cut', standing, 'no', { clause: 'i', on: 'strikeMortise/secure/free' }],
-    [
-      'approved, new or existing not known',
-      { ...rated, preparedUnderLabel: false, fieldModificationApproved: true },
-      'unknown',
-      { clause: 'i', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'made with the preparation',
-      { ...made, fieldModificationApproved: true },
-      'no',
-      { clause: 'i', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'new opening',
-      { ...fresh, fieldModificationApproved: true },
-      'no',
-      { clause: 'i', on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'unrated door',
-      { ...plain, fieldModificationApproved: true },
-      'no',
-      { clause: 'i', on: 'strikeMortise/secure/free' },
-    ],
-    ...onEach(
-      ['magnet/safe/sensor', 'delayedMagnet/safe/delayed', 'strikeRim/secure/free', 'batteryLock/asIs/free'],
-      'approved, but nothing is cut for it',
-      approvedDoor,
-      'no',
-      'i',
-    ),
+    ...approvalRows('h', 'mechanicalLock/none/free'),
+    ...approvalRows('i', 'batteryLock/asIs/free'),
   ),
 });

@@ -1,8 +1,9 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
+import type { FactValues } from '../../model/fields.ts';
 import { onEach } from '../onEach.ts';
 import { suiteEntrance } from '../health/conditions.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
 const ward = { occupancyGroup: 'I-2', roomUse: 'patientRoom', latch: 'pushPull', suiteDoor: 'none' } as const;
@@ -12,6 +13,25 @@ const corridorDoor = any(is('roomUse', 'patientRoom'), suiteEntrance);
 const hours = { ...ward, wishScheduledUnlock: true } as const;
 const strike = 'strikeMortise/safe/free';
 const held = 'strikeMortise/secure/free';
+
+/** Every leaf of `suiteEntrance`, for a clause whose own condition the facts given satisfy. */
+const suites = (asked: NonNullable<CaseRow[3]>, also: FactValues = {}): readonly CaseRow[] => [
+  ['suite recorded in ambulatory care', { ...suite, occupancyGroup: 'B', ...also }, 'yes', asked],
+  [
+    'inside a suite of ambulatory care',
+    { ...suite, suiteDoor: 'inside', occupancyGroup: 'B', ...also },
+    'no',
+    asked,
+  ],
+  ['hospital, suite not asked', { ...without(office, 'suiteDoor'), ...also }, 'unknown', asked],
+  [
+    'office building, suite not asked',
+    { ...without(office, 'suiteDoor'), occupancyGroup: 'B', ...also },
+    'no',
+    asked,
+  ],
+  ['suite entrance, group not known', { ...without(suite, 'occupancyGroup'), ...also }, 'yes', asked],
+];
 
 export const R107 = defineRule({
   id: 'R-107',
@@ -135,42 +155,12 @@ export const R107 = defineRule({
     ['hours not asked', ward, 'unknown', { clause: 'e', on: held }],
     ['suite entrance', { ...suite, wishScheduledUnlock: true }, 'yes', { clause: 'e', on: held }],
     [
-      'suite recorded in ambulatory care',
-      { ...suite, occupancyGroup: 'B', wishScheduledUnlock: true },
-      'yes',
-      { clause: 'e', on: held },
-    ],
-    [
       'inside a suite',
       { ...suite, suiteDoor: 'inside', wishScheduledUnlock: true },
       'no',
       { clause: 'e', on: held },
     ],
-    [
-      'inside a suite of ambulatory care',
-      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B', wishScheduledUnlock: true },
-      'no',
-      { clause: 'e', on: held },
-    ],
     ['office', { ...office, wishScheduledUnlock: true }, 'no', { clause: 'e', on: held }],
-    [
-      'hospital, suite not asked',
-      { ...without(office, 'suiteDoor'), wishScheduledUnlock: true },
-      'unknown',
-      { clause: 'e', on: held },
-    ],
-    [
-      'office building, suite not asked',
-      { ...without(office, 'suiteDoor'), occupancyGroup: 'B', wishScheduledUnlock: true },
-      'no',
-      { clause: 'e', on: held },
-    ],
-    [
-      'suite entrance, group not known',
-      { ...without(suite, 'occupancyGroup'), wishScheduledUnlock: true },
-      'yes',
-      { clause: 'e', on: held },
-    ],
     [
       'patient pair, manual bolts',
       { ...ward, doorType: 'pair', inactiveBolts: 'manualFlush' },
@@ -198,110 +188,10 @@ export const R107 = defineRule({
       { clause: 'd' },
     ],
     ['bolts not known', { ...ward, doorType: 'pair' }, 'unknown', { clause: 'd' }],
-    [
-      'suite recorded in ambulatory care',
-      { ...suite, occupancyGroup: 'B' },
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'inside a suite of ambulatory care',
-      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
-      'no',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'hospital, suite not asked',
-      { ...without(office, 'suiteDoor') },
-      'unknown',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'office building, suite not asked',
-      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
-      'no',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'suite entrance, group not known',
-      { ...without(suite, 'occupancyGroup') },
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    ['suite recorded in ambulatory care', { ...suite, occupancyGroup: 'B' }, 'yes', { clause: 'b' }],
-    [
-      'inside a suite of ambulatory care',
-      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
-      'no',
-      { clause: 'b' },
-    ],
-    ['hospital, suite not asked', { ...without(office, 'suiteDoor') }, 'unknown', { clause: 'b' }],
-    [
-      'office building, suite not asked',
-      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
-      'no',
-      { clause: 'b' },
-    ],
-    ['suite entrance, group not known', { ...without(suite, 'occupancyGroup') }, 'yes', { clause: 'b' }],
-    [
-      'suite recorded in ambulatory care',
-      { ...suite, occupancyGroup: 'B' },
-      'yes',
-      { clause: 'c', on: strike },
-    ],
-    [
-      'inside a suite of ambulatory care',
-      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B' },
-      'no',
-      { clause: 'c', on: strike },
-    ],
-    [
-      'hospital, suite not asked',
-      { ...without(office, 'suiteDoor') },
-      'unknown',
-      { clause: 'c', on: strike },
-    ],
-    [
-      'office building, suite not asked',
-      { ...without(office, 'suiteDoor'), occupancyGroup: 'B' },
-      'no',
-      { clause: 'c', on: strike },
-    ],
-    [
-      'suite entrance, group not known',
-      { ...without(suite, 'occupancyGroup') },
-      'yes',
-      { clause: 'c', on: strike },
-    ],
-    [
-      'suite recorded in ambulatory care',
-      { ...suite, occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
-      'yes',
-      { clause: 'd' },
-    ],
-    [
-      'inside a suite of ambulatory care',
-      { ...suite, suiteDoor: 'inside', occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'hospital, suite not asked',
-      { ...without(office, 'suiteDoor'), doorType: 'pair', inactiveBolts: 'none' },
-      'unknown',
-      { clause: 'd' },
-    ],
-    [
-      'office building, suite not asked',
-      { ...without(office, 'suiteDoor'), occupancyGroup: 'B', doorType: 'pair', inactiveBolts: 'none' },
-      'no',
-      { clause: 'd' },
-    ],
-    [
-      'suite entrance, group not known',
-      { ...without(suite, 'occupancyGroup'), doorType: 'pair', inactiveBolts: 'none' },
-      'yes',
-      { clause: 'd' },
-    ],
+    ...suites({ clause: 'a', on: 'magnet/safe/sensor' }),
+    ...suites({ clause: 'b' }),
+    ...suites({ clause: 'c', on: strike }),
+    ...suites({ clause: 'd' }, { doorType: 'pair', inactiveBolts: 'none' }),
+    ...suites({ clause: 'e', on: held }, { wishScheduledUnlock: true }),
   ),
 });
