@@ -40,6 +40,14 @@ const gate = {
   safeDispersalArea: true,
   gateSupervised: true,
 } as const;
+const meeting = { ...hall, roomUse: 'conference', occupancyGroup: 'B' } as const;
+
+/** What each clause is asked of. */
+const atTrim = { clause: 'a', on: 'exitTrim/secure/free' } as const;
+const atRatedTrim = { ...atTrim, clause: 'b' } as const;
+const atStrike = { clause: 'd', on: 'strikeMortise/secure/free' } as const;
+const atKeyLock = { clause: 'e', on: 'mechanicalLock/none/keyInside' } as const;
+const atMagnet = { clause: 'i', on: 'magnet/safe/doorSwitch' } as const;
 
 /** Both sides of every part of the duty. */
 const spaceRows: readonly CaseRow[] = [
@@ -157,7 +165,7 @@ export const R69 = defineRule({
   ],
   cases: cases(
     ...inEach(
-      [{ clause: 'a', on: 'exitTrim/secure/free', facts: lever }],
+      [{ ...atTrim, facts: lever }],
       [
         ...spaceRows,
         ...latchRows.map(
@@ -165,21 +173,11 @@ export const R69 = defineRule({
         ),
       ],
     ),
-    ['bar already there', { ...hall, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['bar or not: not known', hall, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['rating not known', { ...hall, ...lever }, 'unknown', { clause: 'b', on: 'exitTrim/secure/free' }],
-    [
-      'bar or not: not known',
-      { ...hall, fireRatingMin: 45 },
-      'unknown',
-      { clause: 'b', on: 'exitTrim/secure/free' },
-    ],
-    [
-      'a rated door needs it as well',
-      { ...hall, ...lever, fireRatingMin: 45 },
-      'yes',
-      { clause: 'a', on: 'exitTrim/secure/free' },
-    ],
+    ['bar already there', { ...hall, ...bar }, 'no', atTrim],
+    ['bar or not: not known', hall, 'unknown', atTrim],
+    ['rating not known', { ...hall, ...lever }, 'unknown', atRatedTrim],
+    ['bar or not: not known', { ...hall, fireRatingMin: 45 }, 'unknown', atRatedTrim],
+    ['a rated door needs it as well', { ...hall, ...lever, fireRatingMin: 45 }, 'yes', atTrim],
     ...devicesOf(
       'a',
       { ...hall, ...lever },
@@ -187,7 +185,7 @@ export const R69 = defineRule({
       keyInsideMeant,
     ),
     ...inEach(
-      [{ clause: 'b', on: 'exitTrim/secure/free', facts: { ...lever, fireRatingMin: 45 } }],
+      [{ ...atRatedTrim, facts: { ...lever, fireRatingMin: 45 } }],
       [
         ...spaceRows,
         ...latchRows.map(
@@ -199,18 +197,8 @@ export const R69 = defineRule({
         ),
       ],
     ),
-    [
-      'bar already there',
-      { ...hall, ...bar, fireRatingMin: 45 },
-      'no',
-      { clause: 'b', on: 'exitTrim/secure/free' },
-    ],
-    [
-      'unrated door is clause a',
-      { ...hall, ...lever, ...unrated },
-      'no',
-      { clause: 'b', on: 'exitTrim/secure/free' },
-    ],
+    ['bar already there', { ...hall, ...bar, fireRatingMin: 45 }, 'no', atRatedTrim],
+    ['unrated door is clause a', { ...hall, ...lever, ...unrated }, 'no', atRatedTrim],
     ...devicesOf(
       'b',
       { ...hall, ...lever, fireRatingMin: 45 },
@@ -224,56 +212,36 @@ export const R69 = defineRule({
       ...latchNeedsBarMeant,
       ...keyInsideMeant,
     ]),
-    ...inEach([{ clause: 'd', on: 'strikeMortise/secure/free', facts: lever }], spaceRows),
-    [
-      'mortise exit device on the leaf',
-      { ...hall, latch: 'mortise', panicPresent: true },
-      'no',
-      { clause: 'd', on: 'strikeMortise/secure/free' },
-    ],
-    ['push bar or not: not known', hall, 'unknown', { clause: 'd', on: 'strikeMortise/secure/free' }],
+    ...inEach([{ ...atStrike, facts: lever }], spaceRows),
+    ['mortise exit device on the leaf', { ...hall, latch: 'mortise', panicPresent: true }, 'no', atStrike],
+    ['push bar or not: not known', hall, 'unknown', atStrike],
     ...devicesOf('d', { ...hall, ...lever }, latchNeedsBarMeant, [
       ...behindBar,
       ...heldByBarOrSensor,
       'mortiseLock/secure/free',
       'mechanicalLock/none/keyInside',
     ]),
-    ...inEach([{ clause: 'e', on: 'mechanicalLock/none/keyInside', facts: { mainDoor: false } }], spaceRows),
-    [
-      'main door of a hall for 300',
-      { ...hall, mainDoor: true, occupantLoad: 300 },
-      'no',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'main door of a hall for 301',
-      { ...hall, mainDoor: true, occupantLoad: 301 },
-      'yes',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'main door of a school',
-      { ...hall, mainDoor: true, occupancyGroup: 'E' },
-      'yes',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
-    ],
+    ...inEach([{ ...atKeyLock, facts: { mainDoor: false } }], spaceRows),
+    ['main door of a hall for 300', { ...hall, mainDoor: true, occupantLoad: 300 }, 'no', atKeyLock],
+    ['main door of a hall for 301', { ...hall, mainDoor: true, occupantLoad: 301 }, 'yes', atKeyLock],
+    ['main door of a school', { ...hall, mainDoor: true, occupancyGroup: 'E' }, 'yes', atKeyLock],
     [
       'restaurant terrace of 300, 2021',
       { ...hall, mainDoor: false, egressRole: 'exteriorSpace', occupantLoad: 300 },
       'no',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+      atKeyLock,
     ],
     [
       'restaurant terrace of 301, 2021',
       { ...hall, mainDoor: false, egressRole: 'exteriorSpace', occupantLoad: 301 },
       'yes',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside' },
+      atKeyLock,
     ],
     [
       'restaurant terrace, 2018',
       { ...hall, mainDoor: false, egressRole: 'exteriorSpace' },
       'yes',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis: { ibc: 2018 } },
+      { ...atKeyLock, basis: { ibc: 2018 } },
     ],
     ...devicesOf('e', { ...hall, mainDoor: false }, keyInsideMeant, [
       'mechanicalLock/none/free',
@@ -311,18 +279,8 @@ export const R69 = defineRule({
       'unknown',
       { clause: 'g' },
     ],
-    [
-      'meeting room of 50 entered as business',
-      { ...hall, roomUse: 'conference', occupancyGroup: 'B', occupantLoad: 50 },
-      'yes',
-      { clause: 'h' },
-    ],
-    [
-      'meeting room of 49',
-      { ...hall, roomUse: 'conference', occupancyGroup: 'B', occupantLoad: 49 },
-      'no',
-      { clause: 'h' },
-    ],
+    ['meeting room of 50 entered as business', { ...meeting, occupantLoad: 50 }, 'yes', { clause: 'h' }],
+    ['meeting room of 49', { ...meeting, occupantLoad: 49 }, 'no', { clause: 'h' }],
     [
       'office of 60',
       { ...hall, roomUse: 'office', occupancyGroup: 'B', occupantLoad: 60 },
@@ -337,18 +295,8 @@ export const R69 = defineRule({
         { clause: 'h' },
       ],
     ),
-    [
-      'sealed off',
-      { ...hall, egressRole: 'sealedOff', roomUse: 'conference', occupancyGroup: 'B' },
-      'no',
-      { clause: 'h' },
-    ],
-    [
-      'IBC not adopted',
-      { ...hall, roomUse: 'conference', occupancyGroup: 'B' },
-      'no',
-      { clause: 'h', basis: { ibc: null } },
-    ],
+    ['sealed off', { ...meeting, egressRole: 'sealedOff' }, 'no', { clause: 'h' }],
+    ['IBC not adopted', meeting, 'no', { clause: 'h', basis: { ibc: null } }],
     [
       'load not known',
       { egressRole: 'exitAccess', roomUse: 'conference', occupancyGroup: 'B' },
@@ -366,32 +314,12 @@ export const R69 = defineRule({
         'hookbolt',
       ] as const
     ).map(
-      (latch): CaseRow => [
-        `${latch} on the leaf`,
-        { ...hall, latch, panicPresent: false },
-        'yes',
-        { clause: 'i', on: 'magnet/safe/doorSwitch' },
-      ],
+      (latch): CaseRow => [`${latch} on the leaf`, { ...hall, latch, panicPresent: false }, 'yes', atMagnet],
     ),
-    [
-      'push and pull only',
-      { ...hall, latch: 'pushPull', panicPresent: false },
-      'no',
-      { clause: 'i', on: 'magnet/safe/doorSwitch' },
-    ],
-    [
-      'bar on the leaf',
-      { ...hall, latch: 'mortise', panicPresent: true },
-      'no',
-      { clause: 'i', on: 'magnet/safe/doorSwitch' },
-    ],
-    [
-      'latch not known',
-      { ...hall, panicPresent: false },
-      'unknown',
-      { clause: 'i', on: 'magnet/safe/doorSwitch' },
-    ],
-    ...inEach([{ clause: 'i', on: 'magnet/safe/doorSwitch', facts: lever }], spaceRows),
+    ['push and pull only', { ...hall, latch: 'pushPull', panicPresent: false }, 'no', atMagnet],
+    ['bar on the leaf', { ...hall, latch: 'mortise', panicPresent: true }, 'no', atMagnet],
+    ['latch not known', { ...hall, panicPresent: false }, 'unknown', atMagnet],
+    ...inEach([{ ...atMagnet, facts: lever }], spaceRows),
     ...devicesOf('i', { ...hall, ...lever }, besideALeverLockMeant, [
       'mortiseLock/secure/free',
       'strikeRim/secure/free',
