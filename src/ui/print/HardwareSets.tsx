@@ -4,6 +4,11 @@ import { Marks } from './Marks.tsx';
 export function HardwareSets({ sheet }: { sheet: SetSheet }) {
   return (
     <>
+      <ul className="paper-notes">
+        {sheet.notes.map((note) => (
+          <li key={note}>{note}</li>
+        ))}
+      </ul>
       {sheet.sets.map((set) => (
         <OneSet key={set.id} set={set} />
       ))}
@@ -13,11 +18,6 @@ export function HardwareSets({ sheet }: { sheet: SetSheet }) {
           <Marks marks={sheet.without} />
         </section>
       )}
-      <ul className="paper-notes">
-        {sheet.notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
     </>
   );
 }
