@@ -53,6 +53,8 @@ for (const address of pages) {
         await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), theme);
         await expect(page.locator('h1').first()).toBeVisible();
         await page.waitForLoadState('networkidle');
+        // A sheet out of sight is a box of guessed height: its lines would be judged against the desk behind it.
+        await page.addStyleTag({ content: '.paper { content-visibility: visible !important; }' });
         expect(await violations(page)).toEqual([]);
       });
     }
