@@ -49,8 +49,7 @@ test('the prohibitions that a recorded fact may lift are these, and no others', 
 });
 
 function everyClause(book: RuleBook) {
-  const clauses = new Set([...book.prohibits, ...book.aboutOpening, ...book.aboutCandidate.flat()]);
-  return [...clauses].filter(({ clause }) => !speaksOfTheMissing(clause));
+  return book.clauses.filter(({ clause }) => !speaksOfTheMissing(clause));
 }
 const steadyByBook = new Map<RuleBook, ReturnType<typeof everyClause>>();
 
@@ -79,7 +78,7 @@ describe('a fact more', () => {
         expect(found, `${key} added to ${JSON.stringify(survey)}`).toEqual([]);
       }
     }
-  });
+  }, 60_000);
 
   test('unsettles no rule at openings made up of several cases and any answers', () => {
     fc.assert(

@@ -44,11 +44,24 @@ describe('a decision', () => {
     expect(decision.rejected.every((one) => one.because.length > 0)).toBe(true);
   });
 
-  test('keeps unlabelled devices off a rated door and names why', () => {
-    const bolt = decided({ fireRatingMin: 90, labelSeen: true }).rejected.find(
-      (one) => one.candidate.id === 'boltMotor/safe/sensor',
-    );
-    expect(bolt?.because.length).toBeGreaterThan(0);
+  test('keeps unlabelled devices off a rated door and names why, in and outside the fit table', () => {
+    const why = (change: FactValues) =>
+      decided({ fireRatingMin: 90, labelSeen: true, ...change })
+        .rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor')
+        ?.because.map((step) => step.rule.id);
+    expect(why({})?.filter((id) => id === 'FIT-22')).toHaveLength(1);
+    const { latch: _latch, ...noLatch } = office;
+    const open = decide(newProject('p', 'P'), {
+      ...newOpening('o', '1'),
+      facts: factsOf({ ...noLatch, fireRatingMin: 90 }),
+    });
+    expect(open.rows.length).toBeGreaterThan(1);
+    const bolt = open.rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor');
+    expect(bolt?.because.filter((step) => step.rule.id === 'FIT-22')).toHaveLength(1);
+    const outside = decided({ fireRatingMin: 90, labelSeen: true, latch: 'patch' });
+    expect(outside.rows).toEqual([]);
+    const there = outside.rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor');
+    expect(there?.because.map((step) => step.rule.id)).toContain('FIT-22');
   });
 
   test('of detention goes to a reviewer and recommends nothing', () => {

@@ -127,6 +127,7 @@ function factsReliedOn({ judgement, steps }: Found): FactSet {
     reads.forEach((bits, word) => (relied[word] = (relied[word] as number) | bits));
   judgement.sure.forEach(rely);
   judgement.rows.forEach(rely);
+  if (judgement.ratedStep) rely(judgement.ratedStep.ready);
   for (const list of Object.values(steps) as SortedSteps[keyof SortedSteps][]) {
     for (const step of list) if (step.sure) rely(step.ready);
   }

@@ -2,7 +2,7 @@ import { candidates } from '../devices/candidates.ts';
 import { neverOnRatedDoor } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
 import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
-import { type CandidateSet, emptySet, has, include, setOf } from './candidateSet.ts';
+import { type CandidateSet, emptySet, has, include, restrict, setOf } from './candidateSet.ts';
 import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';
 import type { ReadyClause, ReadyRow, RuleBook, Step } from './ruleBook.ts';
@@ -17,7 +17,8 @@ export interface Judgement {
   readonly rows: readonly ReadyRow[];
   readonly impossible: CandidateSet;
   readonly fitDoubted: CandidateSet;
-  readonly rated: boolean;
+  /** The step that keeps devices without a label off this door, when it is rated. */
+  readonly ratedStep: Step | undefined;
 }
 
 const ratedSlot = slotOf('fireRated');
@@ -54,8 +55,8 @@ export function judge(
   const { impossible, fitDoubted } = judgeFit(rows, slots);
   include(rejected, impossible);
   include(doubted, fitDoubted);
-  const rated = slots[ratedSlot] === true;
-  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, rated };
+  const ratedStep = slots[ratedSlot] === true ? book.ratedStep : undefined;
+  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, ratedStep };
 }
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */
@@ -80,13 +81,11 @@ function judgeFit(rows: readonly ReadyRow[], slots: Slots) {
   if (rows.length === 0) {
     // The pairing is outside the table, so every device but the mechanical ones must be asked about.
     include(fitDoubted, everyFitted);
-    return { impossible, fitDoubted };
+  } else {
+    impossible.fill(0xffffffff);
   }
-  impossible.fill(0xffffffff);
   for (const ready of rows) {
-    for (let word = 0; word < impossible.length; word++) {
-      impossible[word] = (impossible[word] as number) & (ready.impossible[word] as number);
-    }
+    restrict(impossible, ready.impossible);
     include(fitDoubted, ready.impossible);
     include(fitDoubted, ready.doubtful);
   }
@@ -111,9 +110,10 @@ export function whyRejected(judgement: Judgement, index: number): readonly Step[
   const because: Step[] = [];
   for (const ready of judgement.sure) if (has(ready.speaksOf, index)) because.push(ready.yes);
   if (has(judgement.impossible, index)) {
-    for (const row of judgement.rows) if (has(row.impossible, index)) because.push(row.step);
-    if (because.length === 0 && judgement.rated)
-      for (const row of judgement.rows) because.push(row.ratedStep);
+    const { rows, ratedStep } = judgement;
+    // A row says no only when every row that is still possible does.
+    if (rows.every((row) => has(row.impossible, index))) for (const row of rows) because.push(row.step);
+    if (ratedStep && has(notOnRated, index)) because.push(ratedStep);
   }
   return because;
 }

@@ -45,7 +45,6 @@ export interface ReadyRow {
   readonly doubtful: CandidateSet;
   readonly step: Step;
   readonly unsureStep: Step;
-  readonly ratedStep: Step;
 }
 
 export interface RuleBook {
@@ -55,17 +54,15 @@ export interface RuleBook {
   readonly index: ClauseIndex;
   readonly sets: {
     readonly prohibits: ClauseSet;
+    /** Clauses that speak of the opening, whatever is chosen. */
     readonly aboutOpening: ClauseSet;
+    /** Clauses that speak of some candidates, by candidate index. */
     readonly aboutCandidate: readonly ClauseSet[];
   };
-  readonly prohibits: readonly ReadyClause[];
-  /** Clauses that speak of the opening, whatever is chosen. */
-  readonly aboutOpening: readonly ReadyClause[];
-  /** Clauses that speak of some candidates, by candidate index. */
-  readonly aboutCandidate: readonly (readonly ReadyClause[])[];
   readonly rows: readonly ReadyRow[];
   readonly rowIndex: ClauseIndex;
-  readonly clauseCount: number;
+  /** Why a device without a label is off a rated door, whatever the row. */
+  readonly ratedStep: Step;
 }
 
 /** Facts as bits over `factKeys`, derived facts traced back to the surveyed ones they come from. */
@@ -193,7 +190,6 @@ const isFailMode = (mode: string): mode is FailMode => candidates.some((one) => 
 
 function readyRow(row: FitRow, basis: CodeBasis): ReadyRow {
   const fits = readyClause(fitRule(row), fitClause(row), basis);
-  const rated = readyClause(ratedFitRule, ratedFitClause, basis);
   return {
     row,
     test: fits.test,
@@ -202,43 +198,47 @@ function readyRow(row: FitRow, basis: CodeBasis): ReadyRow {
     doubtful: setOf((candidate) => ['ask', 'list'].includes(fitCell(row, candidate.deviceId).verdict)),
     step: fits.yes,
     unsureStep: fits.unknown,
-    ratedStep: rated.yes,
   };
 }
 
 export function makeRuleBook(basis: CodeBasis, rules: readonly Rule[]): RuleBook {
-  const clauses = rules.flatMap((rule) => rule.clauses.map((clause) => readyClause(rule, clause, basis)));
-  const setOfClauses = (test: (ready: ReadyClause) => boolean) => {
-    const set = emptyClauseSet(clauses.length);
-    clauses.forEach((ready, index) => test(ready) && addClause(set, index));
-    return set;
-  };
-  const prohibits = ({ clause }: ReadyClause) => clause.effect === 'prohibit';
-  const speaksOfOpening = (ready: ReadyClause) => !prohibits(ready) && ready.clause.of === undefined;
-  const speaksOf = (ready: ReadyClause, index: number) =>
-    !prohibits(ready) && ready.clause.of !== undefined && has(ready.speaksOf, index);
   return {
-    basis,
-    clauses,
-    index: indexClauses(
-      clauses.map(({ clause }) => clause.when),
-      basis,
-    ),
-    sets: {
-      prohibits: setOfClauses(prohibits),
-      aboutOpening: setOfClauses(speaksOfOpening),
-      aboutCandidate: candidates.map(({ index }) => setOfClauses((ready) => speaksOf(ready, index))),
-    },
-    prohibits: clauses.filter(prohibits),
-    aboutOpening: clauses.filter(speaksOfOpening),
-    aboutCandidate: candidates.map(({ index }) => clauses.filter((ready) => speaksOf(ready, index))),
+    ...ofClauses(readyClauses(rules, basis), basis),
     rows: fitRows.map((row) => readyRow(row, basis)),
     rowIndex: indexClauses(
       fitRows.map((row) => row.when),
       basis,
     ),
-    clauseCount: clauses.length,
+    ratedStep: readyClause(ratedFitRule, ratedFitClause, basis).yes,
   };
+}
+
+/** The same book with a few rules more; what is ready stays. */
+function withMoreRules(book: RuleBook, rules: readonly Rule[]): RuleBook {
+  return { ...book, ...ofClauses([...book.clauses, ...readyClauses(rules, book.basis)], book.basis) };
+}
+
+function readyClauses(rules: readonly Rule[], basis: CodeBasis): ReadyClause[] {
+  return rules.flatMap((rule) => rule.clauses.map((clause) => readyClause(rule, clause, basis)));
+}
+
+function ofClauses(
+  clauses: readonly ReadyClause[],
+  basis: CodeBasis,
+): Pick<RuleBook, 'basis' | 'clauses' | 'index' | 'sets'> {
+  const prohibits = emptyClauseSet(clauses.length);
+  const aboutOpening = emptyClauseSet(clauses.length);
+  const aboutCandidate = candidates.map(() => emptyClauseSet(clauses.length));
+  clauses.forEach(({ clause, speaksOf }, at) => {
+    if (clause.effect === 'prohibit') addClause(prohibits, at);
+    else if (clause.of === undefined) addClause(aboutOpening, at);
+    else aboutCandidate.forEach((set, index) => has(speaksOf, index) && addClause(set, at));
+  });
+  const index = indexClauses(
+    clauses.map(({ clause }) => clause.when),
+    basis,
+  );
+  return { basis, clauses, index, sets: { prohibits, aboutOpening, aboutCandidate } };
 }
 
 const booksByKey = new Map<string, RuleBook>();
@@ -265,7 +265,7 @@ export function ruleBookFor(basis: CodeBasis, amendments: readonly Amendment[]):
   }
   let book = byBasis.get(key);
   if (!book) {
-    book = makeRuleBook(basis, [...allRules, ...amendments.map(amendmentRule)]);
+    book = withMoreRules(ruleBookFor(basis, []), amendments.map(amendmentRule));
     byBasis.set(key, book);
   }
   return book;
