@@ -16,6 +16,7 @@ const address = `http://127.0.0.1:${port}/`;
 const pages = [
   ['schedule', 'schedule'],
   ['opening', 'opening/opening-103'],
+  ['walk', 'walk/opening-216'],
   ['building', 'building'],
   ['review', 'review'],
   ['print', 'print'],
@@ -36,12 +37,36 @@ async function picture(
 ) {
   const [width, height] = widths[size];
   const page = await browser.newPage({ viewport: { width, height }, locale: 'en-US', timezoneId: 'UTC' });
+  // The tour is for people; the pictures show the pages.
+  await page.addInitScript(() => localStorage.setItem('latchward.tourSeen', 'yes'));
   await page.goto(`${address}#/${hash}`);
   await page.evaluate((chosen) => document.documentElement.setAttribute('data-theme', chosen), theme);
   await page.locator('h1').first().waitFor();
   await page.waitForLoadState('networkidle');
   await page.waitForTimeout(400);
   await page.screenshot({ path: `${folder}/${name}-${size}-${theme}.jpg`, type: 'jpeg', quality: 62 });
+  await page.close();
+}
+
+/** Each printed sheet as the preview shows it, which is the thing that prints: its beginning, at desk width. */
+async function sheets(browser: Browser) {
+  const page = await browser.newPage({
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-US',
+    timezoneId: 'UTC',
+  });
+  await page.goto(`${address}#/print`);
+  await page.evaluate(() => document.documentElement.setAttribute('data-theme', 'light'));
+  await page.locator('h1').first().waitFor();
+  // oxlint-disable-next-line no-await-in-loop -- one after the other, as a person ticks them
+  for (const box of await page.getByRole('checkbox').all()) await box.check();
+  await page.waitForTimeout(4000);
+  for (const sheet of await page.locator('section.paper').all()) {
+    const name = ((await sheet.getAttribute('aria-label')) ?? 'sheet').toLowerCase().replaceAll(' ', '-');
+    await sheet.evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: `${folder}/sheet-${name}.jpg`, type: 'jpeg', quality: 62 });
+  }
   await page.close();
 }
 
@@ -63,6 +88,7 @@ async function main() {
         }
       }
     }
+    await sheets(browser);
     await browser.close();
   } finally {
     server.kill();

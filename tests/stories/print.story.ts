@@ -23,6 +23,18 @@ const heads = ['MARK', 'FROM', 'TO', 'DOOR TYPE', 'HAND', 'LABEL', 'LOCKED BY', 
 const firstColumn = (page: PdfPage) =>
   page.words.filter((word) => word.x < 48).map((word) => word.text.trim());
 
+const floorNames = Object.values(demo.floors).map((floor) => floor.name);
+
+/** Heads of floors and hardware sets that are the last thing on their page, above the foot. */
+function lonelyHeads(page: PdfPage, index: number): readonly string[] {
+  const footTop = 0.75 * 72;
+  const lowest = Math.min(...page.words.map((word) => word.y).filter((y) => y > footTop));
+  const last = page.words.filter((word) => Math.abs(word.y - lowest) < 3).map((word) => word.text.trim());
+  const heads = last.filter((text) => floorNames.includes(text) || /^HS-\d+$/.test(text));
+  // A row of the schedule names a set too; it is no head, because its mark stands on the same line.
+  return heads.length > 0 && last.length <= 3 ? [`page ${index + 1}: ${last.join(' ')}`] : [];
+}
+
 function expectEveryPageToStandAlone(pages: readonly PdfPage[]) {
   pages.forEach((page, index) => {
     expect(page.text).toContain(`Page ${index + 1} of ${pages.length}`);
@@ -53,6 +65,7 @@ test('an estimator prints the schedule', async ({ context }) => {
   }
   const sheets = ['Hardware sets', 'Review register', 'Legend'];
   for (const sheet of sheets) expect(pages.some((one) => one.text.includes(sheet))).toBe(true);
+  expect(pages.flatMap(lonelyHeads)).toEqual([]);
 });
 
 test('an estimator prints the schedule on the paper of the office, with every mark whole', async ({
