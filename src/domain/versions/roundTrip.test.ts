@@ -24,7 +24,10 @@ test('save, open, save gives identical bytes, and nothing is migrated or set asi
   );
 });
 
-const anything = fc.jsonValue({ maxDepth: 2 });
+/** The one name that is not carried along: the schema drops `__proto__`, which could reach into other objects. */
+const anything = fc
+  .jsonValue({ maxDepth: 2 })
+  .filter((value) => !JSON.stringify(value).includes('__proto__'));
 const newerKey = fc.constantFrom('zNew', 'aNew', '12', 'constructor', 'hasOwnProperty');
 
 test('whatever a newer version added, at any place, survives', () => {
