@@ -4,7 +4,7 @@ import { mmPerInch, parseLength } from '../units/length.ts';
 import { parseSize } from '../units/size.ts';
 import { readFireRating } from './fireRating.ts';
 import type { LengthUnit, Role } from './headers.ts';
-import { hundredths, oneSpelling, readValue, type Value } from './values.ts';
+import { hundredths, oneSpelling, readValue, type Value } from '../survey/readValue.ts';
 
 /** What the cells of one row say, by role; several where a role may have several columns. */
 export interface Said {

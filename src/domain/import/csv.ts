@@ -7,7 +7,7 @@ import { quote, readArchitect, type Said } from './architect.ts';
 import { type Column, readHeaders } from './headers.ts';
 import { PlaceBook, type Places } from './places.ts';
 import { roomUseOf } from './rooms.ts';
-import { readCell, type Value } from './values.ts';
+import { readCell, type Value } from '../survey/readValue.ts';
 
 export interface ImportProblem {
   /** As counted in the file, the header being row 1 unless told otherwise; null speaks of the whole file. */

@@ -1,5 +1,5 @@
 import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
-import { oneSpelling } from './values.ts';
+import { oneSpelling } from '../survey/readValue.ts';
 
 /** What a column of an architect's schedule tells; each has its reader in `architect.ts` or `places.ts`. */
 export type Role =

@@ -2,7 +2,7 @@ import type { Floor, Project, Space } from '../model/project.ts';
 import type { Said } from './architect.ts';
 import type { Role } from './headers.ts';
 import { isWay, spaceKindOf } from './rooms.ts';
-import { oneSpelling } from './values.ts';
+import { oneSpelling } from '../survey/readValue.ts';
 
 export interface Places {
   readonly floorId: string | null;

@@ -128,7 +128,6 @@ const definitions: Record<DerivedKey, Condition> = {
   groupI: is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'I-3', 'I-4'),
   hasExitDevice: any(yes('panicPresent'), is('latch', 'rimExit', 'verticalRods', 'rimPlusRods', 'railExit')),
   panicRequired: any(...Object.values(panicTriggers)),
-  mustLatch: any(yes('fireRated'), is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter')),
   wantsReader: not(is('readerSides', 'none')),
 };
 

@@ -13,7 +13,6 @@ export const derivedKeys = [
   'groupI',
   'hasExitDevice',
   'panicRequired',
-  'mustLatch',
   'wantsReader',
 ] as const;
 export type DerivedKey = (typeof derivedKeys)[number];

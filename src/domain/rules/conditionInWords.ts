@@ -79,7 +79,6 @@ const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
   groupI: ['the occupancy is institutional (Group I)', 'the occupancy is not institutional (Group I)'],
   hasExitDevice: ['the door carries an exit device', 'the door carries no exit device'],
   panicRequired: ['a rule requires panic hardware', 'no rule requires panic hardware'],
-  mustLatch: ['the door must latch', 'the door need not latch'],
   wantsReader: ['a credential is to be read', 'no credential is to be read'],
 };
 

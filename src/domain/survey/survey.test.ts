@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readFact } from './readFact.ts';
 import { known, unknown } from '../model/fact.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
@@ -85,4 +86,9 @@ test('answers are listed with the newest first', () => {
     'Door type: Single swinging leaf',
     'Latch or exit device: Nobody could tell',
   ]);
+});
+
+test('a figure in another unit is refused, not taken for one of ours', () => {
+  expect(readFact('equipmentAmps', '30 min').ok).toBe(false);
+  expect(readFact('equipmentAmps', '30 A')).toEqual({ ok: true, fact: { is: 'known', value: 30 } });
 });

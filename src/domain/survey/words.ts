@@ -2,7 +2,8 @@
 export const surveyWords = {
   wholeBuilding: 'One answer for the whole building: it counts at every opening.',
   cannotTell: 'I can’t tell',
-  nothingMore: 'Nothing more needs to be asked: no further answer can change this decision.',
+  nothingMore:
+    'Nothing more needs to be asked: the rest cannot change this decision, and what nobody could tell stays open.',
   /** Nothing more to ask, and still something open: what nobody could tell. */
   nothingMoreOpen:
     'Nothing more can be asked here. What nobody could tell stays open; answer it below as soon as somebody knows.',

@@ -110,16 +110,6 @@ export const derivedCases: readonly DerivedCase[] = [
   ['panicRequired', { ...noPanic, occupancyGroup: 'A-3', occupantLoad: 49 }, 'no'],
   ['panicRequired', {}, 'unknown'],
 
-  ['mustLatch', { fireRatingMin: 20, roomUse: 'office', suiteDoor: 'none' }, 'yes'],
-  ...each('mustLatch', 'roomUse', ['patientRoom'], 'yes', {
-    fireRatingMin: 0,
-    wallRatingMin: 0,
-    suiteDoor: 'none',
-  }),
-  ['mustLatch', { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'perimeter' }, 'yes'],
-  ['mustLatch', { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'none' }, 'no'],
-  ['mustLatch', { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office' }, 'unknown'],
-
   ['wantsReader', { readerSides: 'secure' }, 'yes'],
   ['wantsReader', { readerSides: 'none' }, 'no'],
   ['wantsReader', {}, 'unknown'],

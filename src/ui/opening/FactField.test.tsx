@@ -57,5 +57,5 @@ test('text that cannot be read stays, says why, and stores nothing', async () =>
   expect(onAnswer).not.toHaveBeenCalled();
   await userEvent.clear(field);
   await userEvent.type(field, '915 mm{Enter}');
-  expect(onAnswer).toHaveBeenCalledWith(known(915 / 25.4));
+  expect(onAnswer).toHaveBeenCalledWith(known(36.02));
 });
