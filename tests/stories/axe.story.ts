@@ -47,6 +47,8 @@ const pages = [
 for (const address of pages) {
   for (const width of [390, 1440]) {
     test(`nobody meets a barrier: ${address}, ${width} px`, async ({ page }) => {
+      // Without motion a new look stands at once; half-way colours would be measured otherwise.
+      await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 900 });
       await page.goto(`#/${address}`);
       await expect(page.locator('h1').first()).toBeVisible();

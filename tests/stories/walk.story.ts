@@ -78,7 +78,7 @@ test('a wrong width is put right in feet and inches or in millimetres', async ({
   await width.fill('915 mm');
   await expect(question(page).getByText('3\'-0" · 915 mm')).toBeVisible();
   await question(page).getByRole('button', { name: 'Answer' }).tap();
-  await expect(page.getByText('36.024 in (3\'-0" · 915 mm)')).toBeVisible();
+  await expect(page.getByText('36.02 in (3\'-0" · 915 mm)')).toBeVisible();
 });
 
 test('why an opening is refused stands above the question, with the way to the answer', async ({ page }) => {
