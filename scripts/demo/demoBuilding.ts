@@ -18,6 +18,7 @@ export const demoBuilding: BuildingRows = {
     powerAtDoor: true,
     cablePath: true,
     standbyHours: 4,
+    readerSides: 'secure',
     sprinklered: true,
     detectionThroughout: true,
     fireAlarm: true,

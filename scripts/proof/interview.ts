@@ -1,7 +1,7 @@
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { answered, nextQuestion } from '../../src/domain/decide/whatMatters.ts';
-import { type FactKey, fieldInfo } from '../../src/domain/model/fields.ts';
+import { buildingFactKeys, type FactKey, fieldInfo } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 
 export type Value = string | number | boolean;
@@ -25,9 +25,18 @@ export function interview(
   answer: (key: FactKey) => Value | undefined,
 ): Interview {
   let [project, opening] = [from, about];
-  let decision = decide(project, opening);
   const asked: FactKey[] = [];
-  let untilDecided = decision.state === 'open' ? undefined : 0;
+  // Nobody is asked what the building has answered, so where this door differs the surveyor says so unasked.
+  for (const key of buildingFactKeys) {
+    const value = answer(key);
+    const usual = project.building[key];
+    if (fieldInfo(key).scope !== 'both' || value === undefined) continue;
+    if (usual === undefined || usual.is === 'unknown' || usual.value === value) continue;
+    [project, opening] = answered(project, opening, key, value);
+    asked.push(key);
+  }
+  let decision = decide(project, opening);
+  let untilDecided = decision.state === 'open' ? undefined : asked.length;
   for (;;) {
     const key = nextQuestion(project, opening, decision);
     if (key === undefined) break;

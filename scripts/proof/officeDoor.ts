@@ -3,13 +3,17 @@ import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 
-/** An office building of three stories: its use, protection and power are on file before any door is looked at. */
+/**
+ * An office building of three stories: its use, protection, power and where its readers usually are stand on file
+ * before any door is looked at.
+ */
 export const officeProject: Project = {
   ...newProject('office', 'Office building'),
   building: {
     occupancyGroup: known('B'),
     powerAtDoor: known(true),
     cablePath: known(true),
+    readerSides: known('secure'),
     sprinklered: known(true),
     fireAlarm: known(true),
     detectionThroughout: known(false),
@@ -59,13 +63,12 @@ const facts: FactValues = {
   mainDoor: false,
   publicEntrance: false,
   panicPresent: false,
-  readerSides: 'secure',
   lockFunction: 'storeroom',
   securityNeed: 'low',
   traffic: 'light',
   appearance: 'standard',
   operator: 'none',
-  workStatus: 'new',
+  workStatus: 'existing',
   othersLeaveThroughRoom: false,
   suiteDoor: 'none',
   egressHardwareHeightIn: 40,

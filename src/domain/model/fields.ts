@@ -747,7 +747,7 @@ export const factSchemas = {
       both: 'Readers on both sides',
       recordOut: 'Reader in; the inside reader only records or shunts an alarm',
     },
-    { label: 'Reader', group: 'wishes', ask: 'Where is a credential read?' },
+    { label: 'Reader', group: 'wishes', scope: 'both', ask: 'Where is a credential read?' },
   ),
   securityNeed: choice(
     { low: 'Low', medium: 'Medium', high: 'High', critical: 'Critical' },
@@ -901,7 +901,7 @@ export const factSchemas = {
   }),
   workStatus: choice(
     { new: 'New opening', altered: 'Existing, being altered', existing: 'Existing, not altered' },
-    { label: 'New or existing', group: 'site', ask: 'Is the opening new or existing?' },
+    { label: 'New or existing', group: 'site', scope: 'both', ask: 'Is the opening new or existing?' },
   ),
   poolBarrierGate: yesNo({
     label: 'Gate in a pool barrier',

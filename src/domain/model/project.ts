@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
 import { factsSchema, type Facts } from './fact.ts';
-import type { FactKey } from './fields.ts';
 
 /**
  * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
@@ -156,9 +155,6 @@ export interface Project {
   readonly spaces: Readonly<Record<string, Space>>;
   readonly openings: Readonly<Record<string, Opening>>;
 }
-
-/** Facts whose value the opening takes from its surroundings when it has none of its own. */
-export const inheritedKeys = ['occupancyGroup'] as const satisfies readonly FactKey[];
 
 const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 export function compareMarks(a: string, b: string): number {

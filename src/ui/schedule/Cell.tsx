@@ -24,6 +24,10 @@ export function Cell({ column, row, project }: { column: Column; row: GridRow; p
       </span>
     );
   }
-  const fact = column.fact && row.opening.facts[column.fact];
-  return <span className={fact?.is === 'assumed' ? 'value-assumed' : undefined}>{text}</span>;
+  const assumed = column.fact && row.decision.assumed.get(column.fact);
+  return (
+    <span className={assumed === undefined ? undefined : 'value-assumed'} title={assumed}>
+      {text}
+    </span>
+  );
 }

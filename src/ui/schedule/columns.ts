@@ -4,6 +4,7 @@ import { candidateInWords, releaseInWords, stateWords } from '../../domain/decid
 import { valueInWords } from '../../domain/explain/format.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { borrowedFor } from '../../domain/survey/answers.ts';
 
 export interface GridRow {
   readonly opening: Opening;
@@ -20,11 +21,14 @@ export interface Column {
   readonly fact?: FactKey;
 }
 
+/** What was answered here, or else what the building or its space says. */
 function factText(key: FactKey) {
-  return ({ opening }: GridRow) => {
+  return ({ opening, decision }: GridRow, project: Project) => {
     const fact = opening.facts[key];
-    if (fact === undefined || fact.is === 'unknown') return '?';
-    return valueInWords(key, fact.value);
+    if (fact?.is === 'unknown') return '?';
+    if (fact) return valueInWords(key, fact.value);
+    const borrowed = borrowedFor(key, opening, project, decision);
+    return borrowed ? valueInWords(key, borrowed.value) : '?';
   };
 }
 
