@@ -4,7 +4,7 @@ import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { known } from '../../src/domain/model/fact.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
-import { newProject } from '../../src/domain/model/newProject.ts';
+import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import { type Opening, type Project, securityLevels, type Space } from '../../src/domain/model/project.ts';
 import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
 import { pointAt, seeded, spaceSize } from '../../tests/properties/space.ts';
@@ -18,9 +18,7 @@ const spaces: Record<string, Space> = {};
 for (let index = 0; index < spaceCount; index++) {
   const id = `s${index}`;
   spaces[id] = {
-    id,
-    name: `Space ${index}`,
-    floorId: null,
+    ...newSpace(id, `Space ${index}`),
     kind: index < 4 ? 'outside' : index % 20 === 0 ? 'corridor' : 'room',
     securityLevel: index < 4 ? 'public' : (securityLevels[pick(securityLevels.length)] ?? null),
     occupantLoad: index % 20 === 0 ? null : pick(20),

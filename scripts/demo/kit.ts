@@ -1,7 +1,8 @@
 import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
-import { newProject } from '../../src/domain/model/newProject.ts';
+import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import type { Floor, Opening, Project, Space } from '../../src/domain/model/project.ts';
+import type { Use } from '../../src/domain/model/uses.ts';
 
 /** What a demo building is written in: spaces and doors by short name, values without their standing. */
 export interface SpaceRow {
@@ -11,7 +12,11 @@ export interface SpaceRow {
   readonly kind: Space['kind'];
   readonly level: Space['securityLevel'];
   readonly load: number | null;
+  readonly floorUse: FloorUse;
 }
+
+/** Use with its area, and the common path where the survey has it. */
+export type FloorUse = Partial<Pick<Space, 'use' | 'areaFt2' | 'commonPathFt'>>;
 
 export interface DoorRow {
   readonly mark: string;
@@ -39,8 +44,14 @@ export function space(
   kind: SpaceRow['kind'],
   level: SpaceRow['level'],
   load: number | null = null,
+  floorUse: FloorUse = {},
 ): SpaceRow {
-  return { key, name, floor, kind, level, load };
+  return { key, name, floor, kind, level, load, floorUse };
+}
+
+/** A use on so many square feet. */
+export function used(use: Use, areaFt2: number, commonPathFt: number | null = null): FloorUse {
+  return { use, areaFt2, commonPathFt };
 }
 
 /** Values of a preset with changes; a change to `undefined` takes the value out, so the fact was never asked. */
@@ -91,12 +102,12 @@ export function buildProject(rows: BuildingRows): Project {
     const onFloor = row.floor === null ? null : floorId(row.floor);
     if (onFloor !== null && !floors[onFloor]) throw new Error(`Space ${row.key}: no floor ${row.floor}.`);
     spaces[id] = {
-      id,
-      name: row.name,
+      ...newSpace(id, row.name),
       floorId: onFloor,
       kind: row.kind,
       securityLevel: row.level,
       occupantLoad: row.load,
+      ...row.floorUse,
     };
   }
   const openings: Record<string, Opening> = {};

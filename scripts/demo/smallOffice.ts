@@ -1,4 +1,4 @@
-import { type BuildingRows, door, space } from './kit.ts';
+import { type BuildingRows, door, space, used } from './kit.ts';
 import { aluminiumEntrance, exteriorExit, frameless, metalRoom, ratedRoom, woodOffice } from './presets.ts';
 
 /** One floor, twelve openings: small enough to read at one sitting. */
@@ -27,15 +27,15 @@ export const smallOffice: BuildingRows = {
     space('street', 'Street', null, 'outside', 'public'),
     space('reception', 'Reception', '1', 'lobby', 'public', 8),
     space('corridor', 'Corridor', '1', 'corridor', 'staff', 5),
-    space('office1', 'Office 1', '1', 'room', 'staff', 2),
-    space('office2', 'Office 2', '1', 'room', 'staff', 2),
-    space('open', 'Open office', '1', 'room', 'staff', 24),
-    space('meeting', 'Meeting room', '1', 'room', 'staff', 14),
+    space('office1', 'Office 1', '1', 'room', 'staff', 2, used('business', 180, 15)),
+    space('office2', 'Office 2', '1', 'room', 'staff', 2, used('business', 180, 15)),
+    space('open', 'Open office', '1', 'room', 'staff', 24, used('business', 3500, 60)),
+    space('meeting', 'Meeting room', '1', 'room', 'staff', 14, used('assemblyTables', 210, 25)),
     space('server', 'Server closet', '1', 'room', 'restricted', 1),
-    space('archive', 'Archive', '1', 'room', 'restricted', 1),
+    space('archive', 'Archive', '1', 'room', 'restricted', 1, used('accessoryStorage', 260, 20)),
     space('kitchen', 'Tea kitchen', '1', 'room', 'staff', 4),
     space('toilet', 'Toilets', '1', 'room', 'staff', 4),
-    space('electrical', 'Electrical room', '1', 'room', 'staff', 1),
+    space('electrical', 'Electrical room', '1', 'room', 'staff', 1, used('accessoryStorage', 160, 12)),
   ],
   doors: [
     {

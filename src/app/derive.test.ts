@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { applyEdits, type Edit } from '../domain/commands/command.ts';
-import { newOpening, newProject } from '../domain/model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { rememberByIdentity, rememberForAll, rememberLast } from './derive.ts';
 
@@ -66,14 +66,7 @@ describe('answers remembered by identity', () => {
       {
         kind: 'putSpace',
         id: 's',
-        value: {
-          id: 's',
-          name: 'Hall',
-          floorId: null,
-          kind: 'corridor',
-          securityLevel: null,
-          occupantLoad: null,
-        },
+        value: { ...newSpace('s', 'Hall'), kind: 'corridor' },
       },
     ],
     ['floors', { kind: 'putFloor', id: 'f', value: { id: 'f', name: 'Ground', level: 0 } }],

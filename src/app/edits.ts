@@ -28,6 +28,11 @@ export function changesNothing(project: Project, edit: Edit): boolean {
     }
     case 'setBuildingFact':
       return sameFact(project.building, edit.fact, edit.value);
+    case 'keepSetNumbers':
+      return Object.entries(edit.value).every(
+        ([signature, number]) =>
+          (Object.hasOwn(project.setNumbers, signature) ? project.setNumbers[signature] : null) === number,
+      );
     default:
       return false;
   }

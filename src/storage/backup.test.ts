@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Opened } from '../domain/versions/file.ts';
+import { newestFormat } from '../domain/versions/migrations.ts';
 import { mostBackups, tooMany } from './backups.ts';
 import { createProjectStore, type ProjectStore } from './projectStore.ts';
 import { fakeBrowser, rawPut, rawRows } from './testing/fakes.ts';
@@ -90,29 +91,30 @@ describe('a copy is kept', () => {
 
   test('before a migrated project is written for the first time, in the same transaction', async () => {
     // A later release of this code: one migration more.
+    const later = newestFormat + 1;
     vi.resetModules();
     vi.doMock('../domain/versions/migrations.ts', () => ({
       migrations: [
         {
-          to: 2,
+          to: later,
           name: 'NotesInCapitals',
           up: (old: { notes: string }) => ({ ...old, notes: old.notes.toUpperCase() }),
         },
       ],
-      newestFormat: 2,
+      newestFormat: later,
     }));
     await saveFirst('old');
-    const later = await import('./projectStore.ts');
+    const release = await import('./projectStore.ts');
     const { createDatabase } = await import('./database.ts');
     const { IDBKeyRange } = await import('fake-indexeddb');
     const database = createDatabase({ indexedDB: browser.indexedDB, IDBKeyRange });
-    const newer = later.createProjectStore(database, () => now);
+    const newer = release.createProjectStore(database, () => now);
     const loaded = await newer.load('p');
     expect(loaded).toMatchObject({ ok: true, migrated: ['NotesInCapitals'], project: { notes: 'OLD' } });
     expect(await kept()).toEqual([]);
     await newer.save({ project: house('OLD and more'), commands: [], after: 1, setAside: [] });
     expect(await kept()).toEqual([['migration', 'old']]);
-    expect(await rawRows(browser.indexedDB, 'projects')).toMatchObject([{ formatVersion: 2 }]);
+    expect(await rawRows(browser.indexedDB, 'projects')).toMatchObject([{ formatVersion: later }]);
     database.close();
     // The older release, still open in another window, must keep its hands off now.
     expect(await store.load('p')).toMatchObject({ ok: false, problem: { kind: 'recordTooNew' } });

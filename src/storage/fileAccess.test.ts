@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { saveProjectText } from '../domain/versions/file.ts';
+import { newestFormat } from '../domain/versions/migrations.ts';
 import { downloadFile, fileOf, openFile } from './fileAccess.ts';
 import { house } from './testing/projects.ts';
 
@@ -57,7 +58,11 @@ describe('opening a file', () => {
 
   test('gives the project and the file as it was', async () => {
     const read = await from(saveProjectText(house('x')));
-    expect(read).toMatchObject({ ok: true, opened: { project: house('x') }, raw: { formatVersion: 1 } });
+    expect(read).toMatchObject({
+      ok: true,
+      opened: { project: house('x') },
+      raw: { formatVersion: newestFormat },
+    });
   });
 
   test('a file of a newer version is refused with a sentence', async () => {

@@ -10,9 +10,10 @@ import {
   widthRequired,
 } from '../../src/domain/egress/capacity.ts';
 import { exitsByLoad, oneExitMayDo } from '../../src/domain/egress/exits.ts';
-import { type FactorEdition, nfpaUseFactors, type Use } from '../../src/domain/egress/occupantFactors.ts';
+import { type FactorEdition, nfpaUseFactors } from '../../src/domain/egress/occupantFactors.ts';
 import { occupantLoad, occupantLoadNfpa, sumOfLoads } from '../../src/domain/egress/occupantLoad.ts';
 import { panicByLoad, swingsWithEgressByLoad } from '../../src/domain/egress/panicByLoad.ts';
+import type { Use } from '../../src/domain/model/uses.ts';
 import { qty } from '../../src/domain/units/quantity.ts';
 
 const people = (value: number) => qty(value, 'people');

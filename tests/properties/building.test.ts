@@ -12,7 +12,7 @@ import { AFTER, FREE, NOT_SAID, type Passages, SHUT } from '../../src/domain/bui
 import { type Plan, planOf } from '../../src/domain/building/plan.ts';
 import type { DoorCapacity } from '../../src/domain/building/width.ts';
 import { decideAll } from '../../src/domain/decide/decide.ts';
-import { newProject } from '../../src/domain/model/newProject.ts';
+import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project, SecurityLevel, Space } from '../../src/domain/model/project.ts';
 
 interface Made {
@@ -41,9 +41,7 @@ const aBuilding: fc.Arbitrary<Made> = fc
     const spaces: Record<string, Space> = {};
     spaceRows.forEach(({ outside, level, load }, index) => {
       spaces[`s${index}`] = {
-        id: `s${index}`,
-        name: `Space ${index}`,
-        floorId: null,
+        ...newSpace(`s${index}`, `Space ${index}`),
         kind: outside ? 'outside' : 'room',
         securityLevel: level,
         occupantLoad: load,
@@ -281,12 +279,9 @@ describe('the demo building', () => {
 
 describe('what the survey leaves out', () => {
   const outside: Space = {
-    id: 'out',
-    name: 'Street',
-    floorId: null,
+    ...newSpace('out', 'Street'),
     kind: 'outside',
     securityLevel: 'public',
-    occupantLoad: null,
   };
   const room: Space = { ...outside, id: 'room', name: 'Store', kind: 'room', securityLevel: null };
   const opening = (id: string, from: string | null, to: string | null): Opening => ({

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
 import { known } from '../model/fact.ts';
 import type { FactValues } from '../model/fields.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
 import { pathFindings } from './paths.ts';
@@ -61,12 +61,7 @@ function building(rooms: readonly Room[], doors: readonly Door[], basis: Partial
     floors: Object.fromEntries(
       levels.map((level) => [`f${level}`, { id: `f${level}`, name: `Floor ${level}`, level }]),
     ),
-    spaces: Object.fromEntries(
-      rooms.map(([id, kind]) => [
-        id,
-        { id, name: id, floorId: null, kind, securityLevel: null, occupantLoad: null },
-      ]),
-    ),
+    spaces: Object.fromEntries(rooms.map(([id, kind]) => [id, { ...newSpace(id, id), kind }])),
     openings: Object.fromEntries(
       doors.map(([mark, secure, egress, values, level]) => [
         mark,

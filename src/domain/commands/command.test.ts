@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { known } from '../model/fact.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Amendment, Opening, Project } from '../model/project.ts';
 import { aCommand, anEdit, aProject } from '../testing/arbitraries.ts';
 import {
@@ -80,6 +80,26 @@ describe('edits and their inverses', () => {
     const removed = must(project, [{ kind: 'putAmendment', id: 'm', value: null }]);
     expect(removed.project.amendments.map((one) => one.id)).toEqual(['z', 'a']);
     expect(must(removed.project, removed.inverse, true).project).toEqual(project);
+  });
+
+  test('set numbers are merged into those kept before, and undo forgets only the new ones', () => {
+    const project = { ...house(), setNumbers: { strike: 'HS-01', magnet: 'HS-02' } };
+    const kept = must(project, [
+      { kind: 'keepSetNumbers', value: { magnet: 'HS-07', trim: 'HS-03' } },
+      { kind: 'keepSetNumbers', value: { trim: 'HS-04', strike: null } },
+    ]);
+    expect(kept.project.setNumbers).toEqual({ magnet: 'HS-07', trim: 'HS-04' });
+    expect(project.setNumbers).toEqual({ strike: 'HS-01', magnet: 'HS-02' });
+    expect(must(kept.project, kept.inverse, true).project).toEqual(project);
+  });
+
+  test('use, area and common path of a space are set and taken back', () => {
+    const hall = { ...newSpace('s', 'Hall'), use: 'classroom' as const, areaFt2: 1120 };
+    const project = { ...house(), spaces: { s: hall } };
+    const value = { ...hall, use: null, areaFt2: 960.5, commonPathFt: 75 };
+    const edited = must(project, [{ kind: 'putSpace', id: 's', value }]);
+    expect(edited.project.spaces['s']).toEqual(value);
+    expect(must(edited.project, edited.inverse, true).project).toEqual(project);
   });
 
   test('undo returns to a document with two openings of one mark, as an import may bring it', () => {
@@ -170,6 +190,22 @@ describe('refusals', () => {
         value: { candidate: 'x', reason: '', by: '', at: '2026-01-01T00:00:00Z' },
       },
       /reason/,
+    ],
+    [
+      'an area below nothing',
+      { kind: 'putSpace', id: 's', value: { ...newSpace('s', 'Hall'), areaFt2: -1 } },
+      /area cannot be below 0 ft²/,
+    ],
+    [
+      'an area that must be in another unit',
+      { kind: 'putSpace', id: 's', value: { ...newSpace('s', 'Hall'), areaFt2: 6e6 } },
+      /check the unit/,
+    ],
+    ['an empty set number', { kind: 'keepSetNumbers', value: { strike: '' } }, /cannot be empty/],
+    [
+      'a set that every object inherits',
+      { kind: 'keepSetNumbers', value: { constructor: 'HS-01' } },
+      /cannot stand for a set/,
     ],
     [
       'an assumption that does not say where it came from',

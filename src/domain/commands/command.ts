@@ -10,6 +10,8 @@ import {
   overrideSchema,
   type Project,
   reviewSchema,
+  setNumberSchema,
+  setSignatureSchema,
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
@@ -57,6 +59,11 @@ const edits = {
   }),
   setReview: z.object({ kind: z.literal('setReview'), id: idSchema, value: reviewSchema.nullable() }),
   setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
+  /** Merged into the numbers kept before: sets that are not named keep theirs, null forgets one. */
+  keepSetNumbers: z.object({
+    kind: z.literal('keepSetNumbers'),
+    value: z.record(setSignatureSchema, setNumberSchema.nullable()),
+  }),
 } as const;
 
 export const editSchema = z.discriminatedUnion('kind', [
@@ -72,6 +79,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setFact,
   edits.setReview,
   edits.setOverride,
+  edits.keepSetNumbers,
 ]);
 export type Edit = Readonly<z.infer<typeof editSchema>>;
 
@@ -272,6 +280,20 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
         ...edit,
         value: opening.override,
       });
+    }
+    case 'keepSetNumbers': {
+      let setNumbers: Readonly<Record<string, string>> = project.setNumbers;
+      const before: Record<string, string | null> = {};
+      for (const [signature, number] of Object.entries(edit.value)) {
+        const parsed = setSignatureSchema.safeParse(signature);
+        if (!parsed.success) {
+          const says = parsed.error.issues[0]?.message ?? 'This does not fit.';
+          return refused({ kind: 'badValue', field: 'setNumbers', says });
+        }
+        before[signature] = entry(project.setNumbers, signature) ?? null;
+        setNumbers = withEntry(setNumbers, signature, number, own);
+      }
+      return done({ ...project, setNumbers }, { ...edit, value: before });
     }
   }
 }

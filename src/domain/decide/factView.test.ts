@@ -1,18 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { assumed, known, unknown } from '../model/fact.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
 import { valueIn, viewFacts } from './factView.ts';
 
-const hall = {
-  id: 's',
-  name: 'Hall',
-  floorId: null,
-  kind: 'room' as const,
-  securityLevel: null,
-  occupantLoad: 80,
-};
+const hall = { ...newSpace('s', 'Hall'), occupantLoad: 80 };
 const project: Project = {
   ...newProject('p', 'P'),
   building: { occupancyGroup: known('B'), sprinklered: assumed(true, 'drawings') },

@@ -1,3 +1,4 @@
+import type { Use } from '../model/uses.ts';
 import type { Confidence } from '../rules/rule.ts';
 
 /** Editions of the building code whose occupant load table is kept; 2015 and before for old drawings. */
@@ -80,8 +81,7 @@ export const useFactors = {
   baggageHandling: gross('Airport baggage handling', all(300)),
   airportWaiting: gross('Airport waiting', all(15)),
   airportConcourse: gross('Airport concourse', all(100, 'memory')),
-} as const satisfies Record<string, UseFactor>;
-export type Use = keyof typeof useFactors;
+} as const satisfies Record<Use, UseFactor>;
 
 /**
  * Where NFPA 101 Table 7.3.1.2 differs, ft² per person, 2018 edition and later. All from general knowledge.

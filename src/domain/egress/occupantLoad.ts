@@ -1,3 +1,4 @@
+import type { Use } from '../model/uses.ts';
 import type { Confidence } from '../rules/rule.ts';
 import { type Qty, qty } from '../units/quantity.ts';
 import { refuse, roundUp, type Told } from '../units/told.ts';
@@ -6,7 +7,6 @@ import {
   type FactorEntry,
   type NfpaUse,
   nfpaUseFactors,
-  type Use,
   type UseFactor,
   useFactors,
 } from './occupantFactors.ts';

@@ -1,3 +1,4 @@
+import { newSpace } from '../model/newProject.ts';
 import type { Floor, Project, Space } from '../model/project.ts';
 import type { Said } from './architect.ts';
 import type { Role } from './headers.ts';
@@ -107,7 +108,7 @@ export class PlaceBook {
     const key = spaceKey(floorId, name);
     const before = this.#spaceByName.get(key);
     if (before !== undefined) return before;
-    const space: Space = { id: this.#newId(), name, floorId, kind, securityLevel: null, occupantLoad: null };
+    const space: Space = { ...newSpace(this.#newId(), name), floorId, kind };
     this.#spaceByName.set(key, space.id);
     this.spaces.push(space);
     return space.id;

@@ -1,5 +1,5 @@
 import { defaultBasis } from '../codes/basis.ts';
-import { defaultWeights, type Opening, type Project } from './project.ts';
+import { defaultWeights, type Opening, type Project, type Space } from './project.ts';
 
 export function newProject(id: string, name: string): Project {
   return {
@@ -15,6 +15,22 @@ export function newProject(id: string, name: string): Project {
     floors: {},
     spaces: {},
     openings: {},
+    setNumbers: {},
+  };
+}
+
+/** A room of which nothing is known but its name. */
+export function newSpace(id: string, name: string): Space {
+  return {
+    id,
+    name,
+    floorId: null,
+    kind: 'room',
+    securityLevel: null,
+    occupantLoad: null,
+    use: null,
+    areaFt2: null,
+    commonPathFt: null,
   };
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
 import { factsSchema, type Facts } from './fact.ts';
+import { useSchema } from './uses.ts';
 
 /**
  * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
@@ -33,8 +34,22 @@ export const spaceSchema = z.looseObject({
   floorId: idSchema.nullable(),
   kind: z.enum(['room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court']),
   securityLevel: z.enum(securityLevels).nullable(),
-  /** Calculated occupant load, people; null is unknown. */
+  /** Occupant load somebody gave, people; null is unknown. It wins over one worked out from use and area. */
   occupantLoad: z.number().int().min(0).nullable(),
+  /** What the floor is used for, as an occupant load table lists it; null is unknown. */
+  use: useSchema.nullable(),
+  /** Floor area as that use measures it, net or gross; null is unknown. */
+  areaFt2: z
+    .number()
+    .min(0, 'The area cannot be below 0 ft².')
+    .max(5_000_000, 'The area cannot be above 5,000,000 ft²; check the unit.')
+    .nullable(),
+  /** Longest way before a person has a choice of two ways; null is unknown. */
+  commonPathFt: z
+    .number()
+    .min(0, 'The common path cannot be below 0 ft.')
+    .max(5_000, 'The common path cannot be above 5,000 ft; check the unit.')
+    .nullable(),
 });
 export type Space = Readonly<z.infer<typeof spaceSchema>>;
 
@@ -84,6 +99,17 @@ export interface Opening {
   readonly override: Override | null;
   readonly review: Review | null;
 }
+
+/**
+ * The number each hardware set was issued under, by what the set is made of, so that a later issue numbers it the
+ * same. Names that every object inherits cannot stand for a set, as they cannot be ids.
+ */
+export const setSignatureSchema = z
+  .string()
+  .min(1)
+  .refine((signature) => !(signature in {}), 'This cannot stand for a set.');
+export const setNumberSchema = z.string().min(1, 'A set number cannot be empty.').max(40);
+export const setNumbersSchema = z.record(setSignatureSchema, setNumberSchema);
 
 /** A rule the jurisdiction adds, in the user's words. It may forbid, ask for something or send to review. */
 export const amendmentSchema = z.looseObject({
@@ -140,6 +166,7 @@ export const projectSchema = z.looseObject({
   floors: z.record(idSchema, floorSchema),
   spaces: z.record(idSchema, spaceSchema),
   openings: z.record(idSchema, openingSchema),
+  setNumbers: setNumbersSchema,
 });
 export interface Project {
   readonly id: string;
@@ -154,6 +181,7 @@ export interface Project {
   readonly floors: Readonly<Record<string, Floor>>;
   readonly spaces: Readonly<Record<string, Space>>;
   readonly openings: Readonly<Record<string, Opening>>;
+  readonly setNumbers: Readonly<Record<string, string>>;
 }
 
 const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });

@@ -1,4 +1,5 @@
 import type { Edit } from '../commands/command.ts';
+import { newSpace } from '../model/newProject.ts';
 import {
   compareMarks,
   type Floor,
@@ -165,8 +166,7 @@ export function readSpace(project: Project, id: string, draft: SpaceDraft): Read
   return {
     ok: true,
     value: {
-      ...project.spaces[id],
-      id,
+      ...(project.spaces[id] ?? newSpace(id, name)),
       name,
       floorId,
       kind: draft.kind,

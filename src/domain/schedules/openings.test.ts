@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
 import { type Facts, known } from '../model/fact.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Project } from '../model/project.ts';
 import { openingColumns, scheduleRows } from './openings.ts';
 
@@ -23,7 +23,7 @@ const project: Project = {
   ...newProject('p', 'Project'),
   floors: { f: { id: 'f', name: 'Ground', level: 1 } },
   spaces: {
-    c: { id: 'c', name: 'Corridor', floorId: 'f', kind: 'corridor', securityLevel: null, occupantLoad: null },
+    c: { ...newSpace('c', 'Corridor'), floorId: 'f', kind: 'corridor' },
   },
   openings: {
     b: { ...newOpening('b', '10'), floorId: 'f', fromSpaceId: 'c', facts, notes: 'Check.' },

@@ -22,6 +22,7 @@ import {
   type Space,
   type Weights,
 } from '../model/project.ts';
+import { uses } from '../model/uses.ts';
 
 /** Made-up projects of any shape that the schema allows, for properties that must hold for all of them. */
 
@@ -128,6 +129,9 @@ const aSpace = (id: fc.Arbitrary<string>): fc.Arbitrary<Space> =>
     kind: fc.constantFrom('room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court'),
     securityLevel: fc.option(fc.constantFrom(...securityLevels)),
     occupantLoad: fc.option(fc.nat(5000)),
+    use: fc.option(fc.constantFrom(...uses)),
+    areaFt2: fc.option(fc.double({ min: 0, max: 5_000_000, noNaN: true })),
+    commonPathFt: fc.option(fc.integer({ min: 0, max: 5000 })),
   });
 
 const anAmendment = (id: fc.Arbitrary<string>): fc.Arbitrary<Amendment> =>
@@ -167,6 +171,10 @@ function table<T>(
     );
 }
 
+/** A small pool as well; a set stands for what it is made of, in any writing. */
+const aSignature = fc.constantFrom('a', 'mortise|butt ×3', '12', 'ß');
+const aSetNumber = aName.filter((text) => text.length <= 40);
+
 /** Any project; marks may repeat, as an import may bring it. */
 export const aProject: fc.Arbitrary<Project> = fc.record({
   id: anId,
@@ -181,6 +189,7 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   floors: table(aFloor, 3),
   spaces: table(aSpace, 3),
   openings: table(anOpening, 5),
+  setNumbers: fc.dictionary(aSignature, aSetNumber, { maxKeys: 3 }),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -225,6 +234,10 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   fc.tuple(anId, aFactEdit(openingFactKeys)).map(([id, said]) => ({ kind: 'setFact' as const, id, ...said })),
   fc.record({ kind: fc.constant('setReview' as const), id: anId, value: fc.option(aReview) }),
   fc.record({ kind: fc.constant('setOverride' as const), id: anId, value: fc.option(anOverride) }),
+  fc.record({
+    kind: fc.constant('keepSetNumbers' as const),
+    value: fc.dictionary(aSignature, fc.option(aSetNumber), { maxKeys: 3 }),
+  }),
 ) as fc.Arbitrary<Edit>;
 
 export const aCommand: fc.Arbitrary<Command> = fc.record({

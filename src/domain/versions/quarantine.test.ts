@@ -2,9 +2,10 @@ import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { known } from '../model/fact.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import { aProject } from '../testing/arbitraries.ts';
 import { openProjectData, openProjectText, saveProjectText } from './file.ts';
+import { newestFormat } from './migrations.ts';
 
 /** P8: what cannot be read is set aside and shown, as small a part as possible, and never dropped in silence. */
 type Loose = Record<string, unknown>;
@@ -15,8 +16,9 @@ function house(): Loose {
       ...newProject('p', 'House'),
       floors: { f: { id: 'f', name: 'Ground', level: 0 } },
       spaces: {
-        s: { id: 's', name: 'Hall', floorId: 'f', kind: 'corridor', securityLevel: null, occupantLoad: 4 },
+        s: { ...newSpace('s', 'Hall'), floorId: 'f', kind: 'corridor', occupantLoad: 4, areaFt2: 80 },
       },
+      setNumbers: { bored: 'HS-01' },
       building: { sprinklered: known(true) },
       openings: {
         a: { ...newOpening('a', '101'), facts: { latch: known('mortise'), leafWidthIn: known(36) } },
@@ -33,7 +35,9 @@ function openWith(path: readonly string[], damage: unknown) {
   for (const key of path.slice(0, -1)) inside = inside[key] as Loose;
   // Defined, not assigned: assigning __proto__ would not make an entry.
   Object.defineProperty(inside, path.at(-1) ?? '', { value: damage, enumerable: true, configurable: true });
-  const opened = openProjectText(JSON.stringify({ format: 'latchward-project', formatVersion: 1, project }));
+  const opened = openProjectText(
+    JSON.stringify({ format: 'latchward-project', formatVersion: newestFormat, project }),
+  );
   if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
   return opened;
 }
@@ -96,6 +100,17 @@ describe('damage and what is set aside for it', () => {
     ],
     ['a floor without a level', ['floors', 'f', 'level'], null, 'Floor Ground', 2],
     ['a space of no known kind', ['spaces', 's', 'kind'], 'cave', 'Space Hall', 2],
+    ['a use that no table lists', ['spaces', 's', 'use'], 'smithy', 'Space Hall, use', 2],
+    ['an area below nothing', ['spaces', 's', 'areaFt2'], -1, 'Space Hall, area', 2],
+    ['a common path in words', ['spaces', 's', 'commonPathFt'], 'short', 'Space Hall, common path', 2],
+    ['a set number that is a number', ['setNumbers', 'bored'], 3, 'Set number of bored', 2],
+    [
+      'a set number for what every object has',
+      ['setNumbers', 'constructor'],
+      'HS-02',
+      'Set number of constructor',
+      2,
+    ],
     [
       'a building fact of the wrong kind',
       ['building', 'sprinklered'],
@@ -116,6 +131,12 @@ describe('damage and what is set aside for it', () => {
     const opened = openWith(['openings', 'a', 'facts', 'leafWidthIn'], known(9000));
     expect(opened.project.openings['a']).toMatchObject({ mark: '101', facts: { latch: known('mortise') } });
     expect(opened.project.openings['a']?.facts.leafWidthIn).toBeUndefined();
+  });
+
+  test('the rest of a damaged space stays, so that openings keep the space they join', () => {
+    const opened = openWith(['spaces', 's', 'use'], 'smithy');
+    expect(opened.project.spaces['s']).toMatchObject({ use: null, areaFt2: 80, occupantLoad: 4 });
+    expect(openWith(['setNumbers', 'rim'], 3).project.setNumbers).toEqual({ bored: 'HS-01' });
   });
 
   test('the frame itself cannot be set aside: such a file is refused and left as it is', () => {

@@ -8,6 +8,8 @@ import {
   openingSchema,
   overrideSchema,
   reviewSchema,
+  setNumberSchema,
+  setSignatureSchema,
   spaceSchema,
 } from '../model/project.ts';
 
@@ -29,13 +31,16 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
   return {
     ...project,
     ...readTable('floors', 'Floor', project, setAside, wholeOr(floorSchema)),
-    ...readTable('spaces', 'Space', project, setAside, wholeOr(spaceSchema)),
+    ...readTable('spaces', 'Space', project, setAside, readSpace),
     ...readTable('openings', 'Opening', project, setAside, readOpening),
     ...(isRecord(project['building'])
       ? { building: readFacts('Building', project['building'], setAside) }
       : {}),
     ...(Array.isArray(project['amendments'])
       ? { amendments: readAmendments(project['amendments'] as unknown[], setAside) }
+      : {}),
+    ...(isRecord(project['setNumbers'])
+      ? { setNumbers: readSetNumbers(project['setNumbers'], setAside) }
       : {}),
   };
 }
@@ -122,6 +127,40 @@ function readOpening(where: string, raw: unknown, setAside: SetAside[]): unknown
   }
   setAside.push({ where, says: inWords(parsed.error), raw });
   return undefined;
+}
+
+/** One space; a use, area or path that cannot be read is set aside alone, so openings keep the space they join. */
+function readSpace(where: string, raw: unknown, setAside: SetAside[]): unknown {
+  const parsed = spaceSchema.safeParse(raw);
+  if (parsed.success) return raw;
+  if (isRecord(raw)) {
+    const bad: SetAside[] = [];
+    const { use, areaFt2, commonPathFt } = spaceSchema.shape;
+    const mended = {
+      ...raw,
+      use: readPart(`${where}, use`, use, raw['use'], bad),
+      areaFt2: readPart(`${where}, area`, areaFt2, raw['areaFt2'], bad),
+      commonPathFt: readPart(`${where}, common path`, commonPathFt, raw['commonPathFt'], bad),
+    };
+    if (spaceSchema.safeParse(mended).success) {
+      setAside.push(...bad);
+      return mended;
+    }
+  }
+  setAside.push({ where, says: inWords(parsed.error), raw });
+  return undefined;
+}
+
+function readSetNumbers(numbers: Raw, setAside: SetAside[]): Raw {
+  const kept: Record<string, unknown> = {};
+  for (const [signature, raw] of Object.entries(numbers)) {
+    const key = setSignatureSchema.safeParse(signature);
+    const number = setNumberSchema.safeParse(raw);
+    const bad = key.error ?? number.error;
+    if (bad) setAside.push({ where: `Set number of ${signature}`, says: inWords(bad), raw });
+    else kept[signature] = raw;
+  }
+  return kept;
 }
 
 function readPart(where: string, schema: z.ZodType, raw: unknown, setAside: SetAside[]): unknown {

@@ -36,6 +36,9 @@ describe('files of every release', () => {
     expect(opened.project.openings['o2']?.review?.reason).toBe('Ask about the delay.');
     expect(opened.project).toHaveProperty('fromANewerVersion', { kept: [1, 'two', null] });
     expect(opened.project.floors['f0']).toHaveProperty('colour');
+    expect(opened.project.spaces['s1']?.occupantLoad).toBe(40);
+    expect(opened.project.spaces['s1']?.areaFt2).toBe(formatOf(name) < 2 ? null : 5999.5);
+    expect(Object.values(opened.project.setNumbers)).toEqual(formatOf(name) < 2 ? [] : ['HS-03']);
   });
 
   test('the newest one is written today as it was then, byte for byte', () => {
