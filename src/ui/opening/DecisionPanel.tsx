@@ -33,7 +33,7 @@ interface Props {
   readonly opening: Opening;
   readonly decision: Decision;
   readonly report: DecisionReport;
-  /** Stands between what has to be done and why: what happens when, and the drawing. */
+  /** Stands between what has to be done and why: what happens when. */
   readonly children?: ReactNode;
 }
 

@@ -118,6 +118,11 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
           <section aria-label="Decision" id="decision" className="decision-column">
             <ErrorPanel name="The decision">
               <DecisionHead decision={decision} report={report} />
+            </ErrorPanel>
+            <ErrorPanel name="The drawing">
+              <OpeningDrawing decision={decision} />
+            </ErrorPanel>
+            <ErrorPanel name="The choice by hand">
               <ChooseByHand project={project} opening={opening} decision={decision} />
             </ErrorPanel>
             <ErrorPanel name="The review">
@@ -130,9 +135,6 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
                 </ErrorPanel>
                 <ErrorPanel name="The way out">
                   <PathFindings project={project} opening={opening} />
-                </ErrorPanel>
-                <ErrorPanel name="The drawing">
-                  <OpeningDrawing decision={decision} />
                 </ErrorPanel>
               </DecisionPanel>
             </ErrorPanel>
