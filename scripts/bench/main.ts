@@ -25,6 +25,11 @@ try {
     const { status } = spawnSync(process.execPath, [join(out, `${name}.js`)], { stdio: 'inherit' });
     if (status !== 0) process.exitCode = status ?? 1;
   }
+  console.log('\n══ screen');
+  const { status } = spawnSync(process.execPath, ['--import', 'tsx', 'scripts/bench/screen.ts'], {
+    stdio: ['ignore', 'inherit', 'inherit'],
+  });
+  if (status !== 0) process.exitCode = status ?? 1;
 } finally {
   rmSync(out, { recursive: true, force: true });
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { applyEdits, type Edit } from '../domain/commands/command.ts';
 import { newOpening, newProject, newSpace } from '../domain/model/newProject.ts';
-import type { Project } from '../domain/model/project.ts';
-import { rememberByIdentity, rememberForAll, rememberLast } from './derive.ts';
+import { openingsInOrder, type Project } from '../domain/model/project.ts';
+import { rememberByIdentity, rememberForAll, rememberLast, rememberOrder } from './derive.ts';
 
 function house(): Project {
   return {
@@ -98,4 +98,23 @@ describe('answers remembered by identity', () => {
     expect(list(project)).toBe(list(project));
     expect(list({ ...project })).not.toBe(list(house()));
   });
+});
+
+test('the remembered order of openings is the order they would be sorted into, whatever is edited', () => {
+  const ordered = rememberOrder();
+  const steps: readonly Edit[] = [
+    { kind: 'setOpening', id: 'b', field: 'notes', value: 'sticks' },
+    { kind: 'setOpening', id: 'a', field: 'mark', value: '110' },
+    { kind: 'putFloor', id: 'f', value: { id: 'f', name: 'Ground', level: 0 } },
+    { kind: 'setOpening', id: 'a', field: 'floorId', value: 'f' },
+    { kind: 'putFloor', id: 'f', value: null },
+    { kind: 'putOpening', id: 'c', value: { ...newOpening('c', '9') } },
+    { kind: 'putOpening', id: 'b', value: null },
+  ];
+  let project = house();
+  for (const step of steps) {
+    ordered(project);
+    project = after(project, step);
+    expect(ordered(project)).toEqual(openingsInOrder(project));
+  }
 });

@@ -1,0 +1,124 @@
+import { spawn } from 'node:child_process';
+import { type Browser, chromium, type Page } from 'playwright';
+import { saveProjectText } from '../../src/domain/versions/file.ts';
+import { browserArgs, findBrowser } from '../browser.mjs';
+import { freePort } from '../lib/free-port.mjs';
+import { type Line, table } from './measure.ts';
+import { projectOf } from './openings.ts';
+
+/**
+ * How long somebody at the screen waits, in a real browser: a small project beside a large one in the same run. From
+ * the input to the end of the frame that shows its result.
+ */
+const sizes = [100, 5000] as const;
+const rounds = 9;
+
+interface Waits {
+  readonly name: string;
+  readonly ms: readonly number[];
+}
+
+async function waits(browser: Browser, address: string, count: number): Promise<readonly Waits[]> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.addInitScript(() => localStorage.setItem('latchward.tourSeen', 'yes'));
+  await page.goto(`${address}#/files`);
+  const file = page.locator('input[type="file"][accept*="json"]').first();
+  await file.waitFor();
+  const project = { ...projectOf(count), id: `bench-${count}`, name: `Bench ${count}` };
+  await file.setInputFiles({
+    name: 'bench.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(saveProjectText(project)),
+  });
+  await page.getByText('was opened').waitFor({ timeout: 60_000 });
+  const found: Waits[] = [];
+  const note = async (name: string, once: (round: number) => Promise<number>) => {
+    const ms: number[] = [];
+    for (let round = 0; round < rounds; round++) ms.push(await once(round));
+    found.push({ name, ms });
+  };
+  await page.goto(`${address}#/opening/o7`);
+  await page.getByRole('region', { name: 'Decision' }).waitFor();
+  await note('an answer at an opening', (round) => answer(page, round));
+  await page.goto(`${address}#/schedule`);
+  await page.getByRole('searchbox').waitFor();
+  await note('a letter in the search', (round) => search(page, round));
+  await note('the schedule from the legend', () => goTo(page, 'legend', 'schedule', '[role="grid"]'));
+  await note('an opening from the schedule', () => goTo(page, 'schedule', 'opening/o9', '#decision'));
+  await page.close();
+  return found;
+}
+
+/** Yes and no by turns at the first such question that is shown. */
+function answer(page: Page, round: number): Promise<number> {
+  return page.evaluate(async (which) => {
+    const choices = document.querySelectorAll<HTMLElement>(
+      '[data-fact="swingsWithEgress"] [role="radio"], [data-fact="swingsWithEgress"] input',
+    );
+    const one = choices[which % 2];
+    if (!one) throw new Error('No question to answer.');
+    const start = performance.now();
+    one.click();
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    return performance.now() - start;
+  }, round);
+}
+
+function search(page: Page, round: number): Promise<number> {
+  return page.evaluate(async (which) => {
+    const box = document.querySelector<HTMLInputElement>('input[type="search"]');
+    if (!box) throw new Error('No search on this page.');
+    const start = performance.now();
+    // Past the field's own setter, which React watches, as typing goes.
+    Reflect.set(HTMLInputElement.prototype, 'value', which % 2 === 0 ? '10' : '', box);
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    return performance.now() - start;
+  }, round);
+}
+
+async function goTo(page: Page, from: string, to: string, shown: string): Promise<number> {
+  await page.evaluate((hash) => void (location.hash = `#/${hash}`), from);
+  await page.waitForTimeout(300);
+  return page.evaluate(
+    async ([hash, selector]) => {
+      const start = performance.now();
+      location.hash = `#/${hash}`;
+      do await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+      while (!document.querySelector(selector as string));
+      return performance.now() - start;
+    },
+    [to, shown],
+  );
+}
+
+const port = await freePort();
+const address = `http://127.0.0.1:${port}/`;
+const server = spawn(process.execPath, ['scripts/serve-built.mjs', String(port)], { stdio: 'inherit' });
+try {
+  for (;;) {
+    const up = await fetch(address).then(
+      ({ ok }) => ok,
+      () => false,
+    );
+    if (up) break;
+    await new Promise((done) => setTimeout(done, 200));
+  }
+  const executablePath = findBrowser();
+  if (executablePath === undefined) throw new Error('No browser. Run: node scripts/browser.mjs --install');
+  const browser = await chromium.launch({ executablePath, args: browserArgs });
+  const small = await waits(browser, address, sizes[0]);
+  const large = await waits(browser, address, sizes[1]);
+  const middle = (ms: readonly number[]) => ms.toSorted((a, b) => a - b)[Math.floor(ms.length / 2)] ?? 0;
+  const lines = large.map(({ name, ms }, index): Line => {
+    const [few, many] = [middle(small[index]?.ms ?? []), middle(ms)];
+    return {
+      what: name,
+      figure: `${few.toFixed(0)} ms with ${sizes[0]} openings, ${many.toFixed(0)} ms with 5,000: ${(many / few).toFixed(1)} times`,
+    };
+  });
+  console.log(table('What somebody at the screen waits', lines));
+  await browser.close();
+} finally {
+  server.kill();
+}
