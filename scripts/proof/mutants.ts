@@ -7,8 +7,10 @@ import {
 } from '../../src/domain/codes/basis.ts';
 import { limitValue } from '../../src/domain/codes/limits.ts';
 import { type CandidateMatch, candidates, matches } from '../../src/domain/devices/candidates.ts';
+import { type ItemId, items, type Trade, trades } from '../../src/domain/devices/items.ts';
 import type { Comparison, Condition, EditionBook, Readable } from '../../src/domain/logic/condition.ts';
-import { fieldInfo, isFactKey } from '../../src/domain/model/fields.ts';
+import { factKeys, fieldInfo, isFactKey } from '../../src/domain/model/fields.ts';
+import type { Effect, Grade } from '../../src/domain/rules/rule.ts';
 
 /** One small change of a condition. It is settled per basis, because a bound may differ from edition to edition. */
 export interface ConditionMutant {
@@ -18,6 +20,11 @@ export interface ConditionMutant {
 export interface MatchMutant {
   readonly says: string;
   readonly of: CandidateMatch | undefined;
+}
+export interface EffectMutant {
+  readonly says: string;
+  readonly kind: 'items' | 'effect';
+  readonly effect: Effect;
 }
 
 type Change = (basis: CodeBasis) => Condition;
@@ -101,9 +108,9 @@ function list(condition: Condition, around: (part: Condition) => Condition): Con
   }
 }
 
-/** Lengths are measured in quarters of an inch; everything else is counted. */
+/** Lengths are measured to a sixteenth of an inch; everything else is counted. */
 function stepOf(fact: Readable): number {
-  return isFactKey(fact) && fieldInfo(fact).unit === 'in' ? 0.25 : 1;
+  return isFactKey(fact) && fieldInfo(fact).unit === 'in' ? 0.0625 : 1;
 }
 
 const editions: Record<EditionBook, readonly number[]> = {
@@ -175,4 +182,74 @@ function partsDropped(of: CandidateMatch): MatchMutant[] {
     }));
     return [whole, ...entries];
   });
+}
+
+/** Every mutant of what a clause does: a part less, a part for another, a softer or harder word, another name in it. */
+export function effectMutants(effect: Effect): readonly EffectMutant[] {
+  const changed = (says: string, other: Effect): EffectMutant => ({ says, kind: 'effect', effect: other });
+  const softer = changed(`${effect.effect} → caution`, { effect: 'caution' });
+  switch (effect.effect) {
+    case 'require':
+      return [...itemMutants(effect.items), softer];
+    case 'modify':
+      return [
+        ...others<Trade>(Object.keys(trades) as Trade[], effect.trade).map((trade) =>
+          changed(`modify by ${effect.trade} → ${trade}`, { effect: 'modify', trade }),
+        ),
+        softer,
+      ];
+    case 'signOff':
+      return [
+        ...others<Grade>(['must', 'should', 'note'], effect.grade).map((grade) =>
+          changed(`signOff ${effect.grade} → ${grade}`, { effect: 'signOff', grade }),
+        ),
+        softer,
+      ];
+    case 'finding': {
+      const { field, severity } = effect;
+      const turned = severity === 'refuse' ? 'warn' : 'refuse';
+      const beside = next(factKeys, [field]);
+      return [
+        changed(`finding ${severity} → ${turned}`, { effect: 'finding', field, severity: turned }),
+        changed(`finding at ${field} → ${beside}`, { effect: 'finding', field: beside, severity }),
+        softer,
+      ];
+    }
+    case 'caution':
+      return [
+        changed('caution → prohibit', { effect: 'prohibit' }),
+        changed('caution → permit', { effect: 'permit' }),
+      ];
+    case 'prohibit':
+    case 'permit':
+    case 'refer':
+      return [softer];
+  }
+}
+
+function itemMutants(list: readonly ItemId[]): readonly EffectMutant[] {
+  const all = Object.keys(items) as ItemId[];
+  return list.flatMap((item): EffectMutant[] => {
+    const rest = list.filter((other) => other !== item);
+    const instead = next(all, list, item);
+    return [
+      { says: `items without ${item}`, kind: 'items', effect: { effect: 'require', items: rest } },
+      {
+        says: `items: ${instead} for ${item}`,
+        kind: 'items',
+        effect: { effect: 'require', items: [...rest, instead] },
+      },
+    ];
+  });
+}
+
+function others<T>(all: readonly T[], own: T): readonly T[] {
+  return all.filter((one) => one !== own);
+}
+
+/** The one that stands after `own` in the list, passing over those that are taken. */
+function next<T>(all: readonly T[], taken: readonly T[], own: T | undefined = taken[0]): T {
+  const from = all.findIndex((one) => one === own);
+  const turned = [...all.slice(from + 1), ...all.slice(0, from)];
+  return turned.find((one) => !taken.includes(one)) as T;
 }

@@ -28,14 +28,17 @@ for (const [family, name] of Object.entries(families)) {
     tried.filter((one) => one.rule.family === family),
   );
 }
-row(
-  'conditions',
-  tried.filter((one) => one.kind === 'condition'),
-);
-row(
-  'candidates spoken of',
-  tried.filter((one) => one.kind === 'candidates'),
-);
+for (const [kind, name] of [
+  ['condition', 'conditions'],
+  ['candidates', 'candidates spoken of'],
+  ['items', 'parts required'],
+  ['effect', 'effect, grade, trade, gravity, field'],
+] as const) {
+  row(
+    name,
+    tried.filter((one) => one.kind === kind),
+  );
+}
 row('all', tried);
 
 const derived = derivedKeys.flatMap((key) => mutateDerived(key));
@@ -43,13 +46,6 @@ const derivedFates = (fate: Tried['fate']) => derived.filter((one) => one.fate =
 console.log(
   `\nDerived facts, against their cases: ${derived.length} mutants, ${derivedFates('same').length} the same, ${derivedFates('killed').length} killed, ${derivedFates('survived').length} survived.`,
 );
-const items = rules.flatMap(({ clauses }) =>
-  clauses.flatMap((clause) => (clause.effect === 'require' ? clause.items : [])),
-);
-console.log(
-  `Required items: ${items.length}. No rule case names an item, so no dropped item is killed by one.`,
-);
-
 for (const [head, fate] of [
   ['Survivors', 'survived'],
   ['The same rule in other words', 'same'],

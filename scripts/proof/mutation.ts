@@ -9,10 +9,10 @@ import type { DerivedKey } from '../../src/domain/logic/derivedKeys.ts';
 import { verdictWord } from '../../src/domain/logic/verdict.ts';
 import { type FactKey, fieldInfo, type FactValues } from '../../src/domain/model/fields.ts';
 import { type Clause, caseBasis, type Rule, type RuleCase } from '../../src/domain/rules/rule.ts';
-import { clauseOf, slotsFrom } from '../../src/domain/rules/runCase.ts';
+import { clauseOf, doesOf, sameDoes, slotsFrom } from '../../src/domain/rules/runCase.ts';
 import { derivedCases } from '../../src/domain/testing/derivedCases.ts';
 import { bases, seeded } from '../../tests/properties/space.ts';
-import { type ConditionMutant, conditionMutants, matchMutants } from './mutants.ts';
+import { type ConditionMutant, conditionMutants, effectMutants, matchMutants } from './mutants.ts';
 
 /** How a mutant of a rule fared against the rule's own cases. */
 export type Fate = 'killed' | 'survived' | 'same';
@@ -20,7 +20,7 @@ export interface Tried {
   readonly rule: Rule;
   readonly clause: Clause;
   readonly says: string;
-  readonly kind: 'condition' | 'candidates';
+  readonly kind: 'condition' | 'candidates' | 'items' | 'effect';
   /** `same`: no opening was found that tells it from the rule, so no case could. */
   readonly fate: Fate;
 }
@@ -54,7 +54,12 @@ export function mutateClause(rule: Rule, clause: Clause): readonly Tried[] {
     });
     return { rule, clause, says: mutant.says, kind: 'candidates', fate: killed ? 'killed' : 'survived' };
   });
-  return [...conditions, ...candidates];
+  const effects = effectMutants(clause).map(({ says, kind, effect }): Tried => {
+    const does = doesOf(effect);
+    const killed = cases.some(({ one }) => one.does !== undefined && !sameDoes(one.does, does));
+    return { rule, clause, says, kind, fate: killed ? 'killed' : 'survived' };
+  });
+  return [...conditions, ...candidates, ...effects];
 }
 
 function speaksOf(of: CandidateMatch | undefined, { on }: RuleCase): boolean {
@@ -88,11 +93,11 @@ function pick<T>(from: readonly T[], random: () => number): T {
   return from[Math.floor(random() * from.length)] as T;
 }
 
-/** Answers that rules tell apart, lengths to the quarter inch. */
+/** Answers that rules tell apart, lengths to the sixteenth of an inch. */
 function finely(key: FactKey) {
   const answers = answersTo(key);
   if (fieldInfo(key).unit !== 'in') return answers;
-  return answers.flatMap((value) => [value, Number(value) - 0.25, Number(value) + 0.25]);
+  return answers.flatMap((value) => [value, Number(value) - 0.0625, Number(value) + 0.0625]);
 }
 
 function differs(

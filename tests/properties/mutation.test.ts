@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { conditionMutants } from '../../scripts/proof/mutants.ts';
+import { conditionMutants, effectMutants } from '../../scripts/proof/mutants.ts';
 import { mutateClause, mutateDerived } from '../../scripts/proof/mutation.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import { all, ibc, is, not, over } from '../../src/domain/logic/condition.ts';
@@ -13,7 +13,7 @@ describe('mutants of the rules', () => {
     const killed = tried.filter((one) => one.fate === 'killed').length;
     const survived = tried.filter((one) => one.fate === 'survived');
     const names = survived.map((one) => `${one.rule.id}${one.clause.key ?? ''}: ${one.says}`);
-    expect(tried.length).toBeGreaterThan(9000);
+    expect(tried.length).toBeGreaterThan(11_000);
     expect(killed / (killed + survived.length), names.join('\n')).toBeGreaterThanOrEqual(0.95);
   }, 60_000);
 
@@ -50,6 +50,26 @@ describe('mutants of the rules', () => {
       'ibc 2021– → ibc 2018–',
       'ibc 2021– → ibc 2024–',
     ]);
+  });
+
+  test('a clause has a mutant for each part it asks for, and for its effect, grade, trade, gravity and field', () => {
+    const says = (effect: Parameters<typeof effectMutants>[0]) =>
+      effectMutants(effect).map((one) => one.says);
+    expect(says({ effect: 'require', items: ['listedLock', 'exitSensor'] })).toEqual([
+      'items without listedLock',
+      'items: latchHardwareOnLeaf for listedLock',
+      'items without exitSensor',
+      'items: pushToExit for exitSensor',
+      'require → caution',
+    ]);
+    expect(says({ effect: 'signOff', grade: 'must' })).toEqual([
+      'signOff must → should',
+      'signOff must → note',
+      'signOff → caution',
+    ]);
+    expect(says({ effect: 'modify', trade: 'signs' })).toHaveLength(7);
+    expect(says({ effect: 'finding', field: 'doorType', severity: 'refuse' })).toHaveLength(3);
+    expect(says({ effect: 'prohibit' })).toEqual(['prohibit → caution']);
   });
 
   test('a rule without its cases lets all of its mutants live, so the figure can fall', () => {

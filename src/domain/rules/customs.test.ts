@@ -58,6 +58,10 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule
         wanted.filter((answer) => !answers.has(answer as VerdictWord)),
         'add the missing case beside the rule',
       ).toEqual([]);
+      expect(
+        rule.cases.some((one) => (one.clause ?? '') === key && one.does !== undefined),
+        'let a case that expects yes say what the clause does',
+      ).toBe(true);
       expect(clause.says.endsWith('.'), 'a sentence ends with a full stop').toBe(true);
       expect(
         candidates.some((candidate) => matches(clause.of ?? {}, candidate)),

@@ -1,6 +1,6 @@
 import type { VerdictWord } from '../logic/verdict.ts';
 import type { FactValues } from '../model/fields.ts';
-import type { CaseRow } from './rule.ts';
+import type { CaseRow, Does } from './rule.ts';
 
 /** The same case asked of several candidates, one row each: for clauses that name a list of devices. */
 export function onEach(
@@ -8,12 +8,12 @@ export function onEach(
   name: string,
   facts: FactValues,
   expect: VerdictWord,
-  clause?: string,
+  clause?: string | { readonly clause?: string; readonly does: Does },
 ): readonly CaseRow[] {
   return candidateIds.map((on) => [
     `${name}, ${on}`,
     facts,
     expect,
-    clause === undefined ? { on } : { on, clause },
+    typeof clause === 'string' ? { on, clause } : { on, ...clause },
   ]);
 }

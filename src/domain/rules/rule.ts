@@ -59,6 +59,20 @@ export type Clause = Effect & {
   readonly says: string;
 };
 
+/**
+ * What a clause does, as a case writes it down a second time: the parts asked for, or the effect with what it names.
+ * Without it a part that is dropped or swapped, a softer grade or another field would pass every case.
+ */
+export type Does =
+  | readonly ItemId[]
+  | 'prohibit'
+  | 'caution'
+  | 'permit'
+  | 'refer'
+  | `modify ${Trade}`
+  | `signOff ${Grade}`
+  | `${'refuse' | 'warn'} ${FactKey}`;
+
 export interface RuleCase {
   /** A short sentence: what stands at the door. */
   readonly name: string;
@@ -69,6 +83,8 @@ export interface RuleCase {
   /** Candidate asked about; the answer is "no" when the clause does not speak of it. */
   readonly on?: string;
   readonly basis?: Partial<CodeBasis>;
+  /** What the clause then does; one case of each clause at least that expects yes says so. */
+  readonly does?: Does;
 }
 
 export interface Rule {

@@ -4,7 +4,7 @@ import { fillDerived } from '../logic/derived.ts';
 import { type VerdictWord, verdictWord } from '../logic/verdict.ts';
 import { type FactValues, isFactKey } from '../model/fields.ts';
 import type { CodeBasis } from '../codes/basis.ts';
-import { type Clause, caseBasis, type Rule, type RuleCase } from './rule.ts';
+import { type Clause, caseBasis, type Does, type Effect, type Rule, type RuleCase } from './rule.ts';
 
 /** Slots filled from plain values, derived facts included; whatever is absent stays unknown. */
 export function slotsFrom(values: FactValues, basis: CodeBasis): Slots {
@@ -36,4 +36,29 @@ export function runCase(rule: Rule, ruleCase: RuleCase): VerdictWord {
     if (clause.of && !matches(clause.of, candidate)) return 'no';
   }
   return verdictWord(compile(clause.when, basis, rule.id)(slotsFrom(ruleCase.facts, basis)));
+}
+
+/** What a clause does, in the form in which cases write it down. */
+export function doesOf(clause: Effect): Does {
+  switch (clause.effect) {
+    case 'require':
+      return clause.items;
+    case 'modify':
+      return `modify ${clause.trade}`;
+    case 'signOff':
+      return `signOff ${clause.grade}`;
+    case 'finding':
+      return `${clause.severity} ${clause.field}`;
+    case 'prohibit':
+    case 'caution':
+    case 'permit':
+    case 'refer':
+      return clause.effect;
+  }
+}
+
+/** The same parts in another order are the same. */
+export function sameDoes(one: Does, other: Does): boolean {
+  const plain = (does: Does) => (typeof does === 'string' ? does : does.toSorted().join());
+  return plain(one) === plain(other);
 }

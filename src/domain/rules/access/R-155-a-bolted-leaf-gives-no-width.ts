@@ -27,6 +27,7 @@ export const R155 = defineRule({
       'bolted leaf counted for the width',
       { doorType: 'pair', inactiveBolts: 'manualFlush', inactiveNeededForCapacity: true },
       'yes',
+      { does: 'caution' },
     ],
     [
       'bolted leaf counted for the width',

@@ -40,7 +40,7 @@ export const R156 = defineRule({
       'hall for 301',
       { publicEntrance: true, occupancyGroup: 'A-1', occupantLoad: 301, operator: 'none' },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: ['automaticOperator'] },
     ],
     [
       'hall for 301',
@@ -142,7 +142,7 @@ export const R156 = defineRule({
       'vestibule of a hall for 301',
       { publicEntrance: true, occupancyGroup: 'A-1', occupantLoad: 301, doorsInSeries: true },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'caution' },
     ],
     [
       'vestibule of a hall for 301',

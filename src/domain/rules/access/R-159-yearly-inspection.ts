@@ -43,7 +43,7 @@ export const R159 = defineRule({
       'exit device',
       { latch: 'rimExit', panicPresent: true, egressRole: 'exteriorExit' },
       'yes',
-      { clause: 'a', basis: { nfpa101: 2021 } },
+      { clause: 'a', basis: { nfpa101: 2021 }, does: ['yearlyInspection'] },
     ],
     [
       'stair door',
@@ -63,7 +63,7 @@ export const R159 = defineRule({
       'electric release',
       { egressRole: 'exitAccess' },
       'yes',
-      { clause: 'b', on: 'delayedMagnet/safe/delayed', basis: { nfpa101: 2021 } },
+      { clause: 'b', on: 'delayedMagnet/safe/delayed', basis: { nfpa101: 2021 }, does: ['yearlyInspection'] },
     ],
     [
       'electric release',
@@ -91,7 +91,7 @@ export const R159 = defineRule({
     ],
     ['IBC alone', { egressRole: 'exitAccess' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
     ['role not known', {}, 'unknown', { clause: 'b', on: 'magnet/safe/sensor', basis: { nfpa101: 2021 } }],
-    ['fire door', { fireRatingMin: 20 }, 'yes', { clause: 'c' }],
+    ['fire door', { fireRatingMin: 20 }, 'yes', { clause: 'c', does: ['yearlyInspection'] }],
     ['no fire door', { fireRatingMin: 0, wallRatingMin: 0 }, 'no', { clause: 'c' }],
     ['rating not known', {}, 'unknown', { clause: 'c' }],
   ),

@@ -25,6 +25,7 @@ export const R160 = defineRule({
       'outside door',
       { fireDepartmentAccess: true, exterior: true, doorType: 'single', egressRole: 'exteriorExit' },
       'yes',
+      { does: 'caution' },
     ],
     [
       'gate',

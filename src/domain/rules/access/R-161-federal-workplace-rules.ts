@@ -27,7 +27,7 @@ export const R161 = defineRule({
       'held exit',
       { oshaWorkplace: true, egressRole: 'exteriorExit' },
       'yes',
-      { on: 'delayedMagnet/safe/delayed' },
+      { on: 'delayedMagnet/safe/delayed', does: 'signOff should' },
     ],
     [
       'held exit',

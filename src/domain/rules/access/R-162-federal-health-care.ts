@@ -23,7 +23,12 @@ export const R162 = defineRule({
     },
   ],
   cases: cases(
-    ['federally paid clinic', { federalHealthCare: true, occupancyGroup: 'B' }, 'yes'],
+    [
+      'federally paid clinic',
+      { federalHealthCare: true, occupancyGroup: 'B' },
+      'yes',
+      { does: 'signOff should' },
+    ],
     ['hospital, payer not asked', { occupancyGroup: 'I-2' }, 'yes'],
     ['private hospital', { federalHealthCare: false, occupancyGroup: 'I-2' }, 'no'],
     ['office', { federalHealthCare: false, occupancyGroup: 'B' }, 'no'],

@@ -47,7 +47,7 @@ export const R163 = defineRule({
   ],
   cases: cases(
     ['untouched and as new work would be', plainDoor, 'no'],
-    ['rated door that nothing closes', { ...fireDoor, closing: 'none' }, 'yes'],
+    ['rated door that nothing closes', { ...fireDoor, closing: 'none' }, 'yes', { does: 'signOff note' }],
     ['rated door with push and pull', { ...fireDoor, latch: 'pushPull' }, 'yes'],
     ['rated door with a roller latch', { ...fireDoor, latch: 'roller' }, 'yes'],
     ['rated door without a label', { ...fireDoor, labelSeen: false }, 'yes'],

@@ -41,7 +41,7 @@ export const R164 = defineRule({
       'latch and bolt',
       { roomUse: 'singleToilet', latch: 'boredPlusDeadbolt', existingArrangement: 'freeLever' },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'modify locksmith' },
     ],
     [
       'latch and bolt',
@@ -83,7 +83,7 @@ export const R164 = defineRule({
         existingArrangement: 'freeLever',
       },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'signOff must' },
     ],
     [
       'bath of a unit',

@@ -1,5 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { any } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 import { unlawfulLockCases } from './unlawfulLockCases.ts';
 import {
@@ -118,5 +119,23 @@ export const R165 = defineRule({
       says: 'The lock found today looks unlawful; a reviewer hears of it now, apart from what is recommended.',
     },
   ],
-  cases: cases(...unlawfulLockCases),
+  cases: cases(
+    ...doing(
+      {
+        a: 'warn existingArrangement',
+        b: 'warn existingArrangement',
+        c: 'warn existingArrangement',
+        d: 'warn existingArrangement',
+        e: 'warn existingArrangement',
+        f: 'warn existingArrangement',
+        g: 'warn existingArrangement',
+        h: 'warn existingArrangement',
+        i: 'warn existingArrangement',
+        j: 'warn existingArrangement',
+        k: 'warn existingArrangement',
+        l: 'signOff must',
+      },
+      [...unlawfulLockCases],
+    ),
+  ),
 });

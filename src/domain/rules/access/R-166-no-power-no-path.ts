@@ -32,7 +32,7 @@ export const R166 = defineRule({
       'neither',
       { powerAtDoor: false, cablePath: false },
       'yes',
-      { clause: 'a', on: 'strikeMortise/secure/free' },
+      { clause: 'a', on: 'strikeMortise/secure/free', does: 'prohibit' },
     ],
     [
       'power there',
@@ -62,7 +62,7 @@ export const R166 = defineRule({
       'power, no path',
       { powerAtDoor: true, cablePath: false },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: 'modify electrician' },
     ],
     [
       'no power',

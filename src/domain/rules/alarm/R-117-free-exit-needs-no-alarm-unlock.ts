@@ -30,10 +30,10 @@ export const R117 = defineRule({
     },
   ],
   cases: cases(
-    ['any door with a free lever', {}, 'yes', { clause: 'a', on }],
+    ['any door with a free lever', {}, 'yes', { clause: 'a', on, does: 'permit' }],
     ['a magnet holds people', {}, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
     ['a battery lock cannot be connected', {}, 'no', { clause: 'a', on: 'batteryLock/asIs/free' }],
-    ['unlock on alarm wanted', { wishUnlockOnAlarm: true }, 'yes', { clause: 'b', on }],
+    ['unlock on alarm wanted', { wishUnlockOnAlarm: true }, 'yes', { clause: 'b', on, does: 'caution' }],
     ['not wanted', { wishUnlockOnAlarm: false }, 'no', { clause: 'b', on }],
     ['not asked', {}, 'unknown', { clause: 'b', on }],
     ['a magnet has to unlock', { wishUnlockOnAlarm: true }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],

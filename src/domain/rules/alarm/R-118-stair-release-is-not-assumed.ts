@@ -27,7 +27,7 @@ export const R118 = defineRule({
     },
   ],
   cases: cases(
-    ['IBC 2021', locked, 'yes', { on }],
+    ['IBC 2021', locked, 'yes', { on, does: 'caution' }],
     ['IBC 2018', locked, 'yes', { on, basis: { ibc: 2018 } }],
     ['IBC 2024 asks for the alarm', locked, 'no', { on, basis: { ibc: 2024 } }],
     ['NFPA 101 beside it, five stories', locked, 'no', { on, basis: { nfpa101: 2021 } }],

@@ -22,7 +22,7 @@ export const R119 = defineRule({
     },
   ],
   cases: cases(
-    ['fed by the panel', panel, 'yes', { on: 'magnet/safe/sensor' }],
+    ['fed by the panel', panel, 'yes', { on: 'magnet/safe/sensor', does: 'caution' }],
     ['fed by the panel, electrified lock', panel, 'yes', { on: 'mortiseLock/safe/free' }],
     ['supply of its own', { lockPowerSource: 'dedicated' }, 'no', { on: 'magnet/safe/sensor' }],
     ['source not known', {}, 'unknown', { on: 'magnet/safe/sensor' }],

@@ -45,7 +45,7 @@ export const R120 = defineRule({
       'sprinklers only',
       { ...exit, ...nothing, sprinklered: true },
       'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
+      { clause: 'a', on: 'magnet/safe/sensor', does: ['overrideReset'] },
     ],
     [
       'detection only',
@@ -62,7 +62,12 @@ export const R120 = defineRule({
     ],
     ['not surveyed', exit, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
     ['free lever', { ...exit, fireAlarm: true }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
-    ['ward with a fire alarm', { ...ward, ...nothing, fireAlarm: true }, 'yes', b],
+    [
+      'ward with a fire alarm',
+      { ...ward, ...nothing, fireAlarm: true },
+      'yes',
+      { ...b, does: ['overrideReset'] },
+    ],
     ['ward with sprinklers', { ...ward, ...nothing, sprinklered: true }, 'yes', b],
     ['ward with detection', { ...ward, ...nothing, detectionThroughout: true }, 'yes', b],
     ['ward, nothing releases it', { ...ward, ...nothing }, 'no', b],

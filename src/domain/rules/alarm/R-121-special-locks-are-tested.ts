@@ -32,7 +32,7 @@ export const R121 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(special, 'egress door', exit, 'yes'),
+    ...onEach(special, 'egress door', exit, 'yes', { does: ['acceptanceTest'] }),
     ['cabinet nobody can enter', cabinet, 'no', { on: 'magnet/safe/sensor' }],
     ['free lever', exit, 'no', { on: 'mortiseLock/secure/free' }],
     ['role not known', {}, 'unknown', { on: 'magnet/safe/sensor' }],

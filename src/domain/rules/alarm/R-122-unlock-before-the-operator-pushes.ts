@@ -44,7 +44,12 @@ export const R122 = defineRule({
   ],
   cases: cases(
     ...onEach(onOperator, 'low-energy operator', driven, 'yes', 'a'),
-    ['full-power operator', { operator: 'fullPower' }, 'yes', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'full-power operator',
+      { operator: 'fullPower' },
+      'yes',
+      { clause: 'a', on: 'strikeRim/secure/free', does: ['operatorSequence'] },
+    ],
     [
       'power assist: a person works the latch',
       { operator: 'powerAssist' },
@@ -63,7 +68,7 @@ export const R122 = defineRule({
       'rated, alarm, low-energy operator',
       { ...driven, fireAlarm: true, fireRatingMin: 45 },
       'yes',
-      { clause: 'b', on: 'strikeRim/secure/free' },
+      { clause: 'b', on: 'strikeRim/secure/free', does: 'caution' },
     ],
     [
       'rated, alarm, full-power operator',

@@ -23,7 +23,12 @@ export const B01 = defineRule({
     },
   ],
   cases: cases(
-    ['rated leaf of a kind without labels', { leafMaterial: 'woodHollowCore', fireRatingMin: 20 }, 'yes'],
+    [
+      'rated leaf of a kind without labels',
+      { leafMaterial: 'woodHollowCore', fireRatingMin: 20 },
+      'yes',
+      { does: 'refuse fireRatingMin' },
+    ],
     ['rated leaf of a kind without labels', { leafMaterial: 'aluminiumNarrow', fireRatingMin: 20 }, 'yes'],
     ['rated leaf of a kind without labels', { leafMaterial: 'glassFrameless', fireRatingMin: 20 }, 'yes'],
     ['rated leaf of a kind without labels', { leafMaterial: 'gateFramed', fireRatingMin: 20 }, 'yes'],

@@ -36,7 +36,7 @@ export const B02 = defineRule({
       'label not seen',
       { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, labelSeen: false },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'refuse labelSeen' },
     ],
     [
       'label not seen',
@@ -68,7 +68,7 @@ export const B02 = defineRule({
       'label seen',
       { leafMaterial: 'aluminiumMedium', fireRatingMin: 1, labelSeen: true },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'warn leafMaterial' },
     ],
     [
       'label seen',

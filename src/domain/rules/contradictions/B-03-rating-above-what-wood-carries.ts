@@ -39,7 +39,7 @@ export const B03 = defineRule({
       'plain solid core over 20 min',
       { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: false },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'refuse fireRatingMin' },
     ],
     [
       'plain solid core of 20 min',
@@ -76,7 +76,7 @@ export const B03 = defineRule({
       'plain solid core over 20 min with a label',
       { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: true },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'warn leafMaterial' },
     ],
     [
       'plain solid core of 20 min',

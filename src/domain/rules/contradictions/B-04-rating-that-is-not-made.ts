@@ -33,7 +33,7 @@ export const B04 = defineRule({
     ['a rating that is made', { fireRatingMin: 60 }, 'no'],
     ['a rating that is made', { fireRatingMin: 90 }, 'no'],
     ['a rating that is made', { fireRatingMin: 180 }, 'no'],
-    ['a figure beside a rating', { fireRatingMin: 19 }, 'yes'],
+    ['a figure beside a rating', { fireRatingMin: 19 }, 'yes', { does: 'refuse fireRatingMin' }],
     ['a figure beside a rating', { fireRatingMin: 21 }, 'yes'],
     ['a figure beside a rating', { fireRatingMin: 44 }, 'yes'],
     ['a figure beside a rating', { fireRatingMin: 46 }, 'yes'],

@@ -28,7 +28,12 @@ export const B05 = defineRule({
     },
   ],
   cases: cases(
-    ['frame one minute short', { fireRatingMin: 20, frameLabelMin: 19 }, 'yes'],
+    [
+      'frame one minute short',
+      { fireRatingMin: 20, frameLabelMin: 19 },
+      'yes',
+      { does: 'refuse frameLabelMin' },
+    ],
     ['frame one minute short', { fireRatingMin: 45, frameLabelMin: 44 }, 'yes'],
     ['frame one minute short', { fireRatingMin: 60, frameLabelMin: 59 }, 'yes'],
     ['frame one minute short', { fireRatingMin: 90, frameLabelMin: 89 }, 'yes'],

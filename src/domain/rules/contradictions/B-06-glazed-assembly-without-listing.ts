@@ -22,7 +22,12 @@ export const B06 = defineRule({
     },
   ],
   cases: cases(
-    ['label not seen', { leafMaterial: 'glazedFireAssembly', labelSeen: false }, 'yes'],
+    [
+      'label not seen',
+      { leafMaterial: 'glazedFireAssembly', labelSeen: false },
+      'yes',
+      { does: 'refuse labelSeen' },
+    ],
     ['label not asked', { leafMaterial: 'glazedFireAssembly' }, 'yes'],
     ['label seen', { leafMaterial: 'glazedFireAssembly', labelSeen: true }, 'no'],
     ['hollow metal', { leafMaterial: 'hollowMetal', labelSeen: false }, 'no'],

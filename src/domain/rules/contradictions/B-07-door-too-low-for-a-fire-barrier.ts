@@ -26,7 +26,12 @@ export const B07 = defineRule({
     },
   ],
   cases: cases(
-    ['1 h wall, door 44', { wallKind: 'fireBarrier', wallRatingMin: 60, fireRatingMin: 44 }, 'yes'],
+    [
+      '1 h wall, door 44',
+      { wallKind: 'fireBarrier', wallRatingMin: 60, fireRatingMin: 44 },
+      'yes',
+      { does: 'refuse fireRatingMin' },
+    ],
     ['1 h wall, door 45', { wallKind: 'fireBarrier', wallRatingMin: 60, fireRatingMin: 45 }, 'no'],
     ['wall below 1 h', { wallKind: 'fireBarrier', wallRatingMin: 59, fireRatingMin: 20 }, 'no'],
     ['wall over 1 h, door 60', { wallKind: 'fireBarrier', wallRatingMin: 61, fireRatingMin: 60 }, 'yes'],

@@ -26,7 +26,12 @@ export const B08 = defineRule({
     },
   ],
   cases: cases(
-    ['1 h stair, door 59', { wallKind: 'exitEnclosure', wallRatingMin: 60, fireRatingMin: 59 }, 'yes'],
+    [
+      '1 h stair, door 59',
+      { wallKind: 'exitEnclosure', wallRatingMin: 60, fireRatingMin: 59 },
+      'yes',
+      { does: 'refuse fireRatingMin' },
+    ],
     ['1 h stair, door 60', { wallKind: 'exitEnclosure', wallRatingMin: 60, fireRatingMin: 60 }, 'no'],
     ['wall below 1 h', { wallKind: 'exitEnclosure', wallRatingMin: 59, fireRatingMin: 45 }, 'no'],
     ['wall over 1 h, door 60', { wallKind: 'exitEnclosure', wallRatingMin: 61, fireRatingMin: 60 }, 'yes'],

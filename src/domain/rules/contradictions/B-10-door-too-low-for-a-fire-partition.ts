@@ -30,6 +30,7 @@ export const B10 = defineRule({
       'half-hour partition, door 19',
       { wallKind: 'otherPartition', wallRatingMin: 1, fireRatingMin: 19 },
       'yes',
+      { does: 'refuse fireRatingMin' },
     ],
     [
       'half-hour partition, door 20',

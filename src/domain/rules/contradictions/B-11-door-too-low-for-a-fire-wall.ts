@@ -27,7 +27,12 @@ export const B11 = defineRule({
     },
   ],
   cases: cases(
-    ['2 h wall, door 89', { wallKind: 'fireWall', wallRatingMin: 120, fireRatingMin: 89 }, 'yes'],
+    [
+      '2 h wall, door 89',
+      { wallKind: 'fireWall', wallRatingMin: 120, fireRatingMin: 89 },
+      'yes',
+      { does: 'refuse fireRatingMin' },
+    ],
     ['2 h wall, door 90', { wallKind: 'fireWall', wallRatingMin: 120, fireRatingMin: 90 }, 'no'],
     ['wall over 1 h, door 60', { wallKind: 'fireWall', wallRatingMin: 61, fireRatingMin: 60 }, 'yes'],
     ['1 h leaf of a double wall', { wallKind: 'fireWall', wallRatingMin: 60, fireRatingMin: 60 }, 'no'],

@@ -35,7 +35,12 @@ export const B12 = defineRule({
     },
   ],
   cases: cases(
-    ['wall just short of 2 h', { wallKind: 'horizontalExit', wallRatingMin: 119 }, 'yes', { clause: 'a' }],
+    [
+      'wall just short of 2 h',
+      { wallKind: 'horizontalExit', wallRatingMin: 119 },
+      'yes',
+      { clause: 'a', does: 'refuse wallRatingMin' },
+    ],
     ['wall of 2 h', { wallKind: 'horizontalExit', wallRatingMin: 120 }, 'no', { clause: 'a' }],
     ['corridor', { wallKind: 'corridor', wallRatingMin: 60 }, 'no', { clause: 'a' }],
     ['wall not known', { wallKind: 'horizontalExit' }, 'unknown', { clause: 'a' }],
@@ -43,7 +48,7 @@ export const B12 = defineRule({
       '2 h wall, door 89',
       { wallKind: 'horizontalExit', wallRatingMin: 120, fireRatingMin: 89 },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'refuse fireRatingMin' },
     ],
     [
       '2 h wall, door 90',

@@ -30,6 +30,7 @@ export const B13 = defineRule({
       'single door of 19 min',
       { wallKind: 'smokeBarrier', wallRatingMin: 1, fireRatingMin: 19, doorType: 'single' },
       'yes',
+      { does: 'refuse fireRatingMin' },
     ],
     [
       'single door of 20 min',

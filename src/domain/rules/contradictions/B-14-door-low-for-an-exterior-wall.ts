@@ -27,7 +27,12 @@ export const B14 = defineRule({
     },
   ],
   cases: cases(
-    ['1 h wall, door 44', { wallKind: 'exterior', wallRatingMin: 60, fireRatingMin: 44 }, 'yes'],
+    [
+      '1 h wall, door 44',
+      { wallKind: 'exterior', wallRatingMin: 60, fireRatingMin: 44 },
+      'yes',
+      { does: 'warn fireRatingMin' },
+    ],
     ['1 h wall, door 45', { wallKind: 'exterior', wallRatingMin: 60, fireRatingMin: 45 }, 'no'],
     ['wall below 1 h', { wallKind: 'exterior', wallRatingMin: 59, fireRatingMin: 0 }, 'no'],
     ['wall over 1 h, door 60', { wallKind: 'exterior', wallRatingMin: 61, fireRatingMin: 60 }, 'yes'],

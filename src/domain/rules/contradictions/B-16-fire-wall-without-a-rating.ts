@@ -23,7 +23,7 @@ export const B16 = defineRule({
     },
   ],
   cases: cases(
-    ['no rating', { wallKind: 'fireBarrier', wallRatingMin: 0 }, 'yes'],
+    ['no rating', { wallKind: 'fireBarrier', wallRatingMin: 0 }, 'yes', { does: 'refuse wallRatingMin' }],
     ['no rating', { wallKind: 'fireWall', wallRatingMin: 0 }, 'yes'],
     ['no rating', { wallKind: 'exitEnclosure', wallRatingMin: 0 }, 'yes'],
     ['no rating', { wallKind: 'horizontalExit', wallRatingMin: 0 }, 'yes'],

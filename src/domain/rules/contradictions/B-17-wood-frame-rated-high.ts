@@ -20,7 +20,7 @@ export const B17 = defineRule({
     },
   ],
   cases: cases(
-    ['over 90 min', { frameMaterial: 'wood', fireRatingMin: 91 }, 'yes'],
+    ['over 90 min', { frameMaterial: 'wood', fireRatingMin: 91 }, 'yes', { does: 'refuse frameMaterial' }],
     ['90 min', { frameMaterial: 'wood', fireRatingMin: 90 }, 'no'],
     ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 180 }, 'no'],
     ['rating not known', { frameMaterial: 'wood' }, 'unknown'],

@@ -20,7 +20,7 @@ export const B18 = defineRule({
     },
   ],
   cases: cases(
-    ['no frame', { frameMaterial: 'none', fireRatingMin: 1 }, 'yes'],
+    ['no frame', { frameMaterial: 'none', fireRatingMin: 1 }, 'yes', { does: 'refuse frameMaterial' }],
     ['no frame', { frameMaterial: 'posts', fireRatingMin: 1 }, 'yes'],
     ['not rated', { frameMaterial: 'none', fireRatingMin: 0 }, 'no'],
     ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 90 }, 'no'],

@@ -28,6 +28,7 @@ export const B19 = defineRule({
       '1-3/8 in rated over 20',
       { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'hollowMetal' },
       'yes',
+      { does: 'warn leafThicknessIn' },
     ],
     [
       '1-3/8 in rated over 20',

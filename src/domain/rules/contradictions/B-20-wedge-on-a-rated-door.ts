@@ -20,7 +20,7 @@ export const B20 = defineRule({
     },
   ],
   cases: cases(
-    ['wedged fire door', { fireRatingMin: 20, holdOpen: 'wedge' }, 'yes'],
+    ['wedged fire door', { fireRatingMin: 20, holdOpen: 'wedge' }, 'yes', { does: 'warn holdOpen' }],
     ['detector magnet', { fireRatingMin: 20, holdOpen: 'detectorReleased' }, 'no'],
     ['not rated', { fireRatingMin: 0, wallRatingMin: 0, holdOpen: 'wedge' }, 'no'],
     ['hold-open not seen', { fireRatingMin: 20 }, 'unknown'],

@@ -23,7 +23,12 @@ export const B21 = defineRule({
     },
   ],
   cases: cases(
-    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' }, 'yes'],
+    [
+      'strike cut-out',
+      { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' },
+      'yes',
+      { does: 'warn strikePrep' },
+    ],
     ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'light234' }, 'yes'],
     ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'residential' }, 'yes'],
     ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'aluminium458' }, 'yes'],

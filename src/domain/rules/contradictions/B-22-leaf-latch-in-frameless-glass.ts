@@ -32,7 +32,7 @@ export const B22 = defineRule({
     },
   ],
   cases: cases(
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'bored' }, 'yes'],
+    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'bored' }, 'yes', { does: 'refuse latch' }],
     ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'mortise' }, 'yes'],
     ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'mortiseDeadbolt' }, 'yes'],
     ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'boredPlusDeadbolt' }, 'yes'],

@@ -23,7 +23,12 @@ export const B23 = defineRule({
     },
   ],
   cases: cases(
-    ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'bored' }, 'yes'],
+    [
+      'no room in the stile',
+      { leafMaterial: 'aluminiumNarrow', latch: 'bored' },
+      'yes',
+      { does: 'warn latch' },
+    ],
     ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'mortise' }, 'yes'],
     ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'mortiseDeadbolt' }, 'yes'],
     ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'boredPlusDeadbolt' }, 'yes'],

@@ -35,7 +35,7 @@ export const B24 = defineRule({
     },
   ],
   cases: cases(
-    ['door on posts', { frameMaterial: 'posts', doorType: 'single' }, 'yes'],
+    ['door on posts', { frameMaterial: 'posts', doorType: 'single' }, 'yes', { does: 'warn frameMaterial' }],
     ['door on posts', { frameMaterial: 'posts', doorType: 'pair' }, 'yes'],
     ['door on posts', { frameMaterial: 'posts', doorType: 'doubleEgressPair' }, 'yes'],
     ['door on posts', { frameMaterial: 'posts', doorType: 'doubleActing' }, 'yes'],

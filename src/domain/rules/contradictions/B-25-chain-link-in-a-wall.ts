@@ -33,7 +33,12 @@ export const B25 = defineRule({
     },
   ],
   cases: cases(
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'corridor' }, 'yes'],
+    [
+      'mesh in a wall',
+      { leafMaterial: 'chainLink', wallKind: 'corridor' },
+      'yes',
+      { does: 'refuse leafMaterial' },
+    ],
     ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'otherPartition' }, 'yes'],
     ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'fireBarrier' }, 'yes'],
     ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'exitEnclosure' }, 'yes'],

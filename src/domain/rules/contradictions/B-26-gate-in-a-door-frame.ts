@@ -23,7 +23,12 @@ export const B26 = defineRule({
     },
   ],
   cases: cases(
-    ['gate in a door frame', { doorType: 'gateSwing', frameMaterial: 'hollowMetal' }, 'yes'],
+    [
+      'gate in a door frame',
+      { doorType: 'gateSwing', frameMaterial: 'hollowMetal' },
+      'yes',
+      { does: 'warn doorType' },
+    ],
     ['gate in a door frame', { doorType: 'gateSwing', frameMaterial: 'wood' }, 'yes'],
     ['gate in a door frame', { doorType: 'gateSwing', frameMaterial: 'aluminium' }, 'yes'],
     ['gate in a door frame', { doorType: 'gateSlide', frameMaterial: 'hollowMetal' }, 'yes'],

@@ -20,7 +20,12 @@ export const B27 = defineRule({
     },
   ],
   cases: cases(
-    ['swinging', { leafMaterial: 'rollingSteel', doorType: 'single' }, 'yes'],
+    [
+      'swinging',
+      { leafMaterial: 'rollingSteel', doorType: 'single' },
+      'yes',
+      { does: 'refuse leafMaterial' },
+    ],
     ['swinging', { leafMaterial: 'rollingSteel', doorType: 'pair' }, 'yes'],
     ['coiling door', { leafMaterial: 'rollingSteel', doorType: 'overhead' }, 'no'],
     ['hollow metal', { leafMaterial: 'hollowMetal', doorType: 'single' }, 'no'],

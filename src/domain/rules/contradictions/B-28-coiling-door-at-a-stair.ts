@@ -23,7 +23,7 @@ export const B28 = defineRule({
     },
   ],
   cases: cases(
-    ['in a stair', { doorType: 'overhead', egressRole: 'stairEntry' }, 'yes'],
+    ['in a stair', { doorType: 'overhead', egressRole: 'stairEntry' }, 'yes', { does: 'refuse doorType' }],
     ['in a stair', { doorType: 'grille', egressRole: 'stairEntry' }, 'yes'],
     ['in a stair', { doorType: 'turnstile', egressRole: 'stairEntry' }, 'yes'],
     ['in a stair', { doorType: 'turnstileFull', egressRole: 'stairEntry' }, 'yes'],

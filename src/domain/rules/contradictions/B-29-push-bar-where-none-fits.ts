@@ -32,7 +32,12 @@ export const B29 = defineRule({
     },
   ],
   cases: cases(
-    ['bar on no swinging leaf', { doorType: 'overhead', panicPresent: true }, 'yes'],
+    [
+      'bar on no swinging leaf',
+      { doorType: 'overhead', panicPresent: true },
+      'yes',
+      { does: 'refuse panicPresent' },
+    ],
     ['bar on no swinging leaf', { doorType: 'grille', panicPresent: true }, 'yes'],
     ['bar on no swinging leaf', { doorType: 'revolving', panicPresent: true }, 'yes'],
     ['bar on no swinging leaf', { doorType: 'turnstile', panicPresent: true }, 'yes'],

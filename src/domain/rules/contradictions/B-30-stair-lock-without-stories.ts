@@ -20,7 +20,12 @@ export const B30 = defineRule({
     },
   ],
   cases: cases(
-    ['stories not counted', { egressRole: 'stairEntry', stairLockWanted: 'stairSide' }, 'yes'],
+    [
+      'stories not counted',
+      { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'yes',
+      { does: 'warn stairStories' },
+    ],
     ['counted', { egressRole: 'stairEntry', stairLockWanted: 'stairSide', stairStories: 5 }, 'no'],
     ['nothing to lock', { egressRole: 'stairEntry', stairLockWanted: 'none' }, 'no'],
     ['wish not known', { egressRole: 'stairEntry' }, 'unknown'],

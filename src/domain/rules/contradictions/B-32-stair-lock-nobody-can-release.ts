@@ -29,6 +29,7 @@ export const B32 = defineRule({
         stairReleasePoint: 'none',
       },
       'yes',
+      { does: 'refuse stairReleasePoint' },
     ],
     [
       'no release point',

@@ -25,7 +25,7 @@ export const B33 = defineRule({
       'no alarm under IBC 2024',
       { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false, fireAlarm: false },
       'yes',
-      { basis: { ibc: 2024 } },
+      { basis: { ibc: 2024 }, does: 'refuse fireAlarm' },
     ],
     [
       'no alarm under IBC 2021',

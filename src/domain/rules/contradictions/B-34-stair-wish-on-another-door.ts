@@ -27,6 +27,7 @@ export const B34 = defineRule({
       'stair lock at a room door',
       { egressRole: 'exitAccess', stairLockWanted: 'stairSide', selectedReentry: false },
       'yes',
+      { does: 'warn egressRole' },
     ],
     [
       'stair lock at a room door',

@@ -20,7 +20,12 @@ export const B35 = defineRule({
     },
   ],
   cases: cases(
-    ['readers on both sides', { egressRole: 'stairDischarge', readerSides: 'both' }, 'yes'],
+    [
+      'readers on both sides',
+      { egressRole: 'stairDischarge', readerSides: 'both' },
+      'yes',
+      { does: 'refuse readerSides' },
+    ],
     ['reader outside', { egressRole: 'stairDischarge', readerSides: 'secure' }, 'no'],
     ['inside reader records', { egressRole: 'stairDischarge', readerSides: 'recordOut' }, 'no'],
     ['office', { egressRole: 'exitAccess', readerSides: 'both' }, 'no'],

@@ -20,7 +20,7 @@ export const B36 = defineRule({
     },
   ],
   cases: cases(
-    ['not noted', { doorType: 'pair' }, 'yes'],
+    ['not noted', { doorType: 'pair' }, 'yes', { does: 'warn inactiveBolts' }],
     ['noted', { doorType: 'pair', inactiveBolts: 'none' }, 'no'],
     ['single leaf', { doorType: 'single' }, 'no'],
     ['door type not known', {}, 'unknown'],

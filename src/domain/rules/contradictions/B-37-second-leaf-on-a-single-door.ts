@@ -36,6 +36,7 @@ export const B37 = defineRule({
         inactiveHasHardware: false,
       },
       'yes',
+      { does: 'warn doorType' },
     ],
     [
       'bolts on a single door',

@@ -20,7 +20,12 @@ export const B38 = defineRule({
     },
   ],
   cases: cases(
-    ['coordinator', { doorType: 'single', coordinator: true, mullion: false }, 'yes'],
+    [
+      'coordinator',
+      { doorType: 'single', coordinator: true, mullion: false },
+      'yes',
+      { does: 'warn doorType' },
+    ],
     ['mullion', { doorType: 'single', coordinator: false, mullion: true }, 'yes'],
     ['neither', { doorType: 'single', coordinator: false, mullion: false }, 'no'],
     ['pair', { doorType: 'pair', coordinator: true, mullion: true }, 'no'],

@@ -20,7 +20,12 @@ export const B39 = defineRule({
     },
   ],
   cases: cases(
-    ['rods and mullion', { doorType: 'pair', mullion: true, latch: 'verticalRods' }, 'yes'],
+    [
+      'rods and mullion',
+      { doorType: 'pair', mullion: true, latch: 'verticalRods' },
+      'yes',
+      { does: 'warn mullion' },
+    ],
     ['rim devices on a mullion', { doorType: 'pair', mullion: true, latch: 'rimExit' }, 'no'],
     ['rods alone', { doorType: 'pair', mullion: false, latch: 'verticalRods' }, 'no'],
     ['single leaf', { doorType: 'single', mullion: true, latch: 'verticalRods' }, 'no'],

@@ -32,7 +32,7 @@ export const B40 = defineRule({
     },
   ],
   cases: cases(
-    ['bar and another lock', { panicPresent: true, latch: 'bored' }, 'yes'],
+    ['bar and another lock', { panicPresent: true, latch: 'bored' }, 'yes', { does: 'refuse latch' }],
     ['bar and another lock', { panicPresent: true, latch: 'boredPlusDeadbolt' }, 'yes'],
     ['bar and another lock', { panicPresent: true, latch: 'deadboltOnly' }, 'yes'],
     ['bar and another lock', { panicPresent: true, latch: 'mortiseDeadbolt' }, 'yes'],

@@ -20,7 +20,12 @@ export const B41 = defineRule({
     },
   ],
   cases: cases(
-    ['device without a bar', { latch: 'rimExit', panicPresent: false }, 'yes'],
+    [
+      'device without a bar',
+      { latch: 'rimExit', panicPresent: false },
+      'yes',
+      { does: 'refuse panicPresent' },
+    ],
     ['device without a bar', { latch: 'verticalRods', panicPresent: false }, 'yes'],
     ['device without a bar', { latch: 'rimPlusRods', panicPresent: false }, 'yes'],
     ['device without a bar', { latch: 'railExit', panicPresent: false }, 'yes'],

@@ -24,6 +24,7 @@ export const B42 = defineRule({
       'label without a device',
       { latch: 'bored', panicPresent: false, exitHardwareFireListed: true, lessBottomRod: false },
       'yes',
+      { does: 'warn latch' },
     ],
     [
       'rods without a device',

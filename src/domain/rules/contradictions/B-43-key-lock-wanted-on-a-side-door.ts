@@ -42,6 +42,7 @@ export const B43 = defineRule({
       'side door of a shop',
       { wishKeyLock: true, mainDoor: false, egressRole: 'exitAccess', occupancyGroup: 'M', roomUse: 'other' },
       'yes',
+      { does: 'warn wishKeyLock' },
     ],
     [
       'side door of a shop',

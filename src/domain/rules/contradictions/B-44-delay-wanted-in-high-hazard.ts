@@ -20,7 +20,12 @@ export const B44 = defineRule({
     },
   ],
   cases: cases(
-    ['high hazard', { wishDelayedEgress: true, occupancyGroup: 'H-1' }, 'yes'],
+    [
+      'high hazard',
+      { wishDelayedEgress: true, occupancyGroup: 'H-1' },
+      'yes',
+      { does: 'warn wishDelayedEgress' },
+    ],
     ['high hazard', { wishDelayedEgress: true, occupancyGroup: 'H-5' }, 'yes'],
     ['shop', { wishDelayedEgress: true, occupancyGroup: 'M' }, 'no'],
     ['not wanted', { wishDelayedEgress: false, occupancyGroup: 'H-1' }, 'no'],

@@ -36,6 +36,7 @@ export const B45 = defineRule({
         sprinklered: true,
       },
       'yes',
+      { does: 'warn wishDelayedEgress' },
     ],
     [
       'theater or restaurant',

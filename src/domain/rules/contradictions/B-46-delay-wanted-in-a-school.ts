@@ -30,6 +30,7 @@ export const B46 = defineRule({
       'school corridor',
       { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 30 },
       'yes',
+      { does: 'warn wishDelayedEgress' },
     ],
     [
       'classroom for 50',

@@ -20,7 +20,12 @@ export const B47 = defineRule({
     },
   ],
   cases: cases(
-    ['neither', { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false }, 'yes'],
+    [
+      'neither',
+      { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false },
+      'yes',
+      { does: 'warn wishDelayedEgress' },
+    ],
     ['sprinklers', { wishDelayedEgress: true, sprinklered: true, detectionThroughout: false }, 'no'],
     ['detection', { wishDelayedEgress: true, sprinklered: false, detectionThroughout: true }, 'no'],
     ['not wanted', { wishDelayedEgress: false, sprinklered: false, detectionThroughout: false }, 'no'],

@@ -20,7 +20,12 @@ export const B48 = defineRule({
     },
   ],
   cases: cases(
-    ['30 s without a delay', { wishDelayedEgress: false, wishDelay30s: true, wishNoDelaySign: false }, 'yes'],
+    [
+      '30 s without a delay',
+      { wishDelayedEgress: false, wishDelay30s: true, wishNoDelaySign: false },
+      'yes',
+      { does: 'warn wishDelayedEgress' },
+    ],
     [
       'no sign without a delay',
       { wishDelayedEgress: false, wishDelay30s: false, wishNoDelaySign: true },

@@ -25,7 +25,12 @@ export const B50 = defineRule({
     },
   ],
   cases: cases(
-    ['office or day care', { wishControlledEgress: true, occupancyGroup: 'B' }, 'yes'],
+    [
+      'office or day care',
+      { wishControlledEgress: true, occupancyGroup: 'B' },
+      'yes',
+      { does: 'warn wishControlledEgress' },
+    ],
     ['office or day care', { wishControlledEgress: true, occupancyGroup: 'I-4' }, 'yes'],
     ['office or day care', { wishControlledEgress: true, occupancyGroup: 'R-4' }, 'yes'],
     ['care or detention', { wishControlledEgress: true, occupancyGroup: 'I-1.1' }, 'no'],

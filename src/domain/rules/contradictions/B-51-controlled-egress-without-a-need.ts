@@ -34,7 +34,12 @@ export const B51 = defineRule({
     },
   ],
   cases: cases(
-    ['no need', { wishControlledEgress: true, clinicalNeed: 'none', occupancyGroup: 'I-1.1' }, 'yes'],
+    [
+      'no need',
+      { wishControlledEgress: true, clinicalNeed: 'none', occupancyGroup: 'I-1.1' },
+      'yes',
+      { does: 'refuse clinicalNeed' },
+    ],
     ['no need', { wishControlledEgress: true, clinicalNeed: 'none', occupancyGroup: 'I-1.2' }, 'yes'],
     ['no need', { ...ward, clinicalArea: 'other' }, 'yes'],
     ['need recorded', { ...ward, clinicalArea: 'other', clinicalNeed: 'containment' }, 'no'],

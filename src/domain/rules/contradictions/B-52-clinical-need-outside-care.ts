@@ -23,7 +23,12 @@ export const B52 = defineRule({
     },
   ],
   cases: cases(
-    ['clinical need in an office', { clinicalNeed: 'containment', occupancyGroup: 'B' }, 'yes'],
+    [
+      'clinical need in an office',
+      { clinicalNeed: 'containment', occupancyGroup: 'B' },
+      'yes',
+      { does: 'refuse occupancyGroup' },
+    ],
     ['clinical need in an office', { clinicalNeed: 'securityThreat', occupancyGroup: 'B' }, 'yes'],
     ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.1' }, 'no'],
     ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.2' }, 'no'],

@@ -20,7 +20,12 @@ export const B53 = defineRule({
     },
   ],
   cases: cases(
-    ['both', { wishDelayedEgress: true, wishControlledEgress: true }, 'yes'],
+    [
+      'both',
+      { wishDelayedEgress: true, wishControlledEgress: true },
+      'yes',
+      { does: 'refuse wishControlledEgress' },
+    ],
     ['delayed only', { wishDelayedEgress: true, wishControlledEgress: false }, 'no'],
     ['controlled only', { wishDelayedEgress: false, wishControlledEgress: true }, 'no'],
     ['one not asked', { wishDelayedEgress: true }, 'unknown'],

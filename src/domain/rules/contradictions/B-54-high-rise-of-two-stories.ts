@@ -20,7 +20,7 @@ export const B54 = defineRule({
     },
   ],
   cases: cases(
-    ['two stories', { highRise: true, storiesAboveGrade: 2 }, 'yes'],
+    ['two stories', { highRise: true, storiesAboveGrade: 2 }, 'yes', { does: 'warn storiesAboveGrade' }],
     ['three stories', { highRise: true, storiesAboveGrade: 3 }, 'no'],
     ['low building', { highRise: false, storiesAboveGrade: 2 }, 'no'],
     ['stories not counted', { highRise: true }, 'unknown'],

@@ -21,7 +21,7 @@ export const B55 = defineRule({
     },
   ],
   cases: cases(
-    ['twelve stories', { highRise: false, storiesAboveGrade: 12 }, 'yes'],
+    ['twelve stories', { highRise: false, storiesAboveGrade: 12 }, 'yes', { does: 'refuse highRise' }],
     ['eleven stories', { highRise: false, storiesAboveGrade: 11 }, 'no'],
     ['high-rise', { highRise: true, storiesAboveGrade: 12 }, 'no'],
     ['stories not counted', { highRise: false }, 'unknown'],

@@ -20,7 +20,7 @@ export const B56 = defineRule({
     },
   ],
   cases: cases(
-    ['voice without alarm', { voiceAlarm: true, fireAlarm: false }, 'yes'],
+    ['voice without alarm', { voiceAlarm: true, fireAlarm: false }, 'yes', { does: 'refuse fireAlarm' }],
     ['both', { voiceAlarm: true, fireAlarm: true }, 'no'],
     ['neither', { voiceAlarm: false, fireAlarm: false }, 'no'],
     ['alarm not surveyed', { voiceAlarm: true }, 'unknown'],

@@ -21,7 +21,7 @@ export const B57 = defineRule({
     },
   ],
   cases: cases(
-    ['low building', { fireCommandCenter: true, highRise: false }, 'yes'],
+    ['low building', { fireCommandCenter: true, highRise: false }, 'yes', { does: 'warn fireCommandCenter' }],
     ['high-rise', { fireCommandCenter: true, highRise: true }, 'no'],
     ['none', { fireCommandCenter: false, highRise: false }, 'no'],
     ['height not known', { fireCommandCenter: true }, 'unknown'],

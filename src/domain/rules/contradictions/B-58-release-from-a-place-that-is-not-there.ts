@@ -38,7 +38,7 @@ export const B58 = defineRule({
       'no center',
       { stairReleasePoint: 'fireCommandCenter', fireCommandCenter: false },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'refuse stairReleasePoint' },
     ],
     [
       'center there',
@@ -57,7 +57,7 @@ export const B58 = defineRule({
         stairLockWanted: 'stairSide',
       },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'refuse stairReleasePoint' },
     ],
     [
       'no center',

@@ -20,7 +20,7 @@ export const B59 = defineRule({
     },
   ],
   cases: cases(
-    ['both', { singleExitStair: true, highRise: true }, 'yes'],
+    ['both', { singleExitStair: true, highRise: true }, 'yes', { does: 'refuse singleExitStair' }],
     ['low building', { singleExitStair: true, highRise: false }, 'no'],
     ['two stairs', { singleExitStair: false, highRise: true }, 'no'],
     ['height not known', { singleExitStair: true }, 'unknown'],

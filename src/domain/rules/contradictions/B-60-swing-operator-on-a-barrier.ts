@@ -24,7 +24,12 @@ export const B60 = defineRule({
     },
   ],
   cases: cases(
-    ['swing operator on a barrier', { doorType: 'revolving', operator: 'lowEnergy' }, 'yes'],
+    [
+      'swing operator on a barrier',
+      { doorType: 'revolving', operator: 'lowEnergy' },
+      'yes',
+      { does: 'warn operator' },
+    ],
     ['swing operator on a barrier', { doorType: 'revolving', operator: 'powerAssist' }, 'yes'],
     ['swing operator on a barrier', { doorType: 'turnstile', operator: 'lowEnergy' }, 'yes'],
     ['swing operator on a barrier', { doorType: 'turnstile', operator: 'powerAssist' }, 'yes'],

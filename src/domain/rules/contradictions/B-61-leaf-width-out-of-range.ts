@@ -22,7 +22,7 @@ export const B61 = defineRule({
     },
   ],
   cases: cases(
-    ['23 in', { doorType: 'single', leafWidthIn: 23 }, 'yes'],
+    ['23 in', { doorType: 'single', leafWidthIn: 23 }, 'yes', { does: 'warn leafWidthIn' }],
     ['23 in', { doorType: 'pair', leafWidthIn: 23 }, 'yes'],
     ['23 in', { doorType: 'doubleEgressPair', leafWidthIn: 23 }, 'yes'],
     ['23 in', { doorType: 'doubleActing', leafWidthIn: 23 }, 'yes'],

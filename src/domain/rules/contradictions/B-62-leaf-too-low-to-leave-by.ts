@@ -24,7 +24,12 @@ export const B62 = defineRule({
     },
   ],
   cases: cases(
-    ['77 in', { egressRole: 'exitAccess', doorType: 'single', leafHeightIn: 77 }, 'yes'],
+    [
+      '77 in',
+      { egressRole: 'exitAccess', doorType: 'single', leafHeightIn: 77 },
+      'yes',
+      { does: 'warn leafHeightIn' },
+    ],
     ['77 in', { egressRole: 'exitAccess', doorType: 'pair', leafHeightIn: 77 }, 'yes'],
     ['77 in', { egressRole: 'exitAccess', doorType: 'doubleEgressPair', leafHeightIn: 77 }, 'yes'],
     ['77 in', { egressRole: 'exitAccess', doorType: 'doubleActing', leafHeightIn: 77 }, 'yes'],

@@ -30,7 +30,12 @@ export const B63 = defineRule({
     },
   ],
   cases: cases(
-    ['33 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 33 }, 'yes'],
+    [
+      '33 in',
+      { egressRole: 'exitAccess', egressHardwareHeightIn: 33 },
+      'yes',
+      { does: 'warn egressHardwareHeightIn' },
+    ],
     ['34 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 34 }, 'no'],
     ['48 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 48 }, 'no'],
     ['49 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 49 }, 'yes'],

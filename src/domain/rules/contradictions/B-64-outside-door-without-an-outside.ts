@@ -23,7 +23,7 @@ export const B64 = defineRule({
     },
   ],
   cases: cases(
-    ['no side outdoors', { egressRole: 'exteriorExit', exterior: false }, 'yes'],
+    ['no side outdoors', { egressRole: 'exteriorExit', exterior: false }, 'yes', { does: 'warn exterior' }],
     ['no side outdoors', { egressRole: 'dischargeGate', exterior: false }, 'yes'],
     ['no side outdoors', { egressRole: 'egressCourt', exterior: false }, 'yes'],
     ['no side outdoors', { egressRole: 'roofDoor', exterior: false }, 'yes'],

@@ -23,7 +23,7 @@ export const B65 = defineRule({
     },
   ],
   cases: cases(
-    ['nobody', { egressRole: 'exitAccess', occupantLoad: 0 }, 'yes'],
+    ['nobody', { egressRole: 'exitAccess', occupantLoad: 0 }, 'yes', { does: 'refuse occupantLoad' }],
     ['nobody', { egressRole: 'exteriorExit', occupantLoad: 0 }, 'yes'],
     ['nobody', { egressRole: 'stairEntry', occupantLoad: 0 }, 'yes'],
     ['nobody', { egressRole: 'stairDischarge', occupantLoad: 0 }, 'yes'],

@@ -35,6 +35,7 @@ export const B66 = defineRule({
         occupancyGroup: 'B',
       },
       'yes',
+      { does: 'refuse swingsWithEgress' },
     ],
     [
       '50 people',

@@ -28,7 +28,12 @@ export const B67 = defineRule({
     },
   ],
   cases: cases(
-    ['opens inward', { doorType: 'single', roomUse: 'transformerVault', swingsWithEgress: false }, 'yes'],
+    [
+      'opens inward',
+      { doorType: 'single', roomUse: 'transformerVault', swingsWithEgress: false },
+      'yes',
+      { does: 'refuse swingsWithEgress' },
+    ],
     ['opens inward', { doorType: 'single', roomUse: 'batteryRoom', swingsWithEgress: false }, 'yes'],
     ['opens inward', { doorType: 'single', roomUse: 'modularDataCenter', swingsWithEgress: false }, 'yes'],
     [

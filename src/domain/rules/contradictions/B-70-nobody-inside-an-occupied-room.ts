@@ -51,7 +51,12 @@ export const B70 = defineRule({
     },
   ],
   cases: cases(
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'office' }, 'yes'],
+    [
+      'a room people use',
+      { egressRole: 'noOccupiedSpace', roomUse: 'office' },
+      'yes',
+      { does: 'refuse egressRole' },
+    ],
     ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'suiteEntrance' }, 'yes'],
     ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'conference' }, 'yes'],
     ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'classroom' }, 'yes'],

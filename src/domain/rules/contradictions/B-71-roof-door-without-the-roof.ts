@@ -20,7 +20,7 @@ export const B71 = defineRule({
     },
   ],
   cases: cases(
-    ['not asked', { egressRole: 'roofDoor' }, 'yes'],
+    ['not asked', { egressRole: 'roofDoor' }, 'yes', { does: 'warn roofUse' }],
     ['asked', { egressRole: 'roofDoor', roofUse: 'unoccupied' }, 'no'],
     ['room door', { egressRole: 'exitAccess' }, 'no'],
     ['role not known', {}, 'unknown'],

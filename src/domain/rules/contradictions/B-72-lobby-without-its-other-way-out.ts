@@ -20,7 +20,7 @@ export const B72 = defineRule({
     },
   ],
   cases: cases(
-    ['not noted', { egressRole: 'elevatorLobby' }, 'yes'],
+    ['not noted', { egressRole: 'elevatorLobby' }, 'yes', { does: 'warn lobbyHasOtherExit' }],
     ['noted', { egressRole: 'elevatorLobby', lobbyHasOtherExit: false }, 'no'],
     ['room door', { egressRole: 'exitAccess' }, 'no'],
     ['role not known', {}, 'unknown'],

@@ -20,7 +20,12 @@ export const B73 = defineRule({
     },
   ],
   cases: cases(
-    ['operator without power', { powerAtDoor: false, cablePath: false, operator: 'lowEnergy' }, 'yes'],
+    [
+      'operator without power',
+      { powerAtDoor: false, cablePath: false, operator: 'lowEnergy' },
+      'yes',
+      { does: 'warn powerAtDoor' },
+    ],
     ['operator without power', { powerAtDoor: false, cablePath: false, operator: 'fullPower' }, 'yes'],
     ['operator without power', { powerAtDoor: false, cablePath: false, operator: 'powerAssist' }, 'yes'],
     ['power there', { powerAtDoor: true, cablePath: false, operator: 'fullPower' }, 'no'],

@@ -20,7 +20,7 @@ export const B74 = defineRule({
     },
   ],
   cases: cases(
-    ['no operator', { doorType: 'slidingAutomatic', operator: 'none' }, 'yes'],
+    ['no operator', { doorType: 'slidingAutomatic', operator: 'none' }, 'yes', { does: 'refuse operator' }],
     ['operator', { doorType: 'slidingAutomatic', operator: 'fullPower' }, 'no'],
     ['sliding by hand', { doorType: 'slidingManual', operator: 'none' }, 'no'],
     ['operator not surveyed', { doorType: 'slidingAutomatic' }, 'unknown'],

@@ -20,7 +20,7 @@ export const B75 = defineRule({
     },
   ],
   cases: cases(
-    ['no closer', { closing: 'none', holdOpen: 'detectorReleased' }, 'yes'],
+    ['no closer', { closing: 'none', holdOpen: 'detectorReleased' }, 'yes', { does: 'warn closing' }],
     ['no closer', { closing: 'none', holdOpen: 'heatOnly' }, 'yes'],
     ['closer', { closing: 'selfClosing', holdOpen: 'detectorReleased' }, 'no'],
     ['not held', { closing: 'none', holdOpen: 'none' }, 'no'],

@@ -20,7 +20,7 @@ export const B76 = defineRule({
     },
   ],
   cases: cases(
-    ['nothing holds it', { closing: 'automaticClosing', holdOpen: 'none' }, 'yes'],
+    ['nothing holds it', { closing: 'automaticClosing', holdOpen: 'none' }, 'yes', { does: 'warn holdOpen' }],
     ['held', { closing: 'automaticClosing', holdOpen: 'detectorReleased' }, 'no'],
     ['self-closing', { closing: 'selfClosing', holdOpen: 'none' }, 'no'],
     ['hold-open not seen', { closing: 'automaticClosing' }, 'unknown'],

@@ -24,7 +24,12 @@ export const B78 = defineRule({
     },
   ],
   cases: cases(
-    ['indoor room', { occupancyGroup: 'A-5', exterior: false, roomUse: 'conference' }, 'yes'],
+    [
+      'indoor room',
+      { occupancyGroup: 'A-5', exterior: false, roomUse: 'conference' },
+      'yes',
+      { does: 'warn occupancyGroup' },
+    ],
     ['indoor room', { occupancyGroup: 'A-5', exterior: false, roomUse: 'classroom' }, 'yes'],
     ['indoor room', { occupancyGroup: 'A-5', exterior: false, roomUse: 'courtroom' }, 'yes'],
     ['indoor room', { occupancyGroup: 'A-5', exterior: false, roomUse: 'office' }, 'yes'],

@@ -20,7 +20,12 @@ export const B80 = defineRule({
     },
   ],
   cases: cases(
-    ['holds, but none', { interlockHoldsEgress: true, wishInterlock: false }, 'yes'],
+    [
+      'holds, but none',
+      { interlockHoldsEgress: true, wishInterlock: false },
+      'yes',
+      { does: 'refuse wishInterlock' },
+    ],
     ['interlock', { interlockHoldsEgress: true, wishInterlock: true }, 'no'],
     ['neither', { interlockHoldsEgress: false, wishInterlock: false }, 'no'],
     ['interlock not asked', { interlockHoldsEgress: true }, 'unknown'],

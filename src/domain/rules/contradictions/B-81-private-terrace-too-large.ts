@@ -20,7 +20,7 @@ export const B81 = defineRule({
     },
   ],
   cases: cases(
-    ['251 ft²', { roomUse: 'officeTerrace', roomAreaFt2: 251 }, 'yes'],
+    ['251 ft²', { roomUse: 'officeTerrace', roomAreaFt2: 251 }, 'yes', { does: 'warn roomUse' }],
     ['250 ft²', { roomUse: 'officeTerrace', roomAreaFt2: 250 }, 'no'],
     ['large office', { roomUse: 'office', roomAreaFt2: 900 }, 'no'],
     ['not measured', { roomUse: 'officeTerrace' }, 'unknown'],

@@ -37,7 +37,7 @@ export const B82 = defineRule({
     },
   ],
   cases: cases(
-    ['no gate', { poolBarrierGate: true, doorType: 'pair' }, 'yes'],
+    ['no gate', { poolBarrierGate: true, doorType: 'pair' }, 'yes', { does: 'warn poolBarrierGate' }],
     ['no gate', { poolBarrierGate: true, doorType: 'doubleEgressPair' }, 'yes'],
     ['no gate', { poolBarrierGate: true, doorType: 'doubleActing' }, 'yes'],
     ['no gate', { poolBarrierGate: true, doorType: 'balanced' }, 'yes'],

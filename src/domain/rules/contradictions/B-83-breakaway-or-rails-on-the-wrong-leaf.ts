@@ -41,11 +41,16 @@ export const B83 = defineRule({
     },
   ],
   cases: cases(
-    ['swinging', { breakaway: true, doorType: 'single' }, 'yes', { clause: 'a' }],
+    ['swinging', { breakaway: true, doorType: 'single' }, 'yes', { clause: 'a', does: 'warn breakaway' }],
     ['sliding', { breakaway: true, doorType: 'slidingAutomatic' }, 'no', { clause: 'a' }],
     ['no breakaway', { breakaway: false, doorType: 'single' }, 'no', { clause: 'a' }],
     ['door type not known', { breakaway: true }, 'unknown', { clause: 'a' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'hollowMetal' }, 'yes', { clause: 'b' }],
+    [
+      'rails on a solid leaf',
+      { glassRails: 'top', leafMaterial: 'hollowMetal' },
+      'yes',
+      { clause: 'b', does: 'warn glassRails' },
+    ],
     ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodMineralCore' }, 'yes', { clause: 'b' }],
     ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
     ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],

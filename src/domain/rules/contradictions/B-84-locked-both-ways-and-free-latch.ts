@@ -30,7 +30,12 @@ export const B84 = defineRule({
     },
   ],
   cases: cases(
-    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'freeLever' }, 'yes'],
+    [
+      'locking that needs a latch',
+      { latch: 'pushPull', existingArrangement: 'freeLever' },
+      'yes',
+      { does: 'warn latch' },
+    ],
     ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'freeBar' }, 'yes'],
     ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'deadboltPlusLatch' }, 'yes'],
     ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'failSafeStrike' }, 'yes'],

@@ -64,7 +64,12 @@ export const R135 = defineRule({
     },
   ],
   cases: cases(
-    ['grille at the main exit of a hall', { ...mainGrille, occupancyGroup: 'A-3' }, 'yes', { clause: 'a' }],
+    [
+      'grille at the main exit of a hall',
+      { ...mainGrille, occupancyGroup: 'A-3' },
+      'yes',
+      { clause: 'a', does: 'prohibit' },
+    ],
     ['grille at a second exit of a shop', { ...sideGrille, occupancyGroup: 'M' }, 'yes', { clause: 'a' }],
     ...(['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const).map(
       (occupancyGroup): CaseRow => [
@@ -87,7 +92,12 @@ export const R135 = defineRule({
       { clause: 'a' },
     ],
     ['grille, group not known', mainGrille, 'unknown', { clause: 'a' }],
-    ['grilles in most exits', { ...grille, barriersOverHalf: true }, 'yes', { clause: 'b' }],
+    [
+      'grilles in most exits',
+      { ...grille, barriersOverHalf: true },
+      'yes',
+      { clause: 'b', does: 'modify doorSupplier' },
+    ],
     ['other exits are doors', { ...grille, barriersOverHalf: false }, 'no', { clause: 'b' }],
     ['hinged door', { ...grille, doorType: 'pair', barriersOverHalf: true }, 'no', { clause: 'b' }],
     [
@@ -97,11 +107,16 @@ export const R135 = defineRule({
       { clause: 'b' },
     ],
     ['other exits not counted', grille, 'unknown', { clause: 'b' }],
-    ['grille on a way out', grille, 'yes', { clause: 'c' }],
+    ['grille on a way out', grille, 'yes', { clause: 'c', does: ['fullOpenMeans'] }],
     ['coiling door', coiling, 'no', { clause: 'c' }],
     ['grille before a cabinet', { ...grille, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c' }],
     ['door type not known', { egressRole: 'exteriorExit' }, 'unknown', { clause: 'c' }],
-    ['coiling door of an office for 11', { ...office, occupantLoad: 11 }, 'yes', { clause: 'd' }],
+    [
+      'coiling door of an office for 11',
+      { ...office, occupantLoad: 11 },
+      'yes',
+      { clause: 'd', does: 'prohibit' },
+    ],
     ['coiling door of an office for 10', office, 'no', { clause: 'd' }],
     ['coiling door of a store for 10', { ...office, roomUse: 'storage' }, 'no', { clause: 'd' }],
     ...(['F-1', 'F-2', 'S-1', 'S-2', 'U'] as const).map(
@@ -127,7 +142,7 @@ export const R135 = defineRule({
     ],
     ['hinged door', { ...shop, doorType: 'single', occupantLoad: 90 }, 'no', { clause: 'd' }],
     ['load not known', { ...coiling, roomUse: 'storage', occupancyGroup: 'S-1' }, 'unknown', { clause: 'd' }],
-    ['grille on a way out', grille, 'yes', { clause: 'e' }],
+    ['grille on a way out', grille, 'yes', { clause: 'e', does: 'signOff must' }],
     ['coiling door on a way out', coiling, 'yes', { clause: 'e' }],
     ['hinged door', { ...grille, doorType: 'single' }, 'no', { clause: 'e' }],
     ['coiling door nobody leaves by', { ...coiling, egressRole: 'sealedOff' }, 'no', { clause: 'e' }],

@@ -61,8 +61,18 @@ export const R136 = defineRule({
     },
   ],
   cases: cases(
-    ['lobby turnstile', { egressRole: 'exitAccess', doorType: 'turnstile' }, 'yes', { clause: 'a' }],
-    ['lobby turnstile', { egressRole: 'exitAccess', doorType: 'turnstile' }, 'yes', { clause: 'f' }],
+    [
+      'lobby turnstile',
+      { egressRole: 'exitAccess', doorType: 'turnstile' },
+      'yes',
+      { clause: 'a', does: ['powerLossRelease', 'employeeRelease'] },
+    ],
+    [
+      'lobby turnstile',
+      { egressRole: 'exitAccess', doorType: 'turnstile' },
+      'yes',
+      { clause: 'f', does: 'signOff must' },
+    ],
     [
       'security turnstile is another rule',
       { egressRole: 'exitAccess', doorType: 'turnstileSecurity' },
@@ -83,7 +93,7 @@ export const R136 = defineRule({
       'lane of 16 in',
       { egressRole: 'exitAccess', doorType: 'turnstile', clearWidthIn: 16.4 },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'modify doorSupplier' },
     ],
     [
       'lane of 16-1/2 in',
@@ -120,7 +130,7 @@ export const R136 = defineRule({
       '51 people',
       { egressRole: 'exitAccess', doorType: 'turnstile', occupantLoad: 51 },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'caution' },
     ],
     [
       '50 people',
@@ -145,7 +155,7 @@ export const R136 = defineRule({
       '301 people, door 51 ft away',
       { egressRole: 'exitAccess', doorType: 'turnstile', occupantLoad: 301, swingDoorBesideFt: 51 },
       'yes',
-      { clause: 'd' },
+      { clause: 'd', does: 'modify doorSupplier' },
     ],
     [
       '300 people',
@@ -181,7 +191,7 @@ export const R136 = defineRule({
       'only turnstiles',
       { egressRole: 'exitAccess', doorType: 'turnstile', barriersOverHalf: true },
       'yes',
-      { clause: 'e' },
+      { clause: 'e', does: 'modify doorSupplier' },
     ],
     [
       'doors beside them',

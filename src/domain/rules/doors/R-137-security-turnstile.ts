@@ -64,7 +64,7 @@ export const R137 = defineRule({
       'no sprinklers',
       { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: false },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'prohibit' },
     ],
     [
       'sprinklered',
@@ -90,8 +90,28 @@ export const R137 = defineRule({
       'unknown',
       { clause: 'a' },
     ],
-    ['lobby barrier', { egressRole: 'exitAccess', doorType: 'turnstileSecurity' }, 'yes', { clause: 'b' }],
-    ['lobby barrier', { egressRole: 'exitAccess', doorType: 'turnstileSecurity' }, 'yes', { clause: 'e' }],
+    [
+      'lobby barrier',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity' },
+      'yes',
+      {
+        clause: 'b',
+        does: [
+          'pushToExit',
+          'powerLossRelease',
+          'fireAlarmRelease',
+          'detectionRelease',
+          'overrideReset',
+          'accessibleLane',
+        ],
+      },
+    ],
+    [
+      'lobby barrier',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity' },
+      'yes',
+      { clause: 'e', does: 'signOff must' },
+    ],
     ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'b' }],
     ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'e' }],
     ['sealed off', { egressRole: 'sealedOff', doorType: 'turnstileSecurity' }, 'no', { clause: 'b' }],
@@ -102,7 +122,7 @@ export const R137 = defineRule({
       'lane of 21-1/2 in',
       { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 21.5 },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'modify doorSupplier' },
     ],
     [
       'lane of 22 in',
@@ -138,7 +158,7 @@ export const R137 = defineRule({
       'lane of 31 in for 51',
       { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 51 },
       'yes',
-      { clause: 'd' },
+      { clause: 'd', does: 'caution' },
     ],
     [
       'lane of 32 in for 51',

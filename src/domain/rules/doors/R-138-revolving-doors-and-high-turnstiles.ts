@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, over, yes } from '../../logic/condition.ts';
 import type { FactValues } from '../../model/fields.ts';
+import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -90,37 +91,59 @@ export const R138 = defineRule({
     },
   ],
   cases: cases(
-    ...bothSides('a', 'high-hazard plant', plant),
-    ['office', { ...revolving, occupancyGroup: 'B' }, 'no', { clause: 'a' }],
-    ['hinged door of a plant', { ...without(hinged, 'barrierHeightIn'), ...plant }, 'no', { clause: 'a' }],
-    [
-      'tall counter beside a hinged door',
-      { ...hinged, barrierHeightIn: 60, ...plant },
-      'no',
-      { clause: 'a' },
-    ],
-    ['group not known', revolving, 'unknown', { clause: 'a' }],
-    ...bothSides('b', 'lock on a wing', {}, onWing),
-    ['key lock on a wing', revolving, 'yes', { clause: 'b', on: 'mechanicalLock/none/keyInside' }],
-    ['free hardware', revolving, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
-    ['hinged door', hinged, 'no', { clause: 'b', on: onWing }],
-    ['role not known', { doorType: 'revolving' }, 'unknown', { clause: 'b', on: onWing }],
-    ...['c', 'g'].flatMap((clause): readonly CaseRow[] => [
-      ...bothSides(clause, 'on a way out'),
-      ['hinged door', hinged, 'no', { clause }],
-      ['height of the turnstile not known', turnstile, 'unknown', { clause }],
-    ]),
-    ...bothSides('d', 'door 11 ft away', { swingDoorBesideFt: 11 }),
-    ['door 10 ft away', { ...revolving, swingDoorBesideFt: 10 }, 'no', { clause: 'd' }],
-    ['hinged door', { ...hinged, swingDoorBesideFt: 11 }, 'no', { clause: 'd' }],
-    ['distance not known', revolving, 'unknown', { clause: 'd' }],
-    ...bothSides('e', '51 people', { occupantLoad: 51 }),
-    ['50 people', { ...revolving, occupantLoad: 50 }, 'no', { clause: 'e' }],
-    ['hinged door', { ...hinged, occupantLoad: 51 }, 'no', { clause: 'e' }],
-    ['load not known', revolving, 'unknown', { clause: 'e' }],
-    ...bothSides('f', 'no ordinary doors beside', { barriersOverHalf: true }),
-    ['doors beside', { ...revolving, barriersOverHalf: false }, 'no', { clause: 'f' }],
-    ['hinged door', { ...hinged, barriersOverHalf: true }, 'no', { clause: 'f' }],
-    ['not counted', revolving, 'unknown', { clause: 'f' }],
+    ...doing(
+      {
+        a: 'prohibit',
+        c: ['collapsingWings'],
+        d: 'modify doorSupplier',
+        e: 'caution',
+        f: 'modify doorSupplier',
+        g: 'signOff must',
+      },
+      [
+        ...bothSides('a', 'high-hazard plant', plant),
+        ['office', { ...revolving, occupancyGroup: 'B' }, 'no', { clause: 'a' }],
+        [
+          'hinged door of a plant',
+          { ...without(hinged, 'barrierHeightIn'), ...plant },
+          'no',
+          { clause: 'a' },
+        ],
+        [
+          'tall counter beside a hinged door',
+          { ...hinged, barrierHeightIn: 60, ...plant },
+          'no',
+          { clause: 'a' },
+        ],
+        ['group not known', revolving, 'unknown', { clause: 'a' }],
+        ...bothSides('b', 'lock on a wing', {}, onWing),
+        [
+          'key lock on a wing',
+          revolving,
+          'yes',
+          { clause: 'b', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
+        ],
+        ['free hardware', revolving, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
+        ['hinged door', hinged, 'no', { clause: 'b', on: onWing }],
+        ['role not known', { doorType: 'revolving' }, 'unknown', { clause: 'b', on: onWing }],
+        ...['c', 'g'].flatMap((clause): readonly CaseRow[] => [
+          ...bothSides(clause, 'on a way out'),
+          ['hinged door', hinged, 'no', { clause }],
+          ['height of the turnstile not known', turnstile, 'unknown', { clause }],
+        ]),
+        ...bothSides('d', 'door 11 ft away', { swingDoorBesideFt: 11 }),
+        ['door 10 ft away', { ...revolving, swingDoorBesideFt: 10 }, 'no', { clause: 'd' }],
+        ['hinged door', { ...hinged, swingDoorBesideFt: 11 }, 'no', { clause: 'd' }],
+        ['distance not known', revolving, 'unknown', { clause: 'd' }],
+        ...bothSides('e', '51 people', { occupantLoad: 51 }),
+        ['50 people', { ...revolving, occupantLoad: 50 }, 'no', { clause: 'e' }],
+        ['hinged door', { ...hinged, occupantLoad: 51 }, 'no', { clause: 'e' }],
+        ['load not known', revolving, 'unknown', { clause: 'e' }],
+        ...bothSides('f', 'no ordinary doors beside', { barriersOverHalf: true }),
+        ['doors beside', { ...revolving, barriersOverHalf: false }, 'no', { clause: 'f' }],
+        ['hinged door', { ...hinged, barriersOverHalf: true }, 'no', { clause: 'f' }],
+        ['not counted', revolving, 'unknown', { clause: 'f' }],
+      ],
+    ),
   ),
 });

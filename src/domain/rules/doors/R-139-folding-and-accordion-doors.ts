@@ -61,7 +61,7 @@ export const R139 = defineRule({
       'high-hazard space',
       { egressRole: 'exitAccess', doorType: 'folding', occupancyGroup: 'H-2' },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'prohibit' },
     ],
     ['office', { egressRole: 'exitAccess', doorType: 'folding', occupancyGroup: 'B' }, 'no', { clause: 'a' }],
     [
@@ -81,7 +81,7 @@ export const R139 = defineRule({
       'magnet on a folding door',
       { egressRole: 'exitAccess', doorType: 'folding' },
       'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
+      { clause: 'b', on: 'magnet/safe/sensor', does: 'prohibit' },
     ],
     [
       'key lock',
@@ -114,8 +114,18 @@ export const R139 = defineRule({
       { clause: 'b', on: 'magnet/safe/sensor' },
     ],
     ['role not known', { doorType: 'folding' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['folding door on a way out', { egressRole: 'exitAccess', doorType: 'folding' }, 'yes', { clause: 'c' }],
-    ['folding door on a way out', { egressRole: 'exitAccess', doorType: 'folding' }, 'yes', { clause: 'f' }],
+    [
+      'folding door on a way out',
+      { egressRole: 'exitAccess', doorType: 'folding' },
+      'yes',
+      { clause: 'c', does: ['openByHand', 'operatorStandbyPower'] },
+    ],
+    [
+      'folding door on a way out',
+      { egressRole: 'exitAccess', doorType: 'folding' },
+      'yes',
+      { clause: 'f', does: 'signOff must' },
+    ],
     ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'c' }],
     ['hinged door', { egressRole: 'exitAccess', doorType: 'single' }, 'no', { clause: 'f' }],
     ['sealed off', { egressRole: 'sealedOff', doorType: 'folding' }, 'no', { clause: 'c' }],
@@ -126,7 +136,7 @@ export const R139 = defineRule({
       'rated 90',
       { egressRole: 'exitAccess', doorType: 'folding', fireRatingMin: 90 },
       'yes',
-      { clause: 'd' },
+      { clause: 'd', does: ['smokeClosing'] },
     ],
     [
       'not rated',
@@ -151,7 +161,7 @@ export const R139 = defineRule({
       'by hand only',
       { egressRole: 'exitAccess', doorType: 'folding', operator: 'none' },
       'yes',
-      { clause: 'e' },
+      { clause: 'e', does: 'modify doorSupplier' },
     ],
     [
       'full-power operator',

@@ -52,7 +52,7 @@ export const R140 = defineRule({
     },
   ],
   cases: cases(
-    ['office for 11', { ...office, occupantLoad: 11 }, 'yes', { clause: 'a' }],
+    ['office for 11', { ...office, occupantLoad: 11 }, 'yes', { clause: 'a', does: 'prohibit' }],
     ['office for 10', { ...office, occupantLoad: 10 }, 'no', { clause: 'a' }],
     [
       'high-hazard room for 3',
@@ -97,7 +97,7 @@ export const R140 = defineRule({
     ],
     ['cabinet', { ...office, egressRole: 'noOccupiedSpace', occupantLoad: 90 }, 'no', { clause: 'a' }],
     ['load not known', without(office, 'occupantLoad'), 'unknown', { clause: 'a' }],
-    ['NFPA 101 adopted', sliding, 'yes', underNfpa],
+    ['NFPA 101 adopted', sliding, 'yes', { ...underNfpa, does: 'signOff should' }],
     ['IBC alone', sliding, 'no', { clause: 'b' }],
     ['hinged door', { ...sliding, doorType: 'single' }, 'no', underNfpa],
     ['cabinet', { ...sliding, egressRole: 'noOccupiedSpace' }, 'no', underNfpa],

@@ -32,13 +32,13 @@ export const R141 = defineRule({
       'jail vestibule',
       { wishInterlock: true, occupancyGroup: 'I-3', roomUse: 'other' },
       'yes',
-      { clause: 'a' },
+      { clause: 'a', does: 'refer' },
     ],
     [
       'jail vestibule',
       { wishInterlock: true, occupancyGroup: 'I-3', roomUse: 'other' },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: ['interlockOverride'] },
     ],
     [
       'holding area of a police office',

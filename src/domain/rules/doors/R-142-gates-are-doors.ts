@@ -53,7 +53,12 @@ export const R142 = defineRule({
     },
   ],
   cases: cases(
-    ['gate in a fence', { egressRole: 'exteriorExit', doorType: 'gateSwing' }, 'yes', { clause: 'a' }],
+    [
+      'gate in a fence',
+      { egressRole: 'exteriorExit', doorType: 'gateSwing' },
+      'yes',
+      { clause: 'a', does: 'signOff must' },
+    ],
     ['gate in a fence', { egressRole: 'exteriorExit', doorType: 'gateSlide' }, 'yes', { clause: 'a' }],
     [
       'door in a garden wall on the way to the street',
@@ -73,7 +78,7 @@ export const R142 = defineRule({
       'sliding gate for 11',
       { egressRole: 'exteriorExit', doorType: 'gateSlide', occupancyGroup: 'M', occupantLoad: 11 },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'prohibit' },
     ],
     [
       'sliding gate for 10',
@@ -121,7 +126,7 @@ export const R142 = defineRule({
         safeDispersalArea: true,
       },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'permit' },
     ],
     [
       'watched stadium gate',
@@ -241,7 +246,7 @@ export const R142 = defineRule({
       'pool gate latch at 49 in',
       { poolBarrierGate: true, egressHardwareHeightIn: 49 },
       'yes',
-      { clause: 'd' },
+      { clause: 'd', does: 'caution' },
     ],
     [
       'pool gate latch at 54 in',

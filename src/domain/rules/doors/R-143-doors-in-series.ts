@@ -25,7 +25,7 @@ export const R143 = defineRule({
     },
   ],
   cases: cases(
-    ['47 in between', { doorsInSeries: true, seriesSpacingIn: 47 }, 'yes', { clause: 'a' }],
+    ['47 in between', { doorsInSeries: true, seriesSpacingIn: 47 }, 'yes', { clause: 'a', does: 'caution' }],
     ['48 in between', { doorsInSeries: true, seriesSpacingIn: 48 }, 'no', { clause: 'a' }],
     ['no second door', { doorsInSeries: false, seriesSpacingIn: 10 }, 'no', { clause: 'a' }],
     ['not measured', { doorsInSeries: true }, 'unknown', { clause: 'a' }],
@@ -33,7 +33,7 @@ export const R143 = defineRule({
       'interlock',
       { doorsInSeries: true, wishInterlock: true, readerSides: 'secure' },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'caution' },
     ],
     [
       'readers on both sides',

@@ -31,7 +31,7 @@ export const R144 = defineRule({
       'key lock at an egress court',
       { egressRole: 'egressCourt' },
       'yes',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside' },
+      { clause: 'a', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
     ],
     [
       'key gate lock at an egress court',
@@ -52,7 +52,7 @@ export const R144 = defineRule({
       { clause: 'a', on: 'mechanicalLock/none/keyInside' },
     ],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
-    ['egress court', { egressRole: 'egressCourt' }, 'yes', { clause: 'b' }],
+    ['egress court', { egressRole: 'egressCourt' }, 'yes', { clause: 'b', does: 'signOff must' }],
     ['terrace', { egressRole: 'exteriorSpace' }, 'no', { clause: 'b' }],
     ['role not known', {}, 'unknown', { clause: 'b' }],
   ),

@@ -19,7 +19,12 @@ export const R31 = defineRule({
     },
   ],
   cases: cases(
-    ['90 min door, fail-safe strike', { fireRatingMin: 90 }, 'yes', { on: 'strikeMortise/safe/free' }],
+    [
+      '90 min door, fail-safe strike',
+      { fireRatingMin: 90 },
+      'yes',
+      { on: 'strikeMortise/safe/free', does: 'prohibit' },
+    ],
     ['20 min door is rated too', { fireRatingMin: 20 }, 'yes', { on: 'strikeCylindrical/safe/free' }],
     [
       'door not rated, wall not rated',

@@ -43,7 +43,12 @@ export const R33 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, hours wanted', hours, 'yes', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    [
+      'rated, hours wanted',
+      hours,
+      'yes',
+      { clause: 'a', on: 'strikeMortise/secure/free', does: ['fireAlarmRelatch'] },
+    ],
     [
       'rated, hours wanted, latch retraction',
       hours,
@@ -81,7 +86,7 @@ export const R33 = defineRule({
       'rated, hours, nothing detects fire',
       { ...hours, fireAlarm: false, detectionThroughout: false },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: ['doorDetector'] },
     ],
     [
       'the same with latch retraction',
@@ -132,7 +137,12 @@ export const R33 = defineRule({
       'no',
       { clause: 'b', on: 'boltMotor/secure/sensor' },
     ],
-    ['rated, hours wanted', hours, 'yes', { clause: 'c', on: 'strikeMortise/secure/free' }],
+    [
+      'rated, hours wanted',
+      hours,
+      'yes',
+      { clause: 'c', on: 'strikeMortise/secure/free', does: 'signOff must' },
+    ],
     [
       'rated, hours wanted, latch retraction',
       hours,

@@ -41,7 +41,7 @@ export const R34 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, rim device found', barThere, 'yes', { clause: 'a' }],
+    ['rated, rim device found', barThere, 'yes', { clause: 'a', does: ['fireExitHardware'] }],
     [
       'rated, lever lock, but panic hardware needed',
       {
@@ -74,11 +74,21 @@ export const R34 = defineRule({
     ],
     ['unrated door with a bar', { ...unrated, latch: 'rimExit' }, 'no', { clause: 'a' }],
     ['rated, latch not surveyed', rated, 'unknown', { clause: 'a' }],
-    ['trim on a rated door', rated, 'yes', { clause: 'b', on: 'exitTrim/secure/free' }],
+    [
+      'trim on a rated door',
+      rated,
+      'yes',
+      { clause: 'b', on: 'exitTrim/secure/free', does: ['fireExitHardware'] },
+    ],
     ['trim on an unrated door', unrated, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
     ['lever lock on a rated door', rated, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['rating not known', {}, 'unknown', { clause: 'b', on: 'strikeRim/secure/free' }],
-    ['rated, bar without fire label', { ...barThere, exitHardwareFireListed: false }, 'yes', { clause: 'c' }],
+    [
+      'rated, bar without fire label',
+      { ...barThere, exitHardwareFireListed: false },
+      'yes',
+      { clause: 'c', does: 'warn exitHardwareFireListed' },
+    ],
     ['rated, bar with fire label', { ...barThere, exitHardwareFireListed: true }, 'no', { clause: 'c' }],
     [
       'unrated, bar without fire label',

@@ -32,7 +32,12 @@ export const R35 = defineRule({
     },
   ],
   cases: cases(
-    ['rated door', rated, 'yes', { clause: 'a', on: 'latchRetractionMotor/secure/free' }],
+    [
+      'rated door',
+      rated,
+      'yes',
+      { clause: 'a', on: 'latchRetractionMotor/secure/free', does: ['fireAlarmRelatch'] },
+    ],
     ['unrated door', unrated, 'no', { clause: 'a', on: 'latchRetractionMotor/secure/free' }],
     ['rating not known', {}, 'unknown', { clause: 'a', on: 'latchRetractionSolenoid/secure/free' }],
     ['trim keeps the latch out', rated, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
@@ -41,7 +46,7 @@ export const R35 = defineRule({
       'rated, nothing detects fire',
       { ...rated, fireAlarm: false, detectionThroughout: false },
       'yes',
-      { clause: 'b', on: 'latchRetractionMotor/secure/free' },
+      { clause: 'b', on: 'latchRetractionMotor/secure/free', does: ['doorDetector'] },
     ],
     [
       'unrated, nothing detects fire',

@@ -32,7 +32,7 @@ export const R37 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'a' }],
+    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'a', does: 'warn latch' }],
     ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'a' }],
     [
       'rated dwelling entrance, latch and deadbolt',
@@ -43,7 +43,12 @@ export const R37 = defineRule({
     ['rated, mortise lock with deadbolt', { ...rated, latch: 'mortiseDeadbolt' }, 'no', { clause: 'a' }],
     ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'a' }],
     ['latch not surveyed', rated, 'unknown', { clause: 'a' }],
-    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'b' }],
+    [
+      'rated, deadbolt only',
+      { ...rated, latch: 'deadboltOnly' },
+      'yes',
+      { clause: 'b', does: ['latchingHardware'] },
+    ],
     ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'b' }],
     ['rated, bored latch', { ...rated, latch: 'bored' }, 'no', { clause: 'b' }],
     ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'b' }],

@@ -39,7 +39,7 @@ export const R38 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, roller latch', { ...rated, latch: 'roller' }, 'yes', { clause: 'a' }],
+    ['rated, roller latch', { ...rated, latch: 'roller' }, 'yes', { clause: 'a', does: 'warn latch' }],
     ['rated, push/pull', { ...rated, latch: 'pushPull' }, 'yes', { clause: 'a' }],
     ['rated, bored latch', { ...rated, latch: 'bored' }, 'no', { clause: 'a' }],
     ['unrated, roller latch', { ...unrated, latch: 'roller' }, 'no', { clause: 'a' }],
@@ -48,7 +48,7 @@ export const R38 = defineRule({
       'rated, roller latch, strike',
       { ...rated, latch: 'roller' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: 'prohibit' },
     ],
     [
       'rated, push/pull, magnet',
@@ -99,7 +99,12 @@ export const R38 = defineRule({
       { clause: 'b', on: 'magnet/safe/sensor' },
     ],
     ['rating not known', { latch: 'pushPull' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['rated, roller latch', { ...rated, latch: 'roller' }, 'yes', { clause: 'c' }],
+    [
+      'rated, roller latch',
+      { ...rated, latch: 'roller' },
+      'yes',
+      { clause: 'c', does: ['latchingHardware'] },
+    ],
     ['rated, push/pull', { ...rated, latch: 'pushPull' }, 'yes', { clause: 'c' }],
     ['rated, rim device', { ...rated, latch: 'rimExit' }, 'no', { clause: 'c' }],
     ['unrated, roller latch', { ...unrated, latch: 'roller' }, 'no', { clause: 'c' }],

@@ -45,7 +45,7 @@ export const R40 = defineRule({
       'existing rated door',
       { ...rated, workStatus: 'existing' },
       'yes',
-      { clause: 'a', on: 'strikeRim/secure/free' },
+      { clause: 'a', on: 'strikeRim/secure/free', does: 'permit' },
     ],
     ['new opening', { ...rated, workStatus: 'new' }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
     [
@@ -79,7 +79,7 @@ export const R40 = defineRule({
       'existing rated door',
       { ...rated, workStatus: 'existing' },
       'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
+      { clause: 'b', on: 'magnet/safe/sensor', does: ['holeRecord'] },
     ],
     ['new opening', { ...rated, workStatus: 'new' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
     ['unrated door', { ...unrated, workStatus: 'altered' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],

@@ -40,11 +40,21 @@ export const R41 = defineRule({
     },
   ],
   cases: cases(
-    ['grouted frame, strike', grout, 'yes', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    [
+      'grouted frame, strike',
+      grout,
+      'yes',
+      { clause: 'a', on: 'strikeMortise/secure/free', does: 'caution' },
+    ],
     ['hollow frame, strike', { frameGrouted: false }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['not tapped', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['a lock in the leaf', grout, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
-    ['rated and grouted', { ...rated, ...grout }, 'yes', { clause: 'c', on: 'strikeMortise/secure/free' }],
+    [
+      'rated and grouted',
+      { ...rated, ...grout },
+      'yes',
+      { clause: 'c', on: 'strikeMortise/secure/free', does: 'signOff must' },
+    ],
     ['unrated and grouted', { ...unrated, ...grout }, 'no', { clause: 'c', on: 'strikeMortise/secure/free' }],
     [
       'rated, hollow frame',
@@ -63,7 +73,7 @@ export const R41 = defineRule({
       'rated, grouted, no conduit',
       { ...rated, ...grout, frameConduit: false },
       'yes',
-      { clause: 'd', on: 'mortiseLock/secure/free' },
+      { clause: 'd', on: 'mortiseLock/secure/free', does: 'signOff should' },
     ],
     [
       'rated, grouted, conduit there',

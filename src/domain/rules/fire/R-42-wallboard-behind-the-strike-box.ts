@@ -29,6 +29,7 @@ export const R42 = defineRule({
       'steel fire frame in a stud wall',
       throat,
       'yes',
+      { does: 'caution' },
     ),
     ['masonry wall', { ...throat, wallConstruction: 'masonry' }, 'no', { on: 'strikeMortise/secure/free' }],
     ['wood frame', { ...throat, frameMaterial: 'wood' }, 'no', { on: 'strikeMortise/secure/free' }],

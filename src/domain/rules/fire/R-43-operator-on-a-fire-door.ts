@@ -31,13 +31,18 @@ export const R43 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, low-energy operator', driven, 'yes', { clause: 'a' }],
+    ['rated, low-energy operator', driven, 'yes', { clause: 'a', does: ['fireListedOperator'] }],
     ['rated, full-power operator', { ...rated, operator: 'fullPower' }, 'yes', { clause: 'a' }],
     ['rated, power assist', { ...rated, operator: 'powerAssist' }, 'yes', { clause: 'a' }],
     ['rated, no operator', { ...rated, operator: 'none' }, 'no', { clause: 'a' }],
     ['unrated, operator', { ...unrated, operator: 'fullPower' }, 'no', { clause: 'a' }],
     ['operator not surveyed', rated, 'unknown', { clause: 'a' }],
-    ['rated, low-energy operator, strike', driven, 'yes', { clause: 'b', on: 'strikeRim/secure/free' }],
+    [
+      'rated, low-energy operator, strike',
+      driven,
+      'yes',
+      { clause: 'b', on: 'strikeRim/secure/free', does: ['fireAlarmRelatch'] },
+    ],
     [
       'rated, full-power operator, retraction',
       { ...rated, operator: 'fullPower' },

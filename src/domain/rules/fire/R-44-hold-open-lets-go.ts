@@ -74,7 +74,7 @@ export const R44 = defineRule({
     },
   ],
   cases: cases(
-    ['rated, wedged', { ...rated, holdOpen: 'wedge' }, 'yes', { clause: 'a' }],
+    ['rated, wedged', { ...rated, holdOpen: 'wedge' }, 'yes', { clause: 'a', does: 'warn holdOpen' }],
     [
       'rated, held by a detector-released holder',
       { ...rated, holdOpen: 'detectorReleased' },
@@ -83,7 +83,7 @@ export const R44 = defineRule({
     ],
     ['unrated, wedged', { ...unrated, holdOpen: 'wedge' }, 'no', { clause: 'a' }],
     ['hold-open not surveyed', rated, 'unknown', { clause: 'a' }],
-    ['rated, wedged', { ...rated, holdOpen: 'wedge' }, 'yes', { clause: 'b' }],
+    ['rated, wedged', { ...rated, holdOpen: 'wedge' }, 'yes', { clause: 'b', does: ['smokeHoldOpen'] }],
     ['rated, released by detection', { ...rated, holdOpen: 'detectorReleased' }, 'yes', { clause: 'b' }],
     [
       'corridor door on a fusible link',
@@ -106,7 +106,7 @@ export const R44 = defineRule({
           `fusible link, wall: ${wallKind}`,
           { ...heat, ...elsewhere, wallKind },
           'yes',
-          { clause: 'c' },
+          { clause: 'c', does: 'warn holdOpen' },
         ] as const,
     ),
     ...walls.map(
@@ -150,7 +150,12 @@ export const R44 = defineRule({
       { clause: 'c' },
     ],
     ['wall not surveyed', heat, 'unknown', { clause: 'c' }],
-    ['fusible link in a fire barrier, ordinary way out', { ...heat, ...elsewhere }, 'yes', { clause: 'd' }],
+    [
+      'fusible link in a fire barrier, ordinary way out',
+      { ...heat, ...elsewhere },
+      'yes',
+      { clause: 'd', does: 'signOff must' },
+    ],
     ...walls.map(
       (wallKind) =>
         [

@@ -42,7 +42,12 @@ export const R45 = defineRule({
     },
   ],
   cases: cases(
-    ['rated office pair, hand bolts', { ...pair, roomUse: 'office' }, 'yes', { clause: 'a' }],
+    [
+      'rated office pair, hand bolts',
+      { ...pair, roomUse: 'office' },
+      'yes',
+      { clause: 'a', does: 'warn inactiveBolts' },
+    ],
     [
       'rated double-egress pair, hand bolts',
       { ...pair, doorType: 'doubleEgressPair', roomUse: 'office' },
@@ -61,7 +66,12 @@ export const R45 = defineRule({
     ['equipment room', { ...pair, roomUse: 'equipment' }, 'no', { clause: 'a' }],
     ['electrical room', { ...pair, roomUse: 'electricalRoom' }, 'no', { clause: 'a' }],
     ['room not known', pair, 'unknown', { clause: 'a' }],
-    ['rated office pair, hand bolts', { ...pair, roomUse: 'office' }, 'yes', { clause: 'b' }],
+    [
+      'rated office pair, hand bolts',
+      { ...pair, roomUse: 'office' },
+      'yes',
+      { clause: 'b', does: ['automaticFlushBolts'] },
+    ],
     [
       'automatic bolts',
       { ...pair, inactiveBolts: 'automaticFlush', roomUse: 'office' },
@@ -74,7 +84,7 @@ export const R45 = defineRule({
     ['equipment room', { ...pair, roomUse: 'equipment' }, 'no', { clause: 'b' }],
     ['electrical room', { ...pair, roomUse: 'electricalRoom' }, 'no', { clause: 'b' }],
     ['bolts not surveyed', { ...rated, doorType: 'pair', roomUse: 'office' }, 'unknown', { clause: 'b' }],
-    ['storage room', { ...pair, roomUse: 'storage' }, 'yes', { clause: 'c' }],
+    ['storage room', { ...pair, roomUse: 'storage' }, 'yes', { clause: 'c', does: 'signOff must' }],
     ['equipment room', { ...pair, roomUse: 'equipment' }, 'yes', { clause: 'c' }],
     ['electrical room', { ...pair, roomUse: 'electricalRoom' }, 'yes', { clause: 'c' }],
     ['office', { ...pair, roomUse: 'office' }, 'no', { clause: 'c' }],

@@ -38,7 +38,12 @@ export const R46 = defineRule({
     },
   ],
   cases: cases(
-    ['rated pair, constant-latching bolts', pair, 'yes', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'rated pair, constant-latching bolts',
+      pair,
+      'yes',
+      { clause: 'a', on: 'mortiseLock/secure/free', does: ['automaticFlushBolts'] },
+    ],
     [
       'rated pair, nothing on the inactive leaf',
       { ...pair, inactiveBolts: 'none' },
@@ -76,7 +81,7 @@ export const R46 = defineRule({
       'automatic bolts always need it',
       { ...pair, inactiveBolts: 'automaticFlush', activeCouldCloseFirst: false },
       'yes',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
+      { clause: 'b', on: 'mortiseLock/secure/free', does: ['coordinator'] },
     ],
     [
       'constant-latching bolts, active leaf could be first',

@@ -25,7 +25,7 @@ export const R47 = defineRule({
     },
   ],
   cases: cases(
-    ['rated pair without bottom rods', pair, 'yes'],
+    ['rated pair without bottom rods', pair, 'yes', { does: ['auxiliaryFirePin'] }],
     ['rated pair with bottom rods', { ...pair, lessBottomRod: false }, 'no'],
     ['unrated pair without bottom rods', { ...pair, ...unrated }, 'no'],
     ['single leaf', { ...pair, doorType: 'single' }, 'no'],

@@ -22,7 +22,7 @@ export const R48 = defineRule({
     },
   ],
   cases: cases(
-    ['rated pair without mullion, strike', pair, 'yes', { on: 'strikeMortise/secure/free' }],
+    ['rated pair without mullion, strike', pair, 'yes', { on: 'strikeMortise/secure/free', does: 'caution' }],
     ['rated pair on a mullion', { ...pair, mullion: true }, 'no', { on: 'strikeRim/secure/free' }],
     ['single leaf', { ...pair, doorType: 'single' }, 'no', { on: 'strikeMortise/secure/free' }],
     ['unrated pair', { ...pair, ...unrated }, 'no', { on: 'strikeMortise/secure/free' }],

@@ -21,7 +21,7 @@ export const R49 = defineRule({
     },
   ],
   cases: cases(
-    ['rated door', rated, 'yes'],
+    ['rated door', rated, 'yes', { does: ['fireLabelledHardware'] }],
     [
       'door said unrated in a rated corridor wall',
       { fireRatingMin: 0, wallRatingMin: 60, wallKind: 'corridor' },

@@ -33,11 +33,11 @@ export const R50 = defineRule({
     },
   ],
   cases: cases(
-    ['rated double-egress pair', pair, 'yes', { clause: 'a' }],
+    ['rated double-egress pair', pair, 'yes', { clause: 'a', does: ['doubleEgressListing'] }],
     ['unrated double-egress pair', { ...pair, ...unrated }, 'no', { clause: 'a' }],
     ['ordinary rated pair', { ...rated, doorType: 'pair' }, 'no', { clause: 'a' }],
     ['door type not known', rated, 'unknown', { clause: 'a' }],
-    ['hospital smoke barrier', hospital, 'yes', { clause: 'b' }],
+    ['hospital smoke barrier', hospital, 'yes', { clause: 'b', does: 'signOff must' }],
     ['assisted living, condition 2', { ...hospital, occupancyGroup: 'I-1.2' }, 'yes', { clause: 'b' }],
     ['office smoke barrier', { ...hospital, occupancyGroup: 'B' }, 'no', { clause: 'b' }],
     ['hospital corridor wall', { ...hospital, wallKind: 'corridor' }, 'no', { clause: 'b' }],

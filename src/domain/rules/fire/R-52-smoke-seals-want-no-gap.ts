@@ -19,7 +19,7 @@ export const R52 = defineRule({
     },
   ],
   cases: cases(
-    ['smoke door, strike', { smokeSeals: true }, 'yes', { on: 'strikeMortise/secure/free' }],
+    ['smoke door, strike', { smokeSeals: true }, 'yes', { on: 'strikeMortise/secure/free', does: 'caution' }],
     ['smoke door, magnet', { smokeSeals: true }, 'yes', { on: 'magnet/safe/sensor' }],
     ['smoke door, delayed magnet', { smokeSeals: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
     ['smoke door, delayed bar', { smokeSeals: true }, 'no', { on: 'delayedExitDevice/safe/delayed' }],

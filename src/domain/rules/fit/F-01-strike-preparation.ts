@@ -62,7 +62,10 @@ export const F01 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(cutStrikes, 'no cut-out', { strikePrep: 'none' }, 'yes', 'a'),
+    ...onEach(cutStrikes, 'no cut-out', { strikePrep: 'none' }, 'yes', {
+      clause: 'a',
+      does: 'modify locksmith',
+    }),
     [
       'a rim strike sits on the face',
       { strikePrep: 'none' },
@@ -75,7 +78,7 @@ export const F01 = defineRule({
       'light cut-out, mortise strike',
       { strikePrep: 'light234' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: 'modify locksmith' },
     ],
     [
       'light cut-out, cylindrical strike',
@@ -94,7 +97,7 @@ export const F01 = defineRule({
       'light cut-out takes a small strike',
       { strikePrep: 'light234' },
       'yes',
-      { clause: 'c', on: 'strikeCylindrical/secure/free' },
+      { clause: 'c', on: 'strikeCylindrical/secure/free', does: 'caution' },
     ],
     [
       'light cut-out, not a mortise strike',
@@ -109,7 +112,10 @@ export const F01 = defineRule({
       { clause: 'c', on: 'strikeCylindrical/secure/free' },
     ],
     ['not surveyed, cylindrical strike', {}, 'unknown', { clause: 'c', on: 'strikeCylindrical/secure/free' }],
-    ...onEach(cutStrikes, 'residential strike', { strikePrep: 'residential' }, 'yes', 'd'),
+    ...onEach(cutStrikes, 'residential strike', { strikePrep: 'residential' }, 'yes', {
+      clause: 'd',
+      does: 'modify locksmith',
+    }),
     [
       'residential strike, rim strike on the face',
       { strikePrep: 'residential' },
@@ -123,7 +129,10 @@ export const F01 = defineRule({
       { clause: 'd', on: 'strikeMortise/secure/free' },
     ],
     ['residential or not: not surveyed', {}, 'unknown', { clause: 'd', on: 'strikeMortise/secure/free' }],
-    ...onEach(cutStrikes, 'deadlatch cut-out', { strikePrep: 'aluminium458' }, 'yes', 'e'),
+    ...onEach(cutStrikes, 'deadlatch cut-out', { strikePrep: 'aluminium458' }, 'yes', {
+      clause: 'e',
+      does: 'caution',
+    }),
     [
       'deadlatch cut-out, rim strike',
       { strikePrep: 'aluminium458' },
@@ -146,7 +155,7 @@ export const F01 = defineRule({
       'deadlatch cut-out in a steel frame',
       { strikePrep: 'aluminium458', frameMaterial: 'hollowMetal' },
       'yes',
-      { clause: 'f' },
+      { clause: 'f', does: 'warn strikePrep' },
     ],
     [
       'deadlatch cut-out in aluminium',

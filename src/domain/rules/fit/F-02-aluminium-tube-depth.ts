@@ -32,7 +32,7 @@ export const F02 = defineRule({
       'beside sidelite glass',
       { frameMaterial: 'aluminium', wallConstruction: 'glass' },
       'yes',
-      { on: 'strikeCylindrical/secure/free' },
+      { on: 'strikeCylindrical/secure/free', does: 'caution' },
     ],
     ['frame not surveyed', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
   ),

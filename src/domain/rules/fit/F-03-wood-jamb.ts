@@ -32,7 +32,7 @@ export const F03 = defineRule({
       'wood jamb',
       { frameMaterial: 'wood' },
       'yes',
-      'a',
+      { clause: 'a', does: 'caution' },
     ),
     [
       'a magnet is not screwed to the strike jamb',
@@ -47,7 +47,7 @@ export const F03 = defineRule({
       { clause: 'a', on: 'strikeCylindrical/secure/free' },
     ],
     ['frame not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeCylindrical/secure/free' }],
-    ['high need', { frameMaterial: 'wood', securityNeed: 'high' }, 'yes', { clause: 'b' }],
+    ['high need', { frameMaterial: 'wood', securityNeed: 'high' }, 'yes', { clause: 'b', does: 'caution' }],
     ['critical need', { frameMaterial: 'wood', securityNeed: 'critical' }, 'yes', { clause: 'b' }],
     ['medium need', { frameMaterial: 'wood', securityNeed: 'medium' }, 'no', { clause: 'b' }],
     ['high need, steel frame', { frameMaterial: 'hollowMetal', securityNeed: 'high' }, 'no', { clause: 'b' }],

@@ -77,7 +77,7 @@ export const F04 = defineRule({
       'just under 1-3/4 in',
       { leafMaterial: 'woodSolidCore', leafThicknessIn: 1.74 },
       'yes',
-      { clause: 'a', on: heavy[0] as string },
+      { clause: 'a', on: heavy[0] as string, does: 'caution' },
     ],
     [
       '1-3/4 in leaf',
@@ -114,7 +114,7 @@ export const F04 = defineRule({
       'leaf under 1-3/8 in',
       { leafMaterial: 'woodHollowCore', leafThicknessIn: 1.37 },
       'yes',
-      'b',
+      { clause: 'b', does: 'prohibit' },
     ),
     [
       '1-3/8 in is enough',
@@ -163,7 +163,7 @@ export const F04 = defineRule({
       'leaf over 1-3/4 in',
       { leafMaterial: 'hollowMetal', leafThicknessIn: 1.76 },
       'yes',
-      'c',
+      { clause: 'c', does: 'caution' },
     ),
     [
       '1-3/4 in needs nothing',
@@ -194,7 +194,7 @@ export const F04 = defineRule({
       'leaf over 2-1/4 in',
       { leafMaterial: 'hollowMetal', leafThicknessIn: 2.26 },
       'yes',
-      'd',
+      { clause: 'd', does: 'prohibit' },
     ),
     [
       '2-1/4 in is still reached',

@@ -19,7 +19,7 @@ export const F05 = defineRule({
     },
   ],
   cases: cases(
-    ['shallow header', { headerRoom: false }, 'yes', { on: 'shearMagnet/safe/sensor' }],
+    ['shallow header', { headerRoom: false }, 'yes', { on: 'shearMagnet/safe/sensor', does: 'prohibit' }],
     ['deep header', { headerRoom: true }, 'no', { on: 'shearMagnet/safe/sensor' }],
     ['header not measured', {}, 'unknown', { on: 'shearMagnet/safe/sensor' }],
     [

@@ -46,7 +46,7 @@ export const F06 = defineRule({
       'patches only, rail device',
       { leafMaterial: 'glassFrameless', glassRails: 'none' },
       'yes',
-      { clause: 'a', on: rail },
+      { clause: 'a', on: rail, does: 'modify doorSupplier' },
     ],
     [
       'top rail only, rail device',
@@ -72,7 +72,7 @@ export const F06 = defineRule({
       'patches only, shear magnet',
       { leafMaterial: 'glassFrameless', glassRails: 'none' },
       'yes',
-      { clause: 'b', on: shear },
+      { clause: 'b', on: shear, does: 'modify doorSupplier' },
     ],
     [
       'top rail, shear magnet',
@@ -102,7 +102,7 @@ export const F06 = defineRule({
       'both rails, patch lock',
       { leafMaterial: 'glassFrameless', glassRails: 'both' },
       'yes',
-      { clause: 'c', on: patch },
+      { clause: 'c', on: patch, does: 'modify doorSupplier' },
     ],
     [
       'top rail, patch lock',

@@ -26,7 +26,7 @@ export const F07 = defineRule({
       'grouted, no conduit',
       { frameGrouted: true, frameConduit: false },
       'yes',
-      { on: 'strikeMortise/secure/free' },
+      { on: 'strikeMortise/secure/free', does: ['frameRaceway'] },
     ],
     [
       'masonry wall, no conduit',

@@ -39,10 +39,15 @@ export const F08 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(withTransfer, 'device in the leaf', {}, 'yes', 'a'),
+    ...onEach(withTransfer, 'device in the leaf', {}, 'yes', { clause: 'a', does: ['powerTransfer'] }),
     ['a strike stays in the frame', {}, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
 
-    ['no wire way', { leafRaceway: false }, 'yes', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    [
+      'no wire way',
+      { leafRaceway: false },
+      'yes',
+      { clause: 'b', on: 'mortiseLock/secure/free', does: ['leafRaceway'] },
+    ],
     ['wire way there', { leafRaceway: true }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['not surveyed', {}, 'unknown', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['a magnet needs none', { leafRaceway: false }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],

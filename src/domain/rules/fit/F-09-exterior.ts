@@ -47,7 +47,12 @@ export const F09 = defineRule({
     },
   ],
   cases: cases(
-    ['outside door, strike', { exterior: true }, 'yes', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'outside door, strike',
+      { exterior: true },
+      'yes',
+      { clause: 'a', on: 'strikeRim/secure/free', does: ['weatherRated'] },
+    ],
     ['inside door', { exterior: false }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
     ['not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
     [
@@ -61,7 +66,7 @@ export const F09 = defineRule({
       'swings out, right',
       { exterior: true, handing: 'RHR' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: ['latchGuard'] },
     ],
     ['swings in', { exterior: true, handing: 'RH' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
     [
@@ -77,7 +82,12 @@ export const F09 = defineRule({
       'no',
       { clause: 'b', on: 'magnet/safe/sensor' },
     ],
-    ['battery lock outdoors', { exterior: true }, 'yes', { clause: 'c', on: 'batteryLock/asIs/free' }],
+    [
+      'battery lock outdoors',
+      { exterior: true },
+      'yes',
+      { clause: 'c', on: 'batteryLock/asIs/free', does: 'caution' },
+    ],
     ['battery lock indoors', { exterior: false }, 'no', { clause: 'c', on: 'batteryLock/asIs/free' }],
     ['battery lock, not surveyed', {}, 'unknown', { clause: 'c', on: 'batteryLock/asIs/free' }],
     ['wired lock outdoors', { exterior: true }, 'no', { clause: 'c', on: 'cylindricalLock/secure/free' }],

@@ -21,7 +21,12 @@ export const F10 = defineRule({
     },
   ],
   cases: cases(
-    ['egress door, just under', { egressRole: 'exitAccess', clearWidthIn: 31.99 }, 'yes'],
+    [
+      'egress door, just under',
+      { egressRole: 'exitAccess', clearWidthIn: 31.99 },
+      'yes',
+      { does: 'warn clearWidthIn' },
+    ],
     ['egress door, exactly 32 in', { egressRole: 'exitAccess', clearWidthIn: 32 }, 'no'],
     [
       'accessible route without egress',

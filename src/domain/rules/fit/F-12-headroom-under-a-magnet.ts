@@ -37,7 +37,12 @@ export const F12 = defineRule({
     },
   ],
   cases: cases(
-    ['80 in frame', { egressRole: 'exitAccess', leafHeightIn: 80 }, 'yes', { clause: 'a', on: magnet }],
+    [
+      '80 in frame',
+      { egressRole: 'exitAccess', leafHeightIn: 80 },
+      'yes',
+      { clause: 'a', on: magnet, does: 'signOff must' },
+    ],
     [
       '80 in frame, delayed magnet',
       { egressRole: 'exitAccess', leafHeightIn: 80 },
@@ -74,7 +79,7 @@ export const F12 = defineRule({
       '82 in, thin magnet',
       { egressRole: 'exitAccess', leafHeightIn: 82 },
       'yes',
-      { clause: 'b', on: magnet },
+      { clause: 'b', on: magnet, does: 'caution' },
     ],
     [
       '82 in, delayed magnet',

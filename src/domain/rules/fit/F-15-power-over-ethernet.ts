@@ -32,7 +32,7 @@ export const F15 = defineRule({
       'network port',
       { lockPowerSource: 'poe' },
       'yes',
-      { clause: 'a', on: 'latchRetractionSolenoid/secure/free' },
+      { clause: 'a', on: 'latchRetractionSolenoid/secure/free', does: 'prohibit' },
     ],
     [
       'own supply',
@@ -52,7 +52,7 @@ export const F15 = defineRule({
       'network port',
       { lockPowerSource: 'poe' },
       'yes',
-      'b',
+      { clause: 'b', does: 'caution' },
     ),
     ['own supply, magnet', { lockPowerSource: 'dedicated' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
     ['source not known, magnet', {}, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],

@@ -80,7 +80,7 @@ export const R01 = defineRule({
       'surplus door people can use',
       { egressRole: 'convenience' },
       'yes',
-      { clause: 'a', on: 'magnet/safe/none' },
+      { clause: 'a', on: 'magnet/safe/none', does: 'prohibit' },
     ],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/none' }],
     ...onEach(
@@ -110,7 +110,7 @@ export const R01 = defineRule({
         `both ways, ${egressRole}`,
         { ...across, egressRole },
         'yes',
-        { clause: 'b', on: 'mortiseLock/secure/free' },
+        { clause: 'b', on: 'mortiseLock/secure/free', does: 'prohibit' },
       ],
       [
         `one way, ${egressRole}`,

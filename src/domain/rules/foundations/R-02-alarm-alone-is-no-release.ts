@@ -27,7 +27,12 @@ export const R02 = defineRule({
       { egressRole: 'exitAccess' },
       'yes',
     ),
-    ['elevator lobby: the same', { egressRole: 'elevatorLobby' }, 'yes', { on: 'magnet/safe/alarmOnly' }],
+    [
+      'elevator lobby: the same',
+      { egressRole: 'elevatorLobby' },
+      'yes',
+      { on: 'magnet/safe/alarmOnly', does: 'prohibit' },
+    ],
     [
       'cabinet that nobody can enter',
       { egressRole: 'noOccupiedSpace' },

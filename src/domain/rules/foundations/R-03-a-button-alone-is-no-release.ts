@@ -29,6 +29,7 @@ export const R03 = defineRule({
       'room door with a button only',
       { egressRole: 'exitAccess' },
       'yes',
+      { does: 'prohibit' },
     ),
     [
       'cabinet that nobody can enter',

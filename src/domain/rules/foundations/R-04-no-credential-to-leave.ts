@@ -36,7 +36,10 @@ export const R04 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(toLeave, 'room door, card to leave', { egressRole: 'exitAccess' }, 'yes', 'a'),
+    ...onEach(toLeave, 'room door, card to leave', { egressRole: 'exitAccess' }, 'yes', {
+      clause: 'a',
+      does: 'prohibit',
+    }),
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/credentialOut' }],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/credentialOut' }],
     ...onEach(
@@ -51,7 +54,7 @@ export const R04 = defineRule({
       'readers on both sides, mechanical exit',
       { egressRole: 'exitAccess', readerSides: 'both' },
       'yes',
-      'b',
+      { clause: 'b', does: 'signOff should' },
     ),
     [
       'reader outside only',

@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 const free = ['mortiseLock/secure/free', 'exitTrim/safe/stairReentry', 'strikeRim/secure/free'];
@@ -66,5 +67,11 @@ export const R05 = defineRule({
       says: 'The inside reader is wired to the record and the local alarm only, never to the lock.',
     },
   ],
-  cases: cases(...rows('a'), ...rows('b'), ...rows('c')),
+  cases: cases(
+    ...doing({ a: 'permit', b: 'caution', c: ['readerInside', 'alarmShunt'] }, [
+      ...rows('a'),
+      ...rows('b'),
+      ...rows('c'),
+    ]),
+  ),
 });

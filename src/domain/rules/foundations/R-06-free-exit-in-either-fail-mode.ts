@@ -56,7 +56,7 @@ export const R06 = defineRule({
       'stair door, both sides open',
       { egressRole: 'stairEntry', stairLockWanted: 'none' },
       'yes',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
+      { clause: 'a', on: 'mortiseLock/secure/free', does: 'permit' },
     ],
     [
       'stair door, wish not known',
@@ -82,7 +82,7 @@ export const R06 = defineRule({
       'unrated room door',
       unrated,
       'yes',
-      'b',
+      { clause: 'b', does: 'permit' },
     ),
     ['rated door', { ...room, fireRatingMin: 20 }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
     ['rating not known', room, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],

@@ -25,6 +25,7 @@ export const R07 = defineRule({
       'reader outside, lever inside',
       { egressRole: 'exitAccess', readerSides: 'secure' },
       'yes',
+      { does: 'permit' },
     ),
     [
       'readers on both sides',

@@ -140,7 +140,7 @@ export const R08 = defineRule({
       'two motions stay',
       { ...office, latch: 'boredPlusDeadbolt' },
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     ...onEach(
       ['mortiseLock/secure/free', 'mechanicalLock/none/free', 'batteryLock/asIs/free'],
@@ -162,7 +162,7 @@ export const R08 = defineRule({
       'chain on the door',
       { ...office, latch: 'bored', existingArrangement: 'chainOrPadlock' },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'modify locksmith' },
     ],
     ['plain lever', { ...office, latch: 'bored', existingArrangement: 'freeLever' }, 'no', { clause: 'b' }],
   ),

@@ -74,7 +74,7 @@ export const R09 = defineRule({
     },
   ],
   cases: cases(
-    ['height not measured: said so', room, 'yes', at('c')],
+    ['height not measured: said so', room, 'yes', { ...at('c'), does: 'caution' }],
     ['height measured', { ...room, egressHardwareHeightIn: 40 }, 'no', at('c')],
     ['cabinet, nothing measured', { ...room, egressRole: 'noOccupiedSpace' }, 'no', at('c')],
     ['role not known', { poolBarrierGate: false }, 'unknown', at('c')],
@@ -95,7 +95,7 @@ export const R09 = defineRule({
       'room door said to be a pool gate',
       { ...room, poolBarrierGate: true, egressHardwareHeightIn: 54 },
       'yes',
-      at('a'),
+      { ...at('a'), does: 'prohibit' },
     ],
     [
       'room door said to be a pool gate',
@@ -105,7 +105,12 @@ export const R09 = defineRule({
     ],
     ['sliding pool gate', { ...gate, doorType: 'gateSlide', egressHardwareHeightIn: 54 }, 'no', at('a')],
     ['a sensor has no lever', room, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
-    ['sliding pool gate', { ...gate, doorType: 'gateSlide', egressHardwareHeightIn: 54 }, 'yes', at('b')],
+    [
+      'sliding pool gate',
+      { ...gate, doorType: 'gateSlide', egressHardwareHeightIn: 54 },
+      'yes',
+      { ...at('b'), does: 'signOff must' },
+    ],
     ['just too low', { ...room, egressHardwareHeightIn: 33 }, 'yes', at('a')],
     ['lowest allowed', { ...room, egressHardwareHeightIn: 34 }, 'no', at('a')],
     ['highest allowed', { ...room, egressHardwareHeightIn: 48 }, 'no', at('a')],

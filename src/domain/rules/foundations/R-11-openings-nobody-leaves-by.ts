@@ -46,7 +46,12 @@ export const R11 = defineRule({
   ],
   cases: cases(
     ...onEach(holding, 'cabinet', { egressRole: 'noOccupiedSpace' }, 'yes', 'a'),
-    ['sealed off', { egressRole: 'sealedOff' }, 'yes', { clause: 'a', on: 'magnet/safe/none' }],
+    [
+      'sealed off',
+      { egressRole: 'sealedOff' },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/none', does: 'signOff must' },
+    ],
     ['room door', { egressRole: 'exitAccess' }, 'no', { clause: 'a', on: 'magnet/safe/none' }],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/none' }],
     ...onEach(
@@ -60,7 +65,7 @@ export const R11 = defineRule({
       'sealed off, exit sign over it',
       { egressRole: 'sealedOff', exitSign: true, panicPresent: false, latch: 'bored' },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'refuse egressRole' },
     ],
     [
       'sealed off, push bar on it',

@@ -41,7 +41,7 @@ export const R13 = defineRule({
       'armed after hours',
       asked,
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     [
       'not asked for',
@@ -78,7 +78,7 @@ export const R13 = defineRule({
       'full set',
       asked,
       'yes',
-      'b',
+      { clause: 'b', does: 'caution' },
     ),
     [
       'not asked for',

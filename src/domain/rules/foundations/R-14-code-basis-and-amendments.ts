@@ -20,7 +20,12 @@ export const R14 = defineRule({
   ],
   cases: cases(
     ['both done', { basisConfirmed: true, amendmentsReviewed: true }, 'no'],
-    ['edition not confirmed', { basisConfirmed: false, amendmentsReviewed: true }, 'yes'],
+    [
+      'edition not confirmed',
+      { basisConfirmed: false, amendmentsReviewed: true },
+      'yes',
+      { does: 'signOff must' },
+    ],
     ['amendments not read', { basisConfirmed: true, amendmentsReviewed: false }, 'yes'],
     ['neither answered', {}, 'unknown'],
     ['one done, the other not answered', { basisConfirmed: true }, 'unknown'],

@@ -51,7 +51,7 @@ export const R124 = defineRule({
     },
   ],
   cases: cases(
-    ['hall for 50, push and pull', hall, 'yes', { on, basis: of2024 }],
+    ['hall for 50, push and pull', hall, 'yes', { on, basis: of2024, does: 'prohibit' }],
     ['hall for 50, rim exit device', { ...hall, latch: 'rimExit' }, 'yes', { on, basis: of2024 }],
     ['hall for 49', { ...hall, occupantLoad: 49 }, 'no', { on, basis: of2024 }],
     ['school for 50', { ...hall, occupancyGroup: 'E' }, 'yes', { on, basis: of2024 }],

@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, is, nfpa101, yes } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 
 const door = { egressRole: 'stairEntry', selectedReentry: true } as const;
@@ -48,10 +49,12 @@ export const R129 = defineRule({
       says: 'The IBC is adopted too and knows no selected re-entry: every locked stair door must unlock together with the others.',
     },
   ],
-  cases: cases(...around('a', alone), ...around('b', alone), ...around('c', both), [
-    'NFPA 101 alone',
-    door,
-    'no',
-    { clause: 'c', basis: alone },
-  ]),
+  cases: cases(
+    ...doing({ a: ['signReentry'], b: 'signOff must', c: 'caution' }, [
+      ...around('a', alone),
+      ...around('b', alone),
+      ...around('c', both),
+      ['NFPA 101 alone', door, 'no', { clause: 'c', basis: alone }],
+    ]),
+  ),
 });

@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -70,31 +71,33 @@ export const R131 = defineRule({
     },
   ],
   cases: cases(
-    ...around('a'),
-    ...around('b', locked),
-    ...onEach(
-      [
-        'mortiseLock/secure/credentialOut',
-        'magnet/safe/buttonOnly',
-        'magnet/safe/alarmOnly',
-        'magnet/safe/none',
-        'detentionLock/none/attended',
-        'magnet/safe/lobby',
-      ],
-      'hospital smoke barrier',
-      pair,
-      'yes',
-      'b',
-    ),
-    ...onEach(
-      ['exitTrim/secure/free', 'magnet/safe/controlled', 'magnet/safe/sensor'],
-      'hospital smoke barrier',
-      pair,
-      'no',
-      'b',
-    ),
-    ...around('c'),
-    ...around('d'),
-    ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'd' }],
+    ...doing({ a: ['closer', 'smokeHoldOpen'], c: 'signOff must', d: 'caution' }, [
+      ...around('a'),
+      ...around('b', locked),
+      ...onEach(
+        [
+          'mortiseLock/secure/credentialOut',
+          'magnet/safe/buttonOnly',
+          'magnet/safe/alarmOnly',
+          'magnet/safe/none',
+          'detentionLock/none/attended',
+          'magnet/safe/lobby',
+        ],
+        'hospital smoke barrier',
+        pair,
+        'yes',
+        { clause: 'b', does: 'prohibit' },
+      ),
+      ...onEach(
+        ['exitTrim/secure/free', 'magnet/safe/controlled', 'magnet/safe/sensor'],
+        'hospital smoke barrier',
+        pair,
+        'no',
+        'b',
+      ),
+      ...around('c'),
+      ...around('d'),
+      ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'd' }],
+    ]),
   ),
 });

@@ -43,7 +43,7 @@ export const R132 = defineRule({
     },
   ],
   cases: cases(
-    ['cell', cell, 'yes', { clause: 'a' }],
+    ['cell', cell, 'yes', { clause: 'a', does: 'refer' }],
     [
       'corridor that keeps residents in',
       { ...office, roomUse: 'corridor', wishControlledEgress: true },
@@ -53,10 +53,15 @@ export const R132 = defineRule({
     ['staff office', office, 'no', { clause: 'a' }],
     ['holding room elsewhere, R-103', { ...cell, occupancyGroup: 'B' }, 'no', { clause: 'a' }],
     ['group not known', { roomUse: 'detention' }, 'unknown', { clause: 'a' }],
-    ['staff office', office, 'yes', { clause: 'b' }],
+    ['staff office', office, 'yes', { clause: 'b', does: 'signOff must' }],
     ['courthouse office', { ...office, occupancyGroup: 'B' }, 'no', { clause: 'b' }],
     ['group not known', {}, 'unknown', { clause: 'b' }],
-    ['cell', cell, 'yes', { clause: 'c', on }],
+    [
+      'cell',
+      cell,
+      'yes',
+      { clause: 'c', on, does: ['remoteRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'] },
+    ],
     ['prison corridor', office, 'yes', { clause: 'c', on }],
     ['holding room elsewhere', { ...cell, occupancyGroup: 'B' }, 'yes', { clause: 'c', on }],
     ['office elsewhere', { ...office, occupancyGroup: 'B' }, 'no', { clause: 'c', on }],

@@ -1,5 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, ibc, is, nfpa101, over, yes } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -67,28 +68,35 @@ export const R134 = defineRule({
     },
   ],
   cases: cases(
-    ...around('a', { on: 'magnet/safe/sensor' }),
-    ['free lever', room, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
-    ...around('b'),
-    ...around('c'),
-    ['room for 10', { ...room, occupantLoad: 10 }, 'no', { clause: 'c' }],
-    ['NFPA 101 alone', room, 'no', { clause: 'c', basis: { ibc: null, nfpa101: 2021 } }],
-    ...around('d', { basis: nfpa }),
-    ['IBC only', room, 'no', { clause: 'd' }],
-    ['day care in E', room, 'yes', { clause: 'e', on: 'delayedMagnet/safe/delayed' }],
-    [
-      'day care in I-4',
-      { ...room, occupancyGroup: 'I-4' },
-      'no',
-      { clause: 'e', on: 'delayedMagnet/safe/delayed' },
-    ],
-    [
-      'school classroom',
-      { ...room, roomUse: 'classroom' },
-      'no',
-      { clause: 'e', on: 'delayedMagnet/safe/delayed' },
-    ],
-    ['group not known', { roomUse: 'dayCare' }, 'unknown', { clause: 'e', on: 'delayedMagnet/safe/delayed' }],
-    ['free bar', room, 'no', { clause: 'e', on: 'exitTrim/secure/free' }],
+    ...doing({ a: 'signOff must', b: 'signOff note', c: 'caution', d: 'caution' }, [
+      ...around('a', { on: 'magnet/safe/sensor' }),
+      ['free lever', room, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
+      ...around('b'),
+      ...around('c'),
+      ['room for 10', { ...room, occupantLoad: 10 }, 'no', { clause: 'c' }],
+      ['NFPA 101 alone', room, 'no', { clause: 'c', basis: { ibc: null, nfpa101: 2021 } }],
+      ...around('d', { basis: nfpa }),
+      ['IBC only', room, 'no', { clause: 'd' }],
+      ['day care in E', room, 'yes', { clause: 'e', on: 'delayedMagnet/safe/delayed', does: 'caution' }],
+      [
+        'day care in I-4',
+        { ...room, occupancyGroup: 'I-4' },
+        'no',
+        { clause: 'e', on: 'delayedMagnet/safe/delayed' },
+      ],
+      [
+        'school classroom',
+        { ...room, roomUse: 'classroom' },
+        'no',
+        { clause: 'e', on: 'delayedMagnet/safe/delayed' },
+      ],
+      [
+        'group not known',
+        { roomUse: 'dayCare' },
+        'unknown',
+        { clause: 'e', on: 'delayedMagnet/safe/delayed' },
+      ],
+      ['free bar', room, 'no', { clause: 'e', on: 'exitTrim/secure/free' }],
+    ]),
   ),
 });

@@ -39,7 +39,7 @@ export const R15 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(oneOfEachMagnet, 'room door', room, 'yes', 'a'),
+    ...onEach(oneOfEachMagnet, 'room door', room, 'yes', { clause: 'a', does: 'signOff must' }),
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
     ...onEach(
@@ -59,7 +59,7 @@ export const R15 = defineRule({
       'no set',
       room,
       'yes',
-      'b',
+      { clause: 'b', does: 'prohibit' },
     ),
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'b', on: 'magnet/safe/none' }],
     ['role not known', {}, 'unknown', { clause: 'b', on: 'magnet/safe/none' }],

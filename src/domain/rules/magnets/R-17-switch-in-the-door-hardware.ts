@@ -49,7 +49,7 @@ export const R17 = defineRule({
       'room door',
       { egressRole: 'exitAccess' },
       'yes',
-      'a',
+      { clause: 'a', does: ['doorSwitchHardware', 'powerLossRelease', 'listedLock'] },
     ),
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
@@ -77,7 +77,7 @@ export const R17 = defineRule({
         `no leaf for a bar: ${doorType}`,
         { egressRole: 'exteriorExit', doorType },
         'yes',
-        { clause: 'b', on: 'magnet/safe/doorSwitch' },
+        { clause: 'b', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
       ],
     ),
     [

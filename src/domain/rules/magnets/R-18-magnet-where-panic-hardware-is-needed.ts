@@ -61,12 +61,20 @@ export const R18 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(switches, 'hall for 50', hall, 'yes', 'a'),
+    ...onEach(switches, 'hall for 50', hall, 'yes', {
+      clause: 'a',
+      does: ['panicHardware', 'doorSwitchHardware'],
+    }),
     ['hall for 49', hallOf49, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
     ['load not known', open, 'unknown', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
     ...onEach(['magnet/safe/sensor', 'exitTrim/secure/free'], 'another release', hall, 'no', 'a'),
     ...onEach(sensors, 'hall for 50, IBC 2021', hall, 'yes', 'b'),
-    ['hall for 50, IBC 2018', hall, 'yes', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: 2018 } }],
+    [
+      'hall for 50, IBC 2018',
+      hall,
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: 2018 }, does: 'signOff must' },
+    ],
     ['hall for 50, IBC 2024', hall, 'no', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc: 2024 } }],
     [
       'hall for 100, NFPA 101 alone',
@@ -83,7 +91,7 @@ export const R18 = defineRule({
     ['hall for 49', hallOf49, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
     ['load not known', open, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
     ...onEach(['magnet/safe/doorSwitch', 'exitTrim/secure/free'], 'another release', hall, 'no', 'b'),
-    ...onEach(switches, 'hall for 50', hall, 'yes', 'd'),
+    ...onEach(switches, 'hall for 50', hall, 'yes', { clause: 'd', does: 'signOff must' }),
     ['hall for 49', hallOf49, 'no', { clause: 'd', on: 'magnet/safe/doorSwitch' }],
     ['load not known', open, 'unknown', { clause: 'd', on: 'magnet/safe/doorSwitch' }],
     ['another release', hall, 'no', { clause: 'd', on: 'magnet/safe/sensor' }],

@@ -25,7 +25,12 @@ export const R19 = defineRule({
   ],
   cases: cases(
     ...(['H-1', 'H-2', 'H-3', 'H-4', 'H-5'] as const).map(
-      (occupancyGroup): CaseRow => [`group ${occupancyGroup}`, { ...room, occupancyGroup }, 'yes', { on }],
+      (occupancyGroup): CaseRow => [
+        `group ${occupancyGroup}`,
+        { ...room, occupancyGroup },
+        'yes',
+        { on, does: 'prohibit' },
+      ],
     ),
     ['ordinary factory', { ...room, occupancyGroup: 'F-1' }, 'no', { on }],
     ['group not known', { egressRole: 'exitAccess' }, 'unknown', { on }],

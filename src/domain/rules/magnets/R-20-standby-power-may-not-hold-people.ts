@@ -1,6 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
 
@@ -38,11 +39,19 @@ export const R20 = defineRule({
     },
   ],
   cases: cases(
-    ...['a', 'b'].flatMap((clause) => [
-      ...onEach(oneOfEachMagnet, 'room door', room, 'yes' as const, clause),
-      ...onEach(['magnet/safe/sensor'], 'cabinet', { egressRole: 'noOccupiedSpace' }, 'no' as const, clause),
-      ...onEach(['magnet/safe/sensor'], 'role not known', {}, 'unknown' as const, clause),
-      ...onEach(rest, 'no magnet', room, 'no' as const, clause),
+    ...doing({ a: ['powerLossRelease'], b: 'caution' }, [
+      ...['a', 'b'].flatMap((clause) => [
+        ...onEach(oneOfEachMagnet, 'room door', room, 'yes' as const, clause),
+        ...onEach(
+          ['magnet/safe/sensor'],
+          'cabinet',
+          { egressRole: 'noOccupiedSpace' },
+          'no' as const,
+          clause,
+        ),
+        ...onEach(['magnet/safe/sensor'], 'role not known', {}, 'unknown' as const, clause),
+        ...onEach(rest, 'no magnet', room, 'no' as const, clause),
+      ]),
     ]),
   ),
 });

@@ -1,6 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
 
@@ -34,17 +35,19 @@ export const R21 = defineRule({
     },
   ],
   cases: cases(
-    ...['a', 'b'].flatMap((clause) => [
-      ...onEach(oneOfEachMagnet, '20 min door', { fireRatingMin: 20 }, 'yes' as const, clause),
-      ...onEach(
-        ['magnet/safe/sensor'],
-        'unrated door in an unrated wall',
-        { fireRatingMin: 0, wallRatingMin: 0 },
-        'no' as const,
-        clause,
-      ),
-      ...onEach(['magnet/safe/sensor'], 'rating not known', {}, 'unknown' as const, clause),
-      ...onEach(rest, 'no magnet', { fireRatingMin: 90 }, 'no' as const, clause),
+    ...doing({ a: ['passiveLatch', 'closer', 'fireLabelledHardware'], b: 'signOff must' }, [
+      ...['a', 'b'].flatMap((clause) => [
+        ...onEach(oneOfEachMagnet, '20 min door', { fireRatingMin: 20 }, 'yes' as const, clause),
+        ...onEach(
+          ['magnet/safe/sensor'],
+          'unrated door in an unrated wall',
+          { fireRatingMin: 0, wallRatingMin: 0 },
+          'no' as const,
+          clause,
+        ),
+        ...onEach(['magnet/safe/sensor'], 'rating not known', {}, 'unknown' as const, clause),
+        ...onEach(rest, 'no magnet', { fireRatingMin: 90 }, 'no' as const, clause),
+      ]),
     ]),
   ),
 });

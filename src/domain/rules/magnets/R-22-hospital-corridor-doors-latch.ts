@@ -37,7 +37,7 @@ export const R22 = defineRule({
   ],
   cases: cases(
     ...onEach(oneOfEachMagnet, 'patient room with a roller latch', ward, 'yes'),
-    ['patient room, push/pull', { ...ward, latch: 'pushPull' }, 'yes', { on }],
+    ['patient room, push/pull', { ...ward, latch: 'pushPull' }, 'yes', { on, does: 'prohibit' }],
     ['patient room that latches', { ...ward, latch: 'bored' }, 'no', { on }],
     ['suite entrance', { ...other, suiteDoor: 'perimeter' }, 'yes', { on }],
     ['inside the suite', { ...other, suiteDoor: 'inside' }, 'no', { on }],

@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 
 const room = { egressRole: 'exitAccess', latch: 'mortise' } as const;
@@ -31,26 +32,28 @@ export const R23 = defineRule({
     },
   ],
   cases: cases(
-    ...(
-      [
+    ...doing({ a: ['doorSwitchHardware'], b: 'caution' }, [
+      ...(
         [
-          'a',
-          ['magnet/safe/doorSwitch', 'shearMagnet/safe/doorSwitch'],
-          ['magnet/safe/sensor', 'boltMotor/safe/doorSwitch'],
-        ],
-        [
-          'b',
-          ['magnet/safe/sensor', 'shearMagnet/safe/sensor'],
-          ['magnet/safe/doorSwitch', 'boltMotor/safe/sensor'],
-        ],
-      ] as const
-    ).flatMap(([clause, meant, rest]) => [
-      ...onEach(meant, 'leaf with a latch', room, 'yes' as const, clause),
-      ...onEach(rest, 'leaf with a latch', room, 'no' as const, clause),
-      ...onEach([meant[0]], 'push/pull leaf', { ...room, latch: 'pushPull' }, 'no' as const, clause),
-      ...onEach([meant[0]], 'roller latch', { ...room, latch: 'roller' }, 'no' as const, clause),
-      ...onEach([meant[0]], 'cabinet', { ...room, egressRole: 'noOccupiedSpace' }, 'no' as const, clause),
-      ...onEach([meant[0]], 'latch not known', { egressRole: 'exitAccess' }, 'unknown' as const, clause),
+          [
+            'a',
+            ['magnet/safe/doorSwitch', 'shearMagnet/safe/doorSwitch'],
+            ['magnet/safe/sensor', 'boltMotor/safe/doorSwitch'],
+          ],
+          [
+            'b',
+            ['magnet/safe/sensor', 'shearMagnet/safe/sensor'],
+            ['magnet/safe/doorSwitch', 'boltMotor/safe/sensor'],
+          ],
+        ] as const
+      ).flatMap(([clause, meant, rest]) => [
+        ...onEach(meant, 'leaf with a latch', room, 'yes' as const, clause),
+        ...onEach(rest, 'leaf with a latch', room, 'no' as const, clause),
+        ...onEach([meant[0]], 'push/pull leaf', { ...room, latch: 'pushPull' }, 'no' as const, clause),
+        ...onEach([meant[0]], 'roller latch', { ...room, latch: 'roller' }, 'no' as const, clause),
+        ...onEach([meant[0]], 'cabinet', { ...room, egressRole: 'noOccupiedSpace' }, 'no' as const, clause),
+        ...onEach([meant[0]], 'latch not known', { egressRole: 'exitAccess' }, 'unknown' as const, clause),
+      ]),
     ]),
   ),
 });

@@ -35,11 +35,16 @@ export const R24 = defineRule({
   ],
   cases: cases(
     ...onEach(oneOfEachMagnet, 'pair', pair, 'yes', 'a'),
-    ['double-egress pair', { doorType: 'doubleEgressPair' }, 'yes', { clause: 'a', on }],
+    [
+      'double-egress pair',
+      { doorType: 'doubleEgressPair' },
+      'yes',
+      { clause: 'a', on, does: ['doubleMagnet'] },
+    ],
     ['single leaf', { doorType: 'single' }, 'no', { clause: 'a', on }],
     ['type not known', {}, 'unknown', { clause: 'a', on }],
     ...onEach(rest, 'no magnet', pair, 'no', 'a'),
-    ...onEach(oneOfEachMagnet, 'pair with hand bolts', pair, 'yes', 'b'),
+    ...onEach(oneOfEachMagnet, 'pair with hand bolts', pair, 'yes', { clause: 'b', does: 'caution' }),
     ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'b', on }],
     ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'b', on }],
     ['bolts not known', { doorType: 'pair' }, 'unknown', { clause: 'b', on }],

@@ -54,7 +54,7 @@ export const R25 = defineRule({
       'no full set',
       room,
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     ...onEach(
       ['boltMotor/safe/sensor', 'boltSolenoid/safe/doorSwitch', 'magnet/safe/none'],
@@ -69,7 +69,7 @@ export const R25 = defineRule({
       'stays locked without power',
       room,
       'yes',
-      'b',
+      { clause: 'b', does: 'prohibit' },
     ),
     ...onEach(['boltMotor/safe/sensor', 'strikeRim/secure/free'], 'fail safe, or no bolt', room, 'no', 'b'),
     ...around('b', 'boltMotor/secure/sensor'),
@@ -78,7 +78,7 @@ export const R25 = defineRule({
       'full set, fail safe',
       room,
       'yes',
-      'c',
+      { clause: 'c', does: 'signOff must' },
     ),
     ...onEach(
       ['boltMotor/secure/sensor', 'boltMotor/safe/none', 'magnet/safe/sensor'],

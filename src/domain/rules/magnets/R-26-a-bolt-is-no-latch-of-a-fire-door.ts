@@ -30,7 +30,7 @@ export const R26 = defineRule({
       'yes',
     ),
     ...(['roller', 'deadboltOnly', 'hookbolt', 'patch'] as const).map(
-      (latch): CaseRow => [`latch ${latch}`, { ...rated, latch }, 'yes', { on }],
+      (latch): CaseRow => [`latch ${latch}`, { ...rated, latch }, 'yes', { on, does: 'prohibit' }],
     ),
     ['spring latch stays on the leaf', { ...rated, latch: 'mortise' }, 'no', { on }],
     ['unrated', { ...rated, fireRatingMin: 0, wallRatingMin: 0 }, 'no', { on }],

@@ -42,7 +42,7 @@ export const R27 = defineRule({
       'push/pull leaf',
       leaf,
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     ...onEach(
       ['boltMotor/safe/sensor', 'strikeMortise/safe/free', 'mortiseLock/secure/free'],
@@ -52,7 +52,10 @@ export const R27 = defineRule({
       'a',
     ),
     ...around('a', 'boltMotor/secure/sensor'),
-    ...onEach(['strikeMortise/safe/free', 'strikeRim/safe/none'], 'push/pull leaf', leaf, 'yes', 'b'),
+    ...onEach(['strikeMortise/safe/free', 'strikeRim/safe/none'], 'push/pull leaf', leaf, 'yes', {
+      clause: 'b',
+      does: 'prohibit',
+    }),
     ...onEach(
       ['strikeMortise/secure/free', 'boltMotor/safe/sensor', 'magnet/safe/sensor'],
       'not meant',

@@ -25,6 +25,7 @@ export const R28 = defineRule({
       'gap between glass leaves',
       { sensorTrippable: true },
       'yes',
+      { does: 'caution' },
     ),
     ['tight door', { sensorTrippable: false }, 'no', { on: 'magnet/safe/sensor' }],
     ['not looked at', {}, 'unknown', { on: 'magnet/safe/sensor' }],

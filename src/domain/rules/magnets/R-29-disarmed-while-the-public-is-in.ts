@@ -1,6 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, is, nfpa101, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 const on = 'magnet/safe/sensor';
@@ -88,5 +89,5 @@ export const R29 = defineRule({
       says: 'A reviewer confirms the hours and how the lock is switched off while the public is inside.',
     },
   ],
-  cases: cases(...rows('a'), ...rows('b')),
+  cases: cases(...doing({ a: ['publicHoursDisarm'], b: 'signOff must' }, [...rows('a'), ...rows('b')])),
 });

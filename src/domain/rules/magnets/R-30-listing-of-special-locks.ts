@@ -1,5 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, not, yes } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 const special = [
@@ -52,16 +53,23 @@ export const R30 = defineRule({
     },
   ],
   cases: cases(
-    ...rows('a', {}),
-    ['2018', room, 'yes', { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: 2018 } }],
-    ['2024 is clause b', room, 'no', { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: 2024 } }],
-    [
-      'NFPA 101 alone',
-      room,
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: 2024 } },
-    ],
-    ...rows('b', { basis: { ibc: 2024 } }),
-    ['2021 is clause a', room, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ...doing({ b: ['listedLock'] }, [
+      ...rows('a', {}),
+      [
+        '2018',
+        room,
+        'yes',
+        { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: 2018 }, does: ['listedLock'] },
+      ],
+      ['2024 is clause b', room, 'no', { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: 2024 } }],
+      [
+        'NFPA 101 alone',
+        room,
+        'yes',
+        { clause: 'a', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: 2024 } },
+      ],
+      ...rows('b', { basis: { ibc: 2024 } }),
+      ['2021 is clause a', room, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
+    ]),
   ),
 });

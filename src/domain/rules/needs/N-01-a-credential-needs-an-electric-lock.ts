@@ -19,7 +19,12 @@ export const N01 = defineRule({
     },
   ],
   cases: cases(
-    ['reader on the secure side', { readerSides: 'secure' }, 'yes', { on: 'mechanicalLock/none/free' }],
+    [
+      'reader on the secure side',
+      { readerSides: 'secure' },
+      'yes',
+      { on: 'mechanicalLock/none/free', does: 'prohibit' },
+    ],
     ['readers on both sides', { readerSides: 'both' }, 'yes', { on: 'mechanicalLock/none/free' }],
     ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { on: 'noLock/none/free' }],
     ['no reader wanted', { readerSides: 'none' }, 'no', { on: 'mechanicalLock/none/free' }],

@@ -19,7 +19,12 @@ export const N02 = defineRule({
     },
   ],
   cases: cases(
-    ['scheduled unlock wished', { wishScheduledUnlock: true }, 'yes', { on: 'mechanicalLock/none/free' }],
+    [
+      'scheduled unlock wished',
+      { wishScheduledUnlock: true },
+      'yes',
+      { on: 'mechanicalLock/none/free', does: 'prohibit' },
+    ],
     ['no lock cannot lock again', { wishScheduledUnlock: true }, 'yes', { on: 'noLock/none/free' }],
     ['no schedule', { wishScheduledUnlock: false }, 'no', { on: 'mechanicalLock/none/free' }],
     [

@@ -41,7 +41,7 @@ export const N03 = defineRule({
         operator: 'none',
       },
       'yes',
-      { on: 'strikeMortise/secure/free' },
+      { on: 'strikeMortise/secure/free', does: 'prohibit' },
     ],
     [
       'battery lock is not wired',

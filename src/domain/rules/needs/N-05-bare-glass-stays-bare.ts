@@ -29,7 +29,7 @@ export const N05 = defineRule({
     },
   ],
   cases: cases(
-    ['bare look wished', { wishGlassBareLook: true }, 'yes', { on: 'magnet/safe/sensor' }],
+    ['bare look wished', { wishGlassBareLook: true }, 'yes', { on: 'magnet/safe/sensor', does: 'prohibit' }],
     ['delayed magnet shows too', { wishGlassBareLook: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
     ['rim strike shows', { wishGlassBareLook: true }, 'yes', { on: 'strikeRim/secure/free' }],
     ['battery lock shows', { wishGlassBareLook: true }, 'yes', { on: 'batteryLock/asIs/free' }],

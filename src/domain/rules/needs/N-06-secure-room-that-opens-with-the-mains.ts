@@ -19,7 +19,12 @@ export const N06 = defineRule({
     },
   ],
   cases: cases(
-    ['critical room, magnet', { securityNeed: 'critical' }, 'yes', { on: 'magnet/safe/sensor' }],
+    [
+      'critical room, magnet',
+      { securityNeed: 'critical' },
+      'yes',
+      { on: 'magnet/safe/sensor', does: 'caution' },
+    ],
     ['high need, fail-safe lock', { securityNeed: 'high' }, 'yes', { on: 'mortiseLock/safe/free' }],
     ['medium need', { securityNeed: 'medium' }, 'no', { on: 'magnet/safe/sensor' }],
     ['fail secure stays locked', { securityNeed: 'critical' }, 'no', { on: 'mortiseLock/secure/free' }],

@@ -19,7 +19,12 @@ export const N07 = defineRule({
     },
   ],
   cases: cases(
-    ['lockdown, battery lock', { wishLockdown: true }, 'yes', { on: 'batteryLock/asIs/free' }],
+    [
+      'lockdown, battery lock',
+      { wishLockdown: true },
+      'yes',
+      { on: 'batteryLock/asIs/free', does: 'caution' },
+    ],
     ['lockdown, mechanical lock', { wishLockdown: true }, 'yes', { on: 'mechanicalLock/none/free' }],
     ['lockdown, wired lock', { wishLockdown: true }, 'no', { on: 'mortiseLock/secure/free' }],
     ['no lockdown', { wishLockdown: false }, 'no', { on: 'batteryLock/asIs/free' }],

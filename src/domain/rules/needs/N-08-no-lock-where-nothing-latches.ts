@@ -38,7 +38,7 @@ export const N08 = defineRule({
     },
   ],
   cases: cases(
-    ['bored latch', { latch: 'bored' }, 'yes', { clause: 'a', on: 'noLock/none/free' }],
+    ['bored latch', { latch: 'bored' }, 'yes', { clause: 'a', on: 'noLock/none/free', does: 'prohibit' }],
     ['push and pull', { latch: 'pushPull' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
     ['roller latch', { latch: 'roller' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
     ['latch not known', {}, 'unknown', { clause: 'a', on: 'noLock/none/free' }],
@@ -48,7 +48,7 @@ export const N08 = defineRule({
       'no',
       { clause: 'a', on: 'mechanicalLock/none/free' },
     ],
-    ['fire door', { fireRatingMin: 90 }, 'yes', { clause: 'b', on: 'noLock/none/free' }],
+    ['fire door', { fireRatingMin: 90 }, 'yes', { clause: 'b', on: 'noLock/none/free', does: 'prohibit' }],
     [
       'patient room',
       { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'patientRoom' },
@@ -80,7 +80,12 @@ export const N08 = defineRule({
       'no',
       { clause: 'b', on: 'mechanicalLock/none/free' },
     ],
-    ['medium need', { securityNeed: 'medium' }, 'yes', { clause: 'c', on: 'noLock/none/free' }],
+    [
+      'medium need',
+      { securityNeed: 'medium' },
+      'yes',
+      { clause: 'c', on: 'noLock/none/free', does: 'caution' },
+    ],
     ['low need', { securityNeed: 'low' }, 'no', { clause: 'c', on: 'noLock/none/free' }],
     ['need not known', {}, 'unknown', { clause: 'c', on: 'noLock/none/free' }],
     ['a lock is not meant', { securityNeed: 'high' }, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],

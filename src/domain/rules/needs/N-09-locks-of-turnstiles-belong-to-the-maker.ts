@@ -32,9 +32,14 @@ export const N09 = defineRule({
     ...(['turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding'] as const).flatMap(
       (doorType) =>
         [
-          [`${doorType}, reader`, { ...wishes, doorType, readerSides: 'secure' }, 'yes', { clause: 'a' }],
+          [
+            `${doorType}, reader`,
+            { ...wishes, doorType, readerSides: 'secure' },
+            'yes',
+            { clause: 'a', does: 'refer' },
+          ],
           [`${doorType}, hours`, { ...wishes, doorType, wishScheduledUnlock: true }, 'yes', { clause: 'a' }],
-          [`${doorType}, nothing wished`, { ...wishes, doorType }, 'yes', { clause: 'b' }],
+          [`${doorType}, nothing wished`, { ...wishes, doorType }, 'yes', { clause: 'b', does: 'caution' }],
         ] as const,
     ),
     ['turnstile, nothing wished', { ...wishes, doorType: 'turnstile' }, 'no', { clause: 'a' }],

@@ -177,7 +177,12 @@ export const R69 = defineRule({
     ['bar or not: not known', hall, 'unknown', atTrim],
     ['rating not known', { ...hall, ...lever }, 'unknown', atRatedTrim],
     ['bar or not: not known', { ...hall, fireRatingMin: 45 }, 'unknown', atRatedTrim],
-    ['a rated door needs it as well', { ...hall, ...lever, fireRatingMin: 45 }, 'yes', atTrim],
+    [
+      'a rated door needs it as well',
+      { ...hall, ...lever, fireRatingMin: 45 },
+      'yes',
+      { ...atTrim, does: ['panicHardware'] },
+    ],
     ...devicesOf(
       'a',
       { ...hall, ...lever },
@@ -185,7 +190,7 @@ export const R69 = defineRule({
       keyInsideMeant,
     ),
     ...inEach(
-      [{ ...atRatedTrim, facts: { ...lever, fireRatingMin: 45 } }],
+      [{ ...atRatedTrim, facts: { ...lever, fireRatingMin: 45 }, does: ['fireExitHardware'] }],
       [
         ...spaceRows,
         ...latchRows.map(
@@ -205,14 +210,14 @@ export const R69 = defineRule({
       ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
       keyInsideMeant,
     ),
-    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free' }], spaceRows),
+    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', does: 'prohibit' }], spaceRows),
     ...devicesOf('c', { ...hall, ...bar }, lockWithoutBarMeant, [
       ...behindBar,
       ...heldByBarOrSensor,
       ...latchNeedsBarMeant,
       ...keyInsideMeant,
     ]),
-    ...inEach([{ ...atStrike, facts: lever }], spaceRows),
+    ...inEach([{ ...atStrike, facts: lever, does: 'prohibit' }], spaceRows),
     ['mortise exit device on the leaf', { ...hall, latch: 'mortise', panicPresent: true }, 'no', atStrike],
     ['push bar or not: not known', hall, 'unknown', atStrike],
     ...devicesOf('d', { ...hall, ...lever }, latchNeedsBarMeant, [
@@ -223,7 +228,12 @@ export const R69 = defineRule({
     ]),
     ...inEach([{ ...atKeyLock, facts: { mainDoor: false } }], spaceRows),
     ['main door of a hall for 300', { ...hall, mainDoor: true, occupantLoad: 300 }, 'no', atKeyLock],
-    ['main door of a hall for 301', { ...hall, mainDoor: true, occupantLoad: 301 }, 'yes', atKeyLock],
+    [
+      'main door of a hall for 301',
+      { ...hall, mainDoor: true, occupantLoad: 301 },
+      'yes',
+      { ...atKeyLock, does: 'prohibit' },
+    ],
     ['main door of a school', { ...hall, mainDoor: true, occupancyGroup: 'E' }, 'yes', atKeyLock],
     [
       'restaurant terrace of 300, 2021',
@@ -248,7 +258,7 @@ export const R69 = defineRule({
       'exitTrim/secure/free',
     ]),
     ...inEach(
-      [{ clause: 'f', facts: lever }],
+      [{ clause: 'f', facts: lever, does: 'signOff note' }],
       spaceRows.map(
         ([name, facts, expect, options]): CaseRow => [
           name,
@@ -265,7 +275,7 @@ export const R69 = defineRule({
       ),
     ),
     ['the room door itself', { ...hall, ...lever }, 'no', { clause: 'f' }],
-    ['stadium gate of 50', { ...gate, occupantLoad: 50 }, 'yes', { clause: 'g' }],
+    ['stadium gate of 50', { ...gate, occupantLoad: 50 }, 'yes', { clause: 'g', does: 'signOff must' }],
     ['stadium gate of 49', { ...gate, occupantLoad: 49 }, 'no', { clause: 'g' }],
     ['arena gate', { ...gate, occupancyGroup: 'A-4' }, 'yes', { clause: 'g' }],
     ['theater gate', { ...gate, occupancyGroup: 'A-3' }, 'no', { clause: 'g' }],
@@ -279,7 +289,12 @@ export const R69 = defineRule({
       'unknown',
       { clause: 'g' },
     ],
-    ['meeting room of 50 entered as business', { ...meeting, occupantLoad: 50 }, 'yes', { clause: 'h' }],
+    [
+      'meeting room of 50 entered as business',
+      { ...meeting, occupantLoad: 50 },
+      'yes',
+      { clause: 'h', does: 'signOff must' },
+    ],
     ['meeting room of 49', { ...meeting, occupantLoad: 49 }, 'no', { clause: 'h' }],
     [
       'office of 60',
@@ -314,7 +329,12 @@ export const R69 = defineRule({
         'hookbolt',
       ] as const
     ).map(
-      (latch): CaseRow => [`${latch} on the leaf`, { ...hall, latch, panicPresent: false }, 'yes', atMagnet],
+      (latch): CaseRow => [
+        `${latch} on the leaf`,
+        { ...hall, latch, panicPresent: false },
+        'yes',
+        { ...atMagnet, does: 'prohibit' },
+      ],
     ),
     ['push and pull only', { ...hall, latch: 'pushPull', panicPresent: false }, 'no', atMagnet],
     ['bar on the leaf', { ...hall, latch: 'mortise', panicPresent: true }, 'no', atMagnet],

@@ -145,7 +145,7 @@ export const R71 = defineRule({
       'a rated door needs it as well',
       { ...hall, ...lever, fireRatingMin: 45 },
       'yes',
-      { clause: 'a', on: 'exitTrim/secure/free', basis },
+      { clause: 'a', on: 'exitTrim/secure/free', basis, does: ['panicHardware'] },
     ],
     ...devicesOf(
       'a',
@@ -155,7 +155,15 @@ export const R71 = defineRule({
       basis,
     ),
     ...inEach(
-      [{ clause: 'b', on: 'exitTrim/secure/free', basis, facts: { ...lever, fireRatingMin: 45 } }],
+      [
+        {
+          clause: 'b',
+          on: 'exitTrim/secure/free',
+          basis,
+          facts: { ...lever, fireRatingMin: 45 },
+          does: ['fireExitHardware'],
+        },
+      ],
       [...spaceRows, ...latchRows],
     ),
     [
@@ -177,7 +185,7 @@ export const R71 = defineRule({
       keyInsideMeant,
       basis,
     ),
-    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', basis }], spaceRows),
+    ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', basis, does: 'prohibit' }], spaceRows),
     ...devicesOf(
       'c',
       { ...hall, ...bar },
@@ -185,7 +193,10 @@ export const R71 = defineRule({
       [...behindBar, ...heldByBarOrSensor, ...latchNeedsBarMeant, ...keyInsideMeant],
       basis,
     ),
-    ...inEach([{ clause: 'd', on: 'strikeMortise/secure/free', basis, facts: lever }], spaceRows),
+    ...inEach(
+      [{ clause: 'd', on: 'strikeMortise/secure/free', basis, facts: lever, does: 'prohibit' }],
+      spaceRows,
+    ),
     ['bar on the leaf', { ...hall, ...bar }, 'no', { clause: 'd', on: 'strikeMortise/secure/free', basis }],
     ...devicesOf(
       'd',
@@ -208,7 +219,7 @@ export const R71 = defineRule({
       'main entrance of a hall for 501',
       { ...hall, mainDoor: true, occupantLoad: 501 },
       'yes',
-      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis },
+      { clause: 'e', on: 'mechanicalLock/none/keyInside', basis, does: 'prohibit' },
     ],
     [
       'main entrance of a school',
@@ -244,7 +255,7 @@ export const R71 = defineRule({
         `${latch} on the leaf`,
         { ...hall, latch, panicPresent: false },
         'yes',
-        { clause: 'f', on: 'magnet/safe/doorSwitch', basis },
+        { clause: 'f', on: 'magnet/safe/doorSwitch', basis, does: 'prohibit' },
       ],
     ),
     [

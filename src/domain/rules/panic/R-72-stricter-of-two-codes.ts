@@ -27,7 +27,7 @@ export const R72 = defineRule({
     },
   ],
   cases: cases(
-    ['50 under both', hall, 'yes', { basis: both }],
+    ['50 under both', hall, 'yes', { basis: both, does: 'caution' }],
     ['49 under both', { ...hall, occupantLoad: 49 }, 'no', { basis: both }],
     ['99 under both', { ...hall, occupantLoad: 99 }, 'yes', { basis: both }],
     ['100 under both: the codes agree', { ...hall, occupantLoad: 100 }, 'no', { basis: both }],

@@ -61,7 +61,7 @@ export const R74 = defineRule({
       'hall for 50',
       hall,
       'yes',
-      'a',
+      { clause: 'a', does: 'permit' },
     ),
     ...onEach(
       [
@@ -76,13 +76,10 @@ export const R74 = defineRule({
       'a',
     ),
     ...around('a', 'exitTrim/secure/free'),
-    ...onEach(
-      ['delayedExitDevice/safe/delayed', 'delayedMagnet/safe/delayed'],
-      'hall for 50',
-      hall,
-      'yes',
-      'b',
-    ),
+    ...onEach(['delayedExitDevice/safe/delayed', 'delayedMagnet/safe/delayed'], 'hall for 50', hall, 'yes', {
+      clause: 'b',
+      does: 'caution',
+    }),
     ...onEach(['exitTrim/secure/free', 'magnet/safe/sensor'], 'not meant', hall, 'no', 'b'),
     ...around('b', 'delayedExitDevice/safe/delayed'),
   ),

@@ -2,6 +2,7 @@ import { under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
 import { magnetDevices, oneOfEachMagnet } from '../magnets/magnets.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 
 const hall = {
@@ -38,29 +39,31 @@ export const R75 = defineRule({
     },
   ],
   cases: cases(
-    ...['a', 'b'].flatMap((clause) => [
-      ...onEach(oneOfEachMagnet, 'hall for 50', hall, 'yes' as const, clause),
-      ...onEach(
-        ['exitTrim/secure/free', 'boltMotor/safe/doorSwitch', 'delayedExitDevice/safe/delayed'],
-        'no magnet',
-        hall,
-        'no' as const,
-        clause,
-      ),
-      ...onEach(
-        ['magnet/safe/doorSwitch'],
-        'office for 49',
-        { ...hall, occupancyGroup: 'B', roomUse: 'office', occupantLoad: 49 },
-        'no' as const,
-        clause,
-      ),
-      ...onEach(
-        ['magnet/safe/doorSwitch'],
-        'load not known',
-        { egressRole: 'exitAccess', doorType: 'single', latch: 'rimExit', occupancyGroup: 'A-3' },
-        'unknown' as const,
-        clause,
-      ),
+    ...doing({ a: 'signOff must', b: 'caution' }, [
+      ...['a', 'b'].flatMap((clause) => [
+        ...onEach(oneOfEachMagnet, 'hall for 50', hall, 'yes' as const, clause),
+        ...onEach(
+          ['exitTrim/secure/free', 'boltMotor/safe/doorSwitch', 'delayedExitDevice/safe/delayed'],
+          'no magnet',
+          hall,
+          'no' as const,
+          clause,
+        ),
+        ...onEach(
+          ['magnet/safe/doorSwitch'],
+          'office for 49',
+          { ...hall, occupancyGroup: 'B', roomUse: 'office', occupantLoad: 49 },
+          'no' as const,
+          clause,
+        ),
+        ...onEach(
+          ['magnet/safe/doorSwitch'],
+          'load not known',
+          { egressRole: 'exitAccess', doorType: 'single', latch: 'rimExit', occupancyGroup: 'A-3' },
+          'unknown' as const,
+          clause,
+        ),
+      ]),
     ]),
   ),
 });

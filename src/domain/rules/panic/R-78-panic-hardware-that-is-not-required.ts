@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, no, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
 const office = {
@@ -79,34 +80,44 @@ export const R78 = defineRule({
     },
   ],
   cases: cases(
-    ...around('a', {}),
-    ...around('b', { mainDoor: true }, 'mechanicalLock/none/keyInside'),
-    ['side door', { ...office, mainDoor: false }, 'no', { clause: 'b', on: 'mechanicalLock/none/keyInside' }],
-    ...onEach(
-      ['mechanicalLock/none/free', 'exitTrim/secure/free'],
-      'no key',
-      { ...office, mainDoor: true },
-      'no',
-      'b',
-    ),
-    ...around('c', { existingArrangement: 'chainOrPadlock' }),
-    ...(['deadboltPlusLatch', 'doubleCylinder', 'barricade'] as const).map(
-      (existingArrangement): CaseRow => [
-        existingArrangement,
-        { ...office, existingArrangement },
-        'yes',
-        { clause: 'c' },
+    ...doing({ a: 'caution', b: 'signOff must' }, [
+      ...around('a', {}),
+      ...around('b', { mainDoor: true }, 'mechanicalLock/none/keyInside'),
+      [
+        'side door',
+        { ...office, mainDoor: false },
+        'no',
+        { clause: 'b', on: 'mechanicalLock/none/keyInside' },
       ],
-    ),
-    ['the bar alone', { ...office, existingArrangement: 'freeBar' }, 'no', { clause: 'c' }],
-    ...around('d', {}, 'magnet/safe/sensor'),
-    ...onEach(['boltMotor/safe/sensor'], 'bolt with sensor', office, 'yes', 'd'),
-    ...onEach(
-      ['magnet/safe/doorSwitch', 'boltMotor/safe/doorSwitch', 'exitTrim/secure/free'],
-      'the bar releases it',
-      office,
-      'no',
-      'd',
-    ),
+      ...onEach(
+        ['mechanicalLock/none/free', 'exitTrim/secure/free'],
+        'no key',
+        { ...office, mainDoor: true },
+        'no',
+        'b',
+      ),
+      ...around('c', { existingArrangement: 'chainOrPadlock' }),
+      ...(['deadboltPlusLatch', 'doubleCylinder', 'barricade'] as const).map(
+        (existingArrangement): CaseRow => [
+          existingArrangement,
+          { ...office, existingArrangement },
+          'yes',
+          { clause: 'c', does: 'warn existingArrangement' },
+        ],
+      ),
+      ['the bar alone', { ...office, existingArrangement: 'freeBar' }, 'no', { clause: 'c' }],
+      ...around('d', {}, 'magnet/safe/sensor'),
+      ...onEach(['boltMotor/safe/sensor'], 'bolt with sensor', office, 'yes', {
+        clause: 'd',
+        does: 'caution',
+      }),
+      ...onEach(
+        ['magnet/safe/doorSwitch', 'boltMotor/safe/doorSwitch', 'exitTrim/secure/free'],
+        'the bar releases it',
+        office,
+        'no',
+        'd',
+      ),
+    ]),
   ),
 });

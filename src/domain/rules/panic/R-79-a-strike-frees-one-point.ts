@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const R79 = defineRule({
@@ -28,29 +29,31 @@ export const R79 = defineRule({
     },
   ],
   cases: cases(
-    ...(
-      [
-        ['a', 'verticalRods', 'rimPlusRods'],
-        ['b', 'rimPlusRods', 'verticalRods'],
-      ] as const
-    ).flatMap(([clause, latch, other]) => [
-      ...onEach(
-        ['strikeRim/secure/free', 'strikeMortise/safe/free'],
-        latch,
-        { latch },
-        'yes' as const,
-        clause,
-      ),
-      ...onEach(['strikeRim/secure/free'], 'rim device', { latch: 'rimExit' }, 'no' as const, clause),
-      ...onEach(['strikeRim/secure/free'], other, { latch: other }, 'no' as const, clause),
-      ...onEach(['strikeRim/secure/free'], 'latch not known', {}, 'unknown' as const, clause),
-      ...onEach(
-        ['exitTrim/secure/free', 'latchRetractionMotor/secure/free'],
-        'no strike',
-        { latch },
-        'no' as const,
-        clause,
-      ),
+    ...doing({ a: 'caution', b: 'caution' }, [
+      ...(
+        [
+          ['a', 'verticalRods', 'rimPlusRods'],
+          ['b', 'rimPlusRods', 'verticalRods'],
+        ] as const
+      ).flatMap(([clause, latch, other]) => [
+        ...onEach(
+          ['strikeRim/secure/free', 'strikeMortise/safe/free'],
+          latch,
+          { latch },
+          'yes' as const,
+          clause,
+        ),
+        ...onEach(['strikeRim/secure/free'], 'rim device', { latch: 'rimExit' }, 'no' as const, clause),
+        ...onEach(['strikeRim/secure/free'], other, { latch: other }, 'no' as const, clause),
+        ...onEach(['strikeRim/secure/free'], 'latch not known', {}, 'unknown' as const, clause),
+        ...onEach(
+          ['exitTrim/secure/free', 'latchRetractionMotor/secure/free'],
+          'no strike',
+          { latch },
+          'no' as const,
+          clause,
+        ),
+      ]),
     ]),
   ),
 });

@@ -2,7 +2,7 @@ import type { CandidateMatch } from '../../devices/candidates.ts';
 import { is } from '../../logic/condition.ts';
 import type { CodeBasis } from '../../codes/basis.ts';
 import type { FactValues } from '../../model/fields.ts';
-import type { CaseRow } from '../rule.ts';
+import type { CaseRow, Does } from '../rule.ts';
 
 /** Locks with a lever of their own, magnets and bolts: none of them is worked by a push bar. */
 export const lockWithoutBar: CandidateMatch = {
@@ -79,17 +79,24 @@ export interface At {
   readonly basis?: Partial<CodeBasis>;
   /** Facts that the clause needs beside those of the row. */
   readonly facts?: FactValues;
+  readonly does?: Does;
 }
 
 /** The same rows asked of several clauses. */
 export function inEach(places: readonly At[], rows: readonly CaseRow[]): readonly CaseRow[] {
-  return places.flatMap(({ clause, on, basis, facts: more }) =>
+  return places.flatMap(({ clause, on, basis, facts: more, does }) =>
     rows.map(
       ([name, facts, expect, options]): CaseRow => [
         name,
         { ...more, ...facts },
         expect,
-        { ...(on === undefined ? {} : { on }), ...options, clause, basis: { ...basis, ...options?.basis } },
+        {
+          ...(on !== undefined && { on }),
+          ...(expect === 'yes' && does !== undefined && { does }),
+          ...options,
+          clause,
+          basis: { ...basis, ...options?.basis },
+        },
       ],
     ),
   );

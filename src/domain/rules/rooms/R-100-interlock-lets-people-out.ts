@@ -44,7 +44,7 @@ export const R100 = defineRule({
       'mantrap that holds',
       held,
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     ...onEach(
       ['mortiseLock/secure/free', 'exitTrim/safe/stairReentry'],
@@ -62,10 +62,10 @@ export const R100 = defineRule({
       'unknown',
       { clause: 'a', on: 'magnet/safe/sensor' },
     ],
-    ['interlock', entry, 'yes', { clause: 'b' }],
+    ['interlock', entry, 'yes', { clause: 'b', does: 'signOff must' }],
     ['no interlock', { wishInterlock: false }, 'no', { clause: 'b' }],
     ['not asked', {}, 'unknown', { clause: 'b' }],
-    ['entry-only interlock', entry, 'yes', { clause: 'c', on: 'mortiseLock/secure/free' }],
+    ['entry-only interlock', entry, 'yes', { clause: 'c', on: 'mortiseLock/secure/free', does: 'permit' }],
     ['it holds', held, 'no', { clause: 'c', on: 'mortiseLock/secure/free' }],
     [
       'no interlock',

@@ -104,7 +104,7 @@ export const R102 = defineRule({
       '2018 as printed',
       { ...old, tia1436Adopted: false },
       'yes',
-      { clause: 'a', on: 'strikeCylindrical/secure/free', basis: alone2018 },
+      { clause: 'a', on: 'strikeCylindrical/secure/free', basis: alone2018, does: 'prohibit' },
     ],
     [
       '2018 as amended',
@@ -131,7 +131,12 @@ export const R102 = defineRule({
       { clause: 'a', on: 'strikeCylindrical/secure/free', basis: alone },
     ],
     ...elsewhere('a', { ...old, panicPresent: true }, alone, 'strikeCylindrical/secure/free'),
-    ['2018 as printed', { ...old, tia1436Adopted: false }, 'yes', { clause: 'b', basis: alone2018 }],
+    [
+      '2018 as printed',
+      { ...old, tia1436Adopted: false },
+      'yes',
+      { clause: 'b', basis: alone2018, does: 'modify locksmith' },
+    ],
     [
       'deadbolt found beside a latch',
       { ...old, latch: 'bored', existingArrangement: 'deadboltPlusLatch', panicPresent: true },
@@ -148,7 +153,7 @@ export const R102 = defineRule({
     ['2021', { ...old, tia1436Adopted: false }, 'no', { clause: 'b', basis: alone }],
     ['2018, amendment not known', old, 'unknown', { clause: 'b', basis: alone2018 }],
     ...elsewhere('b', { ...old, panicPresent: true }, alone),
-    ['2021', { ...old, tia1436Adopted: false }, 'yes', { clause: 'c', basis: alone }],
+    ['2021', { ...old, tia1436Adopted: false }, 'yes', { clause: 'c', basis: alone, does: ['ahjApproval'] }],
     [
       '2021, deadbolt found beside a latch',
       { ...old, latch: 'bored', existingArrangement: 'deadboltPlusLatch' },
@@ -160,7 +165,7 @@ export const R102 = defineRule({
     ['panic hardware fitted', { ...old, panicPresent: true }, 'no', { clause: 'c', basis: alone }],
     ['2018, amendment not known', old, 'unknown', { clause: 'c', basis: alone2018 }],
     ...elsewhere('c', old, alone),
-    ['2021', { ...old, tia1436Adopted: false }, 'yes', { clause: 'd', basis: alone }],
+    ['2021', { ...old, tia1436Adopted: false }, 'yes', { clause: 'd', basis: alone, does: 'signOff must' }],
     [
       '2021, deadbolt found beside a latch',
       { ...old, latch: 'bored', existingArrangement: 'deadboltPlusLatch' },

@@ -30,10 +30,10 @@ export const R103 = defineRule({
     },
   ],
   cases: cases(
-    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'a' }],
+    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'a', does: 'refer' }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'a' }],
     ['room not known', {}, 'unknown', { clause: 'a' }],
-    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'b' }],
+    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'b', does: 'signOff must' }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'b' }],
     ['room not known', {}, 'unknown', { clause: 'b' }],
   ),

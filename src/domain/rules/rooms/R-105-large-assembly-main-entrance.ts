@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, over, yes } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -53,10 +54,12 @@ export const R105 = defineRule({
     },
   ],
   cases: cases(
-    ...around('a', key),
-    ['a free bar', hall, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ...around('b', 'exitTrim/secure/free'),
-    ['a mechanical lock', hall, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
-    ...around('c'),
+    ...doing({ a: 'prohibit', b: 'signOff must', c: 'caution' }, [
+      ...around('a', key),
+      ['a free bar', hall, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+      ...around('b', 'exitTrim/secure/free'),
+      ['a mechanical lock', hall, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
+      ...around('c'),
+    ]),
   ),
 });

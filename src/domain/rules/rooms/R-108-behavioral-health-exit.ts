@@ -32,11 +32,11 @@ export const R108 = defineRule({
     },
   ],
   cases: cases(
-    ['psychiatric unit', unit, 'yes', { clause: 'a' }],
+    ['psychiatric unit', unit, 'yes', { clause: 'a', does: 'signOff must' }],
     ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'a' }],
     ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'a' }],
     ['area not known', { roomUse: 'patientUnit' }, 'unknown', { clause: 'a' }],
-    ['offices leave through the unit', unit, 'yes', { clause: 'b' }],
+    ['offices leave through the unit', unit, 'yes', { clause: 'b', does: 'caution' }],
     ['nobody else leaves through it', { ...unit, othersLeaveThroughRoom: false }, 'no', { clause: 'b' }],
     ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'b' }],
     ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'b' }],

@@ -42,7 +42,7 @@ export const R111 = defineRule({
     },
   ],
   cases: cases(
-    ['unrated storage pair', pair, 'yes', { clause: 'a' }],
+    ['unrated storage pair', pair, 'yes', { clause: 'a', does: 'permit' }],
     ['unrated equipment pair', { ...pair, roomUse: 'equipment' }, 'yes', { clause: 'a' }],
     ['office pair', { ...pair, roomUse: 'office' }, 'no', { clause: 'a' }],
     ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'a' }],
@@ -50,7 +50,12 @@ export const R111 = defineRule({
     ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],
     ['dummy lever on the inactive leaf', { ...pair, inactiveHasHardware: true }, 'no', { clause: 'a' }],
     ['rating not known', without(pair, 'fireRatingMin'), 'unknown', { clause: 'a' }],
-    ['dummy lever on the inactive leaf', { ...pair, inactiveHasHardware: true }, 'yes', { clause: 'b' }],
+    [
+      'dummy lever on the inactive leaf',
+      { ...pair, inactiveHasHardware: true },
+      'yes',
+      { clause: 'b', does: 'modify locksmith' },
+    ],
     [
       'dummy lever, equipment room',
       { ...pair, roomUse: 'equipment', inactiveHasHardware: true },

@@ -82,7 +82,7 @@ export const R112 = defineRule({
     },
   ],
   cases: cases(
-    ['office pair for 49', pair, 'yes', { clause: 'a' }],
+    ['office pair for 49', pair, 'yes', { clause: 'a', does: 'permit' }],
     ['office pair for 50, leaf needed', large, 'no', { clause: 'a' }],
     [
       'office pair for 50, sprinklered, leaf not needed',
@@ -101,10 +101,10 @@ export const R112 = defineRule({
     ['dummy lever on the inactive leaf', dummy, 'no', { clause: 'a' }],
     ['load not known', without(pair, 'occupantLoad'), 'unknown', { clause: 'a' }],
     ...around('a', pair),
-    ['dummy lever on the inactive leaf', dummy, 'yes', { clause: 'b' }],
+    ['dummy lever on the inactive leaf', dummy, 'yes', { clause: 'b', does: 'modify locksmith' }],
     ['nothing on the inactive leaf', pair, 'no', { clause: 'b' }],
     ...around('b', dummy),
-    ['office pair for 50, leaf needed', large, 'yes', { clause: 'd' }],
+    ['office pair for 50, leaf needed', large, 'yes', { clause: 'd', does: ['automaticFlushBolts'] }],
     ['office pair for 49', pair, 'no', { clause: 'd' }],
     [
       'office pair for 50, sprinklered, leaf not needed',

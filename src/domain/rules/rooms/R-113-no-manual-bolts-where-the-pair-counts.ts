@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, no, not, yes } from '../../logic/condition.ts';
+import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -61,9 +62,11 @@ export const R113 = defineRule({
     },
   ],
   cases: cases(
-    ...around('b', pair),
-    ['leaf not needed', spare, 'no', { clause: 'b' }],
-    ...around('c', spare),
-    ['leaf needed', pair, 'no', { clause: 'c' }],
+    ...doing({ b: ['automaticFlushBolts'], c: 'signOff should' }, [
+      ...around('b', pair),
+      ['leaf not needed', spare, 'no', { clause: 'b' }],
+      ...around('c', spare),
+      ['leaf needed', pair, 'no', { clause: 'c' }],
+    ]),
   ),
 });

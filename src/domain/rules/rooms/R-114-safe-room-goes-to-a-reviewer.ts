@@ -26,10 +26,10 @@ export const R114 = defineRule({
     },
   ],
   cases: cases(
-    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'a' }],
+    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'a', does: 'refer' }],
     ['cash room', { roomUse: 'cashRoom' }, 'no', { clause: 'a' }],
     ['room not known', {}, 'unknown', { clause: 'a' }],
-    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'b' }],
+    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'b', does: 'signOff must' }],
     ['cash room', { roomUse: 'cashRoom' }, 'no', { clause: 'b' }],
     ['room not known', {}, 'unknown', { clause: 'b' }],
   ),

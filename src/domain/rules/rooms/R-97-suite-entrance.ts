@@ -29,7 +29,7 @@ export const R97 = defineRule({
     },
   ],
   cases: cases(
-    ['tenant entrance', { roomUse: 'suiteEntrance' }, 'yes', { clause: 'a', on }],
+    ['tenant entrance', { roomUse: 'suiteEntrance' }, 'yes', { clause: 'a', on, does: 'permit' }],
     ['storage room', { roomUse: 'storage' }, 'no', { clause: 'a', on }],
     ['room not known', {}, 'unknown', { clause: 'a', on }],
     ...onEach(
@@ -39,7 +39,12 @@ export const R97 = defineRule({
       'no',
       'a',
     ),
-    ['rated tenant entrance', { roomUse: 'suiteEntrance', fireRatingMin: 20 }, 'yes', { clause: 'b' }],
+    [
+      'rated tenant entrance',
+      { roomUse: 'suiteEntrance', fireRatingMin: 20 },
+      'yes',
+      { clause: 'b', does: 'caution' },
+    ],
     [
       'unrated tenant entrance',
       { roomUse: 'suiteEntrance', fireRatingMin: 0, wallRatingMin: 0 },

@@ -29,7 +29,7 @@ export const R98 = defineRule({
     },
   ],
   cases: cases(
-    ['server room', { roomUse: 'serverRoom' }, 'yes', { clause: 'a', on }],
+    ['server room', { roomUse: 'serverRoom' }, 'yes', { clause: 'a', on, does: 'permit' }],
     ['modular data center', { roomUse: 'modularDataCenter' }, 'yes', { clause: 'a', on }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'a', on }],
     ['room not known', {}, 'unknown', { clause: 'a', on }],
@@ -40,7 +40,12 @@ export const R98 = defineRule({
       'no',
       'a',
     ),
-    ['readers on both sides', { roomUse: 'serverRoom', readerSides: 'both' }, 'yes', { clause: 'b' }],
+    [
+      'readers on both sides',
+      { roomUse: 'serverRoom', readerSides: 'both' },
+      'yes',
+      { clause: 'b', does: 'caution' },
+    ],
     [
       'data center, both sides',
       { roomUse: 'modularDataCenter', readerSides: 'both' },

@@ -42,7 +42,12 @@ export const R99 = defineRule({
       'yes',
       'a',
     ),
-    ['pharmacy', { ...cash, roomUse: 'pharmacy' }, 'yes', { clause: 'a', on: 'magnet/safe/buttonOnly' }],
+    [
+      'pharmacy',
+      { ...cash, roomUse: 'pharmacy' },
+      'yes',
+      { clause: 'a', on: 'magnet/safe/buttonOnly', does: 'prohibit' },
+    ],
     ['office', { ...cash, roomUse: 'office' }, 'no', { clause: 'a', on: 'magnet/safe/buttonOnly' }],
     [
       'cash cabinet',
@@ -52,7 +57,7 @@ export const R99 = defineRule({
     ],
     ['role not known', { roomUse: 'cashRoom' }, 'unknown', { clause: 'a', on: 'magnet/safe/buttonOnly' }],
     ...onEach(['mortiseLock/secure/free', 'magnet/safe/sensor'], 'cash room', cash, 'no', 'a'),
-    ['cash room', cash, 'yes', { clause: 'b', on: 'mortiseLock/secure/free' }],
+    ['cash room', cash, 'yes', { clause: 'b', on: 'mortiseLock/secure/free', does: 'permit' }],
     ['pharmacy', { roomUse: 'pharmacy' }, 'yes', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['room not known', {}, 'unknown', { clause: 'b', on: 'mortiseLock/secure/free' }],

@@ -22,7 +22,12 @@ export const N90 = defineRule({
   ],
   cases: cases(
     ['owner asks', { wishDelayedEgress: true, egressRole: 'exteriorExit' }, 'no', { on }],
-    ['owner does not ask', { wishDelayedEgress: false, egressRole: 'exteriorExit' }, 'yes', { on }],
+    [
+      'owner does not ask',
+      { wishDelayedEgress: false, egressRole: 'exteriorExit' },
+      'yes',
+      { on, does: 'prohibit' },
+    ],
     ['wish not recorded', { egressRole: 'exteriorExit' }, 'yes', { on }],
     ['nothing known', {}, 'yes', { on }],
     ['asked at a cabinet', { wishDelayedEgress: true, egressRole: 'noOccupiedSpace' }, 'yes', { on }],

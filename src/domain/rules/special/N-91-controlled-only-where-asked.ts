@@ -22,7 +22,12 @@ export const N91 = defineRule({
   ],
   cases: cases(
     ['owner asks', { wishControlledEgress: true, egressRole: 'exitAccess' }, 'no', { on }],
-    ['owner does not ask', { wishControlledEgress: false, egressRole: 'exitAccess' }, 'yes', { on }],
+    [
+      'owner does not ask',
+      { wishControlledEgress: false, egressRole: 'exitAccess' },
+      'yes',
+      { on, does: 'prohibit' },
+    ],
     ['wish not recorded', { egressRole: 'exitAccess' }, 'yes', { on }],
     ['nothing known', {}, 'yes', { on }],
     ['asked at a cabinet', { wishControlledEgress: true, egressRole: 'noOccupiedSpace' }, 'yes', { on }],

@@ -26,7 +26,7 @@ export const N92 = defineRule({
   cases: cases(
     ['containment', { clinicalNeed: 'containment', egressRole: 'exitAccess' }, 'no', { on }],
     ['security threat', { clinicalNeed: 'securityThreat', egressRole: 'exitAccess' }, 'no', { on }],
-    ['no need', { clinicalNeed: 'none', egressRole: 'exitAccess' }, 'yes', { on }],
+    ['no need', { clinicalNeed: 'none', egressRole: 'exitAccess' }, 'yes', { on, does: 'prohibit' }],
     ['need not recorded', { egressRole: 'exitAccess' }, 'yes', { on }],
     ['nothing known', {}, 'yes', { on }],
     ['medicine cabinet', { clinicalNeed: 'containment', egressRole: 'noOccupiedSpace' }, 'yes', { on }],

@@ -27,7 +27,12 @@ export const N93 = defineRule({
       'no',
       { on },
     ],
-    ['lobby with a stair', { egressRole: 'elevatorLobby', lobbyHasOtherExit: true }, 'yes', { on }],
+    [
+      'lobby with a stair',
+      { egressRole: 'elevatorLobby', lobbyHasOtherExit: true },
+      'yes',
+      { on, does: 'prohibit' },
+    ],
     ['lobby, stair not known', { egressRole: 'elevatorLobby' }, 'unknown', { on }],
     ['corridor door', { egressRole: 'exitAccess', lobbyHasOtherExit: false }, 'yes', { on }],
     ['role not known', { lobbyHasOtherExit: false }, 'yes', { on }],

@@ -38,7 +38,12 @@ export const N94 = defineRule({
     ],
     ['holding room, group not known', { roomUse: 'detention', egressRole: 'exitAccess' }, 'no', { on }],
     ['prison, room not known', { occupancyGroup: 'I-3', egressRole: 'exitAccess' }, 'no', { on }],
-    ['office', { roomUse: 'office', occupancyGroup: 'B', egressRole: 'exitAccess' }, 'yes', { on }],
+    [
+      'office',
+      { roomUse: 'office', occupancyGroup: 'B', egressRole: 'exitAccess' },
+      'yes',
+      { on, does: 'prohibit' },
+    ],
     ['room and group not known', { egressRole: 'exitAccess' }, 'yes', { on }],
     ['office, group not known', { roomUse: 'office', egressRole: 'exitAccess' }, 'yes', { on }],
     ['business, room not known', { occupancyGroup: 'B', egressRole: 'exitAccess' }, 'yes', { on }],

@@ -30,7 +30,12 @@ export const N95 = defineRule({
     },
   ],
   cases: cases(
-    ['delay asked, free lever', { wishDelayedEgress: true }, 'yes', { clause: 'a', on: free }],
+    [
+      'delay asked, free lever',
+      { wishDelayedEgress: true },
+      'yes',
+      { clause: 'a', on: free, does: 'caution' },
+    ],
     [
       'delay asked and given',
       { wishDelayedEgress: true },
@@ -39,7 +44,12 @@ export const N95 = defineRule({
     ],
     ['no delay asked', { wishDelayedEgress: false }, 'no', { clause: 'a', on: free }],
     ['wish not recorded', {}, 'unknown', { clause: 'a', on: free }],
-    ['control asked, free lever', { wishControlledEgress: true }, 'yes', { clause: 'b', on: free }],
+    [
+      'control asked, free lever',
+      { wishControlledEgress: true },
+      'yes',
+      { clause: 'b', on: free, does: 'caution' },
+    ],
     ...onEach(
       ['magnet/safe/controlled', 'mortiseLock/secure/clinical', 'detentionLock/none/attended'],
       'control asked and given',

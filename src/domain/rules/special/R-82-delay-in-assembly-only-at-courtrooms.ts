@@ -64,7 +64,12 @@ export const R82 = defineRule({
     },
   ],
   cases: cases(
-    ['restaurant, A-2', { occupancyGroup: 'A-2', roomUse: 'conference' }, 'yes', { clause: 'a', on }],
+    [
+      'restaurant, A-2',
+      { occupancyGroup: 'A-2', roomUse: 'conference' },
+      'yes',
+      { clause: 'a', on, does: 'prohibit' },
+    ],
     ['courtroom side door, A-3, sprinklered', courtroom, 'no', { clause: 'a', on }],
     ['courtroom classed A-1', { ...courtroom, occupancyGroup: 'A-1' }, 'yes', { clause: 'a', on }],
     ['church hall, A-3', { ...courtroom, roomUse: 'conference' }, 'yes', { clause: 'a', on }],
@@ -103,7 +108,12 @@ export const R82 = defineRule({
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
     ['small courtroom in B, side door', businessCourtroom, 'no', { clause: 'b', on }],
-    ['small courtroom in B, main door', { ...businessCourtroom, mainDoor: true }, 'yes', { clause: 'b', on }],
+    [
+      'small courtroom in B, main door',
+      { ...businessCourtroom, mainDoor: true },
+      'yes',
+      { clause: 'b', on, does: 'prohibit' },
+    ],
     [
       'small courtroom in B, no sprinklers',
       { ...businessCourtroom, sprinklered: false },
@@ -146,7 +156,7 @@ export const R82 = defineRule({
       'theater main entrance',
       { occupancyGroup: 'A-1', mainDoor: true },
       'yes',
-      { clause: 'c', on, basis: alone },
+      { clause: 'c', on, basis: alone, does: 'prohibit' },
     ],
     [
       'theater side door',
@@ -168,7 +178,12 @@ export const R82 = defineRule({
       'no',
       { clause: 'c', on: 'exitTrim/secure/free', basis: alone },
     ],
-    ['airport terminal, NFPA 101 alone', { occupancyGroup: 'A-3' }, 'yes', { clause: 'd', on, basis: alone }],
+    [
+      'airport terminal, NFPA 101 alone',
+      { occupancyGroup: 'A-3' },
+      'yes',
+      { clause: 'd', on, basis: alone, does: 'signOff must' },
+    ],
     [
       'airport terminal, both books',
       { occupancyGroup: 'A-3' },

@@ -40,7 +40,7 @@ export const R83 = defineRule({
   ],
   cases: cases(
     ['classroom for 49', classroom, 'no', { clause: 'a', on }],
-    ['classroom for 50', { ...classroom, occupantLoad: 50 }, 'yes', { clause: 'a', on }],
+    ['classroom for 50', { ...classroom, occupantLoad: 50 }, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['school corridor door', { ...classroom, roomUse: 'corridor' }, 'yes', { clause: 'a', on }],
     ['load not known', without(classroom, 'occupantLoad'), 'unknown', { clause: 'a', on }],
     [
@@ -85,7 +85,7 @@ export const R83 = defineRule({
       'no',
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
-    ['school, NFPA 101 alone', classroom, 'yes', { clause: 'b', on, basis: alone }],
+    ['school, NFPA 101 alone', classroom, 'yes', { clause: 'b', on, basis: alone, does: 'signOff must' }],
     ['school, both books', classroom, 'no', { clause: 'b', on, basis: { nfpa101: 2021 } }],
     ['school, no book', classroom, 'no', { clause: 'b', on, basis: { ibc: null } }],
     ['office, NFPA 101 alone', { occupancyGroup: 'B' }, 'no', { clause: 'b', on, basis: alone }],

@@ -21,7 +21,7 @@ export const R84 = defineRule({
     },
   ],
   cases: cases(
-    ['neither', { sprinklered: false, detectionThroughout: false }, 'yes', { on }],
+    ['neither', { sprinklered: false, detectionThroughout: false }, 'yes', { on, does: 'prohibit' }],
     ['sprinklers only', { sprinklered: true, detectionThroughout: false }, 'no', { on }],
     ['detection only', { sprinklered: false, detectionThroughout: true }, 'no', { on }],
     ['sprinklers, detection not asked', { sprinklered: true }, 'no', { on }],

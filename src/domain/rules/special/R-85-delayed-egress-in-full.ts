@@ -51,7 +51,24 @@ export const R85 = defineRule({
     },
   ],
   cases: cases(
-    ['exit door with delay', { egressRole: 'exteriorExit' }, 'yes', { clause: 'a', on }],
+    [
+      'exit door with delay',
+      { egressRole: 'exteriorExit' },
+      'yes',
+      {
+        clause: 'a',
+        on,
+        does: [
+          'delaySounder',
+          'delayOverride',
+          'detectionRelease',
+          'powerLossRelease',
+          'emergencyLighting',
+          'overrideReset',
+          'listedLock',
+        ],
+      },
+    ],
     [
       'delayed magnet',
       { egressRole: 'exteriorExit' },
@@ -66,7 +83,12 @@ export const R85 = defineRule({
       'no',
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
-    ['exit door with delay', { egressRole: 'exteriorExit' }, 'yes', { clause: 'b', on }],
+    [
+      'exit door with delay',
+      { egressRole: 'exteriorExit' },
+      'yes',
+      { clause: 'b', on, does: 'signOff must' },
+    ],
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'b', on }],
     ['role not known', {}, 'unknown', { clause: 'b', on }],
     [
@@ -79,7 +101,7 @@ export const R85 = defineRule({
       'NFPA 101 beside IBC',
       { egressRole: 'exteriorExit' },
       'yes',
-      { clause: 'c', on, basis: { nfpa101: 2018 } },
+      { clause: 'c', on, basis: { nfpa101: 2018 }, does: 'caution' },
     ],
     ['IBC only', { egressRole: 'exteriorExit' }, 'no', { clause: 'c', on }],
     ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on, basis: { nfpa101: 2018 } }],

@@ -34,7 +34,7 @@ export const R87 = defineRule({
     },
   ],
   cases: cases(
-    ['second delayed door of an office', second, 'yes', { clause: 'a', on }],
+    ['second delayed door of an office', second, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['the only one', { ...second, delayedDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
     ['hospital, see R-88', { ...second, occupancyGroup: 'I-2' }, 'no', { clause: 'a', on }],
     ['number not known', { occupancyGroup: 'B' }, 'unknown', { clause: 'a', on }],
@@ -42,7 +42,7 @@ export const R87 = defineRule({
     ['both books', second, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
     ['no book chosen', second, 'yes', { clause: 'a', on, basis: { ibc: null } }],
     ['a free bar on the way', second, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['NFPA 101 alone, second door', second, 'yes', { clause: 'b', on, basis: alone }],
+    ['NFPA 101 alone, second door', second, 'yes', { clause: 'b', on, basis: alone, does: 'signOff must' }],
     [
       'NFPA 101 alone, the only one',
       { ...second, delayedDoorsOnPath: 0 },

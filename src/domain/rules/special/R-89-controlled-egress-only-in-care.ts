@@ -42,7 +42,7 @@ export const R89 = defineRule({
     },
   ],
   cases: cases(
-    ['office', { occupancyGroup: 'B' }, 'yes', { clause: 'a', on }],
+    ['office', { occupancyGroup: 'B' }, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['prison has rules of its own', { occupancyGroup: 'I-3' }, 'yes', { clause: 'a', on }],
     ['assisted living', { occupancyGroup: 'I-1.1' }, 'no', { clause: 'a', on }],
     ['assisted living, condition 2', { occupancyGroup: 'I-1.2' }, 'no', { clause: 'a', on }],
@@ -52,7 +52,12 @@ export const R89 = defineRule({
     ['office, both books', { occupancyGroup: 'B' }, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
     ['office, no book', { occupancyGroup: 'B' }, 'yes', { clause: 'a', on, basis: { ibc: null } }],
     ['a free lever in an office', { occupancyGroup: 'B' }, 'no', { clause: 'a', on: free }],
-    ['hotel, NFPA 101 alone', { occupancyGroup: 'R-1' }, 'yes', { clause: 'b', on, basis: alone }],
+    [
+      'hotel, NFPA 101 alone',
+      { occupancyGroup: 'R-1' },
+      'yes',
+      { clause: 'b', on, basis: alone, does: 'prohibit' },
+    ],
     ['hotel, both books', { occupancyGroup: 'R-1' }, 'no', { clause: 'b', on, basis: { nfpa101: 2021 } }],
     ['hotel, no book', { occupancyGroup: 'R-1' }, 'no', { clause: 'b', on, basis: { ibc: null } }],
     ['ambulatory care, NFPA 101 alone', { occupancyGroup: 'B' }, 'no', { clause: 'b', on, basis: alone }],
@@ -62,7 +67,12 @@ export const R89 = defineRule({
     ['hospital, NFPA 101 alone', { occupancyGroup: 'I-2' }, 'no', { clause: 'b', on, basis: alone }],
     ['group not known', {}, 'unknown', { clause: 'b', on, basis: alone }],
     ['a free lever in a hotel', { occupancyGroup: 'R-1' }, 'no', { clause: 'b', on: free, basis: alone }],
-    ['board and care, NFPA 101 alone', { occupancyGroup: 'R-4' }, 'yes', { clause: 'c', on, basis: alone }],
+    [
+      'board and care, NFPA 101 alone',
+      { occupancyGroup: 'R-4' },
+      'yes',
+      { clause: 'c', on, basis: alone, does: 'signOff must' },
+    ],
     ['ambulatory care, NFPA 101 alone', { occupancyGroup: 'B' }, 'yes', { clause: 'c', on, basis: alone }],
     ['hospital, NFPA 101 alone', { occupancyGroup: 'I-2' }, 'no', { clause: 'c', on, basis: alone }],
     [

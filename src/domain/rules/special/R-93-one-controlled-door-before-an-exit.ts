@@ -45,7 +45,7 @@ export const R93 = defineRule({
     },
   ],
   cases: cases(
-    ['second controlled door', second, 'yes', { clause: 'a', on }],
+    ['second controlled door', second, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['the only one', { ...second, controlledDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
     ['psychiatric ward', { ...second, clinicalArea: 'psychiatric' }, 'no', { clause: 'a', on }],
     ['memory care', { ...second, clinicalArea: 'cognitive' }, 'no', { clause: 'a', on }],
@@ -58,7 +58,7 @@ export const R93 = defineRule({
     ['both books', second, 'yes', { clause: 'a', on, basis: { nfpa101: 2021 } }],
     ['no book', second, 'yes', { clause: 'a', on, basis: { ibc: null } }],
     ['a free lever', second, 'no', { clause: 'a', on: free }],
-    ['second controlled door', second, 'yes', { clause: 'b', on }],
+    ['second controlled door', second, 'yes', { clause: 'b', on, does: 'signOff must' }],
     ['the only one', { ...second, controlledDoorsOnPath: 0 }, 'no', { clause: 'b', on }],
     ['number not known', {}, 'unknown', { clause: 'b', on }],
     ['a free lever', second, 'no', { clause: 'b', on: free }],

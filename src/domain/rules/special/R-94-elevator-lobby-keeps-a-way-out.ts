@@ -75,7 +75,7 @@ export const R94 = defineRule({
       'lobby without a stair',
       trap,
       'yes',
-      'e',
+      { clause: 'e', does: 'prohibit' },
     ),
     ...onEach(
       ['mechanicalLock/none/free', 'noLock/none/free', 'delayedExitDevice/safe/delayed', on],
@@ -87,7 +87,7 @@ export const R94 = defineRule({
     ['lobby with a stair', open, 'no', { clause: 'e', on: free }],
     ['corridor door', { ...trap, egressRole: 'exitAccess' }, 'no', { clause: 'e', on: free }],
     ['other way out not known', { egressRole: 'elevatorLobby' }, 'unknown', { clause: 'e', on: free }],
-    ['lobby without a stair, IBC 2021', trap, 'yes', { clause: 'a', on }],
+    ['lobby without a stair, IBC 2021', trap, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['lobby without a stair, IBC 2018', trap, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
     ['lobby without a stair, IBC 2024', trap, 'no', { clause: 'a', on, basis: { ibc: 2024 } }],
     [
@@ -126,7 +126,7 @@ export const R94 = defineRule({
       'IBC 2024 changes nothing here',
       trap,
       'yes',
-      { clause: 'b', on: 'magnet/safe/alarmOnly', basis: { ibc: 2024 } },
+      { clause: 'b', on: 'magnet/safe/alarmOnly', basis: { ibc: 2024 }, does: 'prohibit' },
     ],
     ['lobby with a stair', open, 'no', { clause: 'b', on: 'magnet/safe/alarmOnly' }],
     [
@@ -141,11 +141,11 @@ export const R94 = defineRule({
       'unknown',
       { clause: 'b', on: 'magnet/safe/alarmOnly' },
     ],
-    ['lobby without a stair', trap, 'yes', { clause: 'c' }],
+    ['lobby without a stair', trap, 'yes', { clause: 'c', does: 'signOff must' }],
     ['lobby with a stair', open, 'no', { clause: 'c' }],
     ['corridor door', { ...trap, egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
     ['other way out not known', { egressRole: 'elevatorLobby' }, 'unknown', { clause: 'c' }],
-    ['lobby without a stair, IBC 2021', trap, 'yes', { clause: 'd' }],
+    ['lobby without a stair, IBC 2021', trap, 'yes', { clause: 'd', does: 'caution' }],
     ['lobby without a stair, IBC 2024', trap, 'no', { clause: 'd', basis: { ibc: 2024 } }],
     [
       'lobby without a stair, NFPA 101 alone',

@@ -23,7 +23,7 @@ export const R96 = defineRule({
     },
   ],
   cases: cases(
-    ['lobby with a stair', lobby, 'yes', { on }],
+    ['lobby with a stair', lobby, 'yes', { on, does: 'permit' }],
     ['lobby without a stair', { ...lobby, lobbyHasOtherExit: false }, 'no', { on }],
     ['corridor door', { ...lobby, egressRole: 'exitAccess' }, 'no', { on }],
     ['stair not known', { egressRole: 'elevatorLobby' }, 'unknown', { on }],

@@ -53,7 +53,12 @@ export const R55 = defineRule({
     },
   ],
   cases: cases(
-    ['stair side to be locked', locked, 'yes', { clause: 'a', on: 'exitTrim/safe/stairReentry' }],
+    [
+      'stair side to be locked',
+      locked,
+      'yes',
+      { clause: 'a', on: 'exitTrim/safe/stairReentry', does: ['stairReleaseTogether'] },
+    ],
     ['both sides to be locked', bothLocked, 'yes', { clause: 'a', on: 'mortiseLock/safe/stairReentry' }],
     ['stair side open', open, 'no', { clause: 'a', on: 'exitTrim/safe/stairReentry' }],
     ['NFPA 101 alone', locked, 'no', { clause: 'a', on: 'exitTrim/safe/stairReentry', basis: nfpaOnly }],
@@ -65,7 +70,12 @@ export const R55 = defineRule({
     ],
     ['an ordinary lock is not meant', locked, 'no', { clause: 'a', on: 'exitTrim/safe/free' }],
     ...loneStairCases('no', 'yes', { clause: 'a', on: 'exitTrim/safe/stairReentry' }),
-    ['nowhere to release from', { ...locked, stairReleasePoint: 'none' }, 'yes', { clause: 'b' }],
+    [
+      'nowhere to release from',
+      { ...locked, stairReleasePoint: 'none' },
+      'yes',
+      { clause: 'b', does: 'warn stairReleasePoint' },
+    ],
     ['released at the entrance', atEntrance, 'no', { clause: 'b' }],
     [
       'released at the command center',
@@ -81,7 +91,7 @@ export const R55 = defineRule({
       'entrance, though a command center is there',
       { ...atEntrance, fireCommandCenter: true, highRise: false },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'warn stairReleasePoint' },
     ],
     [
       'entrance, high-rise',
@@ -115,7 +125,7 @@ export const R55 = defineRule({
       { clause: 'c' },
       { stairReleasePoint: 'mainEntrance', fireCommandCenter: true },
     ),
-    ['stair side to be locked', locked, 'yes', { clause: 'd' }],
+    ['stair side to be locked', locked, 'yes', { clause: 'd', does: 'signOff must' }],
     ['stair side open', open, 'no', { clause: 'd' }],
     ['NFPA 101 alone: asked in R-54', locked, 'no', { clause: 'd', basis: nfpaOnly }],
     ['wish not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'd' }],

@@ -36,7 +36,12 @@ export const R56 = defineRule({
     },
   ],
   cases: cases(
-    ['IBC 2024', locked, 'yes', { clause: 'a', on: trim, basis: ibc2024 }],
+    [
+      'IBC 2024',
+      locked,
+      'yes',
+      { clause: 'a', on: trim, basis: ibc2024, does: ['stairAlarmRelease', 'powerLossRelease'] },
+    ],
     ['IBC 2021', locked, 'no', { clause: 'a', on: trim }],
     ['IBC 2018', locked, 'no', { clause: 'a', on: trim, basis: { ibc: 2018 } }],
     ['NFPA 101 alone', locked, 'no', { clause: 'a', on: trim, basis: nfpaOnly }],
@@ -49,7 +54,7 @@ export const R56 = defineRule({
     ],
     ['IBC 2024, ordinary trim', locked, 'no', { clause: 'a', on: 'exitTrim/safe/free', basis: ibc2024 }],
     ...loneStairCases('no', 'yes', { clause: 'a', on: trim, basis: ibc2024 }),
-    ['high-rise', { ...locked, highRise: true }, 'yes', { clause: 'b', on: trim }],
+    ['high-rise', { ...locked, highRise: true }, 'yes', { clause: 'b', on: trim, does: ['stairPhones'] }],
     [
       'high-rise, IBC 2018',
       { ...locked, highRise: true },

@@ -39,7 +39,7 @@ export const R57 = defineRule({
     },
   ],
   cases: cases(
-    ['five stories, limit kept', five, 'yes', { clause: 'a', on }],
+    ['five stories, limit kept', five, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['four stories, limit kept', { ...five, stairStories: 4 }, 'no', { clause: 'a', on }],
     ['high-rise has its own rule', { ...five, stairStories: 20, highRise: true }, 'no', { clause: 'a', on }],
     ['limit not kept', { ...five, cityKeepsFourStoryLimit: false }, 'no', { clause: 'a', on }],
@@ -52,7 +52,7 @@ export const R57 = defineRule({
       { clause: 'a', on },
     ],
     ['other locks are refused by R-54', five, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['five stories, limit kept', five, 'yes', { clause: 'b' }],
+    ['five stories, limit kept', five, 'yes', { clause: 'b', does: 'signOff must' }],
     ['four stories, limit kept', { ...five, stairStories: 4 }, 'no', { clause: 'b' }],
     ['high-rise has its own rule', { ...five, stairStories: 20, highRise: true }, 'no', { clause: 'b' }],
     ['limit not kept', { ...five, cityKeepsFourStoryLimit: false }, 'no', { clause: 'b' }],

@@ -47,7 +47,7 @@ export const R58 = defineRule({
     },
   ],
   cases: cases(
-    ['five stories', five, 'yes', a],
+    ['five stories', five, 'yes', { ...a, does: ['stairAlarmRelease'] }],
     ['four stories', { ...five, stairStories: 4 }, 'no', a],
     ['five stories, both codes adopted', five, 'yes', { ...a, basis: bothCodes }],
     ['five stories, IBC alone', five, 'no', { ...a, basis: {} }],
@@ -59,7 +59,7 @@ export const R58 = defineRule({
     ['two stairs', { ...five, singleExitStair: false }, 'yes', a],
     ['stories not known', locked, 'unknown', a],
     ['an ordinary lock is not meant', five, 'no', { ...a, on: 'exitTrim/secure/free' }],
-    ['selected re-entry planned', chosen, 'yes', b],
+    ['selected re-entry planned', chosen, 'yes', { ...b, does: ['signReentry'] }],
     ['no selected re-entry', { ...five, selectedReentry: false }, 'no', b],
     ['four stories', { ...chosen, stairStories: 4 }, 'no', b],
     ['stair side open', { ...chosen, ...open }, 'no', b],

@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
+import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 import { loneStairIbc } from './conditions.ts';
 import { locked, loneStairCases, nfpaOnly, open } from './given.ts';
@@ -31,36 +32,43 @@ export const R59 = defineRule({
     },
   ],
   cases: cases(
-    ...onEach(
-      ['mechanicalLock/none/free', 'batteryLock/asIs/free', 'mechanicalLock/none/keyInside'],
-      'stair side to be locked',
-      locked,
-      'yes',
-      'a',
-    ),
-    ['a wired lock is judged by R-54', locked, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['stair side open', open, 'no', { clause: 'a', on: 'mechanicalLock/none/free' }],
-    ['NFPA 101 alone', locked, 'no', { clause: 'a', on: 'mechanicalLock/none/free', basis: nfpaOnly }],
-    [
-      'wish not asked',
-      { egressRole: 'stairEntry' },
-      'unknown',
-      { clause: 'a', on: 'mechanicalLock/none/free' },
-    ],
-    ...loneStairCases('no', 'yes', { clause: 'a', on: 'mechanicalLock/none/free' }),
-    ...loneStairCases('yes', 'no', { clause: 'b' }),
-    [
-      'single exit stair, stair side open',
-      { ...open, singleExitStair: true, occupancyGroup: 'B' },
-      'no',
-      { clause: 'b' },
-    ],
-    [
-      'single exit stair, NFPA 101 alone',
-      { ...locked, singleExitStair: true, occupancyGroup: 'B' },
-      'no',
-      { clause: 'b', basis: nfpaOnly },
-    ],
-    ['single exit stair, group not known', { ...locked, singleExitStair: true }, 'unknown', { clause: 'b' }],
+    ...doing({ b: 'signOff must' }, [
+      ...onEach(
+        ['mechanicalLock/none/free', 'batteryLock/asIs/free', 'mechanicalLock/none/keyInside'],
+        'stair side to be locked',
+        locked,
+        'yes',
+        { clause: 'a', does: 'prohibit' },
+      ),
+      ['a wired lock is judged by R-54', locked, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+      ['stair side open', open, 'no', { clause: 'a', on: 'mechanicalLock/none/free' }],
+      ['NFPA 101 alone', locked, 'no', { clause: 'a', on: 'mechanicalLock/none/free', basis: nfpaOnly }],
+      [
+        'wish not asked',
+        { egressRole: 'stairEntry' },
+        'unknown',
+        { clause: 'a', on: 'mechanicalLock/none/free' },
+      ],
+      ...loneStairCases('no', 'yes', { clause: 'a', on: 'mechanicalLock/none/free' }),
+      ...loneStairCases('yes', 'no', { clause: 'b' }),
+      [
+        'single exit stair, stair side open',
+        { ...open, singleExitStair: true, occupancyGroup: 'B' },
+        'no',
+        { clause: 'b' },
+      ],
+      [
+        'single exit stair, NFPA 101 alone',
+        { ...locked, singleExitStair: true, occupancyGroup: 'B' },
+        'no',
+        { clause: 'b', basis: nfpaOnly },
+      ],
+      [
+        'single exit stair, group not known',
+        { ...locked, singleExitStair: true },
+        'unknown',
+        { clause: 'b' },
+      ],
+    ]),
   ),
 });

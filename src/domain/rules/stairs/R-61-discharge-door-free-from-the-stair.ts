@@ -55,12 +55,12 @@ export const R61 = defineRule({
     },
   ],
   cases: cases(
-    ['way out of the stair', out, 'yes', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['way out of the stair', out, 'yes', { clause: 'a', on: 'exitTrim/secure/free', does: 'permit' }],
     ['the same with a mechanical lock', out, 'yes', { clause: 'a', on: 'mechanicalLock/none/free' }],
     ['door into the stair', { egressRole: 'stairEntry' }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
     ['magnet', out, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
     ['role not known', {}, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ...onEach(unlawful, 'way out of the stair', out, 'yes', 'b'),
+    ...onEach(unlawful, 'way out of the stair', out, 'yes', { clause: 'b', does: 'prohibit' }),
     ...onEach(whole, 'way out of the stair', out, 'no', 'b'),
     ['free bar', out, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
     [
@@ -70,7 +70,7 @@ export const R61 = defineRule({
       { clause: 'b', on: 'magnet/safe/none' },
     ],
     ['role not known', {}, 'unknown', { clause: 'b', on: 'magnet/safe/none' }],
-    ...onEach(whole, 'way out of the stair', out, 'yes', 'c'),
+    ...onEach(whole, 'way out of the stair', out, 'yes', { clause: 'c', does: 'signOff must' }),
     ['free bar', out, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
     [
       'door into the stair is R-60',

@@ -22,7 +22,7 @@ export const R62 = defineRule({
     },
   ],
   cases: cases(
-    ['readers on both sides', bad, 'yes', { on: 'mortiseLock/safe/credentialOut' }],
+    ['readers on both sides', bad, 'yes', { on: 'mortiseLock/safe/credentialOut', does: 'prohibit' }],
     ['reader outside', { ...bad, readerSides: 'secure' }, 'no', { on: 'mortiseLock/safe/credentialOut' }],
     ['office door', { ...bad, egressRole: 'exitAccess' }, 'no', { on: 'mortiseLock/safe/credentialOut' }],
     ['a free lever stays possible', bad, 'no', { on: 'mortiseLock/safe/free' }],

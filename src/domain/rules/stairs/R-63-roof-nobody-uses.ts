@@ -37,7 +37,7 @@ export const R63 = defineRule({
     },
   ],
   cases: cases(
-    ['unoccupied roof', roof, 'yes', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    ['unoccupied roof', roof, 'yes', { clause: 'a', on: 'mortiseLock/secure/free', does: 'permit' }],
     ['unoccupied roof, keyed inside', roof, 'yes', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
     ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
     [
@@ -53,12 +53,12 @@ export const R63 = defineRule({
       'unknown',
       { clause: 'a', on: 'mortiseLock/secure/free' },
     ],
-    ['unoccupied roof, NFPA 101', roof, 'yes', { clause: 'b', basis: nfpaOnly }],
+    ['unoccupied roof, NFPA 101', roof, 'yes', { clause: 'b', basis: nfpaOnly, does: 'caution' }],
     ['unoccupied roof, IBC alone', roof, 'no', { clause: 'b' }],
     ['terrace, NFPA 101', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'b', basis: nfpaOnly }],
     ['office door, NFPA 101', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'b', basis: nfpaOnly }],
     ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'b', basis: nfpaOnly }],
-    ['unoccupied roof', roof, 'yes', { clause: 'c' }],
+    ['unoccupied roof', roof, 'yes', { clause: 'c', does: 'caution' }],
     ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'c' }],
     ['office door', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
     ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'c' }],

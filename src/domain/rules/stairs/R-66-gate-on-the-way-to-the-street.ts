@@ -47,7 +47,7 @@ export const R66 = defineRule({
     },
   ],
   cases: cases(
-    ['gate in the fence', gate, 'yes', { clause: 'a' }],
+    ['gate in the fence', gate, 'yes', { clause: 'a', does: 'signOff must' }],
     ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
     ['role not known', {}, 'unknown', { clause: 'a' }],
     ...onEach(shut, 'gate in the fence', gate, 'yes', 'b'),
@@ -56,7 +56,7 @@ export const R66 = defineRule({
       'no safe area',
       { ...gate, safeDispersalArea: false },
       'yes',
-      { clause: 'b', on: 'gateLock/secure/keyInside' },
+      { clause: 'b', on: 'gateLock/secure/keyInside', does: 'prohibit' },
     ],
     [
       'safe area accepted',
@@ -66,7 +66,12 @@ export const R66 = defineRule({
     ],
     ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'b', on: 'gateLock/secure/keyInside' }],
     ['role not known', {}, 'unknown', { clause: 'b', on: 'gateLock/secure/keyInside' }],
-    ['safe area accepted', { ...gate, safeDispersalArea: true }, 'yes', { clause: 'c' }],
+    [
+      'safe area accepted',
+      { ...gate, safeDispersalArea: true },
+      'yes',
+      { clause: 'c', does: ['ahjApproval'] },
+    ],
     ['no safe area', { ...gate, safeDispersalArea: false }, 'no', { clause: 'c' }],
     ['office door', { egressRole: 'exitAccess', safeDispersalArea: true }, 'no', { clause: 'c' }],
     ['safe area not asked', gate, 'unknown', { clause: 'c' }],

@@ -45,14 +45,14 @@ export const R67 = defineRule({
     },
   ],
   cases: cases(
-    ['horizontal exit', door, 'yes', { clause: 'a' }],
+    ['horizontal exit', door, 'yes', { clause: 'a', does: 'signOff must' }],
     ['corridor door', { egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
     ['role not known', {}, 'unknown', { clause: 'a' }],
     [
       'both ways, electrified lock',
       { ...door, exitDirection: 'both' },
       'yes',
-      { clause: 'b', on: 'exitTrim/secure/free' },
+      { clause: 'b', on: 'exitTrim/secure/free', does: 'prohibit' },
     ],
     [
       'both ways, key inside',
@@ -85,7 +85,7 @@ export const R67 = defineRule({
       { clause: 'b', on: 'exitTrim/secure/free' },
     ],
     ['direction not known', door, 'unknown', { clause: 'b', on: 'exitTrim/secure/free' }],
-    ['60 min', { ...door, fireRatingMin: 60 }, 'yes', { clause: 'c' }],
+    ['60 min', { ...door, fireRatingMin: 60 }, 'yes', { clause: 'c', does: 'warn fireRatingMin' }],
     ['89 min', { ...door, fireRatingMin: 89 }, 'yes', { clause: 'c' }],
     ['90 min', { ...door, fireRatingMin: 90 }, 'no', { clause: 'c' }],
     ['corridor door of 20 min', { egressRole: 'exitAccess', fireRatingMin: 20 }, 'no', { clause: 'c' }],
@@ -94,7 +94,7 @@ export const R67 = defineRule({
       'swings against those who flee',
       { ...door, doorType: 'single', swingsWithEgress: false },
       'yes',
-      { clause: 'd' },
+      { clause: 'd', does: 'caution' },
     ],
     ['swings with them', { ...door, doorType: 'single', swingsWithEgress: true }, 'no', { clause: 'd' }],
     [

@@ -65,7 +65,7 @@ export const R68 = defineRule({
     },
   ],
   cases: cases(
-    ['second delay at an office stair', office, 'yes', { clause: 'a', on }],
+    ['second delay at an office stair', office, 'yes', { clause: 'a', on, does: 'prohibit' }],
     [
       'the same at the foot of the stair',
       { ...office, egressRole: 'stairDischarge' },
@@ -113,7 +113,12 @@ export const R68 = defineRule({
     ],
     ...onEach(['delayedMagnet/safe/delayed'], 'second delay at an office stair', office, 'yes', 'a'),
     ['a free bar', office, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['hospital, second delay', { ...office, occupancyGroup: 'I-2' }, 'yes', { clause: 'b', on }],
+    [
+      'hospital, second delay',
+      { ...office, occupancyGroup: 'I-2' },
+      'yes',
+      { clause: 'b', on, does: 'signOff must' },
+    ],
     [
       'detention, second delay',
       { ...office, occupancyGroup: 'I-3', sprinklered: false },
@@ -172,7 +177,12 @@ export const R68 = defineRule({
       'no',
       { clause: 'b', on: 'exitTrim/secure/free' },
     ],
-    ['second delay, NFPA 101 alone', office, 'yes', { clause: 'c', on, basis: nfpaOnly }],
+    [
+      'second delay, NFPA 101 alone',
+      office,
+      'yes',
+      { clause: 'c', on, basis: nfpaOnly, does: 'signOff must' },
+    ],
     [
       'only delay, NFPA 101 alone',
       { ...office, delayedDoorsOnPath: 0 },

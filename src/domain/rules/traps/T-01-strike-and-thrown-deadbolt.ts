@@ -36,7 +36,12 @@ export const T01 = defineRule({
       'yes',
       'a',
     ),
-    ['hookbolt', { latch: 'hookbolt' }, 'yes', { clause: 'a', on: 'strikeCylindrical/secure/free' }],
+    [
+      'hookbolt',
+      { latch: 'hookbolt' },
+      'yes',
+      { clause: 'a', on: 'strikeCylindrical/secure/free', does: 'prohibit' },
+    ],
     ['a latch', { latch: 'mortise' }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
     [
@@ -49,7 +54,7 @@ export const T01 = defineRule({
       'mortise lock with deadbolt',
       { latch: 'mortiseDeadbolt' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: 'modify locksmith' },
     ],
     ['mortise latch alone', { latch: 'mortise' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
     ['mortise lock, deadbolt not surveyed', {}, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],

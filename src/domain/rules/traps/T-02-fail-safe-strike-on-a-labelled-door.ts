@@ -19,7 +19,7 @@ export const T02 = defineRule({
     },
   ],
   cases: cases(
-    ['labelled door', { labelSeen: true }, 'yes', { on: 'strikeMortise/safe/free' }],
+    ['labelled door', { labelSeen: true }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
     ['no label', { labelSeen: false }, 'no', { on: 'strikeMortise/safe/free' }],
     ['label not looked for', {}, 'unknown', { on: 'strikeMortise/safe/free' }],
     ['a fail-secure strike may be listed', { labelSeen: true }, 'no', { on: 'strikeMortise/secure/free' }],

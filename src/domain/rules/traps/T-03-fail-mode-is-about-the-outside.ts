@@ -25,6 +25,7 @@ export const T03 = defineRule({
       'egress door',
       { egressRole: 'exitAccess' },
       'yes',
+      { does: 'permit' },
     ),
     ['no egress to speak of', { egressRole: 'noOccupiedSpace' }, 'no', { on: 'mortiseLock/secure/free' }],
     ['role not known', {}, 'unknown', { on: 'mortiseLock/secure/free' }],

@@ -25,6 +25,7 @@ export const T05 = defineRule({
       'building with fire alarm',
       { fireAlarm: true },
       'yes',
+      { does: 'caution' },
     ),
     ['no fire alarm', { fireAlarm: false }, 'no', { on: 'magnet/safe/sensor' }],
     ['not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],

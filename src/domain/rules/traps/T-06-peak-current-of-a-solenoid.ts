@@ -28,7 +28,12 @@ export const T06 = defineRule({
     },
   ],
   cases: cases(
-    ['solenoid retraction', {}, 'yes', { clause: 'a', on: 'latchRetractionSolenoid/secure/free' }],
+    [
+      'solenoid retraction',
+      {},
+      'yes',
+      { clause: 'a', on: 'latchRetractionSolenoid/secure/free', does: 'caution' },
+    ],
     ['motor retraction', {}, 'no', { clause: 'a', on: 'latchRetractionMotor/secure/free' }],
     ...onEach(
       [
@@ -39,7 +44,7 @@ export const T06 = defineRule({
       '12 V supply',
       { supplyVolts: '12' },
       'yes',
-      'b',
+      { clause: 'b', does: 'caution' },
     ),
     ['24 V supply', { supplyVolts: '24' }, 'no', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],
     ['voltage not chosen', {}, 'unknown', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],

@@ -25,6 +25,7 @@ export const T07 = defineRule({
       'controlled door',
       { readerSides: 'secure' },
       'yes',
+      { does: 'caution' },
     ),
     ['no reader', { readerSides: 'none' }, 'no', { on: 'mortiseLock/secure/free' }],
     ['reader not settled', {}, 'unknown', { on: 'mortiseLock/secure/free' }],

@@ -19,7 +19,7 @@ export const T17 = defineRule({
     },
   ],
   cases: cases(
-    ['bored latch', { latch: 'bored' }, 'yes', { on: 'strikeCylindrical/secure/free' }],
+    ['bored latch', { latch: 'bored' }, 'yes', { on: 'strikeCylindrical/secure/free', does: 'caution' }],
     [
       'bored latch and deadbolt',
       { latch: 'boredPlusDeadbolt' },

@@ -24,7 +24,12 @@ export const T18 = defineRule({
     },
   ],
   cases: cases(
-    ['steel frame in place, not tapped', { frameMaterial: 'hollowMetal', workStatus: 'existing' }, 'yes'],
+    [
+      'steel frame in place, not tapped',
+      { frameMaterial: 'hollowMetal', workStatus: 'existing' },
+      'yes',
+      { does: 'warn frameGrouted' },
+    ],
     ['steel frame not yet set', { frameMaterial: 'hollowMetal', workStatus: 'new' }, 'no'],
     ['steel frame, hollow', { frameMaterial: 'hollowMetal', frameGrouted: false }, 'no'],
     ['wood frame', { frameMaterial: 'wood' }, 'no'],

@@ -36,7 +36,7 @@ export const T19 = defineRule({
       'no cut-out, existing door',
       { fireRatingMin: 45, workStatus: 'existing', strikePrep: 'none', preparedUnderLabel: false },
       'yes',
-      { on: 'strikeMortise/secure/free' },
+      { on: 'strikeMortise/secure/free', does: ['laboratoryApproval'] },
     ],
     [
       'residential strike',

@@ -28,7 +28,7 @@ export const T20 = defineRule({
       { handing: 'LH' },
       'yes',
     ),
-    ['right, swings in', { handing: 'RH' }, 'yes', { on: 'magnet/safe/sensor' }],
+    ['right, swings in', { handing: 'RH' }, 'yes', { on: 'magnet/safe/sensor', does: ['magnetBracket'] }],
     ['left, swings out', { handing: 'LHR' }, 'no', { on: 'magnet/safe/sensor' }],
     ['right, swings out', { handing: 'RHR' }, 'no', { on: 'magnet/safe/sensor' }],
     ['hand not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],

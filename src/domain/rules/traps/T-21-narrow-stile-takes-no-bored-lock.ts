@@ -32,7 +32,7 @@ export const T21 = defineRule({
       'battery lock, no deadlatch',
       { leafMaterial: 'aluminiumNarrow', latch: 'pushPull' },
       'yes',
-      { clause: 'b', on: 'batteryLock/asIs/free' },
+      { clause: 'b', on: 'batteryLock/asIs/free', does: 'prohibit' },
     ],
     [
       'battery trim on a deadlatch',
@@ -69,7 +69,7 @@ export const T21 = defineRule({
       'narrow stile',
       { leafMaterial: 'aluminiumNarrow' },
       'yes',
-      'a',
+      { clause: 'a', does: 'prohibit' },
     ),
     ['wide stile', { leafMaterial: 'aluminiumWide' }, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
     ['leaf not surveyed', {}, 'unknown', { clause: 'a', on: 'mortiseLock/secure/free' }],

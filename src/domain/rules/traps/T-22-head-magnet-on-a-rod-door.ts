@@ -25,6 +25,7 @@ export const T22 = defineRule({
       'leaf with rods',
       { latch: 'verticalRods' },
       'yes',
+      { does: 'caution' },
     ),
     ['rim device', { latch: 'rimExit' }, 'no', { on: 'magnet/safe/sensor' }],
     ['latch not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],

@@ -31,7 +31,7 @@ export const T23 = defineRule({
       'low-energy operator, trim',
       { operator: 'lowEnergy' },
       'yes',
-      { clause: 'a', on: 'exitTrim/secure/free' },
+      { clause: 'a', on: 'exitTrim/secure/free', does: 'prohibit' },
     ],
     [
       'full-power operator, fail-safe trim',
@@ -48,7 +48,12 @@ export const T23 = defineRule({
       'no',
       { clause: 'a', on: 'latchRetractionMotor/secure/free' },
     ],
-    ['power assist, trim', { operator: 'powerAssist' }, 'yes', { clause: 'c', on: 'exitTrim/secure/free' }],
+    [
+      'power assist, trim',
+      { operator: 'powerAssist' },
+      'yes',
+      { clause: 'c', on: 'exitTrim/secure/free', does: 'caution' },
+    ],
     ['low-energy is clause a', { operator: 'lowEnergy' }, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
     ['operator not surveyed, trim', {}, 'unknown', { clause: 'c', on: 'exitTrim/secure/free' }],
     [

@@ -26,7 +26,12 @@ export const T24 = defineRule({
     },
   ],
   cases: cases(
-    ['swings out, left plain', { egressRole: 'exteriorExit', swingsWithEgress: true, handing: 'LH' }, 'yes'],
+    [
+      'swings out, left plain',
+      { egressRole: 'exteriorExit', swingsWithEgress: true, handing: 'LH' },
+      'yes',
+      { does: 'warn handing' },
+    ],
     ['swings out, right plain', { egressRole: 'exteriorExit', swingsWithEgress: true, handing: 'RH' }, 'yes'],
     [
       'swings out, left reverse',

@@ -19,7 +19,12 @@ export const T28 = defineRule({
     },
   ],
   cases: cases(
-    ['owner wants it open on alarm', { wishUnlockOnAlarm: true }, 'yes', { on: 'batteryLock/asIs/free' }],
+    [
+      'owner wants it open on alarm',
+      { wishUnlockOnAlarm: true },
+      'yes',
+      { on: 'batteryLock/asIs/free', does: 'prohibit' },
+    ],
     [
       'stair side locked',
       { wishUnlockOnAlarm: false, egressRole: 'stairEntry', stairLockWanted: 'stairSide' },

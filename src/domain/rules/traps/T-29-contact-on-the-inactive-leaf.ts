@@ -19,7 +19,12 @@ export const T29 = defineRule({
     },
   ],
   cases: cases(
-    ['controlled pair', { doorType: 'pair', readerSides: 'secure' }, 'yes'],
+    [
+      'controlled pair',
+      { doorType: 'pair', readerSides: 'secure' },
+      'yes',
+      { does: ['doorPositionInactive'] },
+    ],
     ['single leaf', { doorType: 'single', readerSides: 'secure' }, 'no'],
     ['pair without reader', { doorType: 'pair', readerSides: 'none' }, 'no'],
     ['reader not settled', { doorType: 'pair' }, 'unknown'],

@@ -20,7 +20,12 @@ export const T30 = defineRule({
     },
   ],
   cases: cases(
-    ['controlled door', { readerSides: 'secure' }, 'yes', { on: 'mortiseLock/secure/free' }],
+    [
+      'controlled door',
+      { readerSides: 'secure' },
+      'yes',
+      { on: 'mortiseLock/secure/free', does: ['requestToExit'] },
+    ],
     ['stair door', { readerSides: 'both' }, 'yes', { on: 'mortiseLock/safe/stairReentry' }],
     ['no reader', { readerSides: 'none' }, 'no', { on: 'mortiseLock/secure/free' }],
     ['reader not settled', {}, 'unknown', { on: 'mortiseLock/secure/free' }],

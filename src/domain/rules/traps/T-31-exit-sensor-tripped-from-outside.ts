@@ -19,7 +19,7 @@ export const T31 = defineRule({
     },
   ],
   cases: cases(
-    ['high security', { securityNeed: 'high' }, 'yes', { on: 'magnet/safe/sensor' }],
+    ['high security', { securityNeed: 'high' }, 'yes', { on: 'magnet/safe/sensor', does: 'caution' }],
     ['critical security', { securityNeed: 'critical' }, 'yes', { on: 'magnet/safe/sensor' }],
     ['low need', { securityNeed: 'low' }, 'no', { on: 'magnet/safe/sensor' }],
     ['need not asked', {}, 'unknown', { on: 'magnet/safe/sensor' }],

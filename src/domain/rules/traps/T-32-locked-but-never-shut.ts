@@ -19,7 +19,12 @@ export const T32 = defineRule({
     },
   ],
   cases: cases(
-    ['controlled leaf without closer', { doorType: 'single', closing: 'none', readerSides: 'secure' }, 'yes'],
+    [
+      'controlled leaf without closer',
+      { doorType: 'single', closing: 'none', readerSides: 'secure' },
+      'yes',
+      { does: ['closer'] },
+    ],
     ['closer there', { doorType: 'single', closing: 'selfClosing', readerSides: 'secure' }, 'no'],
     ['no reader', { doorType: 'single', closing: 'none', readerSides: 'none' }, 'no'],
     ['sliding leaf', { doorType: 'slidingManual', closing: 'none', readerSides: 'secure' }, 'no'],

@@ -26,7 +26,12 @@ export const T36 = defineRule({
     },
   ],
   cases: cases(
-    ['34 in leaf', { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34 }, 'yes'],
+    [
+      '34 in leaf',
+      { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34 },
+      'yes',
+      { does: 'warn leafWidthIn' },
+    ],
     [
       'just under 34-3/4 in',
       { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34.74 },

@@ -43,7 +43,7 @@ export const T37 = defineRule({
       'passage lever',
       { lockFunction: 'passage' },
       'yes',
-      'a',
+      { clause: 'a', does: 'modify locksmith' },
     ),
     ['storeroom lock', { lockFunction: 'storeroom' }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['function not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
@@ -64,7 +64,7 @@ export const T37 = defineRule({
       'classroom lock',
       { lockFunction: 'classroom' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
+      { clause: 'b', on: 'strikeMortise/secure/free', does: ['storeroomLockset'] },
     ],
     ['office lock', { lockFunction: 'office' }, 'yes', { clause: 'b', on: 'strikeMortise/secure/free' }],
     [
@@ -87,7 +87,12 @@ export const T37 = defineRule({
       'yes',
       'c',
     ),
-    ['office function', { lockFunction: 'office' }, 'yes', { clause: 'c', on: 'strikeMortise/secure/free' }],
+    [
+      'office function',
+      { lockFunction: 'office' },
+      'yes',
+      { clause: 'c', on: 'strikeMortise/secure/free', does: 'caution' },
+    ],
     [
       'storeroom function',
       { lockFunction: 'storeroom' },

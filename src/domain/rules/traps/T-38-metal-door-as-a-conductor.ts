@@ -26,7 +26,12 @@ export const T38 = defineRule({
       { leafMaterial: 'hollowMetal' },
       'yes',
     ),
-    ['narrow-stile leaf', { leafMaterial: 'aluminiumNarrow' }, 'yes', { on: 'magnet/safe/sensor' }],
+    [
+      'narrow-stile leaf',
+      { leafMaterial: 'aluminiumNarrow' },
+      'yes',
+      { on: 'magnet/safe/sensor', does: 'caution' },
+    ],
     ['medium-stile leaf', { leafMaterial: 'aluminiumMedium' }, 'yes', { on: 'magnet/safe/sensor' }],
     ['wide-stile leaf', { leafMaterial: 'aluminiumWide' }, 'yes', { on: 'magnet/safe/sensor' }],
     ['wood leaf', { leafMaterial: 'woodSolidCore' }, 'no', { on: 'magnet/safe/sensor' }],

@@ -30,7 +30,7 @@ export const T40 = defineRule({
       'lobby without another exit',
       { egressRole: 'elevatorLobby', lobbyHasOtherExit: false },
       'yes',
-      { on: 'strikeMortise/secure/free' },
+      { on: 'strikeMortise/secure/free', does: 'prohibit' },
     ],
     [
       'lobby with another exit',

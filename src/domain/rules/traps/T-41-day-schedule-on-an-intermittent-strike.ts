@@ -26,6 +26,7 @@ export const T41 = defineRule({
       'unlocked by day',
       { wishScheduledUnlock: true },
       'yes',
+      { does: ['continuousDutyStrike'] },
     ),
     ['no schedule', { wishScheduledUnlock: false }, 'no', { on: 'strikeMortise/secure/free' }],
     ['not known', {}, 'unknown', { on: 'strikeMortise/secure/free' }],

@@ -55,7 +55,7 @@ export const T45 = defineRule({
       'full-power operator on a latched leaf',
       { operator: 'fullPower', latch: 'bored' },
       'yes',
-      { clause: 'c', on: 'magnet/safe/sensor' },
+      { clause: 'c', on: 'magnet/safe/sensor', does: 'prohibit' },
     ],
     ...(['pushPull', 'roller', 'patch', 'operatorLock'] as const).map(
       (latch): CaseRow => [
@@ -96,7 +96,12 @@ export const T45 = defineRule({
       'yes',
       'a',
     ),
-    ['full-power operator', { operator: 'fullPower' }, 'yes', { clause: 'a', on: 'mortiseLock/secure/free' }],
+    [
+      'full-power operator',
+      { operator: 'fullPower' },
+      'yes',
+      { clause: 'a', on: 'mortiseLock/secure/free', does: 'prohibit' },
+    ],
     [
       'power assist helps a person who turned the lever',
       { operator: 'powerAssist' },
@@ -122,7 +127,7 @@ export const T45 = defineRule({
       'full-power operator, mechanical lock',
       { operator: 'fullPower' },
       'yes',
-      { clause: 'b', on: 'mechanicalLock/none/free' },
+      { clause: 'b', on: 'mechanicalLock/none/free', does: 'caution' },
     ],
     [
       'no operator, mechanical lock',

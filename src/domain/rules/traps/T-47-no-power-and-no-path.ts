@@ -19,7 +19,12 @@ export const T47 = defineRule({
     },
   ],
   cases: cases(
-    ['remote supply', { powerAtDoor: false, cablePath: true }, 'yes', { on: 'strikeMortise/secure/free' }],
+    [
+      'remote supply',
+      { powerAtDoor: false, cablePath: true },
+      'yes',
+      { on: 'strikeMortise/secure/free', does: 'caution' },
+    ],
     ['power at hand', { powerAtDoor: true, cablePath: true }, 'no', { on: 'strikeMortise/secure/free' }],
     ['no path either', { powerAtDoor: false, cablePath: false }, 'no', { on: 'strikeMortise/secure/free' }],
     ['power not surveyed', { cablePath: true }, 'unknown', { on: 'strikeMortise/secure/free' }],

@@ -49,7 +49,7 @@ export const R146 = defineRule({
       'shared toilet, key inside',
       { roomUse: 'multiToilet' },
       'yes',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside' },
+      { clause: 'a', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
     ],
     [
       'shared toilet, free lever',
@@ -70,7 +70,7 @@ export const R146 = defineRule({
       { clause: 'a', on: 'mechanicalLock/none/keyInside', basis: { ibc: null } },
     ],
     ['room not known', {}, 'unknown', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
-    ['shared toilet', { roomUse: 'multiToilet' }, 'yes', { clause: 'b' }],
+    ['shared toilet', { roomUse: 'multiToilet' }, 'yes', { clause: 'b', does: ['noInsideLock'] }],
     ['single toilet', { roomUse: 'singleToilet' }, 'no', { clause: 'b' }],
     ['IBC not adopted', { roomUse: 'multiToilet' }, 'no', { clause: 'b', basis: { ibc: null } }],
     ['room not known', {}, 'unknown', { clause: 'b' }],
@@ -78,7 +78,7 @@ export const R146 = defineRule({
       'shared toilet with a bolt',
       { roomUse: 'multiToilet', latch: 'mortiseDeadbolt' },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'modify locksmith' },
     ],
     [
       'shared toilet with a bolt',
@@ -101,7 +101,12 @@ export const R146 = defineRule({
       { clause: 'c', basis: { ibc: null } },
     ],
     ['latch not seen', { roomUse: 'multiToilet' }, 'unknown', { clause: 'c' }],
-    ['office function', { roomUse: 'multiToilet', lockFunction: 'office' }, 'yes', { clause: 'd' }],
+    [
+      'office function',
+      { roomUse: 'multiToilet', lockFunction: 'office' },
+      'yes',
+      { clause: 'd', does: 'warn lockFunction' },
+    ],
     ['passage function', { roomUse: 'multiToilet', lockFunction: 'passage' }, 'no', { clause: 'd' }],
     ['office function on an office', { roomUse: 'office', lockFunction: 'office' }, 'no', { clause: 'd' }],
     [

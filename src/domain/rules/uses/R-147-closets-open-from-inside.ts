@@ -30,7 +30,12 @@ export const R147 = defineRule({
     },
   ],
   cases: cases(
-    ['closet with a latch', { roomUse: 'closet', latch: 'bored' }, 'yes', { clause: 'a' }],
+    [
+      'closet with a latch',
+      { roomUse: 'closet', latch: 'bored' },
+      'yes',
+      { clause: 'a', does: ['insideRelease'] },
+    ],
     ['closet with a catch or none', { roomUse: 'closet', latch: 'pushPull' }, 'no', { clause: 'a' }],
     ['closet with a catch or none', { roomUse: 'closet', latch: 'roller' }, 'no', { clause: 'a' }],
     ['office', { roomUse: 'office', latch: 'bored' }, 'no', { clause: 'a' }],
@@ -39,7 +44,7 @@ export const R147 = defineRule({
       'no way to open from inside',
       { roomUse: 'closet', latch: 'bored' },
       'yes',
-      { clause: 'b', on: 'strikeMortise/secure/none' },
+      { clause: 'b', on: 'strikeMortise/secure/none', does: 'prohibit' },
     ],
     [
       'no way to open from inside',

@@ -30,7 +30,12 @@ export const R148 = defineRule({
     },
   ],
   cases: cases(
-    ['private space under IBC 2021', { roomUse: 'unitBalcony' }, 'yes', { clause: 'a' }],
+    [
+      'private space under IBC 2021',
+      { roomUse: 'unitBalcony' },
+      'yes',
+      { clause: 'a', does: 'signOff should' },
+    ],
     ['private space under IBC 2021', { roomUse: 'officeTerrace' }, 'yes', { clause: 'a' }],
     ['balcony under IBC 2024', { roomUse: 'unitBalcony' }, 'yes', { clause: 'a', basis: { ibc: 2024 } }],
     ['balcony under IBC 2018', { roomUse: 'unitBalcony' }, 'no', { clause: 'a', basis: { ibc: 2018 } }],
@@ -41,7 +46,7 @@ export const R148 = defineRule({
       'private space under IBC 2018',
       { roomUse: 'unitBalcony' },
       'yes',
-      { clause: 'b', basis: { ibc: 2018 } },
+      { clause: 'b', basis: { ibc: 2018 }, does: 'signOff must' },
     ],
     [
       'private space under IBC 2018',

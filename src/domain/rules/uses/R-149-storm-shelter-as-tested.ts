@@ -40,13 +40,18 @@ export const R149 = defineRule({
     },
   ],
   cases: cases(
-    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'a' }],
-    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'd' }],
+    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'a', does: ['testedShelterAssembly'] }],
+    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'd', does: 'signOff must' }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'a' }],
     ['office', { roomUse: 'office' }, 'no', { clause: 'd' }],
     ['room not known', {}, 'unknown', { clause: 'a' }],
     ['room not known', {}, 'unknown', { clause: 'd' }],
-    ['lets go without power', { roomUse: 'stormShelter' }, 'yes', { clause: 'b', on: 'magnet/safe/sensor' }],
+    [
+      'lets go without power',
+      { roomUse: 'stormShelter' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/sensor', does: 'prohibit' },
+    ],
     [
       'lets go without power',
       { roomUse: 'stormShelter' },
@@ -71,7 +76,7 @@ export const R149 = defineRule({
       'unlocks on alarm',
       { roomUse: 'stormShelter', wishUnlockOnAlarm: true, wishScheduledUnlock: false },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'caution' },
     ],
     [
       'unlocks at hours',

@@ -45,7 +45,7 @@ export const R151 = defineRule({
     },
   ],
   cases: cases(
-    ['no closer', { roomUse: 'hazardousRoom', closing: 'none' }, 'yes', { clause: 'a' }],
+    ['no closer', { roomUse: 'hazardousRoom', closing: 'none' }, 'yes', { clause: 'a', does: ['closer'] }],
     ['closer', { roomUse: 'hazardousRoom', closing: 'selfClosing' }, 'no', { clause: 'a' }],
     ['office', { roomUse: 'office', closing: 'none' }, 'no', { clause: 'a' }],
     ['closing not seen', { roomUse: 'hazardousRoom' }, 'unknown', { clause: 'a' }],
@@ -59,7 +59,7 @@ export const R151 = defineRule({
         wallKind: 'fireBarrier',
       },
       'yes',
-      { clause: 'b' },
+      { clause: 'b', does: 'modify locksmith' },
     ],
     [
       'rated, no latch',
@@ -153,7 +153,7 @@ export const R151 = defineRule({
         wallKind: 'corridor',
       },
       'yes',
-      { clause: 'c' },
+      { clause: 'c', does: 'caution' },
     ],
     [
       'unrated, nothing latches',
@@ -238,7 +238,7 @@ export const R151 = defineRule({
       'unknown',
       { clause: 'c' },
     ],
-    ['wedge', { roomUse: 'hazardousRoom', holdOpen: 'wedge' }, 'yes', { clause: 'd' }],
+    ['wedge', { roomUse: 'hazardousRoom', holdOpen: 'wedge' }, 'yes', { clause: 'd', does: 'warn holdOpen' }],
     [
       'held by a detector magnet',
       { roomUse: 'hazardousRoom', holdOpen: 'detectorReleased' },

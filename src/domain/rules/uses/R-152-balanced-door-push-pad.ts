@@ -32,7 +32,7 @@ export const R152 = defineRule({
         roomUse: 'conference',
       },
       'yes',
-      { on: 'exitTrim/secure/free' },
+      { on: 'exitTrim/secure/free', does: ['pushPadDevice'] },
     ],
     [
       'lever lock is not meant',

@@ -35,7 +35,7 @@ export const R153 = defineRule({
       'room under NFPA 101',
       { roomUse: 'classroom', wishLockdown: true },
       'yes',
-      { clause: 'a', basis: { nfpa101: 2021 } },
+      { clause: 'a', basis: { nfpa101: 2021 }, does: ['lockFromInside', 'outsideUnlockKey', 'ahjApproval'] },
     ],
     [
       'room under NFPA 101',
@@ -56,7 +56,7 @@ export const R153 = defineRule({
       'magnet',
       { roomUse: 'classroom', wishLockdown: true },
       'yes',
-      { clause: 'b', on: 'magnet/safe/sensor', basis: { nfpa101: 2021 } },
+      { clause: 'b', on: 'magnet/safe/sensor', basis: { nfpa101: 2021 }, does: 'signOff must' },
     ],
     [
       'magnet',

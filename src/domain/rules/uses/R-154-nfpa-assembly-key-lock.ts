@@ -52,7 +52,7 @@ export const R154 = defineRule({
       'second door of a hall',
       { egressRole: 'exteriorExit', occupancyGroup: 'A-3', mainDoor: false, occupantLoad: 200 },
       'yes',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 } },
+      { clause: 'a', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 }, does: 'prohibit' },
     ],
     [
       'main door, 501 people',
@@ -100,13 +100,18 @@ export const R154 = defineRule({
       'main door, 500 people',
       { egressRole: 'exteriorExit', occupancyGroup: 'A-3', mainDoor: true, occupantLoad: 500 },
       'yes',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 } },
+      {
+        clause: 'b',
+        on: 'mechanicalLock/none/keyInside',
+        basis: { nfpa101: 2021 },
+        does: ['keyLockMainDoor', 'signKeyLock'],
+      },
     ],
     [
       'main door, 500 people',
       { egressRole: 'exteriorExit', occupancyGroup: 'A-3', mainDoor: true, occupantLoad: 500 },
       'yes',
-      { clause: 'd', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 } },
+      { clause: 'd', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 }, does: 'signOff must' },
     ],
     [
       'main door, 501 people',
@@ -196,7 +201,7 @@ export const R154 = defineRule({
       'main door, 100 or 500 people',
       { egressRole: 'exteriorExit', occupancyGroup: 'A-3', mainDoor: true, occupantLoad: 100 },
       'yes',
-      { clause: 'c', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 } },
+      { clause: 'c', on: 'mechanicalLock/none/keyInside', basis: { nfpa101: 2021 }, does: ['panicHardware'] },
     ],
     [
       'main door, 100 or 500 people',
