@@ -55,7 +55,12 @@ export const R157 = defineRule({
       'yes',
       { clause: 'c', does: 'caution' },
     ],
-    ['31 in', { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
+    [
+      'just under 32 in',
+      { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31.9375 },
+      'yes',
+      { clause: 'c' },
+    ],
     ['31 in', { accessibleRoute: true, operator: 'powerAssist', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
     ['32 in', { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 32 }, 'no', { clause: 'c' }],
     ['no operator', { accessibleRoute: true, operator: 'none', clearWidthIn: 31 }, 'no', { clause: 'c' }],

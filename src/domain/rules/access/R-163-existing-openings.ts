@@ -57,7 +57,7 @@ export const R163 = defineRule({
     ['unrated pair with hand bolts', { ...plainDoor, inactiveBolts: 'manualFlush' }, 'no'],
     ['hall with a lever', hallDoor, 'yes'],
     ['hall with a bar', { ...hallDoor, latch: 'rimExit', panicPresent: true }, 'no'],
-    ['31 in clear', { ...plainDoor, clearWidthIn: 31 }, 'yes'],
+    ['just under 32 in clear', { ...plainDoor, clearWidthIn: 31.9375 }, 'yes'],
     ['32 in clear', { ...plainDoor, clearWidthIn: 32 }, 'no'],
     ['being altered', { ...fireDoor, closing: 'none', workStatus: 'altered' }, 'no'],
     ['new', { ...fireDoor, closing: 'none', workStatus: 'new' }, 'no'],

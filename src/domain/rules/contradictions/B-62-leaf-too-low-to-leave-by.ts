@@ -30,7 +30,7 @@ export const B62 = defineRule({
       'yes',
       { does: 'warn leafHeightIn' },
     ],
-    ['77 in', { egressRole: 'exitAccess', doorType: 'pair', leafHeightIn: 77 }, 'yes'],
+    ['just under 78 in', { egressRole: 'exitAccess', doorType: 'pair', leafHeightIn: 77.9375 }, 'yes'],
     ['77 in', { egressRole: 'exitAccess', doorType: 'doubleEgressPair', leafHeightIn: 77 }, 'yes'],
     ['77 in', { egressRole: 'exitAccess', doorType: 'doubleActing', leafHeightIn: 77 }, 'yes'],
     ['77 in', { egressRole: 'exitAccess', doorType: 'balanced', leafHeightIn: 77 }, 'yes'],

@@ -31,14 +31,14 @@ export const B63 = defineRule({
   ],
   cases: cases(
     [
-      '33 in',
-      { egressRole: 'exitAccess', egressHardwareHeightIn: 33 },
+      'just under 34 in',
+      { egressRole: 'exitAccess', egressHardwareHeightIn: 33.9375 },
       'yes',
       { does: 'warn egressHardwareHeightIn' },
     ],
     ['34 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 34 }, 'no'],
     ['48 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 48 }, 'no'],
-    ['49 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 49 }, 'yes'],
+    ['just over 48 in', { egressRole: 'exitAccess', egressHardwareHeightIn: 48.0625 }, 'yes'],
     [
       '49 in, said to be no pool gate',
       { egressRole: 'exitAccess', egressHardwareHeightIn: 49, poolBarrierGate: false },
@@ -50,8 +50,8 @@ export const B63 = defineRule({
       'no',
     ],
     [
-      'pool gate at 55 in',
-      { egressRole: 'exteriorExit', egressHardwareHeightIn: 55, poolBarrierGate: true },
+      'pool gate just over 54 in',
+      { egressRole: 'exteriorExit', egressHardwareHeightIn: 54.0625, poolBarrierGate: true },
       'yes',
     ],
     [

@@ -91,7 +91,7 @@ export const R136 = defineRule({
     ['role not known', { doorType: 'turnstile' }, 'unknown', { clause: 'f' }],
     [
       'lane of 16 in',
-      { egressRole: 'exitAccess', doorType: 'turnstile', clearWidthIn: 16.4 },
+      { egressRole: 'exitAccess', doorType: 'turnstile', clearWidthIn: 16.4375 },
       'yes',
       { clause: 'b', does: 'modify doorSupplier' },
     ],

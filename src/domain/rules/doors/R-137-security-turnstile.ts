@@ -119,8 +119,8 @@ export const R137 = defineRule({
     ['role not known', { doorType: 'turnstileSecurity' }, 'unknown', { clause: 'b' }],
     ['role not known', { doorType: 'turnstileSecurity' }, 'unknown', { clause: 'e' }],
     [
-      'lane of 21-1/2 in',
-      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 21.5 },
+      'lane just under 22 in',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 21.9375 },
       'yes',
       { clause: 'c', does: 'modify doorSupplier' },
     ],
@@ -155,8 +155,8 @@ export const R137 = defineRule({
       { clause: 'c' },
     ],
     [
-      'lane of 31 in for 51',
-      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 51 },
+      'lane just under 32 in for 51',
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', clearWidthIn: 31.9375, occupantLoad: 51 },
       'yes',
       { clause: 'd', does: 'caution' },
     ],
@@ -174,13 +174,13 @@ export const R137 = defineRule({
     ],
     [
       'narrow hinged door',
-      { egressRole: 'exitAccess', doorType: 'single', clearWidthIn: 31, occupantLoad: 51 },
+      { egressRole: 'exitAccess', doorType: 'single', clearWidthIn: 31.9375, occupantLoad: 51 },
       'no',
       { clause: 'd' },
     ],
     [
       'sealed off',
-      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', clearWidthIn: 31, occupantLoad: 51 },
+      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', clearWidthIn: 31.9375, occupantLoad: 51 },
       'no',
       { clause: 'd' },
     ],

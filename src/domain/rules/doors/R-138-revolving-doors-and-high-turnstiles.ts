@@ -26,7 +26,7 @@ const bothSides = (clause: string, name: string, also: FactValues = {}, on?: str
   return [
     [`${name}, revolving door`, { ...revolving, ...also }, 'yes', asked],
     [`${name}, full-height turnstile`, { ...highTurnstile, ...also }, 'yes', asked],
-    [`${name}, turnstile 40 in high`, { ...turnstile, barrierHeightIn: 40, ...also }, 'yes', asked],
+    [`${name}, turnstile over 39 in high`, { ...turnstile, barrierHeightIn: 39.0625, ...also }, 'yes', asked],
     [`${name}, turnstile 39 in high`, { ...turnstile, barrierHeightIn: 39, ...also }, 'no', asked],
     [`${name}, sealed off`, { ...revolving, egressRole: 'sealedOff', ...also }, 'no', asked],
   ];

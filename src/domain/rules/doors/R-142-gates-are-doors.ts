@@ -243,8 +243,8 @@ export const R142 = defineRule({
       { clause: 'c' },
     ],
     [
-      'pool gate latch at 49 in',
-      { poolBarrierGate: true, egressHardwareHeightIn: 49 },
+      'pool gate latch just over 48 in',
+      { poolBarrierGate: true, egressHardwareHeightIn: 48.0625 },
       'yes',
       { clause: 'd', does: 'caution' },
     ],
@@ -255,8 +255,8 @@ export const R142 = defineRule({
       { clause: 'd' },
     ],
     [
-      'pool gate latch at 55 in',
-      { poolBarrierGate: true, egressHardwareHeightIn: 55 },
+      'pool gate latch just over 54 in',
+      { poolBarrierGate: true, egressHardwareHeightIn: 54.0625 },
       'no',
       { clause: 'd' },
     ],

@@ -25,7 +25,12 @@ export const R143 = defineRule({
     },
   ],
   cases: cases(
-    ['47 in between', { doorsInSeries: true, seriesSpacingIn: 47 }, 'yes', { clause: 'a', does: 'caution' }],
+    [
+      'just under 48 in between',
+      { doorsInSeries: true, seriesSpacingIn: 47.9375 },
+      'yes',
+      { clause: 'a', does: 'caution' },
+    ],
     ['48 in between', { doorsInSeries: true, seriesSpacingIn: 48 }, 'no', { clause: 'a' }],
     ['no second door', { doorsInSeries: false, seriesSpacingIn: 10 }, 'no', { clause: 'a' }],
     ['not measured', { doorsInSeries: true }, 'unknown', { clause: 'a' }],
