@@ -39,8 +39,9 @@ export const R20 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ a: ['powerLossRelease'], b: 'caution' }, [
-      ...['a', 'b'].flatMap((clause) => [
+    ...doing(
+      { a: ['powerLossRelease'], b: 'caution' },
+      ['a', 'b'].flatMap((clause) => [
         ...onEach(oneOfEachMagnet, 'room door', room, 'yes' as const, clause),
         ...onEach(
           ['magnet/safe/sensor'],
@@ -52,6 +53,6 @@ export const R20 = defineRule({
         ...onEach(['magnet/safe/sensor'], 'role not known', {}, 'unknown' as const, clause),
         ...onEach(rest, 'no magnet', room, 'no' as const, clause),
       ]),
-    ]),
+    ),
   ),
 });

@@ -35,8 +35,9 @@ export const R21 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ a: ['passiveLatch', 'closer', 'fireLabelledHardware'], b: 'signOff must' }, [
-      ...['a', 'b'].flatMap((clause) => [
+    ...doing(
+      { a: ['passiveLatch', 'closer', 'fireLabelledHardware'], b: 'signOff must' },
+      ['a', 'b'].flatMap((clause) => [
         ...onEach(oneOfEachMagnet, '20 min door', { fireRatingMin: 20 }, 'yes' as const, clause),
         ...onEach(
           ['magnet/safe/sensor'],
@@ -48,6 +49,6 @@ export const R21 = defineRule({
         ...onEach(['magnet/safe/sensor'], 'rating not known', {}, 'unknown' as const, clause),
         ...onEach(rest, 'no magnet', { fireRatingMin: 90 }, 'no' as const, clause),
       ]),
-    ]),
+    ),
   ),
 });

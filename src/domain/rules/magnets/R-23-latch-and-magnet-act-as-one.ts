@@ -32,8 +32,9 @@ export const R23 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ a: ['doorSwitchHardware'], b: 'caution' }, [
-      ...(
+    ...doing(
+      { a: ['doorSwitchHardware'], b: 'caution' },
+      (
         [
           [
             'a',
@@ -54,6 +55,6 @@ export const R23 = defineRule({
         ...onEach([meant[0]], 'cabinet', { ...room, egressRole: 'noOccupiedSpace' }, 'no' as const, clause),
         ...onEach([meant[0]], 'latch not known', { egressRole: 'exitAccess' }, 'unknown' as const, clause),
       ]),
-    ]),
+    ),
   ),
 });

@@ -39,8 +39,9 @@ export const R75 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ a: 'signOff must', b: 'caution' }, [
-      ...['a', 'b'].flatMap((clause) => [
+    ...doing(
+      { a: 'signOff must', b: 'caution' },
+      ['a', 'b'].flatMap((clause) => [
         ...onEach(oneOfEachMagnet, 'hall for 50', hall, 'yes' as const, clause),
         ...onEach(
           ['exitTrim/secure/free', 'boltMotor/safe/doorSwitch', 'delayedExitDevice/safe/delayed'],
@@ -64,6 +65,6 @@ export const R75 = defineRule({
           clause,
         ),
       ]),
-    ]),
+    ),
   ),
 });

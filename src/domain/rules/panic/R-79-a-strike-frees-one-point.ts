@@ -29,8 +29,9 @@ export const R79 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ a: 'caution', b: 'caution' }, [
-      ...(
+    ...doing(
+      { a: 'caution', b: 'caution' },
+      (
         [
           ['a', 'verticalRods', 'rimPlusRods'],
           ['b', 'rimPlusRods', 'verticalRods'],
@@ -54,6 +55,6 @@ export const R79 = defineRule({
           clause,
         ),
       ]),
-    ]),
+    ),
   ),
 });
