@@ -1,8 +1,10 @@
 import { type ItemId, items, type SetStep } from '../devices/items.ts';
 import type { DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
-import { valueIn } from './factView.ts';
+import { slotOf } from '../logic/compile.ts';
 import type { Decision } from './decision.ts';
+import { valueIn } from './factView.ts';
+import { barsBrought, carriesBar, inPlace, isSwinging, leavesOf, leavesWithCloser } from './inPlace.ts';
 
 /** One line of a hardware set: what, how many, and why it is there. */
 export interface Part {
@@ -10,6 +12,8 @@ export interface Part {
   readonly quantity: number;
   /** Rule that asks for it; undefined for what the choice itself consists of. */
   readonly ruleId: string | undefined;
+  /** Seen in place by the survey and good for the choice: it stays and is not bought. */
+  readonly kept: boolean;
 }
 
 const deviceItem: Record<DeviceId, ItemId> = {
@@ -46,7 +50,11 @@ const standsInFor: Partial<Record<ItemId, ItemId>> = {
   signDelayedPull: 'signDelayed15',
   keyLockMainDoor: 'mechanicalLock',
   fireExitHardware: 'panicHardware',
+  fireListedOperator: 'automaticOperator',
 };
+
+const delaySigns: readonly ItemId[] = ['signDelayed15', 'signDelayed30', 'signDelayedPull'];
+const ratedSlot = slotOf('fireRated');
 
 const stepOrder: Record<SetStep, number> = {
   hang: 0,
@@ -56,10 +64,6 @@ const stepOrder: Record<SetStep, number> = {
   electrical: 4,
   paper: 5,
 };
-
-const exitDevices: readonly unknown[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
-/** These are the exit device themselves. */
-const bringsBar: readonly DeviceId[] = ['delayedExitDevice', 'glassRailExit'];
 
 /** Hinges a leaf needs: one for each 30 in of height or part of it, three at least. Common practice, no source. */
 export function hingesPerLeaf(leafHeightIn: number): number {
@@ -71,79 +75,185 @@ export function hingesPerLeaf(leafHeightIn: number): number {
  * order a hardware set is listed. Empty while nothing is chosen.
  */
 export function partsOf(decision: Decision): readonly Part[] {
-  const { chosen, slots } = decision;
+  const { chosen } = decision;
   if (!chosen) return [];
-  const parts = new Map<ItemId, Part>();
-  const put = (item: ItemId, quantity = 1, ruleId?: string) => {
-    const before = parts.get(item);
-    if (!before || before.quantity < quantity)
-      parts.set(item, { item, quantity, ruleId: before?.ruleId ?? ruleId });
-  };
-  const { candidate, cell } = chosen;
-  const { device } = candidate;
-  const leaves = slotsSayPair(decision) ? 2 : 1;
-  const perLeaf = cell?.both ? leaves : 1;
-
-  const isNew = valueIn(slots, 'workStatus') === 'new';
-  const barOnLeaf = valueIn(slots, 'panicPresent') === true || exitDevices.includes(valueIn(slots, 'latch'));
-  if (isNew) putHanging(decision, leaves, put);
-  // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
-  if (device.family === 'mechanical' && barOnLeaf) put('panicHardware', leaves);
-  else put(deviceItem[candidate.deviceId], perLeaf);
-  if (isNew) {
-    // A strike is no lock, and trim, retraction and strike alike work on a bar that has to be bought as well.
-    if (candidate.deviceId === 'strikeMortise' || candidate.deviceId === 'strikeCylindrical') {
-      if (!barOnLeaf) put('storeroomLockset');
-    }
-    if (barOnLeaf && !bringsBar.includes(candidate.deviceId)) put('panicHardware', leaves);
+  const list = new PartList();
+  putDevice(decision, chosen, list);
+  putElectrics(decision, chosen, list);
+  for (const step of decision.requires) {
+    if (step.clause.effect !== 'require') continue;
+    for (const item of step.clause.items) list.put(item, 1, step.rule.id);
   }
-  if (!['magnet', 'bolt', 'none'].includes(device.family)) put('keyCylinder');
-  if (cell?.transfer) put('powerTransfer', perLeaf);
-  for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) put(item);
+  // A switch in the leaf needs its own wire over the hinge line; only a lock that has one there brings it along.
+  if (!chosen.candidate.device.transfer) list.exchange('requestToExit', 'exitShuntSensor');
+  putClosing(decision, list);
+  putPerLeaf(decision, chosen, list);
+  list.mergeStandIns();
+  return list.inOrder(inPlace(decision));
+}
 
+type PutChosen = NonNullable<Decision['chosen']>;
+type Quantities = Omit<Part, 'kept'>;
+
+class PartList {
+  readonly #parts = new Map<ItemId, Quantities>();
+
+  put(item: ItemId, quantity = 1, ruleId?: string): void {
+    const before = this.#parts.get(item);
+    if (quantity <= (before?.quantity ?? 0)) return;
+    this.#parts.set(item, { item, quantity, ruleId: before?.ruleId ?? ruleId });
+  }
+
+  /** As many as there are leaves or devices, where it is asked for at all. */
+  atLeast(item: ItemId, quantity: number): void {
+    if (this.#parts.has(item)) this.put(item, quantity);
+  }
+
+  has(item: ItemId): boolean {
+    return this.#parts.has(item);
+  }
+
+  /** The same duty done by another piece. */
+  exchange(item: ItemId, by: ItemId): void {
+    const asked = this.#parts.get(item);
+    if (!asked) return;
+    this.#parts.delete(item);
+    this.put(by, asked.quantity, asked.ruleId);
+  }
+
+  remove(item: ItemId): void {
+    this.#parts.delete(item);
+  }
+
+  mergeStandIns(): void {
+    for (const [item, plainer] of Object.entries(standsInFor)) {
+      const better = this.#parts.get(item as ItemId);
+      const before = this.#parts.get(plainer);
+      if (!better || !before) continue;
+      this.#parts.set(better.item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
+      this.#parts.delete(plainer);
+    }
+  }
+
+  inOrder(kept: ReadonlyMap<ItemId, number>): readonly Part[] {
+    return [...this.#parts.values()]
+      .map((part) => ({ ...part, kept: (kept.get(part.item) ?? 0) >= part.quantity }))
+      .toSorted((a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step]);
+  }
+}
+
+/** The device, what it works with, and what a new opening must be bought with. */
+function putDevice(decision: Decision, { candidate, cell }: PutChosen, list: PartList): void {
+  const { slots } = decision;
+  const { device, deviceId } = candidate;
+  const leaves = leavesOf(decision);
+  const isNew = valueIn(slots, 'workStatus') === 'new';
+  const bar = carriesBar(decision);
+  if (isNew) putHanging(decision, leaves, list);
+  // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
+  if (device.family === 'mechanical' && bar) list.put('panicHardware', leaves);
+  else list.put(deviceItem[deviceId], device.family === 'none' || cell?.both ? leaves : 1);
+  // A strike is no lock, and trim, retraction and strike alike work on a bar; at an existing door they may be there.
+  const frameStrike = deviceId === 'strikeMortise' || deviceId === 'strikeCylindrical';
+  // A bare leaf that stands is no leaf with a lockset: nothing may be counted as opening it from inside.
+  if (frameStrike && !bar && (isNew || !bareLatches.includes(valueIn(slots, 'latch'))))
+    list.put('storeroomLockset');
+  if (bar && device.family !== 'mechanical') list.put('panicHardware', leaves - barsBrought(decision));
+  if (isNew && (device.family === 'magnet' || device.family === 'bolt') && !bar) {
+    if (valueIn(slots, 'latch') === 'pushPull') list.put('pushPull', leaves);
+    else if (latchesBesideLock.includes(valueIn(slots, 'latch'))) list.put('mechanicalLock');
+  }
+  if (needsCylinder(decision, device.family)) list.put('keyCylinder');
+  for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) list.put(item);
+}
+const bareLatches: readonly unknown[] = ['pushPull', 'roller'];
+const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadbolt', 'boredPlusDeadbolt'];
+
+/** A bar without outside trim, or a lever that nothing locks, has nothing to put a key into. */
+function needsCylinder({ slots }: Decision, family: string): boolean {
+  if (['magnet', 'bolt', 'none'].includes(family)) return false;
+  const outside = valueIn(slots, 'lockFunction');
+  return family !== 'mechanical' || (outside !== 'none' && outside !== 'passage');
+}
+
+/** Reader, switches, cable and what feeds them. */
+function putElectrics(decision: Decision, { candidate, cell }: PutChosen, list: PartList): void {
+  const { slots } = decision;
+  const { device, release } = candidate;
   const reader = valueIn(slots, 'readerSides');
   if (reader !== undefined && reader !== 'none' && device.family !== 'mechanical') {
     // A battery lock carries its own reader and reports its own position.
-    if (device.wired) put('reader');
-    if (reader === 'both' || reader === 'recordOut') put('readerInside');
+    if (device.wired) list.put('reader');
+    if (reader === 'both' || reader === 'recordOut') list.put('readerInside');
   }
-  if (device.wired) {
-    put('doorPosition');
-    if (leaves === 2) put('doorPositionInactive');
-    put('lockSupply');
-    if (candidate.release === 'free' || candidate.release === 'stairReentry') put('requestToExit');
-  }
-  if (device.family === 'battery') put('battery');
+  if (device.family === 'battery') list.put('battery');
+  if (!device.wired) return;
+  const devicesInLeaf = cell?.both ? leavesOf(decision) : 1;
+  if (cell?.transfer) list.put('powerTransfer', devicesInLeaf);
+  list.put('doorPosition');
+  if (leavesOf(decision) === 2) list.put('doorPositionInactive');
+  list.put('accessController');
+  list.put('lockCable');
+  list.put('lockSupply');
+  if (release === 'free' || release === 'stairReentry') list.put('requestToExit');
+}
 
-  for (const step of decision.requires) {
-    if (step.clause.effect !== 'require') continue;
-    for (const item of step.clause.items) put(item, 1, step.rule.id);
-  }
+/**
+ * A leaf that must close has its closer in the set: what the survey saw at an existing opening is kept, what a new
+ * opening is to have is bought, and at a rated leaf also where nobody knows what closes it (R-36).
+ */
+function putClosing(decision: Decision, list: PartList): void {
+  const { slots } = decision;
+  if (!isSwinging(decision)) return;
+  const rated = slots[ratedSlot] === true;
+  const closing = valueIn(slots, 'closing');
+  const closes = closing === 'selfClosing' || closing === 'automaticClosing';
+  const closers = leavesWithCloser(decision);
+  if (closes || rated) list.put('closer', closers, rated ? closerRule : undefined);
+  list.atLeast('closer', closers);
+  if (closing === 'automaticClosing') list.put('smokeHoldOpen', 1);
+}
+const closerRule = 'R-36';
+
+/** What goes with a leaf or with each device is counted with them, also where a rule asks for it once. */
+function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): void {
+  const leaves = leavesOf(decision);
+  const devices = cell?.both ? leaves : 1;
   // Counted already, one magnet for each leaf.
-  if (perLeaf > 1) parts.delete('doubleMagnet');
-  for (const [item, plainer] of Object.entries(standsInFor)) {
-    const better = parts.get(item as ItemId);
-    const before = parts.get(plainer);
-    if (!better || !before) continue;
-    parts.set(better.item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
-    parts.delete(plainer);
+  if (devices > 1) list.remove('doubleMagnet');
+  for (const item of perDevice) list.atLeast(item, devices);
+  for (const item of perBar) list.atLeast(item, leaves - barsBrought(decision));
+  if (list.has('doorSwitchHardware') && isSwinging(decision)) {
+    // The switch sits in the leaf and cuts the lock's power, so its wire crosses the hinge line.
+    list.put('doorSwitchHardware', leaves);
+    list.put('powerTransfer', leaves);
+    const leaf = valueIn(decision.slots, 'leafMaterial');
+    if (valueIn(decision.slots, 'leafRaceway') === false && leaf !== 'glassFrameless') {
+      list.put('leafRaceway', leaves);
+    }
   }
-  return [...parts.values()].toSorted(
-    (a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step],
-  );
+  list.atLeast('leafRaceway', cell?.transfer ? devices : 1);
 }
+const perDevice: readonly ItemId[] = ['glassBracket', 'magnetBracket', ...delaySigns];
+const perBar: readonly ItemId[] = ['panicHardware', 'fireExitHardware'];
 
-function slotsSayPair(decision: Decision): boolean {
-  const type = valueIn(decision.slots, 'doorType');
-  return type === 'pair' || type === 'doubleEgressPair';
-}
-
-function putHanging(decision: Decision, leaves: number, put: (item: ItemId, quantity: number) => void): void {
-  const hanging = valueIn(decision.slots, 'hinges');
-  const height = valueIn(decision.slots, 'leafHeightIn');
-  if (hanging === 'continuous') put('continuousHinge', leaves);
-  else if (hanging === 'pivot') put('pivots', leaves);
+function putHanging(decision: Decision, leaves: number, list: PartList): void {
+  const { slots } = decision;
+  const hanging = valueIn(slots, 'hinges');
+  const height = valueIn(slots, 'leafHeightIn');
+  if (hanging === 'continuous') list.put('continuousHinge', leaves);
+  else if (hanging === 'pivot') list.put('pivots', leaves);
   else if ((hanging === 'butt' || hanging === 'swingClear') && typeof height === 'number') {
-    put('hinges', leaves * hingesPerLeaf(height));
+    list.put('hinges', leaves * hingesPerLeaf(height));
   }
+  if (leaves === 2) {
+    const bolts = valueIn(slots, 'inactiveBolts');
+    if (bolts === 'manualFlush') list.put('manualFlushBolts');
+    if (bolts === 'automaticFlush' || bolts === 'constantLatching') list.put('automaticFlushBolts');
+    if (valueIn(slots, 'coordinator') === true) list.put('coordinator');
+    if (valueIn(slots, 'mullion') === true) list.put('mullion');
+  }
+  const operator = valueIn(slots, 'operator');
+  if (operator === 'lowEnergy' || operator === 'fullPower') list.put('automaticOperator');
+  if (valueIn(slots, 'smokeSeals') === true) list.put('gasketing');
 }

@@ -9,6 +9,8 @@ import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { Decision } from './decision.ts';
+import { countingOf, countingShort } from './counting.ts';
+import { leavesOf } from './inPlace.ts';
 import { partsOf } from './parts.ts';
 import { factsIn } from './ruleBook.ts';
 import { type SignOffReason, signOffReasons } from './signOff.ts';
@@ -60,6 +62,8 @@ export interface WorkLine {
 export interface ItemLine {
   readonly name: string;
   readonly quantity: number;
+  /** The quantity, or why none is priced here: included, kept, a share. */
+  readonly quantityWords: string;
   readonly standard: string;
   readonly trade: string;
   readonly ruleId: string | undefined;
@@ -182,11 +186,14 @@ function workByTrade(decision: Decision): DecisionReport['work'] {
 }
 
 function itemLines(decision: Decision): readonly ItemLine[] {
-  return partsOf(decision).map((part) => {
+  const parts = partsOf(decision);
+  return parts.map((part) => {
+    const counting = countingOf(part, parts, leavesOf(decision));
     const item: { name: string; trade: Trade; standard?: string } = items[part.item];
     return {
       name: item.name,
       quantity: part.quantity,
+      quantityWords: counting === 'bought' ? String(part.quantity) : countingShort[counting],
       standard: item.standard ?? '',
       trade: trades[item.trade],
       ruleId: part.ruleId,

@@ -26,6 +26,8 @@ export interface Item {
   readonly step: SetStep;
   /** ANSI/BHMA or other standard it is bought to, where there is one. */
   readonly standard?: string;
+  /** Bought once for several openings: one opening has a share of it. */
+  readonly shared?: true;
 }
 
 /** Every part a decision can ask for, named in trade words. */
@@ -45,13 +47,13 @@ export const items = {
     standard: 'A156.31, UL 10C',
   },
   continuousDutyStrike: {
-    name: 'Strike coil rated for continuous duty',
+    name: 'Electric strike with a coil rated for continuous duty',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.31',
   },
   preloadStrike: {
-    name: 'Strike tested to release under preload',
+    name: 'Electric strike tested to release under preload',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.31, optional test',
@@ -147,6 +149,8 @@ export const items = {
     standard: 'A156.3',
   },
   auxiliaryFirePin: { name: 'Auxiliary fire pin', trade: 'locksmith', step: 'secure' },
+  manualFlushBolts: { name: 'Manual flush bolts', trade: 'locksmith', step: 'secure', standard: 'A156.16' },
+  mullion: { name: 'Mullion between the leaves', trade: 'doorSupplier', step: 'hang' },
   keyCylinder: { name: 'Key override cylinder', trade: 'locksmith', step: 'secure', standard: 'A156.5' },
   outsideUnlockKey: {
     name: 'Key or approved means to unlock from outside',
@@ -298,7 +302,24 @@ export const items = {
     step: 'electrical',
   },
   requestToExit: {
-    name: 'Request-to-exit switch in the hardware (shunts the alarm)',
+    name: 'Request-to-exit switch in the lock or bar (shunts the alarm)',
+    trade: 'security',
+    step: 'electrical',
+  },
+  exitShuntSensor: {
+    name: 'Request-to-exit motion detector over the door (shunts the alarm, unlocks nothing)',
+    trade: 'security',
+    step: 'electrical',
+  },
+  accessController: {
+    name: 'Access controller: reader port, lock output, inputs',
+    trade: 'security',
+    step: 'electrical',
+    standard: 'UL 294',
+    shared: true,
+  },
+  lockCable: {
+    name: 'Cable from controller and supply to the opening',
     trade: 'security',
     step: 'electrical',
   },
@@ -306,6 +327,7 @@ export const items = {
     name: 'Listed lock power supply with standby battery',
     trade: 'electrician',
     step: 'electrical',
+    shared: true,
   },
   exitSensor: {
     name: 'Exit sensor on the egress side, unlocking on loss of its power or signal',
@@ -327,11 +349,13 @@ export const items = {
     name: 'Fire-alarm connection: unlocks, held until reset',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   fireAlarmRelatch: {
     name: 'Fire-alarm connection: drops power so the door latches',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   doorDetector: {
     name: 'Smoke detector at the door: drops power so the door latches',
@@ -343,31 +367,37 @@ export const items = {
     name: 'Release on sprinkler flow or automatic detection',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   stairReleaseTogether: {
     name: 'Release of all locked stair doors together',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   stairAlarmRelease: {
     name: 'Stair side unlocks on fire alarm in the area served and on power loss',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   stairPhones: {
     name: 'Two-way communication at every fifth floor of the stair',
     trade: 'security',
     step: 'electrical',
+    shared: true,
   },
   remoteRelease: {
     name: 'Remote switch that breaks lock power directly',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   overrideReset: {
     name: 'Manual reset of the release; no automatic relock',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   publicHoursDisarm: {
     name: 'Lock disarmed while open to the public',
@@ -393,6 +423,7 @@ export const items = {
     name: 'Switch that cancels the delay, at the fire command center or another approved place',
     trade: 'fireAlarm',
     step: 'electrical',
+    shared: true,
   },
   operatorSequence: {
     name: 'Sequence: latch released before the operator drives',
@@ -437,6 +468,7 @@ export const items = {
     name: 'Keys or codes carried by all clinical staff; unlocking in the emergency plan',
     trade: 'owner',
     step: 'paper',
+    shared: true,
   },
   acceptanceTest: {
     name: 'Recorded acceptance test: power loss, fire alarm, manual release, timing',

@@ -8,6 +8,7 @@ import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { fireAlarmInWords } from './fireAlarm.ts';
 import { missingKeys } from './missing.ts';
+import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewState, reviewStateWords } from './review.ts';
 import { assignSets, type SetNumbers, setSignature } from './sets.ts';
 
@@ -147,21 +148,4 @@ export function openingRow(
 
 function nameOf(things: Readonly<Record<string, { readonly name: string }>>, id: string | null): string {
   return id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
-}
-
-/** "36 × 84 × 1.75 in"; a measure nobody took is a dash, so that its place is not mistaken. */
-export function sizeInWords(decision: Decision): string {
-  const measures = (['leafWidthIn', 'leafHeightIn', 'leafThicknessIn'] as const).map((key) =>
-    valueIn(decision.slots, key),
-  );
-  if (measures.every((one) => one === undefined)) return '';
-  const words = measures.map((one) => (typeof one === 'number' ? String(Math.round(one * 100) / 100) : '–'));
-  return `${words.join(' × ')} in`;
-}
-
-/** Minutes, never letters. Unrated is said in words, because an empty cell would mean "not surveyed". */
-export function labelInWords(decision: Decision): string {
-  const minutes = valueIn(decision.slots, 'fireRatingMin');
-  if (minutes === undefined) return '';
-  return minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes);
 }

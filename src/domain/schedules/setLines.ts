@@ -2,9 +2,12 @@ import type { ItemId } from '../devices/items.ts';
 import { valueIn } from '../decide/factView.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Part } from '../decide/parts.ts';
+import { strikes } from '../decide/counting.ts';
 import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../explain/format.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { lockGauge } from './lockLoad.ts';
+import { sizeInWords } from './openingWords.ts';
 
 /** An opening of a set, with what was decided for it. */
 export interface Member {
@@ -24,12 +27,6 @@ export const handedItems: ReadonlySet<ItemId> = new Set([
   'batteryLock',
 ]);
 
-const strikes: readonly ItemId[] = [
-  'fireListedStrike',
-  'continuousDutyStrike',
-  'preloadStrike',
-  'electricStrike',
-];
 const electrified: ReadonlySet<ItemId> = new Set([
   ...strikes,
   'magnetLock',
@@ -46,84 +43,116 @@ const electrified: ReadonlySet<ItemId> = new Set([
   'narrowStileLatch',
   'gateLock',
 ]);
-const locksets: readonly ItemId[] = [
-  'mortiseLock',
-  'cylindricalLock',
-  'mechanicalLock',
-  'batteryLock',
-  'narrowStileLatch',
-  'keyLockMainDoor',
-];
-const bars: readonly ItemId[] = ['delayedExitDevice', 'glassRailExit'];
-const latching: readonly ItemId[] = [
-  ...locksets,
-  ...bars,
-  'storeroomLockset',
-  'fireExitHardware',
-  'panicHardware',
-];
-
-/** What these say is asked of other items, whatever else stands in the set. */
-const onlyQualities: ReadonlySet<ItemId> = new Set([
-  'fireLabelledHardware',
-  'listedLock',
-  'weatherRated',
-  'powerLossRelease',
-  'passageFunction',
-  'insideRelease',
-  'noInsideLock',
-]);
-
-/**
- * Whether a line asks something of another line and is no piece of its own: two lines that one strike, lock or
- * bar fulfils must not be priced twice.
- */
-export function isIncluded(item: ItemId, parts: readonly Part[], leaves: number): boolean {
-  if (onlyQualities.has(item)) return true;
-  const has = (ids: readonly ItemId[]) => parts.some((part) => ids.includes(part.item));
-  switch (item) {
-    case 'continuousDutyStrike':
-    case 'preloadStrike':
-      return has(strikes.slice(0, strikes.indexOf(item)));
-    case 'storeroomLockset':
-    case 'lockFromInside':
-      return has(locksets);
-    case 'latchingHardware':
-      return has(latching);
-    case 'fireExitHardware':
-    case 'panicHardware':
-      // On a pair with a bar of its own on one leaf, the other leaf still needs one.
-      return parts.some((part) => bars.includes(part.item) && part.quantity >= leaves);
-    default:
-      return false;
-  }
-}
+/** What the leaf carries today that no lockset can be ordered after. */
+const noLockBody: readonly unknown[] = ['pushPull', 'roller', 'deadboltOnly'];
 
 /** What has to be known to order the item, besides its name. */
 export function detailOf(item: ItemId, members: readonly Member[]): string {
   const words: string[] = [];
+  const say = (...keys: readonly FactKey[]) => {
+    for (const key of keys) words.push(acrossMembers(key, members));
+  };
   if (electrified.has(item)) {
     const chosen = members[0]?.decision.chosen;
     if (chosen) words.push(candidateInWords(chosen.candidate));
   }
-  if (item === 'mechanicalLock' || item === 'storeroomLockset') {
-    words.push(acrossMembers('latch', members), acrossMembers('handing', members));
+  switch (item) {
+    case 'mechanicalLock':
+      words.push(lockBody(members));
+      say('lockFunction', 'handing');
+      break;
+    case 'storeroomLockset':
+      words.push(lockBody(members));
+      say('handing');
+      break;
+    case 'panicHardware':
+    case 'fireExitHardware':
+      say('latch', 'lockFunction', 'leafWidthIn');
+      break;
+    case 'hinges':
+    case 'continuousHinge':
+    case 'pivots':
+      words.push(acrossWords(members, ({ decision }) => sizeInWords(decision) || 'leaf size not surveyed'));
+      break;
+    case 'powerTransfer':
+      say('hinges');
+      break;
+    case 'closer':
+      say('leafWidthIn');
+      break;
+    case 'lockCable':
+      words.push(...cableInWords(members));
+      break;
+    default:
   }
-  if (handedItems.has(item)) words.push(acrossMembers('handing', members));
-  if (electrified.has(item) || item === 'lockSupply') words.push(acrossMembers('supplyVolts', members));
+  // The cut-out says which face plate; a rim strike lies on the surface.
+  if (strikes.includes(item) && members[0]?.decision.chosen?.candidate.deviceId !== 'strikeRim')
+    say('strikePrep');
+  if (handedItems.has(item)) say('handing');
+  if (electrified.has(item) || item === 'lockSupply') say('supplyVolts');
   return words.join(' · ');
+}
+
+function lockBody(members: readonly Member[]): string {
+  return acrossWords(members, ({ decision }) => {
+    const latch = valueIn(decision.slots, 'latch');
+    const today = wordOf('latch', decision);
+    return noLockBody.includes(latch) ? `kind of lock not decided (today: ${today.toLowerCase()})` : today;
+  });
+}
+
+/**
+ * What of a part makes it another article, so that openings that differ in it need sets of their own: the kind and
+ * function of a lockset, the kind of bar. Empty for what is kept, or is the same whatever the opening.
+ */
+export function articleOf({ item, kept }: Part, { slots }: Decision): string {
+  if (kept) return '';
+  const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
+  switch (item) {
+    case 'mechanicalLock':
+      return `${value('latch')} ${value('lockFunction')}`;
+    case 'storeroomLockset':
+    case 'panicHardware':
+    case 'fireExitHardware':
+      return value('latch');
+    default:
+      return '';
+  }
 }
 
 /** The value where all openings agree, otherwise each value with its marks: "12 V DC: 101; 24 V DC: 102, 103". */
 export function acrossMembers(key: FactKey, members: readonly Member[]): string {
+  return acrossWords(members, ({ decision }) => wordOf(key, decision));
+}
+
+function wordOf(key: FactKey, { slots }: Decision): string {
+  const value = valueIn(slots, key);
+  return value === undefined
+    ? `${fieldInfo(key).label.toLowerCase()} not surveyed`
+    : valueInWords(key, value);
+}
+
+export function acrossWords(members: readonly Member[], words: (member: Member) => string): string {
   const marks = new Map<string, string[]>();
-  for (const { mark, decision } of members) {
-    const value = valueIn(decision.slots, key);
-    const words =
-      value === undefined ? `${fieldInfo(key).label.toLowerCase()} not surveyed` : valueInWords(key, value);
-    marks.set(words, [...(marks.get(words) ?? []), mark]);
+  for (const member of members) {
+    const said = words(member);
+    marks.set(said, [...(marks.get(said) ?? []), member.mark]);
   }
   const [first] = marks.keys();
   if (marks.size <= 1) return first ?? '';
-  return [...marks].map(([words, list]) => `${words}: ${list.join(', ')}`).join('; ');
+  return [...marks].map(([said, list]) => `${said}: ${list.join(', ')}`).join('; ');
+}
+
+/** The run as surveyed, and the thinnest conductor that starts the lock at its end. */
+function cableInWords(members: readonly Member[]): readonly string[] {
+  const runs = acrossWords(members, ({ decision }) => {
+    const feet = valueIn(decision.slots, 'distanceToSupplyFt');
+    const gauge = lockGauge(decision);
+    if (feet === undefined) return 'length not surveyed';
+    return `${feet} ft one way${gauge === '' ? '' : `, ${gauge}`}`;
+  });
+  const lengths = members.map(({ decision }) => valueIn(decision.slots, 'distanceToSupplyFt'));
+  const known = lengths.filter((feet) => typeof feet === 'number');
+  if (members.length === 1 || known.length < lengths.length) return [runs];
+  return [runs, `${known.reduce((sum, feet) => sum + feet, 0)} ft in all`];
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decide, decideAll } from '../decide/decide.ts';
+import { isIncluded } from '../decide/counting.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import type { ItemId } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
@@ -8,8 +9,10 @@ import { type Facts, known } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
-import { isIncluded } from './setLines.ts';
+import { lockGauge } from './lockLoad.ts';
 import { assignSets, hardwareSets, setSignature } from './sets.ts';
+import { sharedEquipment } from './shared.ts';
+import { withoutSet } from './withoutSet.ts';
 
 const base: Facts = {
   doorType: known('single'),
@@ -104,11 +107,13 @@ describe('hardware sets', () => {
   it('says what nobody surveyed', () => {
     const [set] = setsOf(withOpenings(['101', {}, byHand('mechanicalLock/none/free')]));
     expect(set?.work).toBe('new or existing not surveyed');
-    expect(set?.lines.find((one) => one.item === 'mechanicalLock')?.detail).toBe('Mortise latch · LH');
+    expect(set?.lines.find((one) => one.item === 'mechanicalLock')?.detail).toBe(
+      'Mortise latch · lock function not surveyed · LH',
+    );
   });
 
   it('counts one lock once: what asks something of it is included', () => {
-    const part = (item: ItemId, quantity = 1): Part => ({ item, quantity, ruleId: undefined });
+    const part = (item: ItemId, quantity = 1): Part => ({ item, quantity, ruleId: undefined, kept: false });
     const included = (parts: readonly Part[], leaves = 1) =>
       parts.filter((one) => isIncluded(one.item, parts, leaves)).map((one) => one.item);
     expect(included([part('fireListedStrike'), part('preloadStrike'), part('fireLabelledHardware')])).toEqual(
@@ -122,6 +127,186 @@ describe('hardware sets', () => {
     const bars = [part('delayedExitDevice'), part('fireExitHardware')];
     expect(included(bars)).toEqual(['fireExitHardware']);
     expect(included(bars, 2)).toEqual([]);
+  });
+
+  describe('what a rated leaf closes by', () => {
+    const fire: Facts = {
+      fireRatingMin: known(45),
+      wallRatingMin: known(60),
+      wallKind: known('fireBarrier'),
+    };
+    const closerOf = (facts: Facts) => {
+      const project = withOpenings(['101', { ...fire, ...facts }, byHand('mechanicalLock/none/free')]);
+      const parts = partsOf(decide(project, project.openings['101'] as Opening));
+      const one = parts.find((part) => part.item === 'closer');
+      return one && `${one.quantity}${one.kept ? ' kept' : ''}`;
+    };
+    it.each([
+      ['new, to close by itself', { workStatus: known('new'), closing: known('selfClosing') }, '1'],
+      ['new, to be held open', { workStatus: known('new'), closing: known('automaticClosing') }, '1'],
+      ['nobody knows what closes it', { workStatus: known('existing') }, '1'],
+      ['nothing closes it', { workStatus: known('existing'), closing: known('none') }, '1'],
+      ['a closer is there', { workStatus: known('existing'), closing: known('selfClosing') }, '1 kept'],
+      ['new or existing not known', { closing: known('selfClosing') }, '1'],
+      ['pair', { workStatus: known('new'), closing: known('selfClosing'), doorType: known('pair') }, '2'],
+      [
+        'pair with an operator on one leaf',
+        {
+          workStatus: known('new'),
+          closing: known('selfClosing'),
+          doorType: known('pair'),
+          operator: known('lowEnergy'),
+        },
+        '1',
+      ],
+      [
+        'unrated, nothing closes it, no reader',
+        {
+          workStatus: known('existing'),
+          closing: known('none'),
+          readerSides: known('none'),
+          fireRatingMin: known(0),
+          wallRatingMin: known(0),
+          wallKind: known('none'),
+        },
+        undefined,
+      ],
+    ] as const)('%s', (_, facts, expected) => {
+      expect(closerOf(facts as Facts)).toBe(expected);
+    });
+    it('held open: the holder belongs in the set', () => {
+      const project = withOpenings([
+        '101',
+        { ...fire, workStatus: known('new'), closing: known('automaticClosing') },
+      ]);
+      const parts = partsOf(decide(project, project.openings['101'] as Opening));
+      expect(parts.map((part) => part.item)).toContain('smokeHoldOpen');
+    });
+  });
+
+  it('counts what a pair needs twice', () => {
+    const bare: Facts = { doorType: known('pair'), latch: known('pushPull'), workStatus: known('new') };
+    const project = withOpenings(
+      ['101', { ...bare, readerSides: known('none') }, byHand('noLock/none/free')],
+      ['102', { ...bare, leafRaceway: known(false) }, byHand('magnet/safe/doorSwitch')],
+    );
+    const count = (mark: string, item: ItemId) =>
+      partsOf(decide(project, project.openings[mark] as Opening)).find((part) => part.item === item)
+        ?.quantity;
+    expect(count('101', 'pushPull')).toBe(2);
+    expect(count('102', 'doorSwitchHardware')).toBe(2);
+    // Each bar's switch is wired over its own hinge line.
+    expect(count('102', 'powerTransfer')).toBe(2);
+    expect(count('102', 'leafRaceway')).toBe(2);
+  });
+
+  it('asks for an exit signal that can be wired: in the lock where it is wired, over the door where it is not', () => {
+    const project = withOpenings(
+      ['101', {}, byHand('mortiseLock/secure/free')],
+      ['102', {}, byHand('strikeMortise/secure/free')],
+    );
+    const signals = (mark: string) =>
+      partsOf(decide(project, project.openings[mark] as Opening))
+        .map((part) => part.item)
+        .filter((item) => item === 'requestToExit' || item === 'exitShuntSensor');
+    expect(signals('101')).toEqual(['requestToExit']);
+    expect(signals('102')).toEqual(['exitShuntSensor']);
+  });
+
+  it('keeps what an existing opening has and buys it for a new one', () => {
+    const there: Facts = {
+      lockFunction: known('storeroom'),
+      closing: known('selfClosing'),
+      existingArrangement: known('freeLever'),
+    };
+    const by = byHand('strikeMortise/secure/free');
+    const sets = setsOf(
+      withOpenings(
+        ['101', { ...there, workStatus: known('existing') }, by],
+        ['102', { ...there, workStatus: known('new') }, by],
+      ),
+    );
+    const counting = (mark: string, item: ItemId) =>
+      sets
+        .find((set) => set.openings.some((one) => one.mark === mark))
+        ?.lines.find((line) => line.item === item)?.counting;
+    for (const item of ['storeroomLockset', 'keyCylinder', 'closer'] as const) {
+      expect(counting('101', item)).toBe('kept');
+      expect(counting('102', item)).toBe('bought');
+    }
+    expect(counting('101', 'electricStrike')).toBe('bought');
+    expect(counting('101', 'lockSupply')).toBe('shared');
+  });
+
+  it('parts locksets of another kind or function, which are other articles', () => {
+    const by = byHand('mechanicalLock/none/free');
+    const isNew: Facts = { workStatus: known('new'), lockFunction: known('storeroom') };
+    const sets = setsOf(
+      withOpenings(
+        ['101', isNew, by],
+        ['102', { ...isNew, latch: known('bored') }, by],
+        ['103', { ...isNew, lockFunction: known('classroom') }, by],
+        ['104', isNew, by],
+      ),
+    );
+    expect(sets.map((set) => set.openings.map((one) => one.mark))).toEqual([
+      ['101', '104'],
+      ['102'],
+      ['103'],
+    ]);
+  });
+
+  it('lists what is shared once, with the openings it serves and the load it must carry', () => {
+    const by = byHand('strikeMortise/secure/free');
+    const project = withOpenings(
+      ['101', { supplyVolts: known('24') }, by],
+      ['102', { supplyVolts: known('24') }, byHand('mortiseLock/safe/free')],
+      ['103', { supplyVolts: known('12') }, by],
+    );
+    const shared = sharedEquipment(project, decideAll(project));
+    const supplies = shared.filter((line) => line.item === 'lockSupply');
+    expect(supplies.map((line) => line.marks)).toEqual([['103'], ['101', '102']]);
+    // 0.3 A at 24 V is 0.6 A at 12 V; the start of one strike adds 1.4 A.
+    expect(supplies[0]?.detail).toContain(
+      '0.0 A held all day, 2.0 A with every lock released and one starting',
+    );
+    // Fail-safe lock 0.5 A all day, strike 0.3 A released, largest start 0.7 A more; 1.5 A over 80 %.
+    expect(supplies[1]?.detail).toContain('0.5 A held all day, 1.5 A');
+    expect(supplies[1]?.detail).toContain('rated 1.9 A');
+    expect(shared.find((line) => line.item === 'accessController')?.detail).toBe(
+      '3 lock outputs, 3 reader ports',
+    );
+  });
+
+  it('says which conductor starts the lock at the end of its run', () => {
+    const gauge = (facts: Facts) => {
+      const project = withOpenings(['101', facts, byHand('strikeMortise/secure/free')]);
+      return lockGauge(decide(project, project.openings['101'] as Opening));
+    };
+    // 1 A over 100 ft one way: 22 AWG at 50 °C is 36.1 Ω a thousand feet with both wires, 3.6 V; 2.4 V are left.
+    expect(gauge({ supplyVolts: known('24'), distanceToSupplyFt: known(50) })).toBe(
+      '22 AWG or thicker for the lock',
+    );
+    expect(gauge({ supplyVolts: known('24'), distanceToSupplyFt: known(100) })).toBe(
+      '20 AWG or thicker for the lock',
+    );
+    expect(gauge({ supplyVolts: known('12'), distanceToSupplyFt: known(2000) })).toContain('own supply');
+    expect(gauge({ supplyVolts: known('24') })).toBe('');
+  });
+
+  it('gives the reason for every opening without a set', () => {
+    const project = withOpenings(
+      ['101', { fireRatingMin: known(75) }],
+      ['102', { roomUse: known('detention'), occupancyGroup: known('I-3') }],
+      ['103', {}],
+    );
+    const without = withoutSet(project, decideAll(project));
+    expect(without.map((one) => [one.mark, one.state])).toEqual([
+      ['101', 'Refused'],
+      ['102', 'To a reviewer'],
+    ]);
+    expect(without[0]?.because).toContain('75 min');
+    expect(without[1]?.because).toMatch(/R-103/);
   });
 
   it('numbers in the order of the schedule and keeps the numbers given before', () => {

@@ -1,4 +1,5 @@
 import { type ItemId, items, trades } from '../devices/items.ts';
+import { type Counting, countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
@@ -6,7 +7,7 @@ import { candidateInWords, failModeWords, releaseInWords } from '../decide/words
 import { valueInWords } from '../explain/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
-import { acrossMembers, detailOf, handedItems, isIncluded, type Member } from './setLines.ts';
+import { acrossMembers, articleOf, detailOf, handedItems, type Member } from './setLines.ts';
 
 /** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
 export type SetNumbers = ReadonlyMap<string, string>;
@@ -18,11 +19,11 @@ export interface SetLine {
   readonly detail: string;
   readonly standard: string;
   readonly trade: string;
-  /** Asks something of another line and is no piece of its own. */
-  readonly included: boolean;
-  /** For one opening. */
+  /** Only a line that is bought is priced here, piece by piece. */
+  readonly counting: Counting;
+  /** Pieces for one opening. */
   readonly each: number;
-  /** For all openings of the set. */
+  /** Pieces for all openings of the set. */
   readonly total: number;
   /** Rules that ask for it; empty for what the arrangement itself consists of. */
   readonly ruleIds: readonly string[];
@@ -63,9 +64,23 @@ export function setSignature(decision: Decision): string | undefined {
     `label ${valueIn(slots, 'fireRatingMin') ?? '?'}`,
     `rated ${slots[ratedSlot] ?? '?'}`,
     `pair ${slots[pairSlot] ?? '?'}`,
-    parts.some((part) => handedItems.has(part.item)) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
-    ...parts.map((part) => `${part.quantity} ${part.item}`).toSorted(),
+    isHanded(parts) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
+    ...parts.map((part) => partInSignature(part, decision)).toSorted(),
   ].join('|');
+}
+
+function partInSignature(part: Part, decision: Decision): string {
+  const article = articleOf(part, decision);
+  return [
+    part.quantity,
+    part.item,
+    ...(part.kept ? ['kept'] : []),
+    ...(article === '' ? [] : [article]),
+  ].join(' ');
+}
+
+function isHanded(parts: readonly Part[]): boolean {
+  return parts.some((part) => handedItems.has(part.item) && !part.kept);
 }
 
 /**
@@ -129,9 +144,7 @@ function oneSet(id: string, signature: string, group: Group): HardwareSet {
     release: candidate ? releaseInWords(candidate) : '',
     label: minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes),
     leaves: slots[pairSlot] === undefined ? 'not surveyed' : slots[pairSlot] === true ? 'Pair' : 'Single',
-    handing: first.some((part) => handedItems.has(part.item))
-      ? valueInWords('handing', valueIn(slots, 'handing'))
-      : '',
+    handing: isHanded(first) ? valueInWords('handing', valueIn(slots, 'handing')) : '',
     work: acrossMembers('workStatus', members),
     lines: first.map((part) => lineOf(part, first, group, slots[pairSlot] === true ? 2 : 1)),
     openings,
@@ -141,22 +154,22 @@ function oneSet(id: string, signature: string, group: Group): HardwareSet {
 function lineOf(part: Part, all: readonly Part[], group: Group, leaves: number): SetLine {
   const { item, quantity } = part;
   const { members, parts } = group;
-  const included = isIncluded(item, all, leaves);
+  const counting = countingOf(part, all, leaves);
   return {
     item,
     name: items[item].name,
-    // What another line stands for is ordered as that line says.
-    detail: included ? '' : detailOf(item, members),
+    // What another line stands for is ordered as that line says, and what stays is not ordered.
+    detail: counting === 'included' || counting === 'kept' ? '' : detailOf(item, members),
     standard: standardOf(item),
     trade: trades[items[item].trade],
-    included,
+    counting,
     each: quantity,
     total: quantity * members.length,
     ruleIds: rulesBehind(item, parts),
   };
 }
 
-function standardOf(item: ItemId): string {
+export function standardOf(item: ItemId): string {
   const found = items[item];
   return 'standard' in found ? found.standard : '';
 }

@@ -96,7 +96,8 @@ function arrangeFrom(
     scheduled: fact('wishScheduledUnlock') === true,
     reportsPosition: has('doorPosition') || device.family === 'battery',
     exitSignal:
-      has('requestToExit', 'exitSensor', 'pushToExit', 'doorSwitchHardware') || device.family === 'battery',
+      has('requestToExit', 'exitShuntSensor', 'exitSensor', 'pushToExit', 'doorSwitchHardware') ||
+      device.family === 'battery',
     delayS:
       has('signDelayed30') || (fact('wishDelay30s') === true && fact('delay30sApproved') === true) ? 30 : 15,
     staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease'),

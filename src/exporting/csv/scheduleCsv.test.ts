@@ -5,10 +5,8 @@ import { decideAll } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { openingColumns, scheduleRows } from '../../domain/schedules/openings.ts';
-import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { csvText, harmless, withoutGuard } from './cells.ts';
 import { scheduleCsv } from './scheduleCsv.ts';
-import { setColumns, setsCsv } from './setsCsv.ts';
 
 const project = {
   ...newProject('p', 'Project'),
@@ -63,35 +61,5 @@ describe('CSV of the opening schedule', () => {
         },
       ),
     );
-  });
-});
-
-describe('CSV of the hardware sets', () => {
-  it('has one row per line of a set', () => {
-    const sets = hardwareSets(project, decisions);
-    const parsed = read(setsCsv(sets));
-    expect(parsed.data[0]).toEqual([...setColumns]);
-    expect(parsed.data).toHaveLength(1 + sets.reduce((sum, set) => sum + set.lines.length, 0));
-    expect(parsed.data[1]?.[0]).toBe('HS-01');
-    expect(parsed.data[1]?.at(-1)).toBe("'=1+2");
-  });
-
-  it('leaves quantities of included lines empty and names what must not be ordered yet', () => {
-    const [set] = hardwareSets(project, decisions);
-    if (!set) throw new Error('no set');
-    const [line] = set.lines;
-    if (!line) throw new Error('no line');
-    const openings = [
-      { id: 'a', mark: '101', settled: true },
-      { id: 'b', mark: '102', settled: false },
-    ];
-    const lines = [line, { ...line, included: true }];
-    const { data } = read(setsCsv([{ ...set, openings, lines }]));
-    const column = (name: (typeof setColumns)[number]) =>
-      data.slice(1).map((row) => row[setColumns.indexOf(name)]);
-    expect(column('Total')).toEqual([String(line.total), '']);
-    expect(column('Each')).toEqual([String(line.each), '']);
-    expect(column('Counted')).toEqual(['By itself', 'Included in another line']);
-    expect(column('Do not order yet')).toEqual(['102', '102']);
   });
 });

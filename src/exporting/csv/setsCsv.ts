@@ -1,4 +1,7 @@
+import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
 import type { HardwareSet } from '../../domain/schedules/sets.ts';
+import type { SharedLine } from '../../domain/schedules/shared.ts';
+import { countingWords } from '../../domain/decide/counting.ts';
 import { csvText } from './cells.ts';
 
 export const setColumns = [
@@ -16,19 +19,21 @@ export const setColumns = [
   'Detail',
   'Standard',
   'Furnished and installed by',
-  'Each',
-  'Total',
+  'Each (pieces per opening)',
+  'Total (pieces)',
   'Counted',
   'Asked for by',
   'Do not order yet',
   'Marks',
 ] as const;
 
-/** Hardware sets as a file: one row per line of a set, the set repeated in each, so that rows can be sorted. */
-export function setsCsv(sets: readonly HardwareSet[]): string {
-  return csvText(
-    setColumns,
-    sets.flatMap((set) =>
+/**
+ * Hardware sets as a file: one row per line of a set, the set repeated in each, so that rows can be sorted; at the
+ * end what several sets share, each thing once.
+ */
+export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLine[]): string {
+  return csvText(setColumns, [
+    ...sets.flatMap((set) =>
       set.lines.map((line, index) => [
         set.id,
         set.device,
@@ -45,17 +50,72 @@ export function setsCsv(sets: readonly HardwareSet[]): string {
         line.standard,
         line.trade,
         // Empty, so that a sum over the column counts pieces only.
-        line.included ? '' : line.each,
-        line.included ? '' : line.total,
-        line.included ? 'Included in another line' : 'By itself',
+        line.counting === 'bought' ? line.each : '',
+        line.counting === 'bought' ? line.total : '',
+        countingWords[line.counting],
         line.ruleIds.join(' '),
         marksOf(set.openings.filter((opening) => !opening.settled)),
         marksOf(set.openings),
       ]),
     ),
-  );
+    ...shared.map((line, index) => sharedRow(line, index + 1)),
+  ]);
+}
+
+function sharedRow(line: SharedLine, number: number): readonly (string | number)[] {
+  const cells: Partial<Record<(typeof setColumns)[number], string | number>> = {
+    Set: 'Shared',
+    Openings: line.marks.length,
+    Line: number,
+    Item: line.name,
+    Detail: line.detail,
+    Standard: line.standard,
+    'Furnished and installed by': line.trade,
+    Counted: 'Once for all its openings, divided by closet',
+    Marks: line.marks.join('; '),
+  };
+  return setColumns.map((column) => cells[column] ?? '');
 }
 
 function marksOf(openings: HardwareSet['openings']): string {
   return openings.map((opening) => opening.mark).join('; ');
+}
+
+export const openingLineColumns = [
+  'Mark',
+  'Set',
+  'Line',
+  'Item',
+  'Detail',
+  'Standard',
+  'Furnished and installed by',
+  'Quantity (pieces)',
+  'Counted',
+  'Asked for by',
+  'Order',
+] as const;
+
+/** The same lines opening by opening, before they are multiplied: what one door costs. */
+export function openingLinesCsv(lines: readonly OpeningLine[]): string {
+  const numbers = new Map<string, number>();
+  return csvText(
+    openingLineColumns,
+    lines.map((line) => {
+      const number = (numbers.get(line.openingId) ?? 0) + 1;
+      numbers.set(line.openingId, number);
+      return [
+        line.mark,
+        line.set,
+        number,
+        line.name,
+        line.detail,
+        line.standard,
+        line.trade,
+        line.counting === 'bought' ? line.quantity : '',
+        countingWords[line.counting],
+        line.ruleIds.join(' '),
+        line.settled ? 'May be ordered' : 'Not settled, do not order',
+      ];
+    }),
+  );
 }

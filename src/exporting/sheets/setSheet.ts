@@ -1,6 +1,9 @@
 import type { Project } from '../../domain/model/project.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
 import { type HardwareSet, hardwareSets, type SetLine } from '../../domain/schedules/sets.ts';
+import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
+import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
+import { countingShort } from '../../domain/decide/counting.ts';
 import { counted } from './titleBlock.ts';
 
 export interface PrintedLine extends SetLine {
@@ -25,31 +28,34 @@ export interface SetSheet {
   /** How to read the lines when they are priced. */
   readonly notes: readonly string[];
   readonly sets: readonly SetBlock[];
-  /** Openings that have no set yet, so that none is missed when parts are counted. */
-  readonly without: readonly string[];
+  /** What the sets show only a share of. */
+  readonly shared: readonly SharedLine[];
+  /** Openings that have no set yet, each with the reason, so that none is missed when parts are counted. */
+  readonly without: readonly WithoutSet[];
 }
 
 export function setSheet(project: Project, decisions: Decisions): SetSheet {
   const sets = hardwareSets(project, decisions);
-  const placed = new Set(sets.flatMap((set) => set.openings.map((opening) => opening.id)));
   return {
     says: counted(sets.length, 'set'),
     notes: [
       'By names the trade that furnishes and installs the line, unless the contract divides it otherwise.',
-      'A line marked incl. asks something of another line of its set and is no piece of its own.',
-      'At an existing opening, hardware in place that already does what a line asks need not be bought again. Lock power supplies are counted one for each opening and may be shared.',
-      'Maker, finish and keying are not decided here.',
+      'incl.: the line asks something of another line of its set and is no piece of its own.',
+      'kept: seen in place by the survey; it stays and is not priced. What an existing opening hangs on stays as well.',
+      'share: bought once for several openings; priced under Shared equipment at the end.',
+      'Leaves, frames, glazing, stops, plates and thresholds are not in these sets. Maker, finish and keying are not decided here.',
     ],
-    sets: sets.map(blockOf),
-    without: Object.values(project.openings)
-      .filter((opening) => !placed.has(opening.id))
-      .map((opening) => opening.mark)
-      .toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true })),
+    sets: sets.map((set) => blockOf(set, decisions)),
+    shared: sharedEquipment(project, decisions),
+    without: withoutSet(project, decisions),
   };
 }
 
-function blockOf(set: HardwareSet): SetBlock {
-  const open = set.openings.filter((opening) => !opening.settled).map((opening) => opening.mark);
+function blockOf(set: HardwareSet, decisions: Decisions): SetBlock {
+  const open = set.openings.flatMap(({ id, mark, settled }) => {
+    const decision = decisions.get(id);
+    return settled || !decision ? [] : [`${mark} (${waitsFor(decision)})`];
+  });
   return {
     id: set.id,
     title: set.title,
@@ -62,11 +68,11 @@ function blockOf(set: HardwareSet): SetBlock {
     ].join('  ·  '),
     count: counted(set.openings.length, 'opening'),
     marks: set.openings.map((opening) => opening.mark),
-    unsettled: open.length === 0 ? '' : `Not settled yet, do not order: ${open.join(', ')}`,
+    unsettled: open.length === 0 ? '' : `Not settled yet, do not order: ${open.join('; ')}`,
     lines: set.lines.map((line) => ({
       ...line,
-      eachSays: line.included ? 'incl.' : String(line.each),
-      totalSays: line.included ? '' : String(line.total),
+      eachSays: line.counting === 'bought' ? String(line.each) : countingShort[line.counting],
+      totalSays: line.counting === 'bought' ? String(line.total) : '',
     })),
   };
 }

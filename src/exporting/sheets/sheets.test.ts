@@ -44,7 +44,7 @@ describe('sheets', () => {
 
   it('leave no opening out of the hardware sets', () => {
     const sheet = setSheet(project, decisionsOf(project));
-    const listed = [...sheet.sets.flatMap((set) => set.marks), ...sheet.without];
+    const listed = [...sheet.sets.flatMap((set) => set.marks), ...sheet.without.map((one) => one.mark)];
     expect(listed.toSorted()).toEqual(['101', 'G-01']);
   });
 

@@ -2,11 +2,13 @@ import { useState } from 'react';
 import { allDecisions, decisionFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import type { Project } from '../../domain/model/project.ts';
+import { openingLines } from '../../domain/schedules/openingLines.ts';
 import { scheduleRows } from '../../domain/schedules/openings.ts';
 import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { sharedEquipment } from '../../domain/schedules/shared.ts';
 import { factsCsv } from '../../exporting/csv/factsCsv.ts';
 import { scheduleCsv } from '../../exporting/csv/scheduleCsv.ts';
-import { setsCsv } from '../../exporting/csv/setsCsv.ts';
+import { openingLinesCsv, setsCsv } from '../../exporting/csv/setsCsv.ts';
 import { useApp } from '../context.ts';
 import { downloadText, fileName } from './download.ts';
 import { ProgressBar } from './ProgressBar.tsx';
@@ -27,8 +29,20 @@ const tables: readonly {
   {
     name: 'Hardware sets',
     file: 'hardware sets.csv',
-    says: 'One row per item of each set, with quantities and marks.',
-    text: (project) => setsCsv(hardwareSets(project, allDecisions(project))),
+    says: 'One row per item of each set, with quantities and marks; shared equipment at the end.',
+    text: (project) => {
+      const decisions = allDecisions(project);
+      return setsCsv(hardwareSets(project, decisions), sharedEquipment(project, decisions));
+    },
+  },
+  {
+    name: 'Hardware by opening',
+    file: 'hardware by opening.csv',
+    says: 'One row per item of each opening; its pieces add up to those of the sets.',
+    text: (project) => {
+      const decisions = allDecisions(project);
+      return openingLinesCsv(openingLines(project, decisions, hardwareSets(project, decisions)));
+    },
   },
   {
     name: 'Survey',

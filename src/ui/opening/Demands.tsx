@@ -65,7 +65,7 @@ export function Demands({ report }: { report: DecisionReport }) {
             <tbody>
               {report.items.map((item) => (
                 <tr key={item.name}>
-                  <td className="num">{item.quantity}</td>
+                  <td className="num">{item.quantityWords}</td>
                   <td>
                     {item.name}
                     {item.standard && <span className="soft"> · {item.standard}</span>}

@@ -12,12 +12,8 @@ export function HardwareSets({ sheet }: { sheet: SetSheet }) {
       {sheet.sets.map((set) => (
         <OneSet key={set.id} set={set} />
       ))}
-      {sheet.without.length > 0 && (
-        <section className="set-block">
-          <h3>Without a set</h3>
-          <Marks marks={sheet.without} />
-        </section>
-      )}
+      {sheet.shared.length > 0 && <Shared lines={sheet.shared} />}
+      {sheet.without.length > 0 && <Without openings={sheet.without} />}
     </>
   );
 }
@@ -60,6 +56,71 @@ function OneSet({ set }: { set: SetBlock }) {
               <td>{line.standard}</td>
               <td>{line.trade}</td>
               <td>{line.ruleIds.join(', ')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Shared({ lines }: { lines: SetSheet['shared'] }) {
+  return (
+    <section className="set-part" aria-label="Shared equipment">
+      <h3>Shared equipment, each listed once</h3>
+      <table className="schedule set-table">
+        <thead>
+          <tr>
+            <th scope="col">Item</th>
+            <th scope="col">Standard</th>
+            <th scope="col">By</th>
+            <th scope="col" className="num">
+              Openings
+            </th>
+            <th scope="col">Serves</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.item + line.detail}>
+              <th scope="row">
+                {line.name}
+                {line.detail !== '' && <span className="set-detail">{line.detail}</span>}
+              </th>
+              <td>{line.standard}</td>
+              <td>{line.trade}</td>
+              <td className="num">{line.marks.length}</td>
+              <td>
+                <Marks marks={line.marks} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Without({ openings }: { openings: SetSheet['without'] }) {
+  return (
+    <section className="set-part" aria-label="Without a set">
+      <h3>Without a set: not to be priced yet</h3>
+      <table className="schedule set-table">
+        <thead>
+          <tr>
+            <th scope="col">Mark</th>
+            <th scope="col">State</th>
+            <th scope="col">Because</th>
+          </tr>
+        </thead>
+        <tbody>
+          {openings.map((opening) => (
+            <tr key={opening.mark}>
+              <th scope="row" className="mark">
+                {opening.mark}
+              </th>
+              <td>{opening.state}</td>
+              <td>{opening.because}</td>
             </tr>
           ))}
         </tbody>

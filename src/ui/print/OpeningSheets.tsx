@@ -100,7 +100,7 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
               <tbody>
                 {sheet.items.map((item) => (
                   <tr key={item.name}>
-                    <td className="num">{item.quantity}</td>
+                    <td className="num">{item.quantityWords}</td>
                     <td>
                       {item.name} <span className="soft">{item.standard}</span>
                     </td>

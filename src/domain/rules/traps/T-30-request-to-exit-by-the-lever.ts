@@ -16,7 +16,7 @@ export const T30 = defineRule({
       items: ['requestToExit'],
       when: yes('wantsReader'),
       of: { wired: true, release: ['free', 'stairReentry'] },
-      says: 'A switch in the lever or bar tells the controller that somebody leaves; without it every exit raises a forced-open alarm.',
+      says: 'A switch in the lever or bar, or a motion detector where no wire reaches the leaf, tells the controller that somebody leaves; without it every exit raises a forced-open alarm.',
     },
   ],
   cases: cases(

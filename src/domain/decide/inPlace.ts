@@ -1,0 +1,107 @@
+import type { ItemId } from '../devices/items.ts';
+import { slotOf } from '../logic/compile.ts';
+import { valueIn } from './factView.ts';
+import type { Decision } from './decision.ts';
+
+/** Latches that a lockset or bar brings; what hangs on the leaf today and latches may stay. */
+const lockLatches: readonly unknown[] = [
+  'bored',
+  'mortise',
+  'mortiseDeadbolt',
+  'boredPlusDeadbolt',
+  'deadlatch',
+  'gateLock',
+];
+const barLatches: readonly unknown[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
+/** Outside levers that a key works. */
+const keyedFunctions: readonly unknown[] = ['storeroom', 'classroom', 'office'];
+
+const swingingSlot = slotOf('isSwinging');
+const pairSlot = slotOf('isPair');
+
+export function leavesOf({ slots }: Pick<Decision, 'slots'>): 1 | 2 {
+  return slots[pairSlot] === true ? 2 : 1;
+}
+
+export function isSwinging({ slots }: Pick<Decision, 'slots'>): boolean {
+  return slots[swingingSlot] === true;
+}
+
+/** A bar latches the leaf, or is asked of it. */
+export function carriesBar({ slots }: Pick<Decision, 'slots'>): boolean {
+  return valueIn(slots, 'panicPresent') === true || barLatches.includes(valueIn(slots, 'latch'));
+}
+
+/** An operator moves the leaf and closes it, so that leaf carries no closer. */
+export function leavesWithCloser(decision: Pick<Decision, 'slots'>): number {
+  const operator = valueIn(decision.slots, 'operator');
+  const driven = operator === 'lowEnergy' || operator === 'fullPower' ? 1 : 0;
+  return leavesOf(decision) - driven;
+}
+
+/**
+ * What the survey saw at an existing opening and the choice can keep, with how many: it is listed as kept and not
+ * bought. Nothing is kept at a new opening, or where nobody said whether the opening is new.
+ */
+export function inPlace(decision: Decision): ReadonlyMap<ItemId, number> {
+  const kept = new Map<ItemId, number>();
+  const { slots, chosen } = decision;
+  const work = valueIn(slots, 'workStatus');
+  if (!chosen || (work !== 'existing' && work !== 'altered')) return kept;
+  const keep = (item: ItemId, quantity: number) => quantity > 0 && kept.set(item, quantity);
+  const leaves = leavesOf(decision);
+  const { family } = chosen.candidate.device;
+
+  const closing = valueIn(slots, 'closing');
+  if (isSwinging(decision) && (closing === 'selfClosing' || closing === 'automaticClosing')) {
+    keep('closer', leavesWithCloser(decision));
+  }
+  if (closing === 'automaticClosing' || valueIn(slots, 'holdOpen') === 'detectorReleased') {
+    keep('smokeHoldOpen', 1);
+  }
+  const operator = valueIn(slots, 'operator');
+  if (operator === 'lowEnergy' || operator === 'fullPower') keep('automaticOperator', 1);
+
+  const latch = valueIn(slots, 'latch');
+  const keyed = keyedFunctions.includes(valueIn(slots, 'lockFunction'));
+  if (carriesBar(decision)) {
+    // A bar that comes with the choice takes the place of the one on its leaf.
+    const bars = leaves - barsBrought(decision);
+    keep('panicHardware', bars);
+    if (valueIn(slots, 'exitHardwareFireListed') === true) keep('fireExitHardware', bars);
+    if (keyed && bars === leaves && (family === 'strike' || family === 'mechanical')) keep('keyCylinder', 1);
+  } else if (lockLatches.includes(latch)) {
+    if (family === 'mechanical' && valueIn(slots, 'existingArrangement') === 'freeLever') {
+      keep('mechanicalLock', 1);
+      if (keyed) keep('keyCylinder', 1);
+    }
+    if (family === 'strike') {
+      if (valueIn(slots, 'lockFunction') === 'storeroom') keep('storeroomLockset', 1);
+      if (keyed) keep('keyCylinder', 1);
+    }
+  }
+  if (family === 'none' && latch === 'pushPull') keep('pushPull', leaves);
+
+  const bolts = valueIn(slots, 'inactiveBolts');
+  if (bolts === 'automaticFlush' || bolts === 'constantLatching') keep('automaticFlushBolts', 1);
+  if (valueIn(slots, 'coordinator') === true) keep('coordinator', 1);
+  if (valueIn(slots, 'smokeSeals') === true) keep('gasketing', 1);
+  if (valueIn(slots, 'labelSeen') === true) keep('doubleEgressListing', 1);
+
+  const found = valueIn(slots, 'existingArrangement');
+  if (found === 'magnetFullSet' && chosen.candidate.deviceId === 'magnet') {
+    keep('magnetLock', chosen.cell?.both ? leaves : 1);
+    if (chosen.candidate.release === 'sensor') for (const item of magnetSet) keep(item, 1);
+  }
+  if (found === 'electricBolt' && family === 'bolt') keep('electricBolt', 1);
+  return kept;
+}
+/** "Magnet with sensor, button and alarm release", as the survey asks it. */
+const magnetSet: readonly ItemId[] = ['exitSensor', 'pushToExit', 'fireAlarmRelease'];
+
+/** How many bars the choice brings with it. */
+export function barsBrought({ chosen, slots }: Pick<Decision, 'chosen' | 'slots'>): number {
+  const id = chosen?.candidate.deviceId;
+  if (id !== 'delayedExitDevice' && id !== 'glassRailExit') return 0;
+  return chosen?.cell?.both ? leavesOf({ slots }) : 1;
+}

@@ -1,0 +1,63 @@
+import type { Decision, Rejection } from '../decide/decision.ts';
+import { candidateInWords, releaseInWords, stateWords, stepInWords } from '../decide/words.ts';
+import { unlawfulReleases } from '../devices/candidates.ts';
+import { fieldInfo } from '../model/fields.ts';
+import { openingsInOrder, type Project } from '../model/project.ts';
+import { missingKeys } from './missing.ts';
+import type { Decisions } from './openings.ts';
+
+export interface WithoutSet {
+  readonly mark: string;
+  /** "Refused", "To a reviewer", "Nothing fits". */
+  readonly state: string;
+  readonly because: string;
+}
+
+/** Openings whose parts nobody can count yet, each with what has to happen first. */
+export function withoutSet(project: Project, decisions: Decisions): readonly WithoutSet[] {
+  return openingsInOrder(project).flatMap(({ id, mark }) => {
+    const decision = decisions.get(id);
+    if (!decision || decision.chosen) return [];
+    return [{ mark, state: stateWords[decision.state].word, because: whyNone(decision) }];
+  });
+}
+
+function whyNone(decision: Decision): string {
+  const said = (steps: Decision['refers']) =>
+    [...new Set(steps.map((step) => `${stepInWords(step, decision).sentence} ${step.rule.id}`))].join(' ');
+  switch (decision.state) {
+    case 'refused': {
+      const refusing = decision.findings.filter(
+        ({ clause }) => clause.effect === 'finding' && clause.severity === 'refuse',
+      );
+      return said(refusing);
+    }
+    case 'referred':
+      return said(decision.refers);
+    default: {
+      const nearest = nearestOf(decision);
+      if (!nearest) return stateWords[decision.state].means;
+      const name = `${candidateInWords(nearest.candidate)} (${releaseInWords(nearest.candidate).toLowerCase()})`;
+      return `Nearest is: ${name}, refused because: ${said(nearest.because)}`;
+    }
+  }
+}
+
+/** What goes into the door and has the fewest rules against it; where nothing goes in, the first to fail. */
+function nearestOf({ rejected }: Decision): Rejection | undefined {
+  const against = ({ because }: Rejection) => {
+    const rules = new Set(because.map((step) => step.rule.id));
+    return rules.size + ([...rules].some((id) => id.startsWith('FIT-')) ? 100 : 0);
+  };
+  return rejected
+    .filter(({ candidate }) => !unlawfulReleases.includes(candidate.release))
+    .toSorted((a, b) => against(a) - against(b))[0];
+}
+
+/** What an opening waits for before its parts may be ordered; empty when it is settled. */
+export function waitsFor(decision: Decision): string {
+  if (decision.state === 'settled') return '';
+  const labels = missingKeys(decision).map((key) => fieldInfo(key).label.toLowerCase());
+  if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
+  return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';
+}
