@@ -79,11 +79,15 @@ function strengthValue(device: DeviceId, facts: ScoreFacts, need: keyof typeof n
 /** Taken from security where a lock does not do what it is wanted for: it guards nothing that was meant. */
 const missedPurposeCost = 100;
 
-/** A simpler way out counts for nothing where the owner may have, and asks for, a lock that holds people. */
+/**
+ * A simpler way out counts for nothing where the owner may have, and asks for, a lock that holds people: letting them
+ * out at once is what was not wanted, and with a point for it a battery lock would lead on a leaf that takes no
+ * delayed bar. Common practice, no source.
+ */
 function simplicityValue({ release, device }: Candidate, wished: ScoreFacts['wishedRelease']): number {
+  if (wished !== undefined && release !== wished) return 0;
   // A delay on a magnet is two things to sign for: nothing latches the leaf, and people are held.
-  const own = simplicity[release] - (release === 'delayed' && !device.keepsLatch ? 20 : 0);
-  return wished === undefined ? own : Math.min(own, simplicity[wished]);
+  return simplicity[release] - (release === 'delayed' && !device.keepsLatch ? 20 : 0);
 }
 
 function securityValue(
