@@ -52,6 +52,23 @@ export const officeDoors: readonly DoorRow[] = [
     facts: door(aluminiumEntrance, { occupantLoad: 30 }),
   },
   {
+    mark: '207A',
+    floor: '2',
+    from: 'corridor2',
+    to: 'suite',
+    facts: door(frameless, {
+      swingsWithEgress: true,
+      handing: 'RHR',
+      occupantLoad: 30,
+      exitSign: true,
+      appearance: 'visible',
+      traffic: 'medium',
+      wishDelayedEgress: true,
+      delayedDoorsOnPath: 0,
+    }),
+    notes: 'Second way out of the suite; the tenant asks for a delay against walk-outs.',
+  },
+  {
     mark: '208',
     floor: '2',
     from: 'corridor2',

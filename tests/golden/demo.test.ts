@@ -5,6 +5,8 @@ import { goldenText } from '../../scripts/demo/golden.ts';
 import { buildProject } from '../../scripts/demo/kit.ts';
 import { smallOffice } from '../../scripts/demo/smallOffice.ts';
 import { decideAll } from '../../src/domain/decide/decide.ts';
+import { valueIn } from '../../src/domain/decide/factView.ts';
+import { deviceIds } from '../../src/domain/devices/devices.ts';
 import { fieldInfo } from '../../src/domain/model/fields.ts';
 import { reviewState } from '../../src/domain/schedules/review.ts';
 import { openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
@@ -50,6 +52,23 @@ describe('demo files', () => {
     const roles = Object.keys(fieldInfo('egressRole').options ?? {});
     expect(valuesOf('egressRole')).toEqual(new Set(roles));
     for (const minutes of [0, 20, 45, 60, 90, 180]) expect(valuesOf('fireRatingMin')).toContain(minutes);
+  });
+
+  it('use every device of the product; a detention lock is only ever referred', () => {
+    const decisions = [...decideAll(demo).values()];
+    const chosen = new Set(decisions.map((decision) => decision.chosen?.candidate.deviceId));
+    const missing = deviceIds.filter((id) => !chosen.has(id));
+    expect(missing).toEqual(['detentionLock']);
+    const held = decisions.filter((decision) => valueIn(decision.slots, 'roomUse') === 'detention');
+    expect(held.map((decision) => decision.state)).toEqual(['referred']);
+    // Where another device always ranks before it, somebody chooses it and says why.
+    const byHand = decisions.flatMap(({ overridden }) => (overridden ? [overridden.deviceId] : []));
+    const byTool = new Set(
+      decisions.flatMap(({ chosen: one, overridden }) =>
+        one && !overridden ? [one.candidate.deviceId] : [],
+      ),
+    );
+    expect(byHand.filter((id) => !byTool.has(id))).toEqual(['latchRetractionSolenoid']);
   });
 
   it('join spaces at every opening, and reach the outside', () => {
