@@ -9,7 +9,7 @@ import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { Decision } from './decision.ts';
-import { countingOf, countingShort } from './counting.ts';
+import { type Counting, countingOf, countingShort } from './counting.ts';
 import { leavesOf } from './inPlace.ts';
 import { partsOf } from './parts.ts';
 import { factsIn } from './ruleBook.ts';
@@ -62,6 +62,7 @@ export interface WorkLine {
 export interface ItemLine {
   readonly name: string;
   readonly quantity: number;
+  readonly counting: Counting;
   /** The quantity, or why none is priced here: included, kept, a share. */
   readonly quantityWords: string;
   readonly standard: string;
@@ -193,6 +194,7 @@ function itemLines(decision: Decision): readonly ItemLine[] {
     return {
       name: item.name,
       quantity: part.quantity,
+      counting,
       quantityWords: counting === 'bought' ? String(part.quantity) : countingShort[counting],
       standard: item.standard ?? '',
       trade: trades[item.trade],

@@ -163,3 +163,13 @@ export function raised(primitive: Primitive, by: number): Primitive {
       return { ...primitive, at: up(primitive.at) };
   }
 }
+
+/** Letters stand on their point and rise about three quarters of their size. */
+const capHeight = 0.75;
+
+/** Whether a low frame cuts off nothing that is written: labels are stacked, so many need height. */
+export function wordsAreInside({ frame, primitives }: Drawing): boolean {
+  return primitives.every(
+    (one) => one.kind !== 'text' || (one.at[1] >= one.size * capHeight && one.at[1] <= frame.height),
+  );
+}

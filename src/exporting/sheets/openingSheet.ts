@@ -7,9 +7,8 @@ import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
 import { reviewState } from '../../domain/schedules/review.ts';
 import { elevation } from '../drawing/elevation.ts';
-import type { DrawingSize } from '../drawing/paper.ts';
 import { planView } from '../drawing/plan.ts';
-import type { Drawing } from '../drawing/scene.ts';
+import { type Drawing, wordsAreInside } from '../drawing/scene.ts';
 import { flagsOf } from './flags.ts';
 import { type MarkOnFile, markOnFile } from './markOnFile.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
@@ -81,7 +80,8 @@ export function openingSheet(
     reasons,
     crowded,
     work: report.work,
-    items: report.items,
+    // What is included in another line stands under the work already, in the sentence of its rule.
+    items: report.items.filter((item) => item.counting !== 'included'),
     cautions: report.cautions.map((one) => ({ says: one.sentence, rule: one.ruleId })),
     missing: missingKeys(decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
@@ -96,15 +96,26 @@ export function placeInWords(row: Pick<OpeningRow, 'floor' | 'from' | 'to'>): st
   return [row.floor, way].filter((one) => one !== '').join(': ');
 }
 
+/** Inches; a crowded sheet takes the lowest at which every number beside the drawing is still on it. */
+const crowdedHeights = [2.2, 2.4, 2.6] as const;
+const usualHeight = 3.1;
+
 function drawingsOf(decision: Decision, crowded: boolean): readonly Drawing[] {
-  const size: DrawingSize = { width: 3.65, height: crowded ? 2.6 : 3.1, labels: 'numbers' };
   const facts = knownValues(decision.slots);
   const choice = decision.chosen?.candidate;
-  return [elevation(facts, choice, size), planView(facts, choice, size)];
+  return [elevation, planView].map((draw) => {
+    const at = (height: number) => draw(facts, choice, { width: 3.65, height, labels: 'numbers' });
+    if (!crowded) return at(usualHeight);
+    for (const height of crowdedHeights) {
+      const drawing = at(height);
+      if (wordsAreInside(drawing)) return drawing;
+    }
+    return at(usualHeight);
+  });
 }
 
 /** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */
-const crowdedFrom = 1400;
+const crowdedFrom = 1300;
 
 function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): number {
   const sentences = [
