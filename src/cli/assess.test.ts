@@ -1,9 +1,12 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
+import { decideAll } from '../domain/decide/decide.ts';
+import { hardwareSets } from '../domain/schedules/sets.ts';
+import { openProjectText, saveProjectText } from '../domain/versions/file.ts';
 import type { BuildingRecord } from '../exporting/jsonl/buildingRecord.ts';
 import type { DecisionRecord } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
@@ -47,6 +50,8 @@ describe('assess, run as a program', () => {
     }
     expect(Object.keys(records[0] ?? {})).toEqual([
       'mark',
+      'set',
+      'setFixed',
       'state',
       'device',
       'failMode',
@@ -67,6 +72,22 @@ describe('assess, run as a program', () => {
     expect(pair?.waysForward?.ways[0]?.changes).toMatchObject([
       { field: 'panicPresent', trade: 'locksmith' },
     ]);
+  });
+
+  it('numbers hardware sets as the project keeps them', () => {
+    const opened = openProjectText(readFileSync(join(root, 'demo-data/demo-building.json'), 'utf8'));
+    if (!opened.ok) throw new Error('The demo building does not open.');
+    const { project } = opened;
+    const decisions = decideAll(project);
+    const p02 = hardwareSets(project, decisions).find((set) =>
+      set.openings.some((one) => one.mark === 'P02'),
+    );
+    const kept = { ...project, setNumbers: { [p02?.signature ?? '']: 'HS-40' } };
+    const records = lines(run(file(saveProjectText(kept), 'json')).stdout);
+    const setOf = (mark: string) => records.find((record) => record.mark === mark);
+    expect(setOf('P02')).toMatchObject({ set: 'HS-40', setFixed: true });
+    expect(setOf('P01')).toMatchObject({ set: 'HS-41', setFixed: false });
+    expect(setOf('404A')).toMatchObject({ set: null, setFixed: false });
   });
 
   it('takes another code basis, and prints for people', () => {

@@ -5,6 +5,7 @@ import { allFindings } from '../domain/building/alongTheWay.ts';
 import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
 import { decideAll } from '../domain/decide/decide.ts';
+import { setNumbersOf } from '../domain/schedules/openings.ts';
 import { openingsInOrder } from '../domain/model/project.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
@@ -77,10 +78,12 @@ function main(): number {
   for (const problem of source.problems) say(problem);
   const project = basis.ok ? { ...source.project, basis: basis.basis } : source.project;
   const decisions = decideAll(project);
+  const numbers = setNumbersOf(project, decisions);
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
-    if (decision) lines += `${recordLine(decisionRecord(project, opening, decision), call.values.pretty)}\n`;
+    if (decision)
+      lines += `${recordLine(decisionRecord(project, opening, decision, numbers), call.values.pretty)}\n`;
   }
   if (call.values.building) {
     const findings = allFindings(assessBuilding(project, decisions), pathFindings(project, decisions));

@@ -6,9 +6,13 @@ import { buildProject } from '../../scripts/demo/kit.ts';
 import { smallOffice } from '../../scripts/demo/smallOffice.ts';
 import { decideAll } from '../../src/domain/decide/decide.ts';
 import { valueIn } from '../../src/domain/decide/factView.ts';
+import { reportOf } from '../../src/domain/decide/report.ts';
 import { deviceIds } from '../../src/domain/devices/devices.ts';
 import { fieldInfo } from '../../src/domain/model/fields.ts';
+import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { reviewState } from '../../src/domain/schedules/review.ts';
+import { wordsAreInside } from '../../src/exporting/drawing/scene.ts';
+import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
 import { openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
 
 const demo = demoProject();
@@ -69,6 +73,18 @@ describe('demo files', () => {
       ),
     );
     expect(byHand.filter((id) => !byTool.has(id))).toEqual(['latchRetractionSolenoid']);
+  });
+
+  it('have opening sheets whose drawings lose no word at their edge', () => {
+    const decisions = decideAll(demo);
+    const rows = new Map(scheduleRows(demo, decisions).map((row) => [row.openingId, row]));
+    const cut = openings.filter((opening) => {
+      const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
+      if (!row || !decision) throw new Error(`${opening.mark} has no row.`);
+      const sheet = openingSheet(demo, opening, row, decision, reportOf(decision), '2026-03-02');
+      return !sheet.drawings.every(wordsAreInside);
+    });
+    expect(cut.map((opening) => opening.mark)).toEqual([]);
   });
 
   it('join spaces at every opening, and reach the outside', () => {

@@ -88,6 +88,40 @@ test('an estimator prints the schedule on the paper of the office, with every ma
   }
 });
 
+test('an estimator fixes the set numbers: they outlast a reload, a new set gets the next, undo takes them back', async ({
+  context,
+}) => {
+  const window = await newWindow(context);
+  const { page } = window;
+  const print = printPage(page);
+  await print.open();
+  const numbers = page.getByRole('region', { name: 'Set numbers' });
+  await expect(numbers).toContainText('not fixed yet');
+  await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
+  await expect(numbers).toContainText('Set numbers are fixed: each set');
+  await expect(numbers.getByRole('button', { name: 'Fix set numbers' })).toBeDisabled();
+  await expect(window.saving).toContainText('Saved');
+  const setsOf = (sheet: readonly PdfPage[]) =>
+    sheet.flatMap(firstColumn).filter((word) => /^HS-\d+$/.test(word));
+  await print.choose('Hardware sets');
+  const before = setsOf(await print.print());
+
+  await page.reload();
+  await window.addOpening('A00');
+  await print.open();
+  const next = `HS-${before.length + 1}`;
+  await expect(numbers).toContainText(`new since then: ${next}`);
+  await print.choose('Hardware sets');
+  const later = await print.print();
+  expect(setsOf(later)).toEqual([...before, next]);
+  expect(later.map((one) => one.text).join(' ')).toContain('New since the numbers were fixed');
+
+  await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
+  await expect(numbers).toContainText('Set numbers are fixed: each set');
+  await page.getByRole('button', { name: 'Undo' }).first().click();
+  await expect(numbers).toContainText(`new since then: ${next}`);
+});
+
 test('an installer takes along the sheets of the openings that are shown', async ({ context }) => {
   const window = await newWindow(context);
   await window.find('Stair A');

@@ -10,7 +10,7 @@ import { fireAlarmInWords } from './fireAlarm.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewState, reviewStateWords } from './review.ts';
-import { assignSets, type SetNumbers, setSignature } from './sets.ts';
+import { assignSets, keptNumbers, type SetNumbers, setSignature } from './sets.ts';
 
 export type SignOffFlag = 'must' | 'should' | 'none';
 
@@ -80,19 +80,20 @@ export type OpeningColumn = keyof typeof openingColumns;
 export type Decisions = ReadonlyMap<string, Decision>;
 
 /** All openings in the order of the schedule. An opening without a decision is left out: there is nothing to print. */
-export function scheduleRows(
-  project: Project,
-  decisions: Decisions,
-  previous?: SetNumbers,
-): readonly OpeningRow[] {
-  const numbers = assignSets(signaturesInOrder(project, decisions), previous);
+export function scheduleRows(project: Project, decisions: Decisions): readonly OpeningRow[] {
+  const numbers = setNumbersOf(project, decisions);
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);
     return decision ? [openingRow(project, opening, decision, numbers)] : [];
   });
 }
 
-export function signaturesInOrder(project: Project, decisions: Decisions): readonly string[] {
+/** The number of every set in use or kept, by signature. */
+export function setNumbersOf(project: Project, decisions: Decisions): SetNumbers {
+  return assignSets(signaturesInOrder(project, decisions), keptNumbers(project));
+}
+
+function signaturesInOrder(project: Project, decisions: Decisions): readonly string[] {
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);
     const signature = decision && setSignature(decision);

@@ -29,8 +29,12 @@ export interface SetLine {
   readonly ruleIds: readonly string[];
 }
 
+/** Fixed numbers stand in every later issue; a new one was given after others were fixed, or none was yet. */
+export type NumberState = 'fixed' | 'new' | 'notFixed';
+
 export interface HardwareSet {
   readonly id: string;
+  readonly numberState: NumberState;
   readonly signature: string;
   /** "Electric strike for a mortise latch, fail secure". */
   readonly title: string;
@@ -99,11 +103,15 @@ export function assignSets(signatures: Iterable<string>, previous?: SetNumbers):
   return numbers;
 }
 
+/** The numbers the project keeps from earlier issues. */
+export function keptNumbers({ setNumbers }: Project): SetNumbers {
+  return new Map(Object.entries(setNumbers));
+}
+
 /** The sets in use, by number. */
 export function hardwareSets(
   project: Project,
   decisions: ReadonlyMap<string, Decision>,
-  previous?: SetNumbers,
 ): readonly HardwareSet[] {
   const groups = new Map<string, Group>();
   for (const opening of openingsInOrder(project)) {
@@ -116,9 +124,15 @@ export function hardwareSets(
     group.members.push({ mark: opening.mark, decision });
     group.parts.push(partsOf(decision));
   }
-  const numbers = assignSets(groups.keys(), previous);
+  const kept = keptNumbers(project);
+  const numbers = assignSets(groups.keys(), kept);
+  const stateOf = (signature: string): NumberState =>
+    kept.has(signature) ? 'fixed' : kept.size > 0 ? 'new' : 'notFixed';
   return [...groups]
-    .map(([signature, group]) => oneSet(numbers.get(signature) ?? '', signature, group))
+    .map(([signature, group]) => ({
+      ...oneSet(numbers.get(signature) ?? '', signature, group),
+      numberState: stateOf(signature),
+    }))
     .toSorted((a, b) => natural.compare(a.id, b.id));
 }
 interface Group {
@@ -129,7 +143,7 @@ interface Group {
 }
 const natural = new Intl.Collator('en', { numeric: true });
 
-function oneSet(id: string, signature: string, group: Group): HardwareSet {
+function oneSet(id: string, signature: string, group: Group): Omit<HardwareSet, 'numberState'> {
   const { openings, members, parts } = group;
   const { chosen, slots } = group.decision;
   const candidate = chosen?.candidate;

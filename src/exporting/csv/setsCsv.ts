@@ -1,4 +1,5 @@
 import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
+import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import type { HardwareSet } from '../../domain/schedules/sets.ts';
 import type { SharedLine } from '../../domain/schedules/shared.ts';
 import { countingWords } from '../../domain/decide/counting.ts';
@@ -6,6 +7,7 @@ import { csvText } from './cells.ts';
 
 export const setColumns = [
   'Set',
+  'Set number',
   'Arrangement',
   'Fail mode',
   'Release',
@@ -36,6 +38,7 @@ export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLin
     ...sets.flatMap((set) =>
       set.lines.map((line, index) => [
         set.id,
+        numberStateWords[set.numberState],
         set.device,
         set.failMode,
         set.release,

@@ -7,6 +7,7 @@ import { stepInWords } from '../../domain/decide/words.ts';
 import { standingCaution } from '../../domain/explain/cautions.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
+import { type SetNumbers, setSignature } from '../../domain/schedules/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 export interface SaidByRule {
@@ -18,6 +19,10 @@ export interface SaidByRule {
 /** One opening's decision for another program: one JSON object, ids where a program compares, words beside them. */
 export interface DecisionRecord {
   readonly mark: string;
+  /** Number of the hardware set; null while nothing is chosen. */
+  readonly set: string | null;
+  /** The project keeps this number in later issues. */
+  readonly setFixed: boolean;
   readonly state: Decision['state'];
   readonly device: string | null;
   readonly failMode: string | null;
@@ -59,14 +64,22 @@ export interface WayRecord {
   }[];
 }
 
-export function decisionRecord(project: Project, opening: Opening, decision: Decision): DecisionRecord {
+export function decisionRecord(
+  project: Project,
+  opening: Opening,
+  decision: Decision,
+  numbers: SetNumbers,
+): DecisionRecord {
   const { chosen } = decision;
+  const signature = setSignature(decision);
   const said = (step: Step): SaidByRule => {
     const { ruleId, sentence, cites } = stepInWords(step, decision);
     return { rule: ruleId, says: sentence, cites };
   };
   return {
     mark: opening.mark,
+    set: signature === undefined ? null : (numbers.get(signature) ?? null),
+    setFixed: signature !== undefined && Object.hasOwn(project.setNumbers, signature),
     state: decision.state,
     device: chosen?.candidate.deviceId ?? null,
     failMode: chosen?.candidate.failMode ?? null,

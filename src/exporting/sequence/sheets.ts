@@ -1,6 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
-import { hardwareSets, type SetNumbers } from '../../domain/schedules/sets.ts';
+import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { type Simulated, simulateOpening } from '../../domain/simulate/simulate.ts';
 import { acceptanceTestOf, type TestLine } from './acceptance.ts';
 import { type Sequence, sequenceOf } from './sequence.ts';
@@ -30,10 +30,9 @@ export interface TestSheet {
 export function sequenceSheets(
   project: Project,
   decisions: ReadonlyMap<string, Decision>,
-  numbers?: SetNumbers,
 ): readonly SequenceSheet[] {
   const groups = new Map<string, { simulated: Simulated; setId: string; marks: string[]; open: string[] }>();
-  for (const { mark, setId, simulated } of running(project, decisions, numbers)) {
+  for (const { mark, setId, simulated } of running(project, decisions)) {
     const key = JSON.stringify([
       setId,
       simulated.arrangement,
@@ -53,12 +52,8 @@ export function sequenceSheets(
   }));
 }
 
-export function testSheets(
-  project: Project,
-  decisions: ReadonlyMap<string, Decision>,
-  numbers?: SetNumbers,
-): readonly TestSheet[] {
-  return running(project, decisions, numbers).map(({ openingId, mark, setId, simulated }) => ({
+export function testSheets(project: Project, decisions: ReadonlyMap<string, Decision>): readonly TestSheet[] {
+  return running(project, decisions).map(({ openingId, mark, setId, simulated }) => ({
     openingId,
     mark,
     setId,
@@ -68,9 +63,9 @@ export function testSheets(
   }));
 }
 
-function running(project: Project, decisions: ReadonlyMap<string, Decision>, numbers?: SetNumbers) {
+function running(project: Project, decisions: ReadonlyMap<string, Decision>) {
   const setOf = new Map(
-    hardwareSets(project, decisions, numbers).flatMap((set) =>
+    hardwareSets(project, decisions).flatMap((set) =>
       set.openings.map((opening) => [opening.id, set.id] as const),
     ),
   );

@@ -1,6 +1,7 @@
 import type { Project } from '../../domain/model/project.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
 import { type HardwareSet, hardwareSets, type SetLine } from '../../domain/schedules/sets.ts';
+import { numberingInWords, numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
 import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
 import { countingShort } from '../../domain/decide/counting.ts';
@@ -14,6 +15,8 @@ export interface PrintedLine extends SetLine {
 
 export interface SetBlock {
   readonly id: string;
+  /** Beside the number, where it was given after others were fixed. */
+  readonly numberSays: string;
   readonly title: string;
   /** What the openings of this set have in common besides the parts. */
   readonly says: string;
@@ -39,6 +42,7 @@ export function setSheet(project: Project, decisions: Decisions): SetSheet {
   return {
     says: counted(sets.length, 'set'),
     notes: [
+      ...numberingInWords(project, sets),
       'By names the trade that furnishes and installs the line, unless the contract divides it otherwise.',
       'incl.: the line asks something of another line of its set and is no piece of its own.',
       'kept: seen in place by the survey; it stays and is not priced. What an existing opening hangs on stays as well.',
@@ -58,6 +62,7 @@ function blockOf(set: HardwareSet, decisions: Decisions): SetBlock {
   });
   return {
     id: set.id,
+    numberSays: set.numberState === 'new' ? numberStateWords.new : '',
     title: set.title,
     says: [
       `Way out: ${set.release}`,

@@ -24,6 +24,7 @@ function OneSet({ set }: { set: SetBlock }) {
       <h3>
         <span className="mark">{set.id}</span> {set.title}
       </h3>
+      {set.numberSays !== '' && <p className="set-number-new">{set.numberSays}</p>}
       <p className="set-says">{set.says}</p>
       <p className="set-marks">
         <span className="lettering">{set.count}</span> <Marks marks={set.marks} />

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import {
   isPaperSize,
   isPerOpening,
@@ -15,6 +16,7 @@ interface Props {
   readonly onPaper: (paper: PaperSize) => void;
   readonly shown: number;
   readonly total: number;
+  readonly children?: ReactNode;
   /** The preview has caught up with the ticks; before that an old print would come out. */
   readonly ready: boolean;
 }
@@ -76,6 +78,7 @@ export function PrintChoices(props: Props) {
             </button>
           </div>
         </div>
+        {props.children}
       </div>
     </div>
   );

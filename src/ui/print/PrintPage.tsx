@@ -7,6 +7,7 @@ import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { shownRows } from '../schedule/shown.ts';
 import { PrintChoices } from './PrintChoices.tsx';
+import { SetNumbers } from './SetNumbers.tsx';
 import { Sheets } from './Sheets.tsx';
 import './sheets.css';
 import './running.css';
@@ -36,7 +37,9 @@ export default function PrintPage() {
         shown={shown.length}
         total={decisions.size}
         ready={wanted === sheets}
-      />
+      >
+        <SetNumbers project={project} decisions={decisions} />
+      </PrintChoices>
       {/* Wider than a phone, so the keyboard must be able to move it. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
       <div className="print-preview" role="region" aria-label="Preview" tabIndex={0}>

@@ -1,0 +1,44 @@
+import { useState } from 'react';
+import type { Project } from '../../domain/model/project.ts';
+import type { Decisions } from '../../domain/schedules/openings.ts';
+import { fixNumbers, numberingInWords } from '../../domain/schedules/setNumbers.ts';
+import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { useCommand } from '../project/useCommand.ts';
+
+/** Numbers are fixed when a schedule goes out, by a person and as one step that can be undone. */
+export function SetNumbers({ project, decisions }: { project: Project; decisions: Decisions }) {
+  const command = useCommand();
+  const [refused, setRefused] = useState('');
+  const sets = hardwareSets(project, decisions);
+  if (sets.length === 0) return null;
+  const edit = fixNumbers(sets);
+  return (
+    <section className="stack" aria-label="Set numbers">
+      <h2>Set numbers</h2>
+      {/* Said again once they are fixed, also to somebody who does not see the button go. */}
+      <output className="stack">
+        {numberingInWords(project, sets).map((line) => (
+          <span key={line}>{line}</span>
+        ))}
+      </output>
+      {refused !== '' && (
+        <p role="alert" className="field-error">
+          {refused}
+        </p>
+      )}
+      <div className="row">
+        <button
+          type="button"
+          className="button"
+          disabled={edit === undefined}
+          onClick={() => edit && setRefused(command('Set numbers fixed', [edit]) ?? '')}
+        >
+          Fix set numbers
+        </button>
+      </div>
+      <p className="note">
+        Fix them when the schedule goes out: later issues then number every set the same.
+      </p>
+    </section>
+  );
+}
