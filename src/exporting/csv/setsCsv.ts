@@ -74,7 +74,7 @@ function sharedRow(line: SharedLine, number: number): readonly (string | number)
     Detail: line.detail,
     Standard: line.standard,
     'Furnished and installed by': line.trade,
-    Counted: 'Once for all its openings, divided by closet',
+    Counted: 'Once for all its openings',
     Marks: line.marks.join('; '),
   };
   return setColumns.map((column) => cells[column] ?? '');
