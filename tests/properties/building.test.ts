@@ -76,7 +76,16 @@ const aBuilding: fc.Arbitrary<Made> = fc
         key: '',
       },
       capacities: kept.map(({ people }) =>
-        people === null ? { known: false } : { known: true, people, clearIn: people / 5, estimated: false },
+        people === null
+          ? { known: false, missing: '' }
+          : {
+              known: true,
+              people,
+              clearIn: people / 5,
+              oneLeafIn: people / 5,
+              estimated: false,
+              factors: [],
+            },
       ),
     };
   });

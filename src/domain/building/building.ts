@@ -38,7 +38,7 @@ export function assessBuilding(
   hoursOf?: HoursOf,
 ): BuildingAnswer {
   const plan = planOf(project, decisions, hoursOf);
-  const capacities = plan.edges.map(doorCapacity);
+  const capacities = plan.edges.map((edge) => doorCapacity(edge, project.basis));
   const byKey = new Map<string, BuildingState>();
   const states = new Map<ConditionId, BuildingState>();
   for (const id of buildingConditionIds) {

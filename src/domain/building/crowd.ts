@@ -1,3 +1,4 @@
+import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Network, maximumFlow, NetworkBuilder, reachable, WIDE } from './flow.ts';
 import { AFTER, type Passages } from './passage.ts';
 import type { Leaving } from './leave.ts';
@@ -36,9 +37,11 @@ export function crowdIn(
   let people = 0;
   plan.spaces.forEach((space, node) => {
     // Who cannot leave at all is a finding of its own and not one of narrow doors.
-    if (isOutside[node] || (leaving.grade[node] as number) > AFTER || !space.occupantLoad) return;
-    people += space.occupantLoad;
-    builder.add(source, node, space.occupantLoad);
+    if (isOutside[node] || (leaving.grade[node] as number) > AFTER) return;
+    const inside = peopleIn(space, plan.project.basis);
+    if (!inside) return;
+    people += inside;
+    builder.add(source, node, inside);
   });
   const doors: {
     readonly arc: number;

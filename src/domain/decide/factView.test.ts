@@ -47,4 +47,18 @@ describe('what is known of an opening', () => {
     expect(view({ occupantLoad: unknown }, led).assumed.has('occupantLoad')).toBe(false);
     expect(valueIn(view({}, { toSpaceId: 'gone' }).slots, 'occupantLoad')).toBeUndefined();
   });
+
+  test('takes the load that use and area of the space make, as long as nobody gave one', () => {
+    const room = { ...newSpace('s', 'Music room'), use: 'classroom' as const, areaFt2: 1120 };
+    const behind = (space: Project['spaces'][string], facts: Opening['facts'] = {}) =>
+      viewFacts({ ...project, spaces: { s: space } }, { ...newOpening('o', '1'), facts, toSpaceId: 's' });
+    expect(valueIn(behind(room).slots, 'occupantLoad')).toBe(56);
+    expect(behind(room).assumed.get('occupantLoad')).toBe(
+      'load of Music room, worked out from its use and area',
+    );
+    expect(valueIn(behind({ ...room, occupantLoad: 30 }).slots, 'occupantLoad')).toBe(30);
+    expect(behind({ ...room, occupantLoad: 30 }).assumed.get('occupantLoad')).toBe('load of Music room');
+    expect(valueIn(behind({ ...room, areaFt2: null }).slots, 'occupantLoad')).toBeUndefined();
+    expect(valueIn(behind(room, { occupantLoad: known(5) }).slots, 'occupantLoad')).toBe(5);
+  });
 });

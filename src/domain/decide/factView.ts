@@ -1,3 +1,4 @@
+import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { Fact, Facts } from '../model/fact.ts';
@@ -46,15 +47,15 @@ function putInto(slots: Slots, facts: Facts): void {
 export function viewFacts(project: Project, opening: Opening): FactView {
   const slots = baseOf(project.building).slice();
   putInto(slots, opening.facts);
-  const space = spaceThatTellsLoad(project, opening, slots);
-  if (space) slots[loadSlot] = space.occupantLoad ?? undefined;
+  const told = loadOfSpaceBehind(project, opening, slots);
+  if (told) slots[loadSlot] = told.people;
   fillDerived(slots, project.basis);
   let assumed: ReadonlyMap<FactKey, string> | undefined;
   return {
     slots,
     // Asked for where a person reads; thousands are decided without it.
     get assumed() {
-      assumed ??= assumptions(project, opening, space);
+      assumed ??= assumptions(project, opening, told?.space);
       return assumed;
     },
   };
@@ -62,10 +63,16 @@ export function viewFacts(project: Project, opening: Opening): FactView {
 
 const loadSlot = slotOf('occupantLoad');
 
-function spaceThatTellsLoad(project: Project, opening: Opening, slots: Slots): Space | undefined {
+/** As somebody gave it for the space, else as its use and area make it. */
+function loadOfSpaceBehind(
+  project: Project,
+  opening: Opening,
+  slots: Slots,
+): { readonly space: Space; readonly people: number } | undefined {
   if (slots[loadSlot] !== undefined || opening.facts.occupantLoad !== undefined) return undefined;
   const space = opening.toSpaceId === null ? undefined : project.spaces[opening.toSpaceId];
-  return space && space.occupantLoad !== null ? space : undefined;
+  const people = space ? peopleIn(space, project.basis) : null;
+  return space && people !== null ? { space, people } : undefined;
 }
 
 function assumptions(
@@ -80,7 +87,10 @@ function assumptions(
       else if (fact) assumed.delete(key);
     }
   }
-  if (space) assumed.set('occupantLoad', `load of ${space.name}`);
+  if (space) {
+    const how = space.occupantLoad === null ? ', worked out from its use and area' : '';
+    assumed.set('occupantLoad', `load of ${space.name}${how}`);
+  }
   return assumed;
 }
 
