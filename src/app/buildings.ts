@@ -1,6 +1,7 @@
 import { allFindings } from '../domain/building/alongTheWay.ts';
 import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
+import { spaceEgress } from '../domain/building/spaceEgress.ts';
 import type { Project } from '../domain/model/project.ts';
 import { allDecisions } from './decisions.ts';
 import { rememberLast } from './derive.ts';
@@ -13,7 +14,10 @@ export const pathFindingsFor = rememberLast((project: Project) =>
   pathFindings(project, allDecisions(project)),
 );
 
-/** What was found about the building, rules along the way out among it. */
+/** Loads, ways out and their width, space by space. */
+export const spaceEgressFor = rememberLast((project: Project) => spaceEgress(buildingFor(project)));
+
+/** What was found about the building, loads and exits and rules along the way out among it. */
 export const buildingFindingsFor = rememberLast((project: Project) =>
-  allFindings(buildingFor(project), pathFindingsFor(project)),
+  allFindings(buildingFor(project), pathFindingsFor(project), spaceEgressFor(project)),
 );

@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { allFindings } from '../domain/building/alongTheWay.ts';
 import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
+import { spaceEgress } from '../domain/building/spaceEgress.ts';
 import { decideAll } from '../domain/decide/decide.ts';
 import { setNumbersOf } from '../domain/schedules/openings.ts';
 import { openingsInOrder } from '../domain/model/project.ts';
@@ -86,7 +87,8 @@ function main(): number {
       lines += `${recordLine(decisionRecord(project, opening, decision, numbers), call.values.pretty)}\n`;
   }
   if (call.values.building) {
-    const findings = allFindings(assessBuilding(project, decisions), pathFindings(project, decisions));
+    const building = assessBuilding(project, decisions);
+    const findings = allFindings(building, pathFindings(project, decisions), spaceEgress(building));
     lines += `${buildingLine(buildingRecord(project, findings), call.values.pretty)}\n`;
   }
   writeAll(lines);

@@ -3,16 +3,20 @@ import { bySeverity, type Severity } from '../simulate/outcome.ts';
 import type { BuildingAnswer } from './building.ts';
 import type { BuildingFinding } from './finding.ts';
 import type { PathFinding } from './paths.ts';
+import type { SpaceEgress } from './spaceEgress.ts';
 
 /** What a reviewer must sign weighs as much as what the building itself shows; both stand in one list. */
 const severityOf: Readonly<Record<Grade, Severity>> = { must: 'severe', should: 'serious', note: 'note' };
 
-/** Everything found about the building, rules along the way out among it, the worst first. */
+/** Everything found about the building: spaces short of ways out and rules along the way out among it, the worst first. */
 export function allFindings(
   { findings }: Pick<BuildingAnswer, 'findings'>,
   paths: readonly PathFinding[],
+  spaces: readonly SpaceEgress[],
 ): readonly BuildingFinding[] {
-  return [...findings, ...paths.map(asFinding)].toSorted(bySeverity);
+  // Notes on loads and exits are many while a survey is young; they stand with their space.
+  const egress = spaces.flatMap((one) => one.findings).filter((one) => one.severity !== 'note');
+  return [...findings, ...egress, ...paths.map(asFinding)].toSorted(bySeverity);
 }
 
 /** A rule along the way out holds whatever the condition, so it names none. */

@@ -17,7 +17,16 @@ export type BuildingFindingKind =
   | 'undecided'
   | 'noLevel'
   | 'noWidth'
-  | 'alongTheWay';
+  | 'alongTheWay'
+  | 'exitsShort'
+  | 'exitsOpen'
+  | 'capacityShort'
+  | 'capacityOpen'
+  | 'doorNarrow'
+  | 'panicMissing'
+  | 'panicOpen'
+  | 'doorLoad'
+  | 'loadDiffers';
 
 /** One thing wrong with the building, with the way it happens and the openings to act on. */
 export interface BuildingFinding {

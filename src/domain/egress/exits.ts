@@ -41,6 +41,8 @@ const oneExitRows: readonly OneExitRow[] = [
   { groups: ['R-2', 'R-3', 'R-4'], people: 20, sprinkleredOnly: true, commonPathFt: 125 },
 ];
 const smallLoad = 30;
+/** Above this no group of the table may have one exit, so the group need not be known. */
+export const mostWithOneExit = Math.max(...oneExitRows.map((row) => row.people));
 
 export interface Space {
   readonly group: Group;

@@ -31,7 +31,7 @@ const narrow: BuildingFinding = {
 
 describe('rules along the way out', () => {
   it('stand among what was found, graver grades first, numbered through', () => {
-    const sheet = findingsSheet(project, allFindings({ findings: [narrow] }, paths));
+    const sheet = findingsSheet(project, allFindings({ findings: [narrow] }, paths, []));
     expect(sheet.groups.map((group) => `${group.severity} ${group.says}`)).toEqual([
       'Severe 1 finding',
       'Serious 2 findings',
