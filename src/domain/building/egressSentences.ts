@@ -35,6 +35,18 @@ export const egressSays = {
   loadDiffers: (space: string, says: string) => `${space}: ${says}`,
 } as const;
 
+/** What a door is for the people of one space, on the page of the door. */
+export function doorOfSpaceInWords(
+  space: string,
+  people: number | null,
+  needed: string,
+  passes: number | null,
+): string {
+  const load = people === null ? 'whose load is not known' : `of ${peopleInWords(people)}`;
+  const width = passes === null ? 'how many it passes is not known' : `it passes ${figure(passes)}`;
+  return `A way out of ${space} ${load}; ${width}. Ways out needed: ${needed}.`;
+}
+
 /** Said on screen and paper, because it could be taken for computed. */
 export const notComputedHere =
   'Not computed: stairs, travel distance, how far apart ways out lie, fixed seats, and several functions in one room.';

@@ -1,13 +1,5 @@
 import type { Edit } from '../commands/command.ts';
-import { newSpace } from '../model/newProject.ts';
-import {
-  compareMarks,
-  type Floor,
-  type Project,
-  securityLevels,
-  type SecurityLevel,
-  type Space,
-} from '../model/project.ts';
+import { compareMarks, type Floor, type Project, type SecurityLevel, type Space } from '../model/project.ts';
 
 export const spaceKinds: Readonly<Record<Space['kind'], string>> = {
   room: 'Room',
@@ -42,13 +34,13 @@ export function spacesInOrder(project: Project): readonly Space[] {
   });
 }
 
-type Read<T> = { readonly ok: true; readonly value: T } | Refusal;
+export type Read<T> = { readonly ok: true; readonly value: T } | Refusal;
 export interface Refusal {
   readonly ok: false;
   readonly field: string;
   readonly says: string;
 }
-const refuse = (field: string, says: string): Refusal => ({ ok: false, field, says });
+export const refuse = (field: string, says: string): Refusal => ({ ok: false, field, says });
 
 /** The new floor lies above all others; its place can be changed afterwards. */
 export function newFloor(project: Project, id: string, name: string): Read<Floor> {
@@ -122,56 +114,4 @@ function some(names: readonly string[], what: string): string {
   const shown = names.toSorted(compareMarks).slice(0, 5).join(', ');
   const rest = names.length > 5 ? ` and ${names.length - 5} more` : '';
   return `${names.length} ${what}${names.length === 1 ? '' : 's'} (${shown}${rest})`;
-}
-
-/** A space as typed; texts stay texts until they are read here. */
-export interface SpaceDraft {
-  readonly name: string;
-  readonly floorId: string;
-  readonly kind: Space['kind'];
-  readonly securityLevel: string;
-  readonly occupantLoad: string;
-}
-
-export const emptySpace: SpaceDraft = {
-  name: '',
-  floorId: '',
-  kind: 'room',
-  securityLevel: '',
-  occupantLoad: '',
-};
-
-export function spaceDraftOf(space: Space): SpaceDraft {
-  return {
-    name: space.name,
-    floorId: space.floorId ?? '',
-    kind: space.kind,
-    securityLevel: space.securityLevel ?? '',
-    occupantLoad: space.occupantLoad === null ? '' : String(space.occupantLoad),
-  };
-}
-
-export function readSpace(project: Project, id: string, draft: SpaceDraft): Read<Space> {
-  const name = draft.name.trim();
-  if (name === '') return refuse('name', 'A space needs a name.');
-  const floorId = draft.floorId === '' ? null : draft.floorId;
-  const twin = Object.values(project.spaces).find(
-    (one) => one.id !== id && one.name === name && one.floorId === floorId,
-  );
-  if (twin) return refuse('name', `There is a space ${name} on that floor already.`);
-  const load = draft.occupantLoad.trim();
-  if (load !== '' && !/^\d{1,6}$/.test(load)) {
-    return refuse('occupantLoad', 'The occupant load is a whole number of people, or empty when not known.');
-  }
-  return {
-    ok: true,
-    value: {
-      ...(project.spaces[id] ?? newSpace(id, name)),
-      name,
-      floorId,
-      kind: draft.kind,
-      securityLevel: securityLevels.find((level) => level === draft.securityLevel) ?? null,
-      occupantLoad: load === '' ? null : Number(load),
-    },
-  };
 }

@@ -9,7 +9,7 @@ import { type Project, openingsInOrder } from '../model/project.ts';
 import { amendmentTouches, emptyAmendment, readAmendment } from './amendments.ts';
 import { basisMeans, withEdition } from './basisMeans.ts';
 import { mayImport, previewColumns, problemsInOrder } from './importPreview.ts';
-import { emptySpace, floorsInOrder, moveFloor, newFloor, readSpace, standsOnFloor } from './places.ts';
+import { floorsInOrder, moveFloor, newFloor, standsOnFloor } from './places.ts';
 import { readWeight, weightShares } from './weightsMean.ts';
 
 const floor = (id: string, level: number) => ({ id, name: `Floor ${id}`, level });
@@ -46,16 +46,6 @@ describe('floors and spaces', () => {
   test('a floor with an opening on it says which', () => {
     expect(standsOnFloor(house(), 'a')).toContain('101');
     expect(standsOnFloor(house(), 'b')).toBeUndefined();
-  });
-  test('an empty load is unknown and not zero', () => {
-    const read = readSpace(house(), 's', { ...emptySpace, name: 'Hall' });
-    expect(read).toMatchObject({ ok: true, value: { occupantLoad: null, securityLevel: null } });
-  });
-  test.each(['-1', '2.5', 'many', '1e3'])('a load of %s is refused at its field', (occupantLoad) => {
-    expect(readSpace(house(), 's', { ...emptySpace, name: 'Hall', occupantLoad })).toMatchObject({
-      ok: false,
-      field: 'occupantLoad',
-    });
   });
 });
 

@@ -34,10 +34,12 @@ export function pageName(id: SheetId): string {
   return `sheet-${id}`;
 }
 
+const landscape: readonly SheetId[] = ['register', 'findings', 'loads'];
+
 function sizeOf(id: SheetId, paper: PaperSize): string {
   const sizes = paperSizes[paper];
   if (id === 'schedule') return sizes.wide;
-  return id === 'register' || id === 'findings' ? sizes.landscape : sizes.page;
+  return landscape.includes(id) ? sizes.landscape : sizes.page;
 }
 
 /** A project may be called anything; its name must not end the string, the rule or the style sheet. */

@@ -7,6 +7,7 @@ export const sheetIds = [
   'tests',
   'register',
   'findings',
+  'loads',
   'legend',
 ] as const;
 export type SheetId = (typeof sheetIds)[number];
@@ -19,6 +20,7 @@ export const sheetNames: Record<SheetId, string> = {
   tests: 'Acceptance test sheets',
   register: 'Review register',
   findings: 'Building findings',
+  loads: 'Loads and exits',
   legend: 'Legend',
 };
 

@@ -6,9 +6,11 @@ import type { Plan } from '../../domain/building/plan.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../../domain/simulate/conditions.ts';
 import { useApp } from '../context.ts';
+import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Drawings } from './Drawings.tsx';
 import { FindingList } from './FindingList.tsx';
 import { type FloorGraph, floorGraphs } from './floors.ts';
+import { LoadsAndExits } from './LoadsAndExits.tsx';
 import { OpeningFindings } from './OpeningFindings.tsx';
 import './building.css';
 
@@ -111,6 +113,9 @@ function Building({ project }: { project: Project }) {
             />
           </section>
         </div>
+        <ErrorPanel name="Loads and exits">
+          <LoadsAndExits project={project} />
+        </ErrorPanel>
       </div>
     </div>
   );

@@ -9,7 +9,7 @@ import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { RuleLink } from '../parts/RuleWords.tsx';
 
-const statusOf: Readonly<Record<BuildingFinding['severity'], StatusWord>> = {
+export const statusOf: Readonly<Record<BuildingFinding['severity'], StatusWord>> = {
   severe: 'error',
   serious: 'caution',
   note: 'assumed',

@@ -1,6 +1,7 @@
 import type { BuildingState } from '../../domain/building/building.ts';
 import { kindWords, levelInWords } from '../../domain/building/sentences.ts';
 import type { Plan } from '../../domain/building/plan.ts';
+import { peopleIn } from '../../domain/egress/spaceLoad.ts';
 import { compareMarks } from '../../domain/model/project.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import { StateMark } from '../face/Mark.tsx';
@@ -87,7 +88,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
                 <td data-head="Kind">{kindWords[space.kind]}</td>
                 <td data-head="Level">{levelInWords(space.securityLevel)}</td>
                 <td data-head="People" className="num">
-                  {space.occupantLoad ?? '?'}
+                  {peopleIn(space, plan.project.basis) ?? '?'}
                 </td>
                 <td data-head="Way out">{wayOutInWords(plan, state, index)}</td>
                 <td data-head="Without a credential">

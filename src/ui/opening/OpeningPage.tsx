@@ -14,6 +14,7 @@ import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
 import { PathFindings } from './PathFindings.tsx';
+import { SpacesLeft } from './SpacesLeft.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
 
 /** One opening: its survey on the left, what follows from it on the right; on a phone one below the other. */
@@ -135,6 +136,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
                 </ErrorPanel>
                 <ErrorPanel name="The way out">
                   <PathFindings project={project} opening={opening} />
+                  <SpacesLeft project={project} opening={opening} />
                 </ErrorPanel>
               </DecisionPanel>
             </ErrorPanel>

@@ -1,11 +1,12 @@
 import { memo, useMemo } from 'react';
-import { buildingFindingsFor, pathFindingsFor } from '../../app/buildings.ts';
+import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/decisions.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
 import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
+import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
 import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
@@ -17,6 +18,7 @@ import { Legend } from '../face/Legend.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
 import { DoorSchedule } from './DoorSchedule.tsx';
 import { HardwareSets } from './HardwareSets.tsx';
+import { LoadsAndExits } from './LoadsAndExits.tsx';
 import { OpeningSheets } from './OpeningSheets.tsx';
 import { Paper } from './Paper.tsx';
 import { ReviewRegister } from './ReviewRegister.tsx';
@@ -44,6 +46,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('tests') && props.shown.length > 0 && <TestsPart {...props} />}
       {props.sheets.has('register') && <RegisterPart {...props} />}
       {props.sheets.has('findings') && <FindingsPart {...props} />}
+      {props.sheets.has('loads') && <LoadsPart {...props} />}
       {props.sheets.has('legend') && (
         <Paper id="legend" paper={props.paper} title={titleBlock(props.project, 'legend', props.day)}>
           <Legend />
@@ -126,6 +129,15 @@ function FindingsPart({ project, paper, day }: Props) {
   return (
     <Paper id="findings" paper={paper} title={titleBlock(project, 'findings', day, holds(sheet.says))}>
       <BuildingFindings sheet={sheet} />
+    </Paper>
+  );
+}
+
+function LoadsPart({ project, paper, day }: Props) {
+  const sheet = useMemo(() => loadsSheet(project, spaceEgressFor(project)), [project]);
+  return (
+    <Paper id="loads" paper={paper} title={titleBlock(project, 'loads', day, holds(sheet.says))}>
+      <LoadsAndExits sheet={sheet} />
     </Paper>
   );
 }

@@ -56,7 +56,33 @@ describe('the project page', () => {
     await user.clear(screen.getByLabelText('Occupant load'));
     await user.click(screen.getByRole('button', { name: 'Add' }));
     expect(Object.values(project().spaces)).toMatchObject([{ name: 'Hall', occupantLoad: null }]);
-    expect(within(screen.getByRole('row', { name: /Hall/ })).getAllByText('not known')).toHaveLength(2);
+    expect(within(screen.getByRole('row', { name: /Hall/ })).getAllByText('not known')).toHaveLength(4);
+  });
+
+  test('the load of a room shows while its use and area are typed, and stays after it is kept', async () => {
+    const { app, project, user } = shown();
+    await user.click(screen.getByRole('button', { name: 'New space' }));
+    await user.type(screen.getByRole('textbox', { name: 'Name' }), 'Music room');
+    const form = screen.getByRole('button', { name: 'Add' }).closest('form') ?? document.body;
+    const status = within(form).getByRole('status');
+    expect(status).toHaveTextContent('what the floor is used for and the floor area are missing');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Use of the floor' }), 'Classroom');
+    await user.type(screen.getByRole('textbox', { name: 'Floor area' }), '104 m²');
+    expect(status).toHaveTextContent('56 people, worked out from use and area.');
+    expect(screen.getByText('1,119.45 ft² · 104 m²')).toBeVisible();
+    expect(screen.getByText(/1,119\.45 ft² ÷ 20 ft² a person/)).toBeVisible();
+    await user.type(screen.getByRole('textbox', { name: 'Common path' }), 'far');
+    await user.click(screen.getByRole('button', { name: 'Add' }));
+    expect(screen.getByRole('alert')).toHaveTextContent('“far” is not a length');
+    await user.clear(screen.getByRole('textbox', { name: 'Common path' }));
+    await user.type(screen.getByRole('textbox', { name: 'Common path' }), '40\'-6"');
+    await user.click(screen.getByRole('button', { name: 'Add' }));
+    expect(Object.values(project().spaces)).toMatchObject([
+      { use: 'classroom', areaFt2: 1119.45, commonPathFt: 40.5, occupantLoad: null },
+    ]);
+    expect(screen.getByRole('row', { name: /Music room/ })).toHaveTextContent('56, worked out');
+    app.store.getState().undo();
+    expect(project().spaces).toEqual({});
   });
 
   test('a weight is one step of undo and can be set back with all others', async () => {

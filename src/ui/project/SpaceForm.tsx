@@ -1,11 +1,8 @@
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { type Project, securityLevels, type Space } from '../../domain/model/project.ts';
-import {
-  floorsInOrder,
-  securityLevelWords,
-  type SpaceDraft,
-  spaceKinds,
-} from '../../domain/project/places.ts';
+import { floorsInOrder, securityLevelWords, spaceKinds } from '../../domain/project/places.ts';
+import { areaAlso, loadOfDraft, type SpaceDraft, useChoices } from '../../domain/project/spaceDraft.ts';
+import { ReasonLines } from '../parts/ReasonLines.tsx';
 import { focusFirst } from './useDraft.ts';
 
 interface Props {
@@ -22,6 +19,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
   const [draft, setDraft] = useState(start);
   const [problem, setProblem] = useState({ field: '', says: '' });
   const set = (change: Partial<SpaceDraft>) => setDraft({ ...draft, ...change });
+  const load = loadOfDraft(project, draft);
   const error = (field: string) =>
     problem.field === field && (
       <p role="alert" className="field-error">
@@ -70,22 +68,42 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
           none="Not known"
           options={securityLevels.map((level) => [level, securityLevelWords[level]])}
         />
-        <div className="field">
-          <label htmlFor={`${id}load`}>Occupant load</label>
-          <span className="with-unit">
-            <input
-              id={`${id}load`}
-              className="input"
-              inputMode="numeric"
-              placeholder="Not known"
-              value={draft.occupantLoad}
-              aria-invalid={problem.field === 'occupantLoad'}
-              onChange={(event) => set({ occupantLoad: event.target.value })}
-            />
-            <span className="dim">people</span>
-          </span>
-          {error('occupantLoad')}
-        </div>
+        <Pick
+          label="Use of the floor"
+          value={draft.use}
+          onPick={(use) => set({ use })}
+          none="Not known"
+          options={useChoices()}
+        />
+        <Amount
+          label="Floor area"
+          unit="ft²"
+          also={areaAlso(draft.area)}
+          help="Write 1120, 1120 ft² or 104 m²."
+          value={draft.area}
+          onType={(area) => set({ area })}
+          error={error('area')}
+        />
+        <Amount
+          label="Common path"
+          unit="ft"
+          help="The longest way before a person has a choice of two ways out."
+          value={draft.commonPath}
+          onType={(commonPath) => set({ commonPath })}
+          error={error('commonPath')}
+        />
+        <Amount
+          label="Occupant load"
+          unit="people"
+          help="Only where the drawings or the authority give one; it wins over use and area."
+          value={draft.occupantLoad}
+          onType={(occupantLoad) => set({ occupantLoad })}
+          error={error('occupantLoad')}
+        />
+      </div>
+      <div className="stack stack-tight">
+        <p role="status">{load === undefined ? '' : `Load: ${load.says}`}</p>
+        <ReasonLines reasons={load?.reasons ?? []} />
       </div>
       <div className="row">
         <button type="submit" className="button button-main">
@@ -96,6 +114,41 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
         </button>
       </div>
     </form>
+  );
+}
+
+function Amount(props: {
+  label: string;
+  unit: string;
+  also?: string;
+  help: string;
+  value: string;
+  onType: (text: string) => void;
+  error: ReactNode;
+}) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{props.label}</label>
+      <span className="with-unit">
+        <input
+          id={id}
+          className="input"
+          autoComplete="off"
+          placeholder="Not known"
+          value={props.value}
+          aria-invalid={props.error !== false}
+          aria-describedby={`${id}about`}
+          onChange={(event) => props.onType(event.target.value)}
+        />
+        <span className="dim">{props.unit}</span>
+        <span className="note also">{props.also}</span>
+      </span>
+      <div id={`${id}about`}>
+        <p className="field-help">{props.help}</p>
+        {props.error}
+      </div>
+    </div>
   );
 }
 

@@ -1,15 +1,10 @@
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project, Space } from '../../domain/model/project.ts';
-import {
-  emptySpace,
-  readSpace,
-  securityLevelWords,
-  spaceDraftOf,
-  spaceKinds,
-  spacesInOrder,
-  standsAtSpace,
-} from '../../domain/project/places.ts';
+import { loadOf } from '../../domain/egress/spaceLoad.ts';
+import { securityLevelWords, spaceKinds, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
+import { emptySpace, readSpace, spaceDraftOf, useInWords } from '../../domain/project/spaceDraft.ts';
+import { areaInFeet } from '../../domain/units/area.ts';
 import { SpaceForm } from './SpaceForm.tsx';
 import { useCommand } from './useCommand.ts';
 
@@ -38,6 +33,10 @@ export function Spaces({ project }: { project: Project }) {
                 <th scope="col">Floor</th>
                 <th scope="col">Kind</th>
                 <th scope="col">Security level</th>
+                <th scope="col">Use</th>
+                <th scope="col" className="num">
+                  Area
+                </th>
                 <th scope="col" className="num">
                   Occupant load
                 </th>
@@ -50,7 +49,7 @@ export function Spaces({ project }: { project: Project }) {
               {spaces.map((space) =>
                 editing === space.id ? (
                   <tr key={space.id}>
-                    <td colSpan={6} className="space-editing">
+                    <td colSpan={8} className="space-editing">
                       <SpaceForm
                         project={project}
                         start={spaceDraftOf(space)}
@@ -96,6 +95,7 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
   const command = useCommand();
   const [problem, setProblem] = useState('');
   const floor = space.floorId === null ? undefined : project.floors[space.floorId];
+  const { people, typed } = loadOf(space, project.basis);
   const remove = () =>
     setProblem(
       standsAtSpace(project, space.id) ??
@@ -111,17 +111,19 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
         <td data-head="Floor">{floor?.name ?? 'Not stated'}</td>
         <td data-head="Kind">{spaceKinds[space.kind]}</td>
         <td data-head="Security level">
-          {space.securityLevel === null ? (
-            <span className="value-unknown">not known</span>
-          ) : (
-            securityLevelWords[space.securityLevel]
-          )}
+          {space.securityLevel === null ? <NotKnown /> : securityLevelWords[space.securityLevel]}
+        </td>
+        <td data-head="Use">{space.use === null ? <NotKnown /> : useInWords(space.use)}</td>
+        <td data-head="Area" className="num">
+          {space.areaFt2 === null ? <NotKnown /> : areaInFeet(space.areaFt2)}
         </td>
         <td data-head="Occupant load" className="num">
-          {space.occupantLoad === null ? (
-            <span className="value-unknown">not known</span>
+          {people === null ? (
+            <NotKnown />
+          ) : typed === null ? (
+            <span className="value-assumed">{people}, worked out</span>
           ) : (
-            space.occupantLoad
+            people
           )}
         </td>
         <td className="space-actions">
@@ -135,7 +137,7 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
       </tr>
       {problem !== '' && (
         <tr>
-          <td colSpan={6}>
+          <td colSpan={8}>
             <p role="alert" className="field-error">
               {problem}
             </p>
@@ -144,4 +146,8 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
       )}
     </>
   );
+}
+
+function NotKnown() {
+  return <span className="value-unknown">not known</span>;
 }

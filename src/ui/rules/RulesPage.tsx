@@ -8,13 +8,13 @@ import { isFound, manualEntry, searchText } from '../../domain/rules/manual.ts';
 import { useApp } from '../context.ts';
 import { FoundRules } from './FoundRules.tsx';
 import { RuleChapter } from './RuleChapter.tsx';
-import { useRuleInAddress } from './useRuleInAddress.ts';
+import { useNameInAddress } from '../parts/useNameInAddress.ts';
 import './rules.css';
 
 /** The manual: every rule in words, with its cases run as you read, and where it spoke in this project. */
 export default function RulesPage() {
   const project = useApp((state) => state.document.project);
-  const ruleId = useRuleInAddress();
+  const ruleId = useNameInAddress('rules');
   const id = useId();
   const [wanted, setWanted] = useState('');
   const [firedOnly, setFiredOnly] = useState(false);

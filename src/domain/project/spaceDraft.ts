@@ -1,0 +1,132 @@
+import { useFactors } from '../egress/occupantFactors.ts';
+import { loadOf, type SpaceLoad } from '../egress/spaceLoad.ts';
+import { newSpace } from '../model/newProject.ts';
+import { type Project, securityLevels, type Space, spaceSchema } from '../model/project.ts';
+import { type Use, uses } from '../model/uses.ts';
+import { areaInBoth, parseArea, parseFeet } from '../units/area.ts';
+import type { Told } from '../units/told.ts';
+import { type Read, refuse } from './places.ts';
+
+/** A space as typed; texts stay texts until they are read here. */
+export interface SpaceDraft {
+  readonly name: string;
+  readonly floorId: string;
+  readonly kind: Space['kind'];
+  readonly securityLevel: string;
+  readonly occupantLoad: string;
+  readonly use: string;
+  readonly area: string;
+  readonly commonPath: string;
+}
+
+export const emptySpace: SpaceDraft = {
+  name: '',
+  floorId: '',
+  kind: 'room',
+  securityLevel: '',
+  occupantLoad: '',
+  use: '',
+  area: '',
+  commonPath: '',
+};
+
+const asText = (value: number | null) => (value === null ? '' : String(value));
+
+export function spaceDraftOf(space: Space): SpaceDraft {
+  return {
+    name: space.name,
+    floorId: space.floorId ?? '',
+    kind: space.kind,
+    securityLevel: space.securityLevel ?? '',
+    occupantLoad: asText(space.occupantLoad),
+    use: space.use ?? '',
+    area: asText(space.areaFt2),
+    commonPath: asText(space.commonPathFt),
+  };
+}
+
+export function readSpace(project: Project, id: string, draft: SpaceDraft): Read<Space> {
+  const name = draft.name.trim();
+  if (name === '') return refuse('name', 'A space needs a name.');
+  const floorId = draft.floorId === '' ? null : draft.floorId;
+  const twin = Object.values(project.spaces).find(
+    (one) => one.id !== id && one.name === name && one.floorId === floorId,
+  );
+  if (twin) return refuse('name', `There is a space ${name} on that floor already.`);
+  const read = readAmounts(draft);
+  if (!read.ok) return read;
+  return {
+    ok: true,
+    value: {
+      ...(project.spaces[id] ?? newSpace(id, name)),
+      ...read.value,
+      name,
+      floorId,
+      kind: draft.kind,
+      securityLevel: securityLevels.find((level) => level === draft.securityLevel) ?? null,
+    },
+  };
+}
+
+type Amounts = Pick<Space, 'occupantLoad' | 'use' | 'areaFt2' | 'commonPathFt'>;
+
+function readAmounts(draft: SpaceDraft): Read<Amounts> {
+  const load = draft.occupantLoad.trim();
+  if (load !== '' && !/^\d{1,6}$/.test(load)) {
+    return refuse('occupantLoad', 'The occupant load is a whole number of people, or empty when not known.');
+  }
+  const area = readAmount('areaFt2', draft.area, (text) => {
+    const read = parseArea(text);
+    return read.ok ? { ok: true, amount: read.ft2 } : read;
+  });
+  if (!area.ok) return refuse('area', area.says);
+  const path = readAmount('commonPathFt', draft.commonPath, (text) => {
+    const read = parseFeet(text);
+    return read.ok ? { ok: true, amount: read.feet } : read;
+  });
+  if (!path.ok) return refuse('commonPath', path.says);
+  return {
+    ok: true,
+    value: {
+      occupantLoad: load === '' ? null : Number(load),
+      use: uses.find((use) => use === draft.use) ?? null,
+      areaFt2: area.amount,
+      commonPathFt: path.amount,
+    },
+  };
+}
+
+type Amount<A> = Told<{ amount: A }>;
+
+function readAmount(
+  field: 'areaFt2' | 'commonPathFt',
+  text: string,
+  read: (text: string) => Amount<number>,
+): Amount<number | null> {
+  if (text.trim() === '') return { ok: true, amount: null };
+  const found = read(text);
+  if (!found.ok) return found;
+  const checked = spaceSchema.shape[field].safeParse(found.amount);
+  if (checked.success) return found;
+  return { ok: false, says: checked.error.issues[0]?.message ?? 'This does not fit.' };
+}
+
+/** Load of what is typed so far, shown before it is kept; undefined while a figure cannot be read. */
+export function loadOfDraft(project: Project, draft: SpaceDraft): SpaceLoad | undefined {
+  const read = readAmounts(draft);
+  return read.ok ? loadOf(read.value, project.basis) : undefined;
+}
+
+/** The area in both units while it is typed; empty as long as it cannot be read. */
+export function areaAlso(text: string): string {
+  const read = parseArea(text);
+  return read.ok ? areaInBoth(read.ft2) : '';
+}
+
+/** Uses to choose from, as the table of the adopted edition lists them. */
+export function useChoices(): readonly (readonly [use: Use, name: string])[] {
+  return uses.map((use) => [use, useFactors[use].name] as const);
+}
+export function useInWords(use: Use | null): string {
+  return use === null ? 'not known' : useFactors[use].name;
+}
