@@ -42,9 +42,9 @@ export function doorOfSpaceInWords(
   needed: string,
   passes: number | null,
 ): string {
-  const load = people === null ? 'whose load is not known' : `of ${peopleInWords(people)}`;
-  const width = passes === null ? 'how many it passes is not known' : `it passes ${figure(passes)}`;
-  return `A way out of ${space} ${load}; ${width}. Ways out needed: ${needed}.`;
+  const load = people === null ? 'whose load is not known' : `which holds ${peopleInWords(people)}`;
+  const width = passes === null ? 'How many it passes is not known' : `It passes ${figure(passes)}`;
+  return `A way out of ${space}, ${load}. ${width}. Ways out needed: ${needed}.`;
 }
 
 /** Said on screen and paper, because it could be taken for computed. */

@@ -70,7 +70,9 @@ describe('load of a space from use and area', () => {
     const fewer = loadOf(room('classroom', 1120, 40), ibc(2021));
     expect(fewer.people).toBe(40);
     expect(fewer.computed).toBe(56);
-    expect(fewer.says).toBe('40 people, as given; use and area come to 56. Check which is right.');
+    expect(fewer.says).toBe(
+      '40 people, as given, which wins; use and area come to 56. Check which is right.',
+    );
     expect(fewer.reasons.at(-1)?.says).toContain('approval of the building official');
     const more = loadOf(room('classroom', 1120, 60), ibc(2021));
     expect(more.reasons.map((one) => one.says).join()).not.toContain('approval');

@@ -75,7 +75,6 @@ function workOut(space: Part, basis: CodeBasis): SpaceLoad {
     people,
     says: inWords(typed, computed, byCode, missing),
     reasons: [
-      ...(typed === null ? [] : [surveyed(`Given by hand: ${peopleInWords(typed)}. What is given wins.`)]),
       ...byCode.map((one) => one.reason),
       ...(known.length > 1 ? [surveyed('Both codes are adopted, so the larger load counts.')] : []),
       ...(typed !== null && computed !== null && typed < computed ? [smallerNeedsApproval] : []),
@@ -100,7 +99,7 @@ function inWords(
     if (computed === null) return `${peopleInWords(typed)}, as given.`;
     return typed === computed
       ? `${peopleInWords(typed)}, as given; use and area come to the same.`
-      : `${peopleInWords(typed)}, as given; use and area come to ${figure(computed)}. Check which is right.`;
+      : `${peopleInWords(typed)}, as given, which wins; use and area come to ${figure(computed)}. Check which is right.`;
   }
   if (computed !== null) return `${peopleInWords(computed)}, worked out from use and area.`;
   if (missing.length > 0)

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { newProject, newSpace } from '../model/newProject.ts';
 import type { Project } from '../model/project.ts';
-import { emptySpace, loadOfDraft, readSpace, spaceDraftOf } from './spaceDraft.ts';
+import { emptySpace, loadOfDraft, readSpace, spaceDraftOf, useAndAreaInWords } from './spaceDraft.ts';
 
 const hall = {
   ...newSpace('s', 'Hall'),
@@ -38,6 +38,12 @@ describe('a space as typed', () => {
     ['commonPath', '5001'],
   ])('%s “%s” is refused at its field', (field, text) => {
     expect(read({ [field]: text })).toMatchObject({ ok: false, field });
+  });
+  test('use and area stand in one cell, and say which of the two is missing', () => {
+    expect(useAndAreaInWords(hall)).toBe('Classroom, 1,120.5 ft²');
+    expect(useAndAreaInWords({ ...hall, areaFt2: null })).toBe('Classroom, area not known');
+    expect(useAndAreaInWords({ ...hall, use: null })).toBe('1,120.5 ft², use not known');
+    expect(useAndAreaInWords({ use: null, areaFt2: null })).toBeUndefined();
   });
   test('the load shows before anything is kept, and not while a figure cannot be read', () => {
     const draft = { ...emptySpace, use: 'classroom', area: '1120' };

@@ -3,7 +3,7 @@ import { loadOf, type SpaceLoad } from '../egress/spaceLoad.ts';
 import { newSpace } from '../model/newProject.ts';
 import { type Project, securityLevels, type Space, spaceSchema } from '../model/project.ts';
 import { type Use, uses } from '../model/uses.ts';
-import { areaInBoth, parseArea, parseFeet } from '../units/area.ts';
+import { areaInFeet, parseArea, parseFeet } from '../units/area.ts';
 import type { Told } from '../units/told.ts';
 import { type Read, refuse } from './places.ts';
 
@@ -117,16 +117,13 @@ export function loadOfDraft(project: Project, draft: SpaceDraft): SpaceLoad | un
   return read.ok ? loadOf(read.value, project.basis) : undefined;
 }
 
-/** The area in both units while it is typed; empty as long as it cannot be read. */
-export function areaAlso(text: string): string {
-  const read = parseArea(text);
-  return read.ok ? areaInBoth(read.ft2) : '';
-}
-
 /** Uses to choose from, as the table of the adopted edition lists them. */
 export function useChoices(): readonly (readonly [use: Use, name: string])[] {
   return uses.map((use) => [use, useFactors[use].name] as const);
 }
-export function useInWords(use: Use | null): string {
-  return use === null ? 'not known' : useFactors[use].name;
+/** "Classroom, 1,120 ft²"; undefined where neither is known. */
+export function useAndAreaInWords({ use, areaFt2 }: Pick<Space, 'use' | 'areaFt2'>): string | undefined {
+  if (use === null) return areaFt2 === null ? undefined : `${areaInFeet(areaFt2)}, use not known`;
+  const { name } = useFactors[use];
+  return areaFt2 === null ? `${name}, area not known` : `${name}, ${areaInFeet(areaFt2)}`;
 }

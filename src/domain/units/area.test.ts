@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { areaInBoth, parseArea, parseFeet } from './area.ts';
+import { areaAlso, parseArea, parseFeet } from './area.ts';
 
 const area = (text: string) => {
   const read = parseArea(text);
@@ -33,7 +33,12 @@ describe('floor areas as written', () => {
     ['40 ft', /not an area/],
     ['1 acre', /not an area/],
   ])('%j is refused', (text, words) => expect(area(text)).toMatch(words));
-  test('both units are written out', () => expect(areaInBoth(1120)).toBe('1,120 ft² · 104.05 m²'));
+  test.each([
+    ['1120', '104.05 m²'],
+    ['1120 sq ft', '104.05 m²'],
+    ['104 m²', '1,119.45 ft²'],
+    ['large', ''],
+  ])('%s is also %j', (text, also) => expect(areaAlso(text)).toBe(also));
   test('metres come back within a hundredth of a square foot', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 50_000 }), (m2) => {

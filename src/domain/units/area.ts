@@ -26,9 +26,12 @@ export function parseArea(text: string): Told<{ ft2: Qty<'ft²'> }> {
   return refuse(`“${text.trim()}” is not an area that can be read; write it as 1120 ft² or 104 m².`);
 }
 
-/** "1,120 ft² · 104.05 m²". */
-export function areaInBoth(ft2: number): string {
-  return `${areaInFeet(ft2)} · ${hundredths(ft2 * m2PerFt2).toLocaleString('en-US')} m²`;
+/** The area in the unit it was not typed in: "104.05 m²" for 1120; empty as long as it cannot be read. */
+export function areaAlso(text: string): string {
+  const read = parseArea(text);
+  if (!read.ok) return '';
+  if (/m/i.test(text)) return areaInFeet(read.ft2);
+  return `${hundredths(read.ft2 * m2PerFt2).toLocaleString('en-US')} m²`;
 }
 export function areaInFeet(ft2: number): string {
   return `${hundredths(ft2).toLocaleString('en-US')} ft²`;

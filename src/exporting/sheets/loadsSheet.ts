@@ -89,7 +89,7 @@ function lineOf(egress: SpaceEgress): LoadLine {
     findings: egress.findings.map(({ severity, says }) => ({
       severity,
       word: severityWords[severity],
-      says,
+      says: withoutName(says, space.name),
     })),
     otherwise: otherwise(egress),
     reasons: egressReasons(egress),
@@ -100,6 +100,13 @@ function lineOf(egress: SpaceEgress): LoadLine {
       reasons: way.reasons,
     })),
   };
+}
+
+/** The row is headed by the space already. */
+function withoutName(says: string, name: string): string {
+  if (!says.startsWith(`${name}: `)) return says;
+  const rest = says.slice(name.length + 2);
+  return `${rest.charAt(0).toUpperCase()}${rest.slice(1)}`;
 }
 
 function otherwise({ load, judged }: SpaceEgress): string {

@@ -9,7 +9,7 @@ import { useNameInAddress } from '../parts/useNameInAddress.ts';
 import { statusOf } from './FindingList.tsx';
 
 const sheetOf = rememberLast((project: Project) => loadsSheet(project, spaceEgressFor(project)));
-const columns = 8;
+const columns = 7;
 
 /** How many people each space holds, how many ways out it needs, and whether its doors carry them. */
 export function LoadsAndExits({ project }: { project: Project }) {
@@ -39,9 +39,6 @@ export function LoadsAndExits({ project }: { project: Project }) {
                 </th>
                 <th scope="col">Narrowest door</th>
                 <th scope="col">What was found</th>
-                <th scope="col">
-                  <span className="visually-hidden">Reasons</span>
-                </th>
               </tr>
             </thead>
             {sheet.floors.map((floor) => (
@@ -86,7 +83,14 @@ function SpaceRows({ line, isNamed }: { line: LoadLine; isNamed: boolean }) {
     <Fragment>
       <tr ref={row} aria-current={isNamed ? 'true' : undefined}>
         <th scope="row" data-head="Space">
-          {line.space}
+          <button
+            type="button"
+            className="button button-small button-quiet load-space"
+            aria-expanded={isOpen}
+            onClick={() => setOpen(!isOpen)}
+          >
+            {line.space}
+          </button>
         </th>
         <td data-head="People" className="num">
           {line.standing === '' ? (
@@ -114,16 +118,6 @@ function SpaceRows({ line, isNamed }: { line: LoadLine; isNamed: boolean }) {
               <StatusMark status={statusOf[finding.severity]}>{finding.word}</StatusMark> {finding.says}
             </p>
           ))}
-        </td>
-        <td className="num">
-          <button
-            type="button"
-            className="button button-small"
-            aria-expanded={isOpen}
-            onClick={() => setOpen(!isOpen)}
-          >
-            Reasons <span className="visually-hidden">for {line.space}</span>
-          </button>
         </td>
       </tr>
       {isOpen && (

@@ -56,7 +56,7 @@ function Line({ line }: { line: LoadLine }) {
       </th>
       <td className="num">
         {line.people}
-        {line.standing !== '' && <div className="source">{line.standing}</div>}
+        {line.standing !== '' && <span className="source"> {line.standing}</span>}
       </td>
       <td className="num">{line.needed}</td>
       <td className="num">{line.found}</td>

@@ -1,7 +1,8 @@
 import { type ReactNode, useId, useState } from 'react';
 import { type Project, securityLevels, type Space } from '../../domain/model/project.ts';
 import { floorsInOrder, securityLevelWords, spaceKinds } from '../../domain/project/places.ts';
-import { areaAlso, loadOfDraft, type SpaceDraft, useChoices } from '../../domain/project/spaceDraft.ts';
+import { loadOfDraft, type SpaceDraft, useChoices } from '../../domain/project/spaceDraft.ts';
+import { areaAlso } from '../../domain/units/area.ts';
 import { ReasonLines } from '../parts/ReasonLines.tsx';
 import { focusFirst } from './useDraft.ts';
 

@@ -3,8 +3,7 @@ import { randomIds } from '../../app/clock.ts';
 import type { Project, Space } from '../../domain/model/project.ts';
 import { loadOf } from '../../domain/egress/spaceLoad.ts';
 import { securityLevelWords, spaceKinds, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
-import { emptySpace, readSpace, spaceDraftOf, useInWords } from '../../domain/project/spaceDraft.ts';
-import { areaInFeet } from '../../domain/units/area.ts';
+import { emptySpace, readSpace, spaceDraftOf, useAndAreaInWords } from '../../domain/project/spaceDraft.ts';
 import { SpaceForm } from './SpaceForm.tsx';
 import { useCommand } from './useCommand.ts';
 
@@ -33,10 +32,7 @@ export function Spaces({ project }: { project: Project }) {
                 <th scope="col">Floor</th>
                 <th scope="col">Kind</th>
                 <th scope="col">Security level</th>
-                <th scope="col">Use</th>
-                <th scope="col" className="num">
-                  Area
-                </th>
+                <th scope="col">Use and area</th>
                 <th scope="col" className="num">
                   Occupant load
                 </th>
@@ -49,7 +45,7 @@ export function Spaces({ project }: { project: Project }) {
               {spaces.map((space) =>
                 editing === space.id ? (
                   <tr key={space.id}>
-                    <td colSpan={8} className="space-editing">
+                    <td colSpan={7} className="space-editing">
                       <SpaceForm
                         project={project}
                         start={spaceDraftOf(space)}
@@ -113,10 +109,7 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
         <td data-head="Security level">
           {space.securityLevel === null ? <NotKnown /> : securityLevelWords[space.securityLevel]}
         </td>
-        <td data-head="Use">{space.use === null ? <NotKnown /> : useInWords(space.use)}</td>
-        <td data-head="Area" className="num">
-          {space.areaFt2 === null ? <NotKnown /> : areaInFeet(space.areaFt2)}
-        </td>
+        <td data-head="Use and area">{useAndAreaInWords(space) ?? <NotKnown />}</td>
         <td data-head="Occupant load" className="num">
           {people === null ? (
             <NotKnown />
@@ -137,7 +130,7 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
       </tr>
       {problem !== '' && (
         <tr>
-          <td colSpan={8}>
+          <td colSpan={7}>
             <p role="alert" className="field-error">
               {problem}
             </p>
