@@ -1,5 +1,6 @@
 // How long the building as a whole takes: npx tsx scripts/bench/building.ts [openings] [spaces]
 import { assessBuilding } from '../../src/domain/building/building.ts';
+import { spaceEgress } from '../../src/domain/building/spaceEgress.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { known } from '../../src/domain/model/fact.ts';
@@ -85,4 +86,5 @@ for (const round of ['first', 'second']) {
     );
     console.log(`  ${[...kinds].map(([kind, count]) => `${kind} ${count}`).join(', ')}`);
   }
+  timed(`loads and exits of every space, ${round} time`, () => spaceEgress(answer));
 }

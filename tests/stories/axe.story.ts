@@ -37,6 +37,7 @@ const pages = [
   'project',
   'review',
   'building',
+  'building/space-daycare',
   'print',
   'rules',
   'files',

@@ -17,9 +17,14 @@ export interface UseFactor {
   readonly editions: Readonly<Partial<Record<FactorEdition, FactorEntry>>>;
 }
 
-function all(ft2: number, confidence: Confidence = 'read'): UseFactor['editions'] {
-  const entry = { ft2, confidence };
-  return { 2015: entry, 2018: entry, 2021: entry, 2024: entry };
+/** A figure every edition has: as it stands in the copy of 2015, and how sure it is that later ones kept it. */
+function all(
+  ft2: number,
+  confidence: Confidence = 'read',
+  later: Confidence = confidence === 'read' ? 'memory' : confidence,
+): UseFactor['editions'] {
+  const entry = { ft2, confidence: later };
+  return { 2015: { ft2, confidence }, 2018: entry, 2021: entry, 2024: entry };
 }
 function from2018(ft2: number, confidence: Confidence, before?: FactorEntry): UseFactor['editions'] {
   const entry = { ft2, confidence };
@@ -49,11 +54,11 @@ export const useFactors = {
     2024: { ft2: 300, confidence: 'memory' },
   }),
   assemblyChairs: net('Assembly, chairs only', all(7)),
-  assemblyTables: net('Assembly, tables and chairs', all(15)),
+  assemblyTables: net('Assembly, tables and chairs', all(15, 'read', 'secondary')),
   assemblyStanding: net('Assembly, standing', all(5, 'secondary')),
   gallery: net('Exhibit gallery or museum', all(30)),
   gaming: gross('Gaming floor', all(11)),
-  classroom: net('Classroom', all(20)),
+  classroom: net('Classroom', all(20, 'read', 'secondary')),
   shop: net('Shop or vocational room', all(50)),
   dayCare: net('Day care', all(35)),
   dormitory: gross('Dormitory', all(50)),

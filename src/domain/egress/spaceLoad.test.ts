@@ -32,12 +32,20 @@ describe('load of a space from use and area', () => {
     const load = loadOf(room(use, area), basis);
     expect(load.people).toBe(people);
     expect(load.byCode).toHaveLength(1);
-    expect(load.byCode[0]?.reason.rests).toMatch(new RegExp(`^IBC ${basis.ibc} Table 1004\\.5; read`));
+    expect(load.byCode[0]?.reason.rests).toMatch(
+      new RegExp(`^IBC ${basis.ibc} Table 1004\\.5; (read second-hand|from general knowledge)`),
+    );
   });
 
   test('the line shows figures, factor, use and how the floor is measured', () => {
     const [line] = loadOf(room('classroom', 1120), ibc(2018)).reasons;
     expect(line?.says).toBe('IBC 2018: 1,120 ft² ÷ 20 ft² a person (Classroom, net floor) = 56 people.');
+  });
+
+  test('a figure read only in the table of 2015 is not said to be read in a later one', () => {
+    const rests = (use: Use) => loadOf(room(use, 500), ibc(2024)).reasons[0]?.rests;
+    expect(rests('libraryReading')).toContain('from general knowledge');
+    expect(rests('classroom')).toContain('second-hand');
   });
 
   test('under both codes the larger governs and both are shown: NFPA 101 counts a kitchen at 100 ft² (from memory)', () => {

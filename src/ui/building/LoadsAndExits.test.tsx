@@ -57,7 +57,7 @@ describe('loads and exits', () => {
     await user.click(open);
     expect(open).toHaveAttribute('aria-expanded', 'true');
     expect(screen.getByText(/1,120 ft² ÷ 20 ft² a person/)).toBeVisible();
-    expect(screen.getByText(/IBC 2021 Table 1004\.5; read in/)).toBeVisible();
+    expect(screen.getByText(/IBC 2021 Table 1004\.5; read second-hand/)).toBeVisible();
     expect(screen.getByRole('link', { name: '101' })).toHaveAttribute('href', '#/opening/o');
     expect(screen.getByText(/34 in ÷ 0\.2 in a person = 170 people/)).toBeVisible();
     expect(screen.getByRole('row', { name: /^Corridor/ })).toHaveTextContent('Not judged');

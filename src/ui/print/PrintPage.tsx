@@ -12,8 +12,13 @@ import { Sheets } from './Sheets.tsx';
 import './sheets.css';
 import './running.css';
 
-/** Sheets per opening and sequences are left out at first: of a large building they are most of the paper. */
-const usual: ReadonlySet<SheetId> = new Set(sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence'));
+/**
+ * Sheets per opening and sequences are left out at first: of a large building they are most of the paper. Loads and
+ * exits are for a reviewer and no part of what goes out to be priced.
+ */
+const usual: ReadonlySet<SheetId> = new Set(
+  sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads'),
+);
 
 export default function PrintPage() {
   const { clock } = useApplication();
