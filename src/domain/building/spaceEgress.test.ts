@@ -294,7 +294,7 @@ describe('for any room', () => {
         ...bare,
         ...(clearWidthIn === undefined ? {} : { clearWidthIn }),
         ...(egressRole === undefined ? {} : { egressRole }),
-      } as FactValues;
+      };
     });
   const asDoors = (facts: readonly FactValues[]): readonly Door[] =>
     facts.map((one, index) => [String(index), one]);
@@ -327,7 +327,7 @@ describe('for any room', () => {
               building: {
                 occupancyGroup,
                 ...(sprinklered === undefined ? {} : { sprinklered }),
-              } as FactValues,
+              },
             }).needed;
           const [small, large] = [at(area), at(area + more)];
           expect(large?.from ?? 0).toBeGreaterThanOrEqual(small?.from ?? 0);

@@ -33,7 +33,7 @@ const project: Project = {
 
 // jsdom lays nothing out, so there is nowhere to scroll to.
 beforeAll(() => {
-  Element.prototype.scrollIntoView = vi.fn();
+  Element.prototype.scrollIntoView = vi.fn<() => void>();
 });
 
 describe('loads and exits', () => {

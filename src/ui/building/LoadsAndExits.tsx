@@ -49,7 +49,12 @@ export function LoadsAndExits({ project }: { project: Project }) {
                   </th>
                 </tr>
                 {floor.lines.map((line) => (
-                  <SpaceRows key={line.spaceId} line={line} isNamed={line.spaceId === named} />
+                  // A row of its own when the address names it, so that it opens.
+                  <SpaceRows
+                    key={line.spaceId === named ? `${line.spaceId} named` : line.spaceId}
+                    line={line}
+                    isNamed={line.spaceId === named}
+                  />
                 ))}
               </tbody>
             ))}
@@ -75,9 +80,7 @@ function SpaceRows({ line, isNamed }: { line: LoadLine; isNamed: boolean }) {
   const [isOpen, setOpen] = useState(isNamed);
   const row = useRef<HTMLTableRowElement>(null);
   useEffect(() => {
-    if (!isNamed) return;
-    setOpen(true);
-    row.current?.scrollIntoView({ block: 'start' });
+    if (isNamed) row.current?.scrollIntoView({ block: 'start' });
   }, [isNamed]);
   return (
     <Fragment>
