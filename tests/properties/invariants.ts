@@ -1,4 +1,6 @@
 import type { Decision } from '../../src/domain/decide/decision.ts';
+import type { Release } from '../../src/domain/devices/candidates.ts';
+import type { ItemId } from '../../src/domain/devices/items.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 import { partsOf } from '../../src/domain/decide/parts.ts';
 import type { Point } from './space.ts';
@@ -17,6 +19,60 @@ const protectedBuilding = (facts: FactValues) =>
   facts.sprinklered === true || facts.detectionThroughout === true;
 /** The answer is put forward as a decision, not as what would lead if a missing fact turned out well. */
 const decided = (decision: Decision) => decision.state === 'settled' && decision.chosen !== null;
+
+/** What the sections on electric locks list, as it is ordered; what is tied to a system only where there is one. */
+function partsOfSet(release: Release, facts: FactValues, underIbc: boolean): readonly ItemId[] {
+  const alarm: readonly ItemId[] = facts.fireAlarm === true ? ['fireAlarmRelease'] : [];
+  const flow: readonly ItemId[] = protectedBuilding(facts) ? ['detectionRelease'] : [];
+  switch (release) {
+    case 'sensor':
+      return [
+        'exitSensor',
+        'pushToExit',
+        'signPushToExit',
+        'powerLossRelease',
+        'emergencyLighting',
+        'listedLock',
+        ...alarm,
+        ...flow,
+      ];
+    case 'doorSwitch':
+      return ['doorSwitchHardware', 'powerLossRelease', 'listedLock'];
+    case 'delayed':
+      return [
+        'delaySounder',
+        'delayOverride',
+        'detectionRelease',
+        'powerLossRelease',
+        'emergencyLighting',
+        'listedLock',
+        ...alarm,
+      ];
+    case 'controlled':
+      return ['staffMeans', 'emergencyLighting', 'listedLock'];
+    case 'clinical':
+      return ['staffMeans'];
+    case 'lobby':
+      return [
+        'fireAlarmRelease',
+        'detectionRelease',
+        'powerLossRelease',
+        'twoWayCommunication',
+        'emergencyLighting',
+        'listedLock',
+      ];
+    case 'stairReentry':
+      return underIbc ? ['stairReleaseTogether'] : [];
+    default:
+      return [];
+  }
+}
+const delaySigns: readonly ItemId[] = [
+  'signDelayed15',
+  'signDelayed30',
+  'signDelayedPull',
+  'signDelayedPull30',
+];
 
 export const invariants: Readonly<Record<string, Invariant>> = {
   'a person on the egress side always has a lawful way out': ({ facts }, { chosen }) => {
@@ -141,6 +197,18 @@ export const invariants: Readonly<Record<string, Invariant>> = {
       (step) => step.clause.effect === 'signOff' && step.clause.grade === 'must',
     );
     return special && !signed ? `${decision.chosen.candidate.id} raises no sign-off` : undefined;
+  },
+
+  'a lock that holds people comes with every part its section asks for': ({ facts, basis }, decision) => {
+    if (!decided(decision) || !decision.chosen || noOneInside(facts)) return undefined;
+    const { id, release } = decision.chosen.candidate;
+    const wanted = partsOfSet(release, facts, basis.ibc !== null);
+    if (wanted.length === 0) return undefined;
+    const found = new Set(partsOf(decision).map((part) => part.item));
+    const missing = wanted.filter((item) => !found.has(item));
+    if (missing.length > 0) return `${id} without ${missing.join(', ')}`;
+    const signs = delaySigns.filter((item) => found.has(item)).length;
+    return release === 'delayed' && signs !== 1 ? `${id} with ${signs} delay signs` : undefined;
   },
 
   'the parts of the score add up': (_point, { chosen, runnerUp }) => {
