@@ -145,6 +145,8 @@ export const possibleChanges: readonly Change[] = [
   change('egressHardwareHeightIn', 40, 'locksmith', 3, 'Hardware at 40 in above the floor.'),
   change('leafThicknessIn', 1.75, 'doorSupplier', 5, 'A leaf 1-3/4 in thick.'),
   change('readerSides', 'secure', 'owner', 1, 'A reader on the secure side.'),
+  // Gives up what the opening was asked for, so it is named only where the rest is building work.
+  change('readerSides', 'none', 'owner', 7, 'The owner does without a reader here.'),
   change(
     'readerSides',
     'recordOut',

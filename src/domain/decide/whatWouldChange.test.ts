@@ -50,6 +50,25 @@ describe('ways forward where nothing fits', () => {
     for (const way of facts(ways)) expect(way).toMatch(/panicPresent=true|latch=(rimExit|verticalRods)/);
   });
 
+  test('an elevator lobby without a stair, before IBC 2024: no reader, or another way to an exit', () => {
+    const lobby = { egressRole: 'elevatorLobby', lobbyHasOtherExit: false } as const;
+    expect(facts(waysOf(openingOf('110', lobby)))).toEqual(['readerSides=none', 'lobbyHasOtherExit=true']);
+  });
+
+  test('an operator on a stair door that is locked from the stair: without the operator, or left open', () => {
+    const stair = {
+      egressRole: 'stairEntry',
+      stairLockWanted: 'stairSide',
+      stairStories: 5,
+      stairReleasePoint: 'mainEntrance',
+      operator: 'lowEnergy',
+    } as const;
+    const opening = openingOf('110', stair);
+    expect(facts(waysOf(opening))).toContain('operator=none');
+    const says = decide(demo, opening).cautions.map((step) => `${step.rule.id}${step.clause.key ?? ''}`);
+    expect(says).toContain('T-45d');
+  });
+
   test('nothing within three changes: says so by finding none', () => {
     expect(waysOf(openingOf('119', { doorType: 'slidingManual' }))).toEqual([]);
   });
