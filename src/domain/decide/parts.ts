@@ -48,6 +48,7 @@ const standsInFor: Partial<Record<ItemId, ItemId>> = {
   preloadStrike: 'electricStrike',
   signDelayed30: 'signDelayed15',
   signDelayedPull: 'signDelayed15',
+  signDelayedPull30: 'signDelayed15',
   keyLockMainDoor: 'mechanicalLock',
   fireExitHardware: 'panicHardware',
   fireListedOperator: 'automaticOperator',

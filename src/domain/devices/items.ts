@@ -376,7 +376,7 @@ export const items = {
     shared: true,
   },
   stairAlarmRelease: {
-    name: 'Stair side unlocks on fire alarm in the area served and on power loss',
+    name: 'Stair side unlocks on fire alarm, latch stays',
     trade: 'fireAlarm',
     step: 'electrical',
     shared: true,
@@ -393,6 +393,11 @@ export const items = {
     step: 'electrical',
     shared: true,
   },
+  detentionRelease: {
+    name: 'Release from outside the living area, on emergency power or mechanical',
+    trade: 'security',
+    step: 'electrical',
+  },
   overrideReset: {
     name: 'Manual reset of the release; no automatic relock',
     trade: 'fireAlarm',
@@ -400,12 +405,12 @@ export const items = {
     shared: true,
   },
   publicHoursDisarm: {
-    name: 'Lock disarmed while open to the public',
+    name: 'Lock disarmed while open to the public or occupied',
     trade: 'security',
     step: 'electrical',
   },
   twoWayCommunication: {
-    name: 'Two-way communication at the locked door',
+    name: 'Two-way communication at the door',
     trade: 'security',
     step: 'electrical',
   },
@@ -443,9 +448,23 @@ export const items = {
     trade: 'signs',
     step: 'protect',
   },
-  signDelayedPull: { name: 'Delayed-egress sign with PULL wording', trade: 'signs', step: 'protect' },
+  signDelayedPull: {
+    name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 15 SECONDS',
+    trade: 'signs',
+    step: 'protect',
+  },
+  signDelayedPull30: {
+    name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 30 SECONDS',
+    trade: 'signs',
+    step: 'protect',
+  },
   signKeyLock: {
     name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THIS SPACE IS OCCUPIED',
+    trade: 'signs',
+    step: 'protect',
+  },
+  signKeyLockBuilding: {
+    name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THE BUILDING IS OCCUPIED',
     trade: 'signs',
     step: 'protect',
   },

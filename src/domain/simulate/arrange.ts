@@ -87,7 +87,7 @@ function arrangeFrom(
       has('fireAlarmRelease', 'detectionRelease', 'fireAlarmRelatch', 'doorDetector', 'stairAlarmRelease'),
     flowCuts:
       byAlarmAlone || has('fireAlarmRelease', 'detectionRelease', 'fireAlarmRelatch', 'stairAlarmRelease'),
-    commandCuts: has('stairReleaseTogether', 'remoteRelease', 'delayOverride'),
+    commandCuts: has('stairReleaseTogether', 'remoteRelease', 'detentionRelease', 'delayOverride'),
     latch: latchOf(candidate, has(...latchingItems), latch),
     freeHardware: !(device.family === 'strike' && noHandle) || has('storeroomLockset', ...latchingItems),
     battery: wired ? batteryOf(fact('lockPowerSource'), has('lockSupply')) : 'no',
@@ -99,8 +99,11 @@ function arrangeFrom(
       has('requestToExit', 'exitShuntSensor', 'exitSensor', 'pushToExit', 'doorSwitchHardware') ||
       device.family === 'battery',
     delayS:
-      has('signDelayed30') || (fact('wishDelay30s') === true && fact('delay30sApproved') === true) ? 30 : 15,
-    staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease'),
+      has('signDelayed30', 'signDelayedPull30') ||
+      (fact('wishDelay30s') === true && fact('delay30sApproved') === true)
+        ? 30
+        : 15,
+    staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease', 'detentionRelease'),
     outside: outsideOf(fact('lockFunction'), nothingLocks),
     fireAlarm,
     sprinklers: asKnown(fact('sprinklered')),
@@ -118,7 +121,7 @@ function arrangeFrom(
     stairStories: fact('stairStories'),
     selectedReentry: fact('selectedReentry') === true,
     bothWays: fact('exitDirection') === 'both',
-    openWhileOccupied: has('signKeyLock', 'signOutdoor'),
+    openWhileOccupied: has('signKeyLock', 'signKeyLockBuilding', 'signOutdoor'),
     secure:
       need === 'high' ||
       need === 'critical' ||

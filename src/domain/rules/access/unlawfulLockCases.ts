@@ -42,6 +42,7 @@ const meetingRoom = { ...office, roomUse: 'conference', ...sideDoor } as const;
 const mainDoor = { ...office, egressRole: 'exteriorExit', roomUse: 'lobby', mainDoor: true } as const;
 const hall = { ...mainDoor, occupancyGroup: 'A-3', roomUse: 'conference' } as const;
 const terrace = { ...office, egressRole: 'exteriorSpace', roomUse: 'other', ...sideDoor } as const;
+const roofTerrace = { ...terrace, egressRole: 'roofDoor', roofUse: 'occupied', occupantLoad: 20 } as const;
 const balcony = { ...terrace, occupancyGroup: 'R-2', roomUse: 'unitBalcony' } as const;
 
 const unit = { ...office, occupancyGroup: 'R-2', roomUse: 'dwellingEntrance' } as const;
@@ -136,6 +137,7 @@ const doubleCylinders: readonly Row[] = [
   ['clinical need claimed in an office', { ...office, ...sideDoor, clinicalNeed: 'containment' }, 'yes'],
   ...([2021, 2024] as const).flatMap((ibc): readonly Row[] => [
     ['terrace door for 300 under IBC 2021 or 2024', { ...terrace, occupantLoad: 300 }, 'no', { ibc }],
+    ['roof terrace for 300 under IBC 2021 or 2024', { ...roofTerrace, occupantLoad: 300 }, 'no', { ibc }],
     ...(['unitBalcony', 'officeTerrace'] as const).map(
       (roomUse): Row => [
         'private balcony or terrace under IBC 2021 or 2024',
@@ -146,6 +148,9 @@ const doubleCylinders: readonly Row[] = [
     ),
   ]),
   ['terrace door for 301', { ...terrace, occupantLoad: 301 }, 'yes'],
+  ['roof terrace for 301', { ...roofTerrace, occupantLoad: 301 }, 'yes'],
+  ['roof nobody uses', { ...roofTerrace, roofUse: 'unoccupied' }, 'yes'],
+  ['door of an office, roof used', { ...roofTerrace, egressRole: 'exitAccess' }, 'yes'],
   ['private balcony under IBC 2018', { ...balcony, occupantLoad: 4 }, 'yes', { ibc: 2018 }],
   ['private balcony, IBC not adopted', { ...balcony, occupantLoad: 4 }, 'yes', nfpaAlone],
   ['terrace door under IBC 2018', { ...terrace, occupantLoad: 20 }, 'yes', { ibc: 2018 }],

@@ -1,15 +1,39 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, nfpa72, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule, type RuleCase } from '../rule.ts';
 import { releaseExcuse } from '../special/conditions.ts';
-import { cabinet, exit, nothing, nursery, somethingDetects, ward } from './given.ts';
+import { without } from '../without.ts';
+import { alarmMayBeThere, cabinet, exit, nothing, nursery, somethingDetects, ward } from './given.ts';
 
 const sets = ['delayedMagnet/safe/delayed', 'delayedExitDevice/safe/delayed'];
 const delay = 'delayedExitDevice/safe/delayed';
 const b = { clause: 'b', on: 'magnet/safe/controlled' } as const;
 const bar = 'magnet/safe/doorSwitch';
 const old = { nfpa72: 2010 } as const;
+
+/** Treatment areas that are excused, and what makes each of them one. */
+function excuses(at: Pick<RuleCase, 'clause' | 'on'>): readonly CaseRow[] {
+  return [
+    ['psychiatric area', { ...ward, fireAlarm: true, clinicalArea: 'psychiatric' }, 'no', at],
+    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'no', at],
+    ['nursery with listed abduction system', { ...nursery, fireAlarm: true }, 'no', at],
+    [
+      'nursery, NFPA 101 adopted too',
+      { ...nursery, fireAlarm: true },
+      'yes',
+      { ...at, basis: { nfpa101: 2021 } },
+    ],
+    ['nursery without the system', { ...nursery, fireAlarm: true, abductionSystem: false }, 'yes', at],
+    ['nursery in assisted living', { ...nursery, fireAlarm: true, occupancyGroup: 'I-1.2' }, 'yes', at],
+    [
+      'pediatric ward with an abduction system',
+      { ...nursery, fireAlarm: true, clinicalArea: 'pediatric' },
+      'yes',
+      at,
+    ],
+  ];
+}
 
 export const R116 = defineRule({
   id: 'R-116',
@@ -33,7 +57,7 @@ export const R116 = defineRule({
       effect: 'require',
       when: all(yes('isEgress'), somethingDetects),
       of: { release: ['delayed'] },
-      items: ['fireAlarmRelease', 'detectionRelease'],
+      items: ['detectionRelease'],
       says: 'Sprinkler flow and automatic detection, as far as the building has them, end the delay; a pull box need not.',
     },
     {
@@ -41,8 +65,24 @@ export const R116 = defineRule({
       effect: 'require',
       when: all(yes('isEgress'), somethingDetects, not(releaseExcuse)),
       of: { release: ['controlled'] },
-      items: ['fireAlarmRelease', 'detectionRelease'],
+      items: ['detectionRelease'],
       says: 'Sprinkler flow and automatic detection end the controlled lock’s hold; only the treatment areas that the code names are excused.',
+    },
+    {
+      key: 'f',
+      effect: 'require',
+      when: all(yes('isEgress'), somethingDetects, alarmMayBeThere),
+      of: { release: ['delayed'] },
+      items: ['fireAlarmRelease'],
+      says: 'The fire alarm system carries the signal that ends the delay.',
+    },
+    {
+      key: 'g',
+      effect: 'require',
+      when: all(yes('isEgress'), somethingDetects, alarmMayBeThere, not(releaseExcuse)),
+      of: { release: ['controlled'] },
+      items: ['fireAlarmRelease'],
+      says: 'The fire alarm system carries the signal that ends the controlled lock’s hold.',
     },
     {
       key: 'c',
@@ -74,7 +114,7 @@ export const R116 = defineRule({
       'sprinklers only',
       { ...exit, ...nothing, sprinklered: true },
       'yes',
-      { clause: 'a', on: delay, does: ['fireAlarmRelease', 'detectionRelease'] },
+      { clause: 'a', on: delay, does: ['detectionRelease'] },
     ],
     ['detection only', { ...exit, ...nothing, detectionThroughout: true }, 'yes', { clause: 'a', on: delay }],
     ['nothing to connect to', { ...exit, ...nothing }, 'no', { clause: 'a', on: delay }],
@@ -97,31 +137,70 @@ export const R116 = defineRule({
       'ward with a fire alarm',
       { ...ward, ...nothing, fireAlarm: true },
       'yes',
-      { ...b, does: ['fireAlarmRelease', 'detectionRelease'] },
+      { ...b, does: ['detectionRelease'] },
     ],
     ['ward with sprinklers', { ...ward, ...nothing, sprinklered: true }, 'yes', b],
     ['ward with detection', { ...ward, ...nothing, detectionThroughout: true }, 'yes', b],
     ['ward, nothing to connect to', { ...ward, ...nothing }, 'no', b],
-    ['psychiatric area', { ...ward, fireAlarm: true, clinicalArea: 'psychiatric' }, 'no', b],
-    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'no', b],
-    ['nursery with listed abduction system', { ...nursery, fireAlarm: true }, 'no', b],
-    [
-      'nursery, NFPA 101 adopted too',
-      { ...nursery, fireAlarm: true },
-      'yes',
-      { ...b, basis: { nfpa101: 2021 } },
-    ],
-    ['nursery without the system', { ...nursery, fireAlarm: true, abductionSystem: false }, 'yes', b],
-    ['nursery in assisted living', { ...nursery, fireAlarm: true, occupancyGroup: 'I-1.2' }, 'yes', b],
-    [
-      'pediatric ward with an abduction system',
-      { ...nursery, fireAlarm: true, clinicalArea: 'pediatric' },
-      'yes',
-      b,
-    ],
+    ...excuses(b),
+    ...excuses({ ...b, clause: 'g' }),
     ['cabinet nobody can enter', { ...ward, ...cabinet, fireAlarm: true }, 'no', b],
     ['treatment area not known', { ...exit, fireAlarm: true }, 'unknown', b],
     ['sensor is judged above', { ...ward, fireAlarm: true }, 'no', { ...b, on: 'magnet/safe/sensor' }],
+    ...onEach(sets, 'egress door, fire alarm', { ...exit, fireAlarm: true }, 'yes', {
+      clause: 'f',
+      does: ['fireAlarmRelease'],
+    }),
+    [
+      'sprinklers only: nothing to connect to',
+      { ...exit, ...nothing, sprinklered: true },
+      'no',
+      { clause: 'f', on: delay },
+    ],
+    ['cabinet nobody can enter', { ...cabinet, fireAlarm: true }, 'no', { clause: 'f', on: delay }],
+    ['nothing surveyed', exit, 'unknown', { clause: 'f', on: delay }],
+    ['alarm not surveyed, sprinklers', { ...exit, sprinklered: true }, 'yes', { clause: 'f', on: delay }],
+    [
+      'alarm not surveyed, detection',
+      { ...exit, detectionThroughout: true },
+      'yes',
+      { clause: 'f', on: delay },
+    ],
+    [
+      'alarm not surveyed, nothing else',
+      without({ ...exit, ...nothing }, 'fireAlarm'),
+      'unknown',
+      { clause: 'f', on: delay },
+    ],
+    ['ward, alarm not surveyed, sprinklers', { ...ward, sprinklered: true }, 'yes', { ...b, clause: 'g' }],
+    [
+      'ward, alarm not surveyed, nothing else',
+      without({ ...ward, ...nothing }, 'fireAlarm'),
+      'unknown',
+      { ...b, clause: 'g' },
+    ],
+    [
+      'ward, alarm not surveyed, detection',
+      { ...ward, detectionThroughout: true },
+      'yes',
+      { ...b, clause: 'g' },
+    ],
+    ['controlled egress is clause g', { ...ward, fireAlarm: true }, 'no', { ...b, clause: 'f' }],
+    [
+      'ward with a fire alarm',
+      { ...ward, fireAlarm: true },
+      'yes',
+      { ...b, clause: 'g', does: ['fireAlarmRelease'] },
+    ],
+    [
+      'ward, sprinklers only: nothing to connect to',
+      { ...ward, ...nothing, sprinklered: true },
+      'no',
+      { ...b, clause: 'g' },
+    ],
+    ['cabinet nobody can enter', { ...ward, ...cabinet, fireAlarm: true }, 'no', { ...b, clause: 'g' }],
+    ['treatment area not known', { ...exit, fireAlarm: true }, 'unknown', { ...b, clause: 'g' }],
+    ['a delay is clause f', { ...ward, fireAlarm: true }, 'no', { clause: 'g', on: delay }],
     [
       'bar, NFPA 72 of 2010',
       { ...exit, fireAlarm: true },

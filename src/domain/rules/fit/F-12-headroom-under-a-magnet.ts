@@ -13,7 +13,7 @@ export const F12 = defineRule({
   book: 'ada',
   cites: [text('ada', '404.2.3', 'Clear height'), text('practice', '', 'Magnets 2 to 3 in deep')],
   confidence: 'inferred',
-  note: 'The 80 in and the 78 in at closers and stops were read; whether a magnet counts as a stop varies with the authority.',
+  note: 'The 80 in and the 78 in at closers and stops were read; whether a magnet counts as a stop varies with the authority. From general knowledge IBC 2021 on names electromagnetic locks among what may hang down to 78 in; the ADA Standards name closers and stops only.',
   why: 'A magnet hangs 2 to 3 in below the head, and 80 in must stay clear.',
   clauses: [
     {

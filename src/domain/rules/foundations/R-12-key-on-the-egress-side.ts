@@ -4,6 +4,7 @@ import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import {
+  exteriorSpace,
   exteriorSpaceKeyLock,
   mainDoorKeyLockIbc,
   mainDoorKeyLockNfpa,
@@ -34,6 +35,7 @@ const terrace = {
   roomUse: 'other',
 } as const;
 const roof = { ...terrace, egressRole: 'roofDoor', roofUse: 'unoccupied' } as const;
+const terraceRoof = { ...roof, roofUse: 'occupied' } as const;
 const nfpaOnly = { ibc: null, nfpa101: 2021 } as const;
 const neither = { ibc: null, nfpa101: null } as const;
 const groups = ['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const;
@@ -71,7 +73,7 @@ export const R12 = defineRule({
     text('nfpa101', '12.2.2.2', 'Assembly main entrance'),
   ],
   confidence: 'read',
-  note: 'The NFPA 101 figure and the private balconies are from general knowledge. A place of worship over the assembly load, which the IBC also lets lock its main door, is refused here because the survey does not ask for it. NFPA 101 is not known to have the exterior-space case.',
+  note: 'The NFPA 101 figure and the private balconies are from general knowledge. A place of worship over the assembly load, which the IBC also lets lock its main door, is refused here because the survey does not ask for it. NFPA 101 is not known to have the exterior-space case; its sign and the key at hand are from general knowledge.',
   why: 'Whoever does not hold the key is locked in; the listed cases make sure that the door is open while people are inside.',
   clauses: [
     {
@@ -96,9 +98,17 @@ export const R12 = defineRule({
       key: 'c',
       effect: 'require',
       items: ['keyLockMainDoor', 'signKeyLock'],
-      when: all(yes('isEgress'), mainDoorKeyLockNfpa),
+      when: all(any(ibc(), not(nfpa101())), yes('isEgress'), mainDoorKeyLockNfpa),
       of: { release: ['keyInside'] },
       says: 'The lock must be readily seen as locked, and a sign in letters 1 in high says that the door stays unlocked while the space is occupied.',
+    },
+    {
+      key: 'e',
+      effect: 'require',
+      items: ['keyLockMainDoor', 'signKeyLockBuilding'],
+      when: all(nfpa101(), yes('isEgress'), mainDoorKeyLockNfpa),
+      of: { release: ['keyInside'] },
+      says: 'NFPA 101 wants the lock readily seen as locked, its own sign in letters 1 in high, and the key at hand for everybody inside while the door is locked.',
     },
     {
       key: 'd',
@@ -108,7 +118,7 @@ export const R12 = defineRule({
         yes('isEgress'),
         any(
           mainDoorKeyLockNfpa,
-          all(is('egressRole', 'exteriorSpace'), atMost('occupantLoad', 'exteriorSpaceLoadIbc')),
+          all(exteriorSpace, atMost('occupantLoad', 'exteriorSpaceLoadIbc')),
           is('roomUse', 'unitBalcony', 'officeTerrace'),
         ),
       ),
@@ -117,7 +127,7 @@ export const R12 = defineRule({
     },
   ],
   cases: cases(
-    ...doing({ c: ['keyLockMainDoor', 'signKeyLock'] }, [
+    ...doing({ c: ['keyLockMainDoor', 'signKeyLock'], e: ['keyLockMainDoor', 'signKeyLockBuilding'] }, [
       ...mainDoors('a', 300, 'no', {}),
       [
         'no code chosen: the same list',
@@ -178,17 +188,15 @@ export const R12 = defineRule({
         'a',
       ),
       ['roof that nobody uses', roof, 'no', { clause: 'a', on }],
-      ['roof that people use', { ...roof, roofUse: 'occupied' }, 'yes', { clause: 'a', on }],
+      ['roof terrace of 300, 2021', { ...terraceRoof, occupantLoad: 300 }, 'no', { clause: 'a', on }],
+      ['roof terrace of 301, 2021', { ...terraceRoof, occupantLoad: 301 }, 'yes', { clause: 'a', on }],
+      ['roof terrace, 2018', terraceRoof, 'yes', { clause: 'a', on, basis: { ibc: 2018 } }],
+      ['room door beside it', { ...terraceRoof, egressRole: 'exitAccess' }, 'yes', { clause: 'a', on }],
       ['use of the roof not known', { ...terrace, egressRole: 'roofDoor' }, 'unknown', { clause: 'a', on }],
       ['room door, roof not used', { ...roof, egressRole: 'exitAccess' }, 'yes', { clause: 'a', on }],
       ...mainDoors('b', 500, 'no', nfpaOnly),
       ['roof that nobody uses', roof, 'no', { clause: 'b', on, basis: nfpaOnly }],
-      [
-        'roof that people use',
-        { ...roof, roofUse: 'occupied' },
-        'yes',
-        { clause: 'b', on, basis: nfpaOnly, does: 'prohibit' },
-      ],
+      ['roof that people use', terraceRoof, 'yes', { clause: 'b', on, basis: nfpaOnly, does: 'prohibit' }],
       ['IBC alone', { ...shop, mainDoor: false }, 'no', { clause: 'b', on }],
       ['both codes', { ...shop, mainDoor: false }, 'yes', { clause: 'b', on, basis: { nfpa101: 2021 } }],
       [
@@ -219,9 +227,20 @@ export const R12 = defineRule({
       ...mainDoors('c', 500, 'yes', {}),
       ['cabinet', { ...shop, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on }],
       ['lever', shop, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],
+      ['no code chosen', shop, 'yes', { clause: 'c', on, basis: neither }],
+      ['both codes', shop, 'yes', { clause: 'c', on, basis: { nfpa101: 2021 } }],
+      ['NFPA 101 alone is clause e', shop, 'no', { clause: 'c', on, basis: nfpaOnly }],
+      ...mainDoors('e', 500, 'yes', nfpaOnly),
+      ['both codes', shop, 'yes', { clause: 'e', on, basis: { nfpa101: 2021 } }],
+      ['IBC alone', shop, 'no', { clause: 'e', on }],
+      ['cabinet', { ...shop, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'e', on, basis: nfpaOnly }],
+      ['lever', shop, 'no', { clause: 'e', on: 'mechanicalLock/none/free', basis: nfpaOnly }],
       ...mainDoors('d', 500, 'yes', {}),
       ['terrace of 300', { ...terrace, occupantLoad: 300 }, 'yes', { clause: 'd', on, does: 'signOff must' }],
       ['terrace of 301', { ...terrace, occupantLoad: 301 }, 'no', { clause: 'd', on }],
+      ['roof terrace of 300', { ...terraceRoof, occupantLoad: 300 }, 'yes', { clause: 'd', on }],
+      ['roof that nobody uses', roof, 'no', { clause: 'd', on }],
+      ['room door, roof used', { ...terraceRoof, egressRole: 'exitAccess' }, 'no', { clause: 'd', on }],
       [
         'room door of 300',
         { ...terrace, egressRole: 'exitAccess', occupantLoad: 300 },

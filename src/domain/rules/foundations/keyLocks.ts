@@ -19,10 +19,15 @@ export const mainDoorKeyLockIbc = any(assemblyMainDoorIbc, otherMainDoor);
 /** The same under NFPA 101; its occupancy chapter must allow the lock. */
 export const mainDoorKeyLockNfpa = any(assemblyMainDoorNfpa, otherMainDoor);
 
-/** Court, terrace or balcony whose way out leads back inside: a case of its own from 2021. */
+/** Court, terrace or used roof whose way out leads back inside. */
+export const exteriorSpace = any(
+  is('egressRole', 'exteriorSpace'),
+  all(is('egressRole', 'roofDoor'), is('roofUse', 'occupied')),
+);
+/** From 2021 its doors have a case of their own. */
 export const exteriorSpaceKeyLock = all(
   ibc({ from: 2021 }),
-  is('egressRole', 'exteriorSpace'),
+  exteriorSpace,
   atMost('occupantLoad', 'exteriorSpaceLoadIbc'),
 );
 

@@ -16,21 +16,23 @@ export const R123 = defineRule({
   book: 'ibc',
   cites: [under('clinicalLocks'), under('controlledEgressNfpa')],
   confidence: 'read',
-  note: 'IBC item read in part. The NFPA 101 lists are second-hand and from general knowledge; under NFPA 101 only Group I-2 counts as health care here, and newborn, pediatric and emergency units are refused the lock, because their list asks automatic release.',
+  note: 'IBC item read in part. The NFPA 101 lists are second-hand and from general knowledge; that the board-and-care chapter of NFPA 101 may allow such a lock as well is from general knowledge, so Group I-1, Condition 2, goes to a reviewer there. Newborn, pediatric and emergency units are refused the lock, because their list asks automatic release.',
   why: 'For some patients staff with a key are the safest way out, and only there may nothing else open the door.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
-      when: not(
-        any(
-          all(any(ibc({ from: 2021 }), nfpaAlone), is('occupancyGroup', 'I-2')),
-          // NFPA 101 counts only Group I-2 as health care here, and with both books the stricter governs.
-          all(ibc({ from: 2021 }), not(nfpa101()), is('occupancyGroup', 'I-1.2')),
-        ),
-      ),
+      when: not(all(any(ibc({ from: 2021 }), nfpaAlone), is('occupancyGroup', 'I-1.2', 'I-2'))),
       of: { release: ['clinical'] },
       says: 'The adopted code does not know a lock that only staff open in this group.',
+    },
+    {
+      key: 'h',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(nfpa101(), is('occupancyGroup', 'I-1.2')),
+      of: { release: ['clinical'] },
+      says: 'NFPA 101 sees this group as board and care and not as health care; a reviewer reads that chapter before a lock that only staff open is used.',
     },
     {
       key: 'b',
@@ -94,6 +96,12 @@ export const R123 = defineRule({
     [
       'condition 2, NFPA 101 alone',
       { ...ward, occupancyGroup: 'I-1.2' },
+      'no',
+      { clause: 'a', on, basis: alone },
+    ],
+    [
+      'condition 1, NFPA 101 alone',
+      { ...ward, occupancyGroup: 'I-1.1' },
       'yes',
       { clause: 'a', on, basis: alone },
     ],
@@ -101,7 +109,7 @@ export const R123 = defineRule({
     [
       'condition 2, both books',
       { ...ward, occupancyGroup: 'I-1.2' },
-      'yes',
+      'no',
       { clause: 'a', on, basis: { nfpa101: 2021 } },
     ],
     [
@@ -120,6 +128,21 @@ export const R123 = defineRule({
       'yes',
       'a',
     ),
+    [
+      'condition 2, both books',
+      { ...ward, occupancyGroup: 'I-1.2' },
+      'yes',
+      { clause: 'h', on, basis: { nfpa101: 2021 }, does: 'signOff must' },
+    ],
+    ['condition 2, IBC only', { ...ward, occupancyGroup: 'I-1.2' }, 'no', { clause: 'h', on }],
+    ['hospital, both books', ward, 'no', { clause: 'h', on, basis: { nfpa101: 2021 } }],
+    ['group not known', {}, 'unknown', { clause: 'h', on, basis: { nfpa101: 2021 } }],
+    [
+      'a free lever',
+      { ...ward, occupancyGroup: 'I-1.2' },
+      'no',
+      { clause: 'h', on: free, basis: { nfpa101: 2021 } },
+    ],
     ['no need', { ...ward, clinicalNeed: 'none' }, 'yes', { clause: 'b', on, does: 'prohibit' }],
     ['containment', ward, 'no', { clause: 'b', on }],
     ['threat', { ...ward, clinicalNeed: 'securityThreat' }, 'no', { clause: 'b', on }],

@@ -1,8 +1,10 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, is, nfpa101, no, not, yes } from '../../logic/condition.ts';
+import { all, no, not, yes } from '../../logic/condition.ts';
+import type { FactValues } from '../../model/fields.ts';
 import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
+import { approved30, signExcused, unsigned } from './conditions.ts';
 
 const on = 'delayedExitDevice/safe/delayed';
 const free = 'exitTrim/secure/free';
@@ -23,21 +25,11 @@ const office = {
   wishNoDelaySign: false,
 } as const;
 
-const area = all(
-  ibc(),
-  not(nfpa101()),
-  yes('groupI'),
-  is('clinicalNeed', 'containment'),
-  not(is('clinicalArea', 'none')),
-);
-const unsigned = all(yes('wishNoDelaySign'), area);
+const long = { wishDelay30s: true, delay30sApproved: true } as const;
+const inward30 = { ...office, ...long, swingsWithEgress: false } as const;
 
 /** Each part of the exception missing in turn, for a clause that answers `expect` when the exception does not hold. */
-function withoutException(
-  clause: string,
-  expect: 'yes' | 'no',
-  patch: { readonly swingsWithEgress?: boolean } = {},
-): readonly CaseRow[] {
+function withoutException(clause: string, expect: 'yes' | 'no', patch: FactValues = {}): readonly CaseRow[] {
   const facts = { ...ward, ...patch };
   const at = { clause, on };
   return [
@@ -65,7 +57,7 @@ export const R126 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(yes('wishNoDelaySign'), not(area)),
+      when: all(yes('wishNoDelaySign'), not(signExcused)),
       of: { release: ['delayed'] },
       says: 'A delayed door without its sign is not allowed here; drop the delay or accept the sign.',
     },
@@ -88,12 +80,7 @@ export const R126 = defineRule({
     {
       key: 'd',
       effect: 'require',
-      when: all(
-        yes('isEgress'),
-        yes('swingsWithEgress'),
-        not(all(yes('wishDelay30s'), yes('delay30sApproved'))),
-        not(unsigned),
-      ),
+      when: all(yes('isEgress'), yes('swingsWithEgress'), not(approved30), not(unsigned)),
       of: { release: ['delayed'] },
       items: ['signDelayed15'],
       says: 'The sign stands on the leaf, above the bar and within 12 in of it, in letters 1 in high.',
@@ -101,10 +88,18 @@ export const R126 = defineRule({
     {
       key: 'e',
       effect: 'require',
-      when: all(yes('isEgress'), no('swingsWithEgress'), not(unsigned)),
+      when: all(yes('isEgress'), no('swingsWithEgress'), not(approved30), not(unsigned)),
       of: { release: ['delayed'] },
       items: ['signDelayedPull'],
       says: 'This leaf swings toward the person leaving, so its sign says PULL in place of PUSH.',
+    },
+    {
+      key: 'f',
+      effect: 'require',
+      when: all(yes('isEgress'), no('swingsWithEgress'), approved30, not(unsigned)),
+      of: { release: ['delayed'] },
+      items: ['signDelayedPull30'],
+      says: 'This leaf swings toward the person leaving and 30 s are approved: its sign says PULL and names 30 seconds.',
     },
   ],
   cases: cases(
@@ -158,6 +153,28 @@ export const R126 = defineRule({
         { clause: 'e', on },
       ],
       ['a free bar', { ...office, swingsWithEgress: false }, 'no', { clause: 'e', on: free }],
+      ['swings in, 30 s approved is clause f', inward30, 'no', { clause: 'e', on }],
+      ['swings in, 30 s not approved', { ...inward30, delay30sApproved: false }, 'yes', { clause: 'e', on }],
+      [
+        'swings in, approved but 15 s wanted',
+        { ...inward30, wishDelay30s: false },
+        'yes',
+        { clause: 'e', on },
+      ],
+      ...withoutException('f', 'yes', { ...long, swingsWithEgress: false }),
+      [
+        'ward with sign, swings in, 30 s',
+        { ...ward, ...long, swingsWithEgress: false, wishNoDelaySign: false },
+        'yes',
+        { clause: 'f', on },
+      ],
+      ['swings in, 30 s approved', inward30, 'yes', { clause: 'f', on, does: ['signDelayedPull30'] }],
+      ['swings in, 30 s not approved', { ...inward30, delay30sApproved: false }, 'no', { clause: 'f', on }],
+      ['swings in, 15 s', { ...inward30, wishDelay30s: false }, 'no', { clause: 'f', on }],
+      ['swings out, 30 s approved', { ...inward30, swingsWithEgress: true }, 'no', { clause: 'f', on }],
+      ['cabinet', { ...inward30, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'f', on }],
+      ['approval not known', without(inward30, 'delay30sApproved'), 'unknown', { clause: 'f', on }],
+      ['a free bar', inward30, 'no', { clause: 'f', on: free }],
     ]),
   ),
 });

@@ -17,7 +17,7 @@ export const R132 = defineRule({
     text('nfpa101', 'chapters 22 and 23', 'Detention'),
   ],
   confidence: 'memory',
-  note: 'Sallyports second-hand, the rest from general knowledge.',
+  note: 'Sallyports second-hand, the rest from general knowledge. Releasing a cell from afar does not cut its power: such locks stay locked without it.',
   why: 'Who is locked up depends on somebody else for every step out.',
   clauses: [
     {
@@ -38,8 +38,8 @@ export const R132 = defineRule({
       effect: 'require',
       when: any(is('occupancyGroup', 'I-3'), is('roomUse', 'detention')),
       of: { release: ['attended'] },
-      items: ['remoteRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'],
-      says: 'The lock opens from outside the living area and by hand or key at the door; power locks have emergency power or a mechanical release.',
+      items: ['detentionRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'],
+      says: 'The lock opens from outside the living area and by hand or key at the door; power locks have emergency power or a mechanical release. The authority accepts it, and its test is on record.',
     },
   ],
   cases: cases(
@@ -60,7 +60,7 @@ export const R132 = defineRule({
       'cell',
       cell,
       'yes',
-      { clause: 'c', on, does: ['remoteRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'] },
+      { clause: 'c', on, does: ['detentionRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'] },
     ],
     ['prison corridor', office, 'yes', { clause: 'c', on }],
     ['holding room elsewhere', { ...cell, occupancyGroup: 'B' }, 'yes', { clause: 'c', on }],

@@ -14,14 +14,13 @@ const door = {
 const groups = ['A-1', 'A-2', 'A-3', 'A-4', 'A-5', 'B', 'E', 'M'] as const;
 const nfpa = { nfpa101: 2021 } as const;
 
-const when = all(
-  yes('isEgress'),
+const oldClause = all(
   yes('publicEntrance'),
-  any(
-    all(yes('cityKeepsPublicDisarm'), any(yes('groupA'), yes('groupE'), is('occupancyGroup', 'B', 'M'))),
-    all(nfpa101(), yes('groupA')),
-  ),
+  yes('cityKeepsPublicDisarm'),
+  any(yes('groupA'), yes('groupE'), is('occupancyGroup', 'B', 'M')),
 );
+// The assembly chapter speaks of every door with this lock, not of the entrance alone.
+const when = all(yes('isEgress'), any(oldClause, all(nfpa101(), yes('groupA'))));
 const rows = (clause: string): readonly CaseRow[] => [
   ...groups.map(
     (occupancyGroup): CaseRow => [
@@ -53,6 +52,12 @@ const rows = (clause: string): readonly CaseRow[] => [
     'no',
     { clause, on },
   ],
+  [
+    'side door of a theater under NFPA 101',
+    { ...door, publicEntrance: false, occupancyGroup: 'A-1' },
+    'yes',
+    { clause, on, basis: nfpa },
+  ],
   ['office under NFPA 101', { ...door, cityKeepsPublicDisarm: false }, 'no', { clause, on, basis: nfpa }],
   ...onEach(['magnet/safe/doorSwitch', 'mortiseLock/secure/free'], 'no sensor', door, 'no', clause),
   ...onEach(['boltMotor/safe/sensor'], 'bolt with sensor', door, 'yes', clause),
@@ -60,7 +65,7 @@ const rows = (clause: string): readonly CaseRow[] => [
 
 export const R29 = defineRule({
   id: 'R-29',
-  title: 'Sensor-released entrance off while the public is in',
+  title: 'Sensor-released door off while the public is in',
   family: 'magnets',
   book: 'ibc',
   cites: [
@@ -69,7 +74,7 @@ export const R29 = defineRule({
     text('nfpa101', '12.2.2.2.5', 'Assembly locking'),
   ],
   confidence: 'secondary',
-  note: 'The old IBC clause was read; current editions no longer carry it, so it applies only where the city keeps it or the NFPA 101 assembly chapter is adopted.',
+  note: 'The old IBC clause was read and speaks of entrances; current editions no longer carry it, so it applies only where the city keeps it. That the NFPA 101 assembly chapter means every such door while the space is occupied: second-hand and general knowledge.',
   why: 'A crowd of strangers should not depend on a sensor at the door they came in by.',
   clauses: [
     {
@@ -78,7 +83,7 @@ export const R29 = defineRule({
       items: ['publicHoursDisarm'],
       when,
       of: { release: ['sensor'] },
-      says: 'The lock is switched off on the egress side as long as the building is open to the public.',
+      says: 'The lock is switched off on the egress side as long as the public is in; under NFPA 101 an assembly space whenever anybody uses it.',
     },
     {
       key: 'b',

@@ -242,6 +242,19 @@ export const R69 = defineRule({
       atKeyLock,
     ],
     [
+      'roof terrace of 300, 2021',
+      { ...hall, mainDoor: false, egressRole: 'roofDoor', roofUse: 'occupied', occupantLoad: 300 },
+      'no',
+      atKeyLock,
+    ],
+    [
+      'roof nobody uses',
+      { ...hall, mainDoor: false, egressRole: 'roofDoor', roofUse: 'unoccupied' },
+      'yes',
+      atKeyLock,
+    ],
+    ['side door, roof used', { ...hall, mainDoor: false, roofUse: 'occupied' }, 'yes', atKeyLock],
+    [
       'restaurant terrace of 301, 2021',
       { ...hall, mainDoor: false, egressRole: 'exteriorSpace', occupantLoad: 301 },
       'yes',

@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, atMost, ibc, is, no, not, yes } from '../../logic/condition.ts';
+import { exteriorSpace } from '../foundations/keyLocks.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -37,7 +38,7 @@ export const R106 = defineRule({
         ibc(),
         yes('groupA'),
         no('mainDoor'),
-        not(any(is('egressRole', 'exteriorSpace'), is('roomUse', 'unitBalcony', 'officeTerrace'))),
+        not(any(exteriorSpace, is('roomUse', 'unitBalcony', 'officeTerrace'))),
       ),
       of: { release: ['keyInside'] },
       says: 'The key lock of an assembly is for its main door alone, and this is another door.',
@@ -55,6 +56,19 @@ export const R106 = defineRule({
     ['main door', hall, 'no', { clause: 'b', on }],
     ['shop side door', { ...side, occupancyGroup: 'M' }, 'no', { clause: 'b', on }],
     ['terrace door, R-110', { ...side, egressRole: 'exteriorSpace' }, 'no', { clause: 'b', on }],
+    [
+      'roof terrace, R-110',
+      { ...side, egressRole: 'roofDoor', roofUse: 'occupied' },
+      'no',
+      { clause: 'b', on },
+    ],
+    [
+      'roof nobody uses',
+      { ...side, egressRole: 'roofDoor', roofUse: 'unoccupied' },
+      'yes',
+      { clause: 'b', on },
+    ],
+    ['side door, roof used', { ...side, roofUse: 'occupied' }, 'yes', { clause: 'b', on }],
     ['balcony of one unit', { ...side, roomUse: 'unitBalcony' }, 'no', { clause: 'b', on }],
     ['terrace of one office', { ...side, roomUse: 'officeTerrace' }, 'no', { clause: 'b', on }],
     ['side door, NFPA 101 alone', side, 'no', { clause: 'b', on, basis: alone }],

@@ -1,23 +1,38 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, ibc, is, nfpa101, not, over } from '../../logic/condition.ts';
+import { exteriorSpace as court } from '../foundations/keyLocks.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { cases, type CaseRow, defineRule, type RuleCase } from '../rule.ts';
 import { without } from '../without.ts';
 
 const on = 'mechanicalLock/none/keyInside';
 const terrace = { egressRole: 'exteriorSpace', occupantLoad: 300, roomUse: 'other' } as const;
 const free = 'mortiseLock/secure/free';
-const court = is('egressRole', 'exteriorSpace');
 const ownBalcony = is('roomUse', 'unitBalcony', 'officeTerrace');
+
+/** The same space on a roof, which counts only while people use the roof. */
+function onRoof(
+  clause: string,
+  also: { readonly occupantLoad?: number } = {},
+  basis: RuleCase['basis'] = {},
+): readonly CaseRow[] {
+  const roof = { ...terrace, ...also, egressRole: 'roofDoor', roofUse: 'occupied' } as const;
+  const at = { clause, on, basis };
+  return [
+    ['roof terrace', roof, 'yes', at],
+    ['roof nobody uses', { ...roof, roofUse: 'unoccupied' }, 'no', at],
+    ['room door, roof used', { ...roof, egressRole: 'exitAccess' }, 'no', at],
+  ];
+}
 
 export const R110 = defineRule({
   id: 'R-110',
-  title: 'Court or terrace whose way out leads back inside',
+  title: 'Court, terrace or used roof whose way out leads back inside',
   family: 'rooms',
   book: 'ibc',
   cites: [under('exteriorSpaces'), under('freeEgressIbc')],
   confidence: 'secondary',
-  note: 'Window and sign wording are from general knowledge. NFPA 101 has no such case that was seen, so a reviewer decides where it is adopted.',
+  note: 'Window and sign wording are from general knowledge. That the case reaches roof terraces was read second-hand. NFPA 101 lets a key hold only the main entrance that its chapters name: for 2018 from general knowledge, for 2021 and 2024 no such case was seen; where it is adopted the lock is refused, the safe side.',
   why: 'People locked out on a terrace have nowhere to go when the fire is below them.',
   clauses: [
     {
@@ -73,6 +88,11 @@ export const R110 = defineRule({
     ],
     ['role not known, IBC 2018', {}, 'unknown', { clause: 'a', on, basis: { ibc: 2018 } }],
     ['a free lever, IBC 2018', terrace, 'no', { clause: 'a', on: free, basis: { ibc: 2018 } }],
+    ...onRoof('a', {}, { ibc: 2018 }),
+    ...onRoof('b', { occupantLoad: 301 }),
+    ...onRoof('c'),
+    ...onRoof('d'),
+    ...onRoof('e', {}, { nfpa101: 2021 }),
     ['terrace for 301', { ...terrace, occupantLoad: 301 }, 'yes', { clause: 'b', on, does: 'prohibit' }],
     ['terrace for 300', terrace, 'no', { clause: 'b', on }],
     [

@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, any, is, no, not, yes } from '../../logic/condition.ts';
+import { all, is, no, not, yes } from '../../logic/condition.ts';
 import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
@@ -20,14 +20,34 @@ const boltedPair = all(
   is('inactiveBolts', 'manualFlush'),
   not(is('roomUse', 'storage', 'equipment')),
 );
-const crowd = any(yes('groupA'), yes('groupE'), is('occupancyGroup', 'M'));
+/** The list of the code names business, factory and storage pairs (R-112), and doors inside a unit nobody needs. */
+const notListed = not(is('occupancyGroup', 'B', 'F-1', 'F-2', 'S-1', 'S-2'));
+const insideUnit = is('roomUse', 'dwellingBedroom', 'unitBalcony');
 
 function around(clause: string, facts: typeof pair | typeof spare): readonly CaseRow[] {
   return [
     ['assembly pair', facts, 'yes', { clause }],
     ['school pair', { ...facts, occupancyGroup: 'E' }, 'yes', { clause }],
     ['shop pair', { ...facts, occupancyGroup: 'M' }, 'yes', { clause }],
-    ['office pair, R-112', { ...facts, occupancyGroup: 'B' }, 'no', { clause }],
+    ...(['H-3', 'I-2', 'R-1'] as const).map(
+      (occupancyGroup): CaseRow => [
+        `pair in ${occupancyGroup}`,
+        { ...facts, occupancyGroup },
+        'yes',
+        { clause },
+      ],
+    ),
+    ...(['B', 'F-1', 'F-2', 'S-1', 'S-2'] as const).map(
+      (occupancyGroup): CaseRow => [
+        `pair in ${occupancyGroup}, R-112`,
+        { ...facts, occupancyGroup },
+        'no',
+        { clause },
+      ],
+    ),
+    ['bedroom of a unit', { ...facts, occupancyGroup: 'R-2', roomUse: 'dwellingBedroom' }, 'no', { clause }],
+    ['balcony of a unit', { ...facts, occupancyGroup: 'R-2', roomUse: 'unitBalcony' }, 'no', { clause }],
+    ['group not known', without(facts, 'occupancyGroup'), 'unknown', { clause }],
     ['automatic bolts', { ...facts, inactiveBolts: 'automaticFlush' }, 'no', { clause }],
     ['single leaf', { ...facts, doorType: 'single' }, 'no', { clause }],
     ['storage room, R-111', { ...facts, roomUse: 'storage' }, 'no', { clause }],
@@ -44,12 +64,13 @@ export const R113 = defineRule({
   book: 'ibc',
   cites: [under('boltLocks')],
   confidence: 'secondary',
+  note: 'The closed list of pairs that may have bolts worked by hand was read second-hand; that it leaves out every other group alike follows from it. The table of 2024 was not seen and may add mercantile.',
   why: 'In a crowd nobody stoops to pull a flush bolt.',
   clauses: [
     {
       key: 'b',
       effect: 'require',
-      when: all(boltedPair, crowd, yes('inactiveNeededForCapacity')),
+      when: all(boltedPair, notListed, not(insideUnit), yes('inactiveNeededForCapacity')),
       items: ['automaticFlushBolts'],
       says: 'Both leaves are needed for people to leave, so the manual bolts give way to bolts that draw by themselves, or to exit devices on both leaves.',
     },
@@ -57,7 +78,7 @@ export const R113 = defineRule({
       key: 'c',
       effect: 'signOff',
       grade: 'should',
-      when: all(boltedPair, crowd, no('inactiveNeededForCapacity')),
+      when: all(boltedPair, notListed, not(insideUnit), no('inactiveNeededForCapacity')),
       says: 'Manual bolts are named for business, factory and storage pairs only; have somebody confirm that this leaf need not serve people.',
     },
   ],

@@ -1,11 +1,19 @@
 import { under } from '../../codes/sections.ts';
-import { all, yes } from '../../logic/condition.ts';
+import { all, not, yes } from '../../logic/condition.ts';
+import { approved30, unsigned } from '../health/conditions.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
 const on = 'delayedExitDevice/safe/delayed';
 const wish = { egressRole: 'exteriorExit', wishDelayedEgress: true, wishDelay30s: true } as const;
-const full = { ...wish, delay30sApproved: true, swingsWithEgress: true } as const;
+const full = { ...wish, delay30sApproved: true, swingsWithEgress: true, wishNoDelaySign: false } as const;
+const ward = {
+  ...full,
+  occupancyGroup: 'I-2',
+  clinicalNeed: 'containment',
+  clinicalArea: 'psychiatric',
+  wishNoDelaySign: true,
+} as const;
 
 export const R86 = defineRule({
   id: 'R-86',
@@ -35,7 +43,7 @@ export const R86 = defineRule({
     {
       key: 'c',
       effect: 'require',
-      when: all(yes('isEgress'), yes('wishDelay30s'), yes('delay30sApproved'), yes('swingsWithEgress')),
+      when: all(yes('isEgress'), approved30, yes('swingsWithEgress'), not(unsigned)),
       of: { release: ['delayed'] },
       items: ['signDelayed30'],
       says: 'The sign on the leaf names 30 seconds, because that is the approved delay.',
@@ -62,7 +70,14 @@ export const R86 = defineRule({
       { clause: 'c', on },
     ],
     ['cabinet', { ...full, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'c', on }],
-    ['approval not known', wish, 'unknown', { clause: 'c', on }],
+    ['approval not known', without(full, 'delay30sApproved'), 'unknown', { clause: 'c', on }],
+    ['ward that may go without a sign', ward, 'no', { clause: 'c', on }],
+    ['ward with a sign', { ...ward, wishNoDelaySign: false }, 'yes', { clause: 'c', on }],
+    ['office, sign not wanted', { ...ward, occupancyGroup: 'B' }, 'yes', { clause: 'c', on }],
+    ['no containment', { ...ward, clinicalNeed: 'securityThreat' }, 'yes', { clause: 'c', on }],
+    ['no treatment area', { ...ward, clinicalArea: 'none' }, 'yes', { clause: 'c', on }],
+    ['ward, NFPA 101 beside it', ward, 'yes', { clause: 'c', on, basis: { nfpa101: 2021 } }],
+    ['ward, no book', ward, 'yes', { clause: 'c', on, basis: { ibc: null } }],
     ['a free bar', full, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
   ),
 });

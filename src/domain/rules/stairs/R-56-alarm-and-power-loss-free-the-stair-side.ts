@@ -1,6 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
+import { alarmMayBeThere } from '../alarm/given.ts';
 import { loneStairIbc } from './conditions.ts';
 import { locked, loneStairCases, nfpaOnly, open } from './given.ts';
 
@@ -15,7 +16,7 @@ export const R56 = defineRule({
   book: 'ibc',
   cites: [under('stairDoors'), under('highRiseStairs'), text('ibc', '403.5.3.1', 'Stairway communication')],
   confidence: 'secondary',
-  note: 'That 2024 added alarm and power loss is secondary, its exact words were not seen; the telephones were read. A local text with the three triggers is entered as an amendment.',
+  note: 'That 2024 added alarm and power loss is secondary, its exact words were not seen; that it asks the alarm only where the area has one is from general knowledge. The telephones were read. A local text with the three triggers is entered as an amendment.',
   why: 'A release that waits for somebody to press a switch comes late; from 2024 the alarm and a dead supply do it as well.',
   clauses: [
     {
@@ -23,8 +24,16 @@ export const R56 = defineRule({
       effect: 'require',
       when: all(ibc({ from: 2024 }), lockedStair),
       of: { release: ['stairReentry'] },
-      items: ['stairAlarmRelease', 'powerLossRelease'],
-      says: 'Besides the switch, a fire alarm in the area the stair serves and any loss of power to the lock free the stair side.',
+      items: ['powerLossRelease'],
+      says: 'Besides the switch, any loss of power to the lock frees the stair side.',
+    },
+    {
+      key: 'c',
+      effect: 'require',
+      when: all(ibc({ from: 2024 }), lockedStair, alarmMayBeThere),
+      of: { release: ['stairReentry'] },
+      items: ['stairAlarmRelease'],
+      says: 'Besides the switch, a fire alarm in the area the stair serves frees the stair side.',
     },
     {
       key: 'b',
@@ -36,12 +45,7 @@ export const R56 = defineRule({
     },
   ],
   cases: cases(
-    [
-      'IBC 2024',
-      locked,
-      'yes',
-      { clause: 'a', on: trim, basis: ibc2024, does: ['stairAlarmRelease', 'powerLossRelease'] },
-    ],
+    ['IBC 2024', locked, 'yes', { clause: 'a', on: trim, basis: ibc2024, does: ['powerLossRelease'] }],
     ['IBC 2021', locked, 'no', { clause: 'a', on: trim }],
     ['IBC 2018', locked, 'no', { clause: 'a', on: trim, basis: { ibc: 2018 } }],
     ['NFPA 101 alone', locked, 'no', { clause: 'a', on: trim, basis: nfpaOnly }],
@@ -54,6 +58,39 @@ export const R56 = defineRule({
     ],
     ['IBC 2024, ordinary trim', locked, 'no', { clause: 'a', on: 'exitTrim/safe/free', basis: ibc2024 }],
     ...loneStairCases('no', 'yes', { clause: 'a', on: trim, basis: ibc2024 }),
+    [
+      'IBC 2024, fire alarm',
+      { ...locked, fireAlarm: true },
+      'yes',
+      { clause: 'c', on: trim, basis: ibc2024, does: ['stairAlarmRelease'] },
+    ],
+    [
+      'IBC 2024, no fire alarm',
+      { ...locked, fireAlarm: false },
+      'no',
+      { clause: 'c', on: trim, basis: ibc2024 },
+    ],
+    ['IBC 2024, alarm not asked', locked, 'yes', { clause: 'c', on: trim, basis: ibc2024 }],
+    [
+      'IBC 2024, alarm and wish not asked',
+      { egressRole: 'stairEntry' },
+      'unknown',
+      { clause: 'c', on: trim, basis: ibc2024 },
+    ],
+    ['IBC 2021, fire alarm', { ...locked, fireAlarm: true }, 'no', { clause: 'c', on: trim }],
+    [
+      'IBC 2024, fire alarm, stair side open',
+      { ...open, fireAlarm: true },
+      'no',
+      { clause: 'c', on: trim, basis: ibc2024 },
+    ],
+    [
+      'IBC 2024, fire alarm, ordinary trim',
+      { ...locked, fireAlarm: true },
+      'no',
+      { clause: 'c', on: 'exitTrim/safe/free', basis: ibc2024 },
+    ],
+    ...loneStairCases('no', 'yes', { clause: 'c', on: trim, basis: ibc2024 }, { fireAlarm: true }),
     ['high-rise', { ...locked, highRise: true }, 'yes', { clause: 'b', on: trim, does: ['stairPhones'] }],
     [
       'high-rise, IBC 2018',

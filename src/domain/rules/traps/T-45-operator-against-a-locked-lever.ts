@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { all, is, not } from '../../logic/condition.ts';
+import { all, is, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 
@@ -36,8 +36,44 @@ export const T45 = defineRule({
       of: { device: ['magnet', 'shearMagnet', 'boltSolenoid', 'boltMotor', 'delayedMagnet'] },
       says: 'This lock lets go, but the latch of the leaf stays out and the operator drives against it.',
     },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: all(is('operator', 'lowEnergy', 'fullPower'), yes('stairSideToLock')),
+      says: 'An operator on a door whose stair side is locked takes a device that does both: fail-safe trim to come back in, and a retraction for the operator that drops on fire detection. It is not among the arrangements judged here: ask a reviewer and the maker, or do without one of the two.',
+    },
   ],
   cases: cases(
+    [
+      'operator, stair side to be locked',
+      { operator: 'lowEnergy', egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'yes',
+      { clause: 'd', does: 'caution' },
+    ],
+    [
+      'full-power operator, stair side to be locked',
+      { operator: 'fullPower', egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'yes',
+      { clause: 'd' },
+    ],
+    [
+      'operator, both sides open',
+      { operator: 'lowEnergy', egressRole: 'stairEntry', stairLockWanted: 'none', readerSides: 'none' },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'no operator, stair side to be locked',
+      { operator: 'none', egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'no',
+      { clause: 'd' },
+    ],
+    [
+      'operator not surveyed, stair side to be locked',
+      { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'unknown',
+      { clause: 'd' },
+    ],
     ...onEach(
       [
         'magnet/safe/sensor',

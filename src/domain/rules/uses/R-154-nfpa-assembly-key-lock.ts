@@ -12,7 +12,7 @@ export const R154 = defineRule({
   book: 'nfpa101',
   cites: [under('assemblyKeyLockNfpa')],
   confidence: 'memory',
-  note: 'The figure of 500 is from general knowledge; where IBC is adopted as well, its 300 governs by its own rule.',
+  note: 'The figure of 500, the wording of the sign and the key at hand are from general knowledge; where IBC is adopted as well, its 300 governs by its own rule.',
   why: 'One main entrance may be locked by key while nobody is inside, and no other door.',
   clauses: [
     {
@@ -27,8 +27,8 @@ export const R154 = defineRule({
       effect: 'require',
       when: within,
       of: { release: ['keyInside'] },
-      items: ['keyLockMainDoor', 'signKeyLock'],
-      says: 'The lock shows that it is locked, and the sign says that the door stays unlocked while people are inside.',
+      items: ['keyLockMainDoor', 'signKeyLockBuilding'],
+      says: 'The lock shows that it is locked, the sign says that the door stays unlocked while the building is occupied, and the key is at hand for everybody inside.',
     },
     {
       key: 'c',
@@ -104,7 +104,7 @@ export const R154 = defineRule({
         clause: 'b',
         on: 'mechanicalLock/none/keyInside',
         basis: { nfpa101: 2021 },
-        does: ['keyLockMainDoor', 'signKeyLock'],
+        does: ['keyLockMainDoor', 'signKeyLockBuilding'],
       },
     ],
     [
