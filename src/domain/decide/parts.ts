@@ -1,5 +1,5 @@
 import { type ItemId, items, type SetStep } from '../devices/items.ts';
-import type { DeviceId } from '../devices/devices.ts';
+import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { Decision } from './decision.ts';
@@ -164,15 +164,16 @@ function putDevice(decision: Decision, { candidate, cell }: PutChosen, list: Par
     if (valueIn(slots, 'latch') === 'pushPull') list.put('pushPull', leaves);
     else if (latchesBesideLock.includes(valueIn(slots, 'latch'))) list.put('mechanicalLock');
   }
-  if (needsCylinder(decision, device.family)) list.put('keyCylinder');
+  if (needsCylinder(decision, device)) list.put('keyCylinder');
   for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) list.put(item);
 }
 const bareLatches: readonly unknown[] = ['pushPull', 'roller'];
 const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadbolt', 'boredPlusDeadbolt'];
 
 /** A bar without outside trim, or a lever that nothing locks, has nothing to put a key into. */
-function needsCylinder({ slots }: Decision, family: string): boolean {
-  if (['magnet', 'bolt', 'none'].includes(family)) return false;
+function needsCylinder({ slots }: Decision, { family, keepsLatch }: Device): boolean {
+  // A magnet takes none, with a delay or without.
+  if (['magnet', 'bolt', 'none'].includes(family) || (family === 'delayed' && !keepsLatch)) return false;
   const outside = valueIn(slots, 'lockFunction');
   return family !== 'mechanical' || (outside !== 'none' && outside !== 'passage');
 }
@@ -235,7 +236,7 @@ function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): vo
   }
   list.atLeast('leafRaceway', cell?.transfer ? devices : 1);
 }
-const perDevice: readonly ItemId[] = ['glassBracket', 'magnetBracket', ...delaySigns];
+const perDevice: readonly ItemId[] = ['glassBracket', 'glassRails', 'magnetBracket', ...delaySigns];
 const perBar: readonly ItemId[] = ['panicHardware', 'fireExitHardware'];
 
 function putHanging(decision: Decision, leaves: number, list: PartList): void {

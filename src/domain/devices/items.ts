@@ -112,6 +112,12 @@ export const items = {
     step: 'secure',
     standard: 'A156.44',
   },
+  glassRails: {
+    name: 'Full-width rails top and bottom, or a new glass leaf made with them',
+    trade: 'doorSupplier',
+    step: 'hang',
+    standard: 'A156.44',
+  },
   glassRailExit: {
     name: 'Rail exit device for glass with electric release',
     trade: 'locksmith',

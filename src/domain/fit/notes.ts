@@ -132,7 +132,12 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     trade: 'locksmith',
     hours: 0.75,
   },
-  29: { says: 'New full-width rails top and bottom; usually a new leaf.', trade: 'doorSupplier', hours: 3 },
+  29: {
+    says: 'New full-width rails top and bottom; usually a new leaf.',
+    trade: 'doorSupplier',
+    hours: 3,
+    items: ['glassRails'],
+  },
   30: { says: 'A magnet at the head lets the bottom of this leaf flex.', trade: 'security', hours: 0 },
   31: {
     says: 'Leaf, frame, glass and hardware are listed as one system: only what that listing names.',

@@ -278,6 +278,41 @@ describe('hardware sets', () => {
     );
   });
 
+  it('names the work on door and frame, and where not every opening of the set needs it', () => {
+    const by = byHand('mortiseLock/secure/free');
+    const same: Facts = { workStatus: known('altered'), closing: known('selfClosing') };
+    const [set, ...others] = setsOf(
+      withOpenings(
+        ['101', same, by],
+        ['102', { ...same, latch: known('bored') }, by],
+        ['103', { ...same, latch: known('bored') }, by],
+      ),
+    );
+    expect(others).toEqual([]);
+    expect(set?.siteWork.map((job) => [job.trade, job.marks])).toContainEqual([
+      'Door and frame supplier',
+      ['102', '103'],
+    ]);
+    expect(set?.siteWork.find((job) => job.marks.includes('102'))?.says).toMatch(/new lock preparation/);
+  });
+
+  it('lists the rails an all-glass leaf must get, and no cylinder beside a magnet with a delay', () => {
+    const glass: Facts = {
+      leafMaterial: known('glassFrameless'),
+      frameMaterial: known('none'),
+      latch: known('patch'),
+      workStatus: known('existing'),
+    };
+    const project = withOpenings(
+      ['101', glass, byHand('glassRailExit/secure/free')],
+      ['102', glass, byHand('delayedMagnet/safe/delayed')],
+    );
+    const itemsOf = (mark: string) =>
+      partsOf(decide(project, project.openings[mark] as Opening)).map((part) => part.item);
+    expect(itemsOf('101')).toContain('glassRails');
+    expect(itemsOf('102')).not.toContain('keyCylinder');
+  });
+
   it('says which conductor starts the lock at the end of its run', () => {
     const gauge = (facts: Facts) => {
       const project = withOpenings(['101', facts, byHand('strikeMortise/secure/free')]);

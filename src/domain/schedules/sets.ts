@@ -8,6 +8,7 @@ import { valueInWords } from '../explain/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
 import { acrossMembers, articleOf, detailOf, handedItems, type Member } from './setLines.ts';
+import { type SiteWork, siteWork } from './siteWork.ts';
 
 /** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
 export type SetNumbers = ReadonlyMap<string, string>;
@@ -48,6 +49,7 @@ export interface HardwareSet {
   /** New or existing openings, each with its marks where they differ. */
   readonly work: string;
   readonly lines: readonly SetLine[];
+  readonly siteWork: readonly SiteWork[];
   readonly openings: readonly { readonly id: string; readonly mark: string; readonly settled: boolean }[];
 }
 
@@ -161,6 +163,7 @@ function oneSet(id: string, signature: string, group: Group): Omit<HardwareSet, 
     handing: isHanded(first) ? valueInWords('handing', valueIn(slots, 'handing')) : '',
     work: acrossMembers('workStatus', members),
     lines: first.map((part) => lineOf(part, first, group, slots[pairSlot] === true ? 2 : 1)),
+    siteWork: siteWork(members),
     openings,
   };
 }

@@ -33,7 +33,8 @@ describe('CSV of the hardware sets', () => {
     const sets = hardwareSets(project, decisions);
     const parsed = read(setsCsv(sets, []));
     expect(parsed.data[0]).toEqual([...setColumns]);
-    expect(parsed.data).toHaveLength(1 + sets.reduce((sum, set) => sum + set.lines.length, 0));
+    const rows = sets.reduce((sum, set) => sum + set.lines.length + set.siteWork.length, 0);
+    expect(parsed.data).toHaveLength(1 + rows);
     expect(parsed.data[1]?.[0]).toBe('HS-01');
     expect(parsed.data[1]?.at(-1)).toBe("'=1+2");
   });
@@ -48,13 +49,28 @@ describe('CSV of the hardware sets', () => {
       { id: 'b', mark: '102', settled: false },
     ];
     const lines = [line, { ...line, counting: 'included' as const }, { ...line, counting: 'kept' as const }];
-    const { data } = read(setsCsv([{ ...set, openings, lines }], []));
+    const { data } = read(setsCsv([{ ...set, openings, lines, siteWork: [] }], []));
     const column = (name: (typeof setColumns)[number]) =>
       data.slice(1).map((row) => row[setColumns.indexOf(name)]);
     expect(column('Total (pieces)')).toEqual([String(line.total), '', '']);
     expect(column('Each (pieces per opening)')).toEqual([String(line.each), '', '']);
     expect(column('Counted')).toEqual(['By itself', 'Included in another line', 'Kept in place']);
     expect(column('Do not order yet')).toEqual(['102', '102', '102']);
+  });
+
+  it('has a row for work at the openings that need it, without a number of pieces', () => {
+    const [set] = hardwareSets(project, decisions);
+    if (!set) throw new Error('no set');
+    const openings = [
+      { id: 'a', mark: '101', settled: true },
+      { id: 'b', mark: '102', settled: false },
+    ];
+    const siteWork = [{ trade: 'Locksmith', says: 'Cut the edge.', ruleId: 'F-01', marks: ['102'] }];
+    const { data } = read(setsCsv([{ ...set, openings, lines: [], siteWork }], []));
+    const cell = (column: (typeof setColumns)[number]) => data[1]?.[setColumns.indexOf(column)];
+    expect(
+      ['Item', 'Openings', 'Total (pieces)', 'Do not order yet', 'Marks'].map((one) => cell(one as never)),
+    ).toEqual(['Cut the edge.', '1', '', '102', '102']);
   });
 
   it('lists what is shared once, without a number of pieces', () => {
@@ -85,7 +101,7 @@ describe('CSV of the hardware by opening', () => {
         const printed = new Map<string, number>();
         for (const block of setSheet(sensible, all).sets) {
           for (const line of block.lines) {
-            add(printed, `${block.id} ${line.name}`, Number(line.totalSays));
+            if (line.totalSays !== '') add(printed, `${block.id} ${line.name}`, Number(line.totalSays));
           }
         }
         expect(printed).toEqual(bySet);
@@ -113,7 +129,8 @@ function sums(text: string, columns: readonly string[], quantity: string): Map<s
   const found = new Map<string, number>();
   const at = (name: string) => columns.indexOf(name);
   for (const row of read(text).data.slice(1)) {
-    add(found, `${row[at('Set')]} ${row[at('Item')]}`, Number(row[at(quantity)]));
+    const pieces = row[at(quantity)];
+    if (pieces !== '') add(found, `${row[at('Set')]} ${row[at('Item')]}`, Number(pieces));
   }
   return found;
 }

@@ -1,6 +1,7 @@
 import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
 import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import type { HardwareSet } from '../../domain/schedules/sets.ts';
+import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import type { SharedLine } from '../../domain/schedules/shared.ts';
 import { countingWords } from '../../domain/decide/counting.ts';
 import { csvText } from './cells.ts';
@@ -35,8 +36,8 @@ export const setColumns = [
  */
 export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLine[]): string {
   return csvText(setColumns, [
-    ...sets.flatMap((set) =>
-      set.lines.map((line, index) => [
+    ...sets.flatMap((set) => [
+      ...set.lines.map((line, index) => [
         set.id,
         numberStateWords[set.numberState],
         set.device,
@@ -60,13 +61,41 @@ export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLin
         marksOf(set.openings.filter((opening) => !opening.settled)),
         marksOf(set.openings),
       ]),
-    ),
+      ...set.siteWork.map((job, index) => workRow(set, job, set.lines.length + index + 1)),
+    ]),
     ...shared.map((line, index) => sharedRow(line, index + 1)),
   ]);
 }
 
+type Cells = Partial<Record<(typeof setColumns)[number], string | number>>;
+const inColumns = (cells: Cells) => setColumns.map((column) => cells[column] ?? '');
+
+function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (string | number)[] {
+  return inColumns({
+    Set: set.id,
+    'Set number': numberStateWords[set.numberState],
+    Arrangement: set.device,
+    'Fail mode': set.failMode,
+    Release: set.release,
+    'Fire label': set.label,
+    Leaves: set.leaves,
+    Handing: set.handing,
+    'New or existing': set.work,
+    Openings: job.marks.length,
+    Line: number,
+    Item: job.says,
+    'Furnished and installed by': job.trade,
+    Counted: 'Site work, one job at each opening',
+    'Asked for by': job.ruleId,
+    'Do not order yet': marksOf(
+      set.openings.filter((opening) => !opening.settled && job.marks.includes(opening.mark)),
+    ),
+    Marks: job.marks.join('; '),
+  });
+}
+
 function sharedRow(line: SharedLine, number: number): readonly (string | number)[] {
-  const cells: Partial<Record<(typeof setColumns)[number], string | number>> = {
+  return inColumns({
     Set: 'Shared',
     Openings: line.marks.length,
     Line: number,
@@ -76,8 +105,7 @@ function sharedRow(line: SharedLine, number: number): readonly (string | number)
     'Furnished and installed by': line.trade,
     Counted: 'Once for all its openings',
     Marks: line.marks.join('; '),
-  };
-  return setColumns.map((column) => cells[column] ?? '');
+  });
 }
 
 function marksOf(openings: HardwareSet['openings']): string {

@@ -24,6 +24,8 @@ export interface SetBlock {
   readonly marks: readonly string[];
   readonly unsettled: string;
   readonly lines: readonly PrintedLine[];
+  /** Work on door and frame, with its trade, and its openings where not all need it. */
+  readonly siteWork: readonly { readonly trade: string; readonly says: string }[];
 }
 
 export interface SetSheet {
@@ -46,6 +48,7 @@ export function setSheet(project: Project, decisions: Decisions): SetSheet {
       'By names the trade that furnishes and installs the line, unless the contract divides it otherwise.',
       'incl.: the line asks something of another line of its set and is no piece of its own.',
       'kept: seen in place by the survey; it stays and is not priced. What an existing opening hangs on stays as well.',
+      'Site work under a set is done at each of its openings, or at those it names. The fit of the device and a rule may name one job in two sentences.',
       'share: bought once for several openings; priced under Shared equipment at the end.',
       'Leaves, frames, glazing, stops, plates and thresholds are not in these sets. Maker, finish and keying are not decided here.',
     ],
@@ -74,6 +77,10 @@ function blockOf(set: HardwareSet, decisions: Decisions): SetBlock {
     count: counted(set.openings.length, 'opening'),
     marks: set.openings.map((opening) => opening.mark),
     unsettled: open.length === 0 ? '' : `Not settled yet, do not order: ${open.join('; ')}`,
+    siteWork: set.siteWork.map(({ trade, says, ruleId, marks }) => {
+      const at = marks.length < set.openings.length ? `At ${marks.join(', ')}: ` : '';
+      return { trade, says: `${at}${says}${ruleId === '' ? '' : ` ${ruleId}`}` };
+    }),
     lines: set.lines.map((line) => ({
       ...line,
       eachSays: line.counting === 'bought' ? String(line.each) : countingShort[line.counting],

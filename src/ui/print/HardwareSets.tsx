@@ -61,6 +61,15 @@ function OneSet({ set }: { set: SetBlock }) {
           ))}
         </tbody>
       </table>
+      {set.siteWork.length > 0 && (
+        <ul className="set-work" aria-label="Site work">
+          {set.siteWork.map(({ trade, says }) => (
+            <li key={trade + says}>
+              <strong>Site work, {trade}:</strong> {says}
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }
