@@ -17,7 +17,7 @@ const marks = (some: readonly WayOut[]) => some.map((way) => way.opening.mark);
 
 /** What is wrong or open about one space and its doors. What nobody surveyed is a note, never a fault. */
 export function egressFindings(egress: Part, basis: CodeBasis): readonly BuildingFinding[] {
-  const { space, load, judged, ways } = egress;
+  const { space, load, judged, hasDoors, ways } = egress;
   const found: BuildingFinding[] = [];
   const add = (kind: BuildingFindingKind, severity: Severity, says: string, about: readonly WayOut[]) =>
     found.push({
@@ -33,7 +33,7 @@ export function egressFindings(egress: Part, basis: CodeBasis): readonly Buildin
   if (load.typed !== null && load.computed !== null && load.typed !== load.computed) {
     add('loadDiffers', 'note', egressSays.loadDiffers(space.name, load.says), []);
   }
-  if (!judged || load.people === null || load.people === 0) return found;
+  if (!judged || !hasDoors || load.people === null || load.people === 0) return found;
   const people = load.people;
   const counted = ways.filter((way) => way.standing === 'counts');
   const perhaps = ways.filter((way) => way.standing === 'perhaps');

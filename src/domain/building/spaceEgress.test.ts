@@ -273,6 +273,12 @@ describe('what the answer rests on', () => {
     expect(list[1]).toMatchObject({ judged: false, needed: null, findings: [] });
   });
 
+  test('a room no opening joins is a gap of the survey; one that nobody can leave is short of ways out', () => {
+    expect(kinds(room({ room: music, doors: [] }))).toEqual([]);
+    const inward = { fromSpaceId: 'room', toSpaceId: 'hall' };
+    expect(kinds(room({ room: music, doors: [['1', plain, inward]] }))).toEqual(['serious exitsShort']);
+  });
+
   test('what is serious stands among the findings of the building, notes do not', () => {
     const project = projectOf({ room: { ...music, occupantLoad: 60 } });
     const building = assessBuilding(project, decideAll(project));

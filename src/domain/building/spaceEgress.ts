@@ -20,6 +20,8 @@ export interface SpaceEgress {
   readonly group: { readonly value: Group | undefined; readonly reason: Reason };
   /** False where its own load says nothing about the ways out: a corridor carries the people of its rooms. */
   readonly judged: boolean;
+  /** False while no opening joins it at all: the survey has not come there yet, which is told among its gaps. */
+  readonly hasDoors: boolean;
   /** Null while load or code is not known, and where it is not judged. */
   readonly needed: ExitsNeeded | null;
   readonly ways: readonly WayOut[];
@@ -80,6 +82,7 @@ function egressOf(answer: Part, space: Space, node: number): SpaceEgress {
     load,
     group,
     judged,
+    hasDoors: plan.first[node] !== plan.first[node + 1],
     needed,
     ways,
     found: counted.length,

@@ -109,8 +109,9 @@ function withoutName(says: string, name: string): string {
   return `${rest.charAt(0).toUpperCase()}${rest.slice(1)}`;
 }
 
-function otherwise({ load, judged }: SpaceEgress): string {
+function otherwise({ load, judged, hasDoors }: SpaceEgress): string {
   if (!judged) return 'Not judged: a corridor carries the people of its rooms.';
   if (load.people === null) return load.says;
-  return load.people === 0 ? 'Nobody is counted in it.' : 'Nothing found.';
+  if (load.people === 0) return 'Nobody is counted in it.';
+  return hasDoors ? 'Nothing found.' : 'No opening joins it yet.';
 }
