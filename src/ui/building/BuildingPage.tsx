@@ -4,9 +4,10 @@ import { rememberLast } from '../../app/derive.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { buildingConditionIds, condition, type ConditionId } from '../../domain/simulate/conditions.ts';
+import { condition, type ConditionId } from '../../domain/simulate/conditions.ts';
 import { useApp } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { ConditionSwitch } from './ConditionSwitch.tsx';
 import { Drawings } from './Drawings.tsx';
 import { FindingList } from './FindingList.tsx';
 import { type FloorGraph, floorGraphs } from './floors.ts';
@@ -136,35 +137,4 @@ function floorOf(plan: Plan, floors: readonly FloorGraph[], finding: BuildingFin
   const [id] = finding.openingIds;
   const index = plan.edges.findIndex((edge) => edge.opening.id === id);
   return floors.find((floor) => floor.edges.includes(index))?.id;
-}
-
-function ConditionSwitch(props: {
-  at: ConditionId;
-  onChange: (id: ConditionId) => void;
-  findings: readonly BuildingFinding[];
-}) {
-  const { at, onChange, findings } = props;
-  return (
-    <fieldset className="condition-switch">
-      <legend className="lettering">Condition</legend>
-      {buildingConditionIds.map((id) => {
-        const severe = findings.filter(
-          (one) => one.severity === 'severe' && one.conditions.includes(id),
-        ).length;
-        return (
-          <label key={id} className="condition-choice">
-            <input
-              type="radio"
-              name="condition"
-              value={id}
-              checked={id === at}
-              onChange={() => onChange(id)}
-            />
-            <span>{condition(id).name}</span>
-            {severe > 0 && <span className="soft">{severe} severe</span>}
-          </label>
-        );
-      })}
-    </fieldset>
-  );
 }
