@@ -48,6 +48,8 @@ const pages = [
 for (const address of pages) {
   for (const width of [390, 1440]) {
     test(`nobody meets a barrier: ${address}, ${width} px`, async ({ page }) => {
+      // All sheets of a building at once, in three looks: long on a busy machine, as in the print stories.
+      if (address === 'print') test.setTimeout(180_000);
       // Without motion a new look stands at once; half-way colours would be measured otherwise.
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 900 });
