@@ -15,13 +15,29 @@ const columns = 7;
 export function LoadsAndExits({ project }: { project: Project }) {
   const sheet = sheetOf(project);
   const named = useNameInAddress('building');
+  const [everySpace, setEverySpace] = useState(false);
   const isKnown = sheet.floors.some((floor) => floor.lines.some((line) => line.standing !== ''));
+  const floors = sheet.floors.flatMap((floor) => {
+    const lines = floor.lines.filter(
+      (line) => everySpace || line.findings.length > 0 || line.spaceId === named,
+    );
+    return lines.length === 0 ? [] : [{ ...floor, lines }];
+  });
   return (
     <section aria-labelledby="loads-and-exits" className="stack">
       <h2 id="loads-and-exits">Loads and exits</h2>
       {isKnown || named !== '' ? (
         <>
-          <table className="schedule schedule-close schedule-folds">
+          <label className="choice">
+            <input
+              type="checkbox"
+              checked={everySpace}
+              onChange={(event) => setEverySpace(event.target.checked)}
+            />
+            Also the spaces where nothing was found
+          </label>
+          {floors.length === 0 && <p>Nothing was found in {sheet.says}.</p>}
+          <table className="schedule schedule-close schedule-folds" hidden={floors.length === 0}>
             <thead>
               <tr>
                 <th scope="col">Space</th>
@@ -41,7 +57,7 @@ export function LoadsAndExits({ project }: { project: Project }) {
                 <th scope="col">What was found</th>
               </tr>
             </thead>
-            {sheet.floors.map((floor) => (
+            {floors.map((floor) => (
               <tbody key={floor.name}>
                 <tr className="group-row">
                   <th colSpan={columns} scope="rowgroup">
