@@ -1,12 +1,12 @@
-import type { Page } from './store.ts';
+import type { PageId } from '../domain/explain/pages.ts';
 
 /** Where the app stands, as an address after `#`, so that Back, reload and a copied link work. */
 export interface Route {
-  readonly page: Page;
+  readonly page: PageId;
   readonly openingId: string | null;
 }
 
-const words: Record<Page, string> = {
+const words: Record<PageId, string> = {
   schedule: 'schedule',
   opening: 'opening',
   walk: 'walk',
@@ -27,7 +27,7 @@ export function addressOf(route: Route): string {
 /** Anything that is not an address of ours leads to the schedule. */
 export function routeOf(address: string): Route {
   const [word = '', id] = address.replace(/^#\/?/, '').split('/');
-  const page = (Object.keys(words) as Page[]).find((one) => words[one] === word) ?? 'schedule';
+  const page = (Object.keys(words) as PageId[]).find((one) => words[one] === word) ?? 'schedule';
   let openingId: string | null = null;
   if (id) {
     try {

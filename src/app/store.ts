@@ -6,6 +6,7 @@ import {
   commandProblemInWords,
   type Edit,
 } from '../domain/commands/command.ts';
+import type { PageId } from '../domain/explain/pages.ts';
 import type { Project } from '../domain/model/project.ts';
 import type { SetAside } from '../domain/versions/file.ts';
 import type { SavingState } from '../storage/autosave.ts';
@@ -29,20 +30,6 @@ export interface DocumentSlice {
   readonly future: readonly Step[];
 }
 
-export const pages = [
-  'schedule',
-  'opening',
-  'walk',
-  'project',
-  'review',
-  'building',
-  'print',
-  'rules',
-  'files',
-  'legend',
-] as const;
-export type Page = (typeof pages)[number];
-
 export interface Filters {
   readonly text: string;
   readonly floorId: string | null;
@@ -52,7 +39,7 @@ export interface Filters {
 
 /** Of this tab only; lost at reload without harm. */
 export interface SessionSlice {
-  readonly page: Page;
+  readonly page: PageId;
   readonly selectedId: string | null;
   readonly filters: Filters;
   /** False until the first load has ended; until then nothing may be edited. */
@@ -86,7 +73,7 @@ export interface AppState {
   readonly undo: () => Dispatched;
   readonly redo: () => Dispatched;
 
-  readonly goTo: (page: Page) => void;
+  readonly goTo: (page: PageId) => void;
   readonly select: (openingId: string | null) => void;
   readonly filter: (change: Partial<Filters>) => void;
   readonly tell: (notice: Omit<Notice, 'id'>) => void;

@@ -1,7 +1,7 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { addressOf, routeOf } from '../app/route.ts';
 import type { App as Application } from '../app/session.ts';
-import type { Page } from '../app/store.ts';
+import type { PageId } from '../domain/explain/pages.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';
@@ -19,7 +19,7 @@ const RulesPage = lazy(() => import('./rules/RulesPage.tsx'));
 const FilesPage = lazy(() => import('./files/FilesPage.tsx'));
 const LegendPage = lazy(() => import('./legend/LegendPage.tsx'));
 
-const pageNames: Record<Page, string> = {
+const pageNames: Record<PageId, string> = {
   schedule: 'Schedule',
   opening: 'Opening',
   walk: 'Walk',
@@ -95,7 +95,7 @@ function CurrentPage() {
   );
 }
 
-function pageElement(page: Page) {
+function pageElement(page: PageId) {
   switch (page) {
     case 'schedule':
       return <SchedulePage />;

@@ -1,3 +1,4 @@
+import { midSentence } from '../explain/midSentence.ts';
 import { securityLevels, type SecurityLevel, type Space } from '../model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';
@@ -55,7 +56,7 @@ export const says = {
     marks: readonly string[],
     hours: number | null | undefined,
   ) =>
-    `${space} (${level.toLowerCase()}) is reached from ${from} without a credential, through ${named(marks)}${
+    `${space} (${midSentence(level)}) is reached from ${from} without a credential, through ${named(marks)}${
       hours === undefined || hours === 0
         ? ''
         : hours === null
@@ -86,9 +87,9 @@ export function suggestionInWords(mark: string, suggestion: Suggestion): string 
     case 'failMode':
       return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, with the same kind of device.`;
     case 'runnerUp':
-      return `${mark}: the runner-up stays locked here: ${candidateInWords(suggestion.candidate)}, ${releaseInWords(suggestion.candidate).toLowerCase()}.`;
+      return `${mark}: the runner-up stays locked here: ${candidateInWords(suggestion.candidate)}, ${midSentence(releaseInWords(suggestion.candidate))}.`;
     case 'other':
-      return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, ${releaseInWords(suggestion.candidate).toLowerCase()}.`;
+      return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, ${midSentence(releaseInWords(suggestion.candidate))}.`;
     case 'lock':
       return `${mark}: nothing locks it now; any lock that the rules allow here would hold it.`;
     case 'none':
@@ -102,6 +103,6 @@ export function conditionsInWords(ids: readonly ConditionId[]): string {
   const missing = buildingConditionIds.filter((id) => !ids.includes(id));
   if (ids.length > 0 && missing.length === 0) return 'every condition';
   const names = (some: readonly ConditionId[]) =>
-    some.map((id) => condition(id).name.toLowerCase()).join(', ');
+    some.map((id) => midSentence(condition(id).name)).join(', ');
   return missing.length <= 3 ? `every condition but ${names(missing)}` : names(ids);
 }

@@ -1,5 +1,6 @@
 import { text } from '../codes/sections.ts';
 import { deviceIds } from '../devices/devices.ts';
+import { midSentence } from '../explain/midSentence.ts';
 import { yes } from '../logic/condition.ts';
 import type { Clause, Rule } from '../rules/rule.ts';
 import { type FitRow, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';
@@ -11,7 +12,7 @@ export function fitClause(row: FitRow): Clause {
     effect: 'prohibit',
     when: row.when,
     of: { device },
-    says: `It does not go into this opening as it stands (${row.name.toLowerCase()}).`,
+    says: `It does not go into this opening as it stands (${midSentence(row.name)}).`,
   };
 }
 

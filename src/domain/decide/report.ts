@@ -1,5 +1,6 @@
 import { standingCaution } from '../explain/cautions.ts';
 import { fillSentence, valueInWords } from '../explain/format.ts';
+import { midSentence } from '../explain/midSentence.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';
@@ -234,7 +235,7 @@ function strengthOf(decision: Decision): StrengthWords | null {
   return {
     sentence: found.willNotHold
       ? 'As surveyed the latch does not reach far enough to hold.'
-      : `Holds about ${range}; the weakest member is: ${memberNames[found.limitedBy].toLowerCase()}. Common practice, no source.`,
+      : `Holds about ${range}; the weakest member is: ${midSentence(memberNames[found.limitedBy])}. Common practice, no source.`,
     members: found.members.map((member) => ({
       name: member.name,
       lbf: forceSpan(member.lowestLbf, member.highestLbf, '–'),

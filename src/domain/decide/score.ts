@@ -33,12 +33,12 @@ export interface ScoreFacts extends StrengthValues {
   readonly wishedRelease?: 'delayed' | 'controlled' | undefined;
 }
 
-const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
+export const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
 /** What unlocking on lost power takes away, of 100: nothing where little is at stake. */
 const failSafeCost = { low: 0, medium: 20, high: 40, critical: 60 } as const;
 /** A battery lock stands alone: no wire tells anybody that it is forced, held or dead. */
 const aloneCost = { low: 5, medium: 25, high: 40, critical: 60 } as const;
-const trafficCyclesK = { light: 100, medium: 250, heavy: 500, extreme: 1000 } as const;
+export const trafficCyclesK = { light: 100, medium: 250, heavy: 500, extreme: 1000 } as const;
 
 /** Fewest special arrangements first: mechanical freedom needs no inspection, staff release needs the most. */
 const simplicity: Record<Release, number> = {

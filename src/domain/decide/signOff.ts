@@ -1,6 +1,6 @@
 import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
-import { fillSentence, valueInWords } from '../explain/format.ts';
+import { fillSentence, valueInSentence } from '../explain/format.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { Grade } from '../rules/rule.ts';
 import type { Decision } from './decision.ts';
@@ -39,7 +39,7 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
   for (const key of assumedLifeSafetyFacts(decision)) {
     reasons.push({
       grade: 'should',
-      sentence: `${fieldInfo(key).label} is assumed (${valueInWords(key, decision.slots[slotOf(key)])}; ${decision.assumed.get(key)}), not surveyed.`,
+      sentence: `${fieldInfo(key).label} is assumed (${valueInSentence(key, decision.slots[slotOf(key)])}; ${decision.assumed.get(key)}), not surveyed.`,
       ruleId: undefined,
     });
   }

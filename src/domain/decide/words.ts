@@ -3,6 +3,7 @@ import { citeInWords } from '../codes/sections.ts';
 import { releases, type Candidate } from '../devices/candidates.ts';
 import type { FailMode } from '../devices/devices.ts';
 import { fillSentence } from '../explain/format.ts';
+import { midSentence } from '../explain/midSentence.ts';
 import type { ScorePart } from '../model/project.ts';
 import { confidenceInWords, type Grade, type Rule } from '../rules/rule.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
@@ -19,7 +20,7 @@ export const failModeWords: Record<FailMode, string> = {
 
 export const stateWords: Record<DecisionState, { word: string; means: string }> = {
   settled: { word: 'Settled', means: 'One arrangement stands; nothing unknown forbids it.' },
-  open: { word: 'Open', means: 'Something not yet known could still forbid what leads.' },
+  open: { word: 'Provisional', means: 'Something not yet known could still forbid what leads.' },
   refused: {
     word: 'Refused',
     means: 'The survey contradicts itself where lives depend on it; mend it first.',
@@ -47,7 +48,7 @@ export const scorePartWords: Record<ScorePart, string> = {
 export function candidateInWords(candidate: Candidate): string {
   const mode =
     candidate.failMode === 'safe' || candidate.failMode === 'secure'
-      ? `, ${failModeWords[candidate.failMode].toLowerCase()}`
+      ? `, ${midSentence(failModeWords[candidate.failMode])}`
       : '';
   return `${candidate.device.name}${mode}`;
 }
@@ -119,7 +120,7 @@ export function whyItLost(decision: Decision): string {
   if (gap < 0) return `${name} scores ${pointsInWords(-gap)} points more than what was chosen.`;
   const reasons = behind
     .slice(0, 3)
-    .map(({ part, tenths }) => `${scorePartWords[part].toLowerCase()} −${pointsInWords(tenths)}`);
+    .map(({ part, tenths }) => `${midSentence(scorePartWords[part])} −${pointsInWords(tenths)}`);
   const why = reasons.length > 0 ? `: ${reasons.join(', ')}` : '';
   const tie = decision.nearTie ? ' This is a near-tie; either may be chosen for other reasons.' : '';
   return `${name} comes ${pointsInWords(gap)} points behind${why}.${tie}`;

@@ -4,9 +4,10 @@ import { conditions } from '../simulate/conditions.ts';
 import { scorePartMeans } from '../project/weightsMean.ts';
 import { deviceTerms, failModeTerms, releaseTerms } from './glossary/arrangement.ts';
 import { codeTerms, commandTerms, decisionTerms, openingTerms, reviewTerms } from './glossary/general.ts';
+import { editTerms, outcomeTerms, pageTerms, severityTerms, verdictTerms } from './glossary/product.ts';
 import { own, type Term, type TermGroup } from './glossary/term.ts';
 
-export { surveyTerms } from './glossary/survey.ts';
+export { type SurveyTerm, surveyTerms } from './glossary/survey.ts';
 export { origins, type Term, type TermGroup } from './glossary/term.ts';
 
 const stateTerms: readonly Term[] = Object.values(stateWords).map(({ word, means }) => own(word, means));
@@ -26,9 +27,12 @@ export const glossary: readonly TermGroup[] = [
   { id: 'code', name: 'Codes and buildings', terms: sorted(codeTerms) },
   { id: 'decision', name: 'How a decision is told', terms: [...stateTerms, ...sorted(decisionTerms)] },
   { id: 'condition', name: 'What happens when', terms: conditionTerms },
+  { id: 'outcome', name: 'What happens then', terms: [...outcomeTerms, ...severityTerms] },
   { id: 'score', name: 'What counts in the ranking', terms: scoreTerms },
-  { id: 'review', name: 'Review and issue', terms: sorted(reviewTerms) },
+  { id: 'review', name: 'Review and issue', terms: [...verdictTerms, ...sorted(reviewTerms)] },
+  { id: 'page', name: 'Pages', terms: pageTerms },
   { id: 'command', name: 'What the buttons do', terms: sorted(commandTerms) },
+  { id: 'edit', name: 'What one step changes', terms: sorted(Object.values(editTerms)) },
 ];
 
 /** Words of grades that the glossary must explain; the test holds them against it. */

@@ -1,5 +1,6 @@
 import { type CandidateMatch, candidates, matches, releases } from '../devices/candidates.ts';
 import { type DeviceFamily, devices, type FailMode } from '../devices/devices.ts';
+import { midSentence, startSentence } from '../explain/midSentence.ts';
 import { orList } from './conditionInWords.ts';
 
 const familyWords: Record<DeviceFamily, string> = {
@@ -27,16 +28,16 @@ export function candidatesInWords(match: CandidateMatch | undefined): string {
   const parts = partsOf(match);
   const count = candidates.filter((candidate) => matches(match, candidate)).length;
   const text = parts.length === 0 ? 'Every arrangement' : parts.join('; ');
-  return `${upperFirst(text)} (${count} of ${candidates.length} arrangements)`;
+  return `${startSentence(text)} (${count} of ${candidates.length} arrangements)`;
 }
 
 function partsOf(match: CandidateMatch): readonly string[] {
   const parts: string[] = [];
-  if (match.device) parts.push(orList(match.device.map((id) => lowerFirst(devices[id].name))));
+  if (match.device) parts.push(orList(match.device.map((id) => midSentence(devices[id].name))));
   if (match.family) parts.push(orList(match.family.map((one) => familyWords[one])));
   if (match.failMode) parts.push(orList(match.failMode.map((one) => failModeWords[one])));
   if (match.release) {
-    parts.push(`way out by ${orList(match.release.map((one) => lowerFirst(releases[one])))}`);
+    parts.push(`way out by ${orList(match.release.map((one) => midSentence(releases[one])))}`);
   }
   if (match.wired !== undefined) parts.push(match.wired ? 'wired' : 'not wired');
   if (match.keepsLatch !== undefined)
@@ -47,13 +48,4 @@ function partsOf(match: CandidateMatch): readonly string[] {
     parts.push(match.transfer ? 'with a wire across the hinges' : 'without a wire across the hinges');
   if (match.not) parts.push(`except ${partsOf(match.not).join(', ')}`);
   return parts;
-}
-
-/** Abbreviations keep their capitals. */
-export function lowerFirst(text: string): string {
-  return /^.[a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

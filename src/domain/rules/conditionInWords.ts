@@ -2,7 +2,8 @@ import { books, type CodeBasis } from '../codes/basis.ts';
 import { type Limit, type LimitId, limits } from '../codes/limits.ts';
 import type { Bound, Comparison, Condition, EditionBook, Readable } from '../logic/condition.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInSentence } from '../explain/format.ts';
+import { midSentence } from '../explain/midSentence.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
 
 /** A condition as a person reads it: one phrase, or a list with a word at its head. */
@@ -91,7 +92,7 @@ function isWords(fact: Readable, values: readonly (string | boolean)[], denied: 
   if (values.length === 1 && typeof first === 'boolean') {
     return `${nameOf(fact)}: ${first !== denied ? 'yes' : 'no'}`;
   }
-  const named = values.map((value) => valueInWords(fact, value));
+  const named = values.map((value) => valueInSentence(fact, value));
   return `${nameOf(fact)} is ${denied ? 'not ' : ''}${orList(named)}`;
 }
 
@@ -101,11 +102,9 @@ export function orList(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(separator)} or ${parts.at(-1) ?? ''}`;
 }
 
-/** Labels stand within a sentence, so their first letter is small, unless the word is an abbreviation. */
 export function nameOf(fact: Readable): string {
   if (!isFactKey(fact)) return derivedWords[fact][0];
-  const { label } = fieldInfo(fact);
-  return /^.[a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+  return midSentence(fieldInfo(fact).label);
 }
 
 const said: Record<Comparison, readonly [plain: string, denied: string]> = {
@@ -119,7 +118,7 @@ function comparison(how: Comparison, denied: boolean): string {
 }
 
 function boundWords(fact: Readable, bound: Bound, basis: CodeBasis | null): string {
-  if (typeof bound === 'number') return isFactKey(fact) ? valueInWords(fact, bound) : String(bound);
+  if (typeof bound === 'number') return isFactKey(fact) ? valueInSentence(fact, bound) : String(bound);
   return limitWords(bound, basis);
 }
 

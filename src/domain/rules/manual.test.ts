@@ -27,9 +27,9 @@ const line = (condition: Parameters<typeof conditionInWords>[0], basis = default
 
 describe('a condition in words', () => {
   test.each([
-    ['door type is Pair of leaves', is('doorType', 'pair')],
-    ['door type is Pair of leaves or Double-egress pair', is('doorType', 'pair', 'doubleEgressPair')],
-    ['door type is not Pair of leaves', not(is('doorType', 'pair'))],
+    ['door type is pair of leaves', is('doorType', 'pair')],
+    ['door type is pair of leaves or double-egress pair', is('doorType', 'pair', 'doubleEgressPair')],
+    ['door type is not pair of leaves', not(is('doorType', 'pair'))],
     ['sprinklered throughout: yes', yes('sprinklered')],
     ['sprinklered throughout: no', no('sprinklered')],
     ['sprinklered throughout: yes', not(no('sprinklered'))],
@@ -148,7 +148,7 @@ describe('the manual', () => {
     expect(entry.id).toBe('LOCAL-m1');
     expect(entry.clauses[0]?.effect).toBe('Forbids');
     expect(conditionLine(entry.clauses[0]?.when ?? { kind: 'says', says: '' })).toBe(
-      'door type is Pair of leaves',
+      'door type is pair of leaves',
     );
   });
 });

@@ -3,9 +3,10 @@ import { type Cite, citeInWords } from '../codes/sections.ts';
 import { candidateById, releases } from '../devices/candidates.ts';
 import { type Item, items, trades } from '../devices/items.ts';
 import { valueInWords } from '../explain/format.ts';
+import { midSentence, startSentence } from '../explain/midSentence.ts';
 import type { VerdictWord } from '../logic/verdict.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
-import { candidatesInWords, lowerFirst, upperFirst } from './candidatesInWords.ts';
+import { candidatesInWords } from './candidatesInWords.ts';
 import { type ConditionWords, conditionInWords, conditionLine, nameOf } from './conditionInWords.ts';
 import { type Clause, confidenceInWords, families, type Family, type Rule, type RuleCase } from './rule.ts';
 
@@ -50,7 +51,7 @@ export function manualEntry(rule: Rule, basis: CodeBasis | null): ManualEntry {
     family: rule.family,
     book: books[rule.book],
     cites: rule.cites.map((cite) => (basis === null ? citeOfAllEditions(cite) : citeInWords(cite, basis))),
-    confidence: upperFirst(confidenceInWords(rule.confidence)),
+    confidence: startSentence(confidenceInWords(rule.confidence)),
     notRead: ['secondary', 'memory', 'inferred'].includes(rule.confidence),
     note: rule.note,
     why: rule.why,
@@ -128,7 +129,7 @@ function namesOf(clause: Clause): readonly string[] {
         return item.standard ? `${item.name} (${item.standard})` : item.name;
       });
     case 'modify':
-      return [`By: ${trades[clause.trade].toLowerCase()}`];
+      return [`By: ${midSentence(trades[clause.trade])}`];
     case 'signOff':
       return [
         {
@@ -179,7 +180,7 @@ function arrangement(id: string | undefined): string {
   const found = id === undefined ? undefined : candidateById(id);
   if (!found) return '';
   const mode = { safe: ', fail safe', secure: ', fail secure', asIs: '', none: '' }[found.failMode];
-  return `${found.device.name}${mode}; ${lowerFirst(releases[found.release])}`;
+  return `${found.device.name}${mode}; ${midSentence(releases[found.release])}`;
 }
 
 /** Cases asked of several arrangements carry the id of each in their name; a person reads its words. */

@@ -5,7 +5,7 @@ import { valueIn } from '../decide/factView.ts';
 import { factsIn } from '../decide/ruleBook.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { candidateInWords } from '../decide/words.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInSentence } from '../explain/format.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
 import type { Opening, Review } from '../model/project.ts';
 
@@ -96,8 +96,10 @@ function sentences(review: Review, decision: Decision, now: Saw, changed: readon
   }
   for (const key of changed) {
     const before = review.saw.facts[key] as Value | null | undefined;
-    const was = valueInWords(key, before ?? undefined);
-    says.push(`${fieldInfo(key).label}: was ${was}, is ${valueInWords(key, valueIn(decision.slots, key))}.`);
+    const was = valueInSentence(key, before ?? undefined);
+    says.push(
+      `${fieldInfo(key).label}: was ${was}, is ${valueInSentence(key, valueIn(decision.slots, key))}.`,
+    );
   }
   return says;
 }

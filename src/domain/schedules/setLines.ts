@@ -5,6 +5,7 @@ import type { Part } from '../decide/parts.ts';
 import { strikes } from '../decide/counting.ts';
 import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../explain/format.ts';
+import { midSentence } from '../explain/midSentence.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { lockGauge } from './lockLoad.ts';
 import { sizeInWords } from './openingWords.ts';
@@ -97,7 +98,7 @@ function lockBody(members: readonly Member[]): string {
   return acrossWords(members, ({ decision }) => {
     const latch = valueIn(decision.slots, 'latch');
     const today = wordOf('latch', decision);
-    return noLockBody.includes(latch) ? `kind of lock not decided (today: ${today.toLowerCase()})` : today;
+    return noLockBody.includes(latch) ? `kind of lock not decided (today: ${midSentence(today)})` : today;
   });
 }
 
@@ -128,7 +129,7 @@ export function acrossMembers(key: FactKey, members: readonly Member[]): string 
 function wordOf(key: FactKey, { slots }: Decision): string {
   const value = valueIn(slots, key);
   return value === undefined
-    ? `${fieldInfo(key).label.toLowerCase()} not surveyed`
+    ? `${midSentence(fieldInfo(key).label)} not surveyed`
     : valueInWords(key, value);
 }
 

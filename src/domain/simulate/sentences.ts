@@ -1,4 +1,5 @@
 import type { DeviceId } from '../devices/devices.ts';
+import { midSentence, startSentence } from '../explain/midSentence.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { Moment } from './circuit.ts';
 import { condition, type ConditionId } from './conditions.ts';
@@ -92,7 +93,7 @@ export function outcomeInWords(
         ? 'nobody released it, so the contact reports it as forced, and '
         : 'no contact would report it, and '
       : '';
-  return capital(
+  return startSentence(
     `${forced}${lockClause(arrangement, outcome.condition, rest)}; ${exitClause(arrangement, outcome)}.`,
   );
 }
@@ -209,12 +210,8 @@ function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
   }
 }
 
-function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}
-
 const list = (ids: readonly ConditionId[]): string =>
-  ids.map((id) => condition(id).name.toLowerCase()).join('; ');
+  ids.map((id) => midSentence(condition(id).name)).join('; ');
 
 /** What a finding says; the condition names stand beside it on every sheet. */
 export const findingWords = {

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds } from '../../domain/devices/devices.ts';
+import { failModeWords } from '../../domain/decide/words.ts';
+import { glossary } from '../../domain/explain/glossary.ts';
 import { deviceSymbols } from './device-symbols.ts';
 import { symbolGrid } from './symbol.ts';
 import { symbolGroups } from './symbols.ts';
-import { releaseSymbols } from './word-symbols.ts';
+import { failModeSymbols, releaseSymbols, stateSymbols, statusSymbols } from './word-symbols.ts';
 
 const all = symbolGroups.flatMap(({ id, symbols }) =>
   Object.entries(symbols).map(([key, symbol]) => [`${id} ${key}`, symbol] as const),
@@ -26,6 +28,15 @@ test.each(all)('%s has a word, a meaning, and coordinates on the grid', (_name, 
       expect(value).toBeLessThanOrEqual(symbolGrid);
     }
   }
+});
+
+test('what a cell of the condition table or a mark says stands in the glossary', () => {
+  const explained = new Set(glossary.flatMap(({ terms }) => terms.map(({ term }) => term)));
+  const words = [...Object.values(stateSymbols), ...Object.values(statusSymbols)].map(({ word }) => word);
+  expect(words.filter((word) => !explained.has(word))).toEqual([]);
+  expect(Object.entries(failModeSymbols).map(([id, { word }]) => [id, word])).toEqual(
+    Object.entries(failModeWords),
+  );
 });
 
 test('no two words of one group look alike', () => {

@@ -1,3 +1,4 @@
+import { failModeWords } from '../../domain/decide/words.ts';
 import { type Release, releases } from '../../domain/devices/candidates.ts';
 import type { FailMode } from '../../domain/devices/devices.ts';
 import { dashed, type FaceSymbol, heavy, line, ring, type SymbolStroke, solid } from './symbol.ts';
@@ -40,28 +41,28 @@ const waiting = (x: number, y: number, r: number): readonly SymbolStroke[] => {
 
 export const failModeSymbols: Readonly<Record<FailMode, FaceSymbol>> = {
   safe: symbol(
-    'Fail safe',
+    failModeWords.safe,
     'Wire cut, bolt drawn back: unlocked from the secure side',
     ...cutWire,
     keeper(11),
     drawnBack(11),
   ),
   secure: symbol(
-    'Fail secure',
+    failModeWords.secure,
     'Wire cut, bolt thrown: locked from the secure side',
     ...cutWire,
     keeper(11),
     thrown(11),
   ),
   asIs: symbol(
-    'Stays as it was',
+    failModeWords.asIs,
     'Wire cut, bolt where it was left',
     ...cutWire,
     keeper(11),
     drawnBack(11),
     dashed('M10 14H20V19H10'),
   ),
-  none: symbol('No power used', 'No wire: a bolt moved by hand', keeper(6.5), line('M2 9.5H20V14.5H2Z')),
+  none: symbol(failModeWords.none, 'No wire: a bolt moved by hand', keeper(6.5), line('M2 9.5H20V14.5H2Z')),
 };
 
 // ── How a person leaving gets out ───────────────────────────────────────────────────────────────────────

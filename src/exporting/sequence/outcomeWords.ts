@@ -1,3 +1,4 @@
+import { startSentence } from '../../domain/explain/midSentence.ts';
 import type { Outcome } from '../../domain/simulate/outcome.ts';
 
 /** "Outside locked; leaving free; latched; no current; no alarm." — what a tester must find. */
@@ -9,8 +10,7 @@ export function expectedInWords(outcome: Outcome): string {
     outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energised' : 'no current in the coil',
     outcome.alarm ? 'alarm raised' : 'no alarm',
   ].filter(Boolean);
-  const sentence = parts.join('; ');
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+  return `${startSentence(parts.join('; '))}.`;
 }
 
 export function exitInWords({ exit, afterS }: Pick<Outcome, 'exit' | 'afterS'>): string {

@@ -1,3 +1,4 @@
+import { midSentence } from '../../domain/explain/midSentence.ts';
 import { device } from '../../domain/devices/devices.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import type { Arrangement, Setting } from '../../domain/simulate/arrangement.ts';
@@ -158,9 +159,9 @@ function operator({ setting, arrangement }: Given): string | undefined {
 
 function controller({ outcomes, wired }: Given): string {
   if (!wired) return 'The lock works by itself; no controller is needed at the moment of use.';
-  return `Without its network the controller goes by what it holds in memory. Dead in the locked state: ${lower(
+  return `Without its network the controller goes by what it holds in memory. Dead in the locked state: ${midSentence(
     outcomes.relayStuckLocked.says,
-  )} Dead in the released state: ${lower(outcomes.relayStuckReleased.says)}`;
+  )} Dead in the released state: ${midSentence(outcomes.relayStuckReleased.says)}`;
 }
 
 function key({ arrangement }: Given): string | undefined {
@@ -186,8 +187,4 @@ function lockdown({ outcomes, wired, arrangement }: Given): string {
 /** Push and pull only. */
 function nothingToLock({ device: id, failMode }: Arrangement): boolean {
   return failMode === 'none' && !device(id).keepsLatch;
-}
-
-function lower(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }

@@ -1,3 +1,4 @@
+import { startSentence } from '../../domain/explain/midSentence.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import { conditionsInWords } from '../../domain/building/sentences.ts';
 import type { Project } from '../../domain/model/project.ts';
@@ -37,7 +38,7 @@ export function findingsSheet(project: Project, findings: readonly BuildingFindi
         number: (number += 1),
         says: one.says,
         source: one.ruleId === undefined ? '' : reasonOfRule(one.ruleId, 'note', '', project.basis).source,
-        when: one.conditions.length === 0 ? always : sentence(conditionsInWords(one.conditions)),
+        when: one.conditions.length === 0 ? always : startSentence(conditionsInWords(one.conditions)),
         openings: marksOf(one.openingIds),
         way: marksOf(one.path),
       }));
@@ -56,4 +57,3 @@ export function findingsSheet(project: Project, findings: readonly BuildingFindi
 }
 
 const always = 'Whatever the condition';
-const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Page } from '../../app/store.ts';
+import { type PageId, pageWords } from '../../domain/explain/pages.ts';
 import { useApp } from '../context.ts';
 import { HelpButton } from './HelpButton.tsx';
 import { LookChoice } from './LookChoice.tsx';
@@ -7,24 +7,15 @@ import './masthead.css';
 import { SavingMark } from './SavingMark.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
 
-const links: readonly { page: Page; name: string }[] = [
-  { page: 'schedule', name: 'Schedule' },
-  { page: 'walk', name: 'Walk' },
-  { page: 'building', name: 'Building' },
-  { page: 'review', name: 'Review' },
-  { page: 'print', name: 'Print' },
-  { page: 'project', name: 'Project' },
-  { page: 'rules', name: 'Rules' },
-  { page: 'files', name: 'Files' },
-  { page: 'legend', name: 'Legend' },
-];
+/** An opening has no tab of its own: it belongs to the schedule. */
+const links = (Object.keys(pageWords) as PageId[]).filter((page) => page !== 'opening');
 
 /** Name, pages, tools, and whether the work is on disk. On a phone one line; the rest waits behind a button. */
 export function Masthead() {
   const page = useApp((state) => state.session.page);
   const projectName = useApp((state) => state.document.project.name);
   /** The page at which the menu was opened: going elsewhere closes it. */
-  const [openAt, setOpenAt] = useState<Page | null>(null);
+  const [openAt, setOpenAt] = useState<PageId | null>(null);
   const open = openAt === page;
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
@@ -37,7 +28,7 @@ export function Masthead() {
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
   }, [open]);
-  const here = links.find((link) => link.page === (page === 'opening' ? 'schedule' : page));
+  const here = page === 'opening' ? 'schedule' : page;
   return (
     <header className="masthead" data-open={open}>
       <a className="masthead-name" href="#/schedule" aria-label={`Latchward, ${projectName}`}>
@@ -50,23 +41,23 @@ export function Masthead() {
         className="button masthead-menu"
         aria-expanded={open}
         aria-controls="masthead-rest"
-        aria-label={`Menu, now at ${here?.name ?? ''}`}
+        aria-label={`Menu, now at ${pageWords[here].name}`}
         onClick={() => setOpenAt(open ? null : page)}
       >
-        {here?.name} <span aria-hidden="true">{open ? '▴' : '▾'}</span>
+        {pageWords[here].name} <span aria-hidden="true">{open ? '▴' : '▾'}</span>
       </button>
       <SavingMark />
       <div id="masthead-rest" className="masthead-rest">
         <nav aria-label="Pages">
           <ul className="masthead-links">
             {links.map((link) => (
-              <li key={link.page}>
+              <li key={link}>
                 <a
-                  href={`#/${link.page}`}
+                  href={`#/${link}`}
                   onClick={() => setOpenAt(null)}
                   {...(link === here && { 'aria-current': 'page' as const })}
                 >
-                  {link.name}
+                  {pageWords[link].name}
                 </a>
               </li>
             ))}

@@ -1,9 +1,8 @@
 import { standingCautions } from '../../domain/explain/cautions.ts';
 import { notDecided } from '../../domain/explain/glossary.ts';
 import { Legend } from '../face/Legend.tsx';
-import { Glossary } from './Glossary.tsx';
 import { KeyboardHelp } from './KeyboardHelp.tsx';
-import { SurveyWords } from './SurveyWords.tsx';
+import { Words } from './Words.tsx';
 import './legend.css';
 
 /** What every sign and word means, what the keys do, and what is left to people. */
@@ -36,14 +35,7 @@ export default function LegendPage() {
           <p className="note">A symbol never stands alone: its word is beside it, here and in print.</p>
           <Legend />
         </section>
-        <section className="section stack" aria-label="Words">
-          <h2>Words</h2>
-          <Glossary />
-        </section>
-        <section className="section stack" aria-label="Questions of the survey">
-          <h2>Questions of the survey</h2>
-          <SurveyWords />
-        </section>
+        <Words />
         <section className="section stack" aria-label="Keys">
           <h2>Keys</h2>
           <KeyboardHelp />

@@ -6,6 +6,7 @@ import type { Borrowed } from '../../domain/survey/answers.ts';
 import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
 import { readFact } from '../../domain/survey/readFact.ts';
 import { AmountInput } from './AmountInput.tsx';
+import { AnswersMean } from './AnswersMean.tsx';
 import { ChoiceSelect, YesNo } from './ChoiceInputs.tsx';
 import { shownValue } from './answers.ts';
 import type { SurveyFact } from './useAnswer.ts';
@@ -68,6 +69,7 @@ export function FactField({ fact, value, borrowed, findings = [], onAnswer }: Pr
           </p>
         )}
       </div>
+      <AnswersMean fact={fact} />
       {problem !== '' && (
         <p role="alert" className="field-error">
           {problem}

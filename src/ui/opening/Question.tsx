@@ -9,6 +9,7 @@ import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { AmountAnswer } from './AmountAnswer.tsx';
 import { shownValue } from './answers.ts';
 import { AnswerList } from './AnswerList.tsx';
+import { AnswersMean } from './AnswersMean.tsx';
 import './question.css';
 import type { SurveyFact } from './useAnswer.ts';
 
@@ -56,6 +57,7 @@ export function Question({ fact, value, findings = [], onAnswer, headingRef, chi
           {info.kind === 'number' && <p className="field-help">{howToWrite(fact)}</p>}
         </div>
       </div>
+      <AnswersMean fact={fact} />
       {groups ? (
         <AnswerList groups={groups} stored={stored} onAnswer={answer} cannotTell={cannotTell} />
       ) : (

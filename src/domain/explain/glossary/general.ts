@@ -79,6 +79,11 @@ export const codeTerms: readonly Term[] = [
 ];
 
 export const decisionTerms: readonly Term[] = [
+  own('Needs sign-off', 'A person must put a name to this opening.'),
+  own('Signed off', 'A reviewer put a name to it, and nothing that was judged has changed since.'),
+  own('Not surveyed', 'Nobody has looked or answered yet.'),
+  own('Caution', 'Worth reading before the work starts.'),
+  own('Error', 'Something here must be put right.'),
   own('Known', 'Seen or confirmed by somebody.'),
   own('Assumed', 'A value taken from elsewhere; it always says from where.'),
   own('Unknown', 'Nobody knows; it is a value and never a silent default.'),

@@ -1,4 +1,6 @@
 import { type FactKey, factKeys, fieldInfo } from '../../model/fields.ts';
+import { answersExplained } from '../answers.ts';
+import type { Term } from './term.ts';
 
 /** One question of the survey: its label, the sentence it is asked by, and every answer it may have. */
 export interface SurveyTerm {
@@ -6,13 +8,18 @@ export interface SurveyTerm {
   readonly label: string;
   readonly ask: string;
   readonly help: string;
+  /** What can be answered and is plain by itself. */
   readonly answers: readonly string[];
+  /** Answers with what they mean. */
+  readonly explained: readonly Term[];
 }
 
 export const surveyTerms: readonly SurveyTerm[] = factKeys
   .map((key) => {
     const info = fieldInfo(key);
-    return { key, label: info.label, ask: info.ask, help: info.help ?? '', answers: answersOf(key) };
+    const explained = answersExplained(key);
+    const plain = answersOf(key).filter((answer) => !explained.some(({ term }) => term === answer));
+    return { key, label: info.label, ask: info.ask, help: info.help ?? '', answers: plain, explained };
   })
   .toSorted((a, b) => (a.label < b.label ? -1 : 1));
 

@@ -1,0 +1,29 @@
+import { type AnswersTo, plain, standard, trade } from './said.ts';
+
+type Keys = 'clinicalNeed' | 'clinicalArea' | 'suiteDoor';
+
+export const healthAnswers: AnswersTo<Keys> = {
+  clinicalNeed: {
+    none: plain,
+    containment: standard(
+      'It is on record that these patients would come to harm if they left by themselves.',
+    ),
+    securityThreat: standard('It is on record that these patients endanger others.'),
+  },
+  clinicalArea: {
+    none: plain,
+    psychiatric: plain,
+    cognitive: trade('Treatment of people with dementia and similar loss of memory.'),
+    nurseryObstetric: trade('Newborn children and their mothers.'),
+    pediatric: trade('Treatment of children.'),
+    emergency: trade('Where patients arrive without an appointment and in need.'),
+    other: plain,
+  },
+  suiteDoor: {
+    none: plain,
+    perimeter: standard(
+      'The door by which one enters, from the corridor, a group of care rooms that counts as one room.',
+    ),
+    inside: standard('Between rooms of one suite; corridor-door rules do not reach it.'),
+  },
+};

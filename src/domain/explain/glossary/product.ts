@@ -1,0 +1,69 @@
+import type { Edit } from '../../commands/command.ts';
+import { type ReviewState, reviewStateWords } from '../../schedules/review.ts';
+import { type Verdict, verdictWords } from '../../schedules/reviewDraft.ts';
+import { type Severity, severityWords } from '../../simulate/outcome.ts';
+import { pageWords } from '../pages.ts';
+import { own, type Term, trade } from './term.ts';
+
+export const pageTerms: readonly Term[] = Object.values(pageWords).map(({ name, says }) => own(name, says));
+
+/** What a step of the log can change; one for each kind of edit. */
+export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
+  setProject: own('Text of the project', 'Its name, who prepared it, the jurisdiction or the notes.'),
+  setBasis: own('Code basis', 'Which codes and editions the project is judged under.'),
+  setWeights: own('Weights', 'How much each part of the score counts.'),
+  setBuildingFact: own('Answer for the building', 'A fact that holds for every opening, such as sprinklers.'),
+  putFloor: own('Floor', 'A floor that is added, renamed, moved or removed.'),
+  putSpace: own('Space', 'A room or other space that is added, changed or removed.'),
+  putAmendment: own('Local amendment', 'A rule of the jurisdiction that is added, changed or removed.'),
+  putOpening: own('Opening', 'An opening that is added, brought in, or removed.'),
+  setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
+  setFact: own('Answer', 'What is known of one question at one opening.'),
+  setReview: own('Review mark', 'What a reviewer decided, or that the mark was taken away.'),
+  setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
+};
+
+const verdictSays: Readonly<Record<Verdict, string>> = {
+  approved: 'The reviewer lets the arrangement go out as it is, with name and day.',
+  refused: 'The reviewer does not accept the arrangement and says why.',
+  toAhj: 'The reviewer leaves it to the authority having jurisdiction and says what to ask.',
+};
+const reviewStateSays: Readonly<Record<ReviewState, string>> = {
+  notNeeded: 'Nothing in this decision asks for a signature.',
+  open: 'Something asks for a signature and nobody has signed yet.',
+  approved: 'Signed, and nothing a reviewer judged has changed since.',
+  refused: 'A reviewer did not accept it; it must be changed and looked at again.',
+  toAhj: 'The question lies with the authority having jurisdiction.',
+  stale: 'What was signed is no longer what stands here; it must be looked at again.',
+};
+export const verdictTerms: readonly Term[] = [
+  ...(Object.keys(verdictSays) as Verdict[]).map((id) => own(verdictWords[id], verdictSays[id])),
+  ...(Object.keys(reviewStateSays) as ReviewState[]).map((id) =>
+    own(reviewStateWords[id], reviewStateSays[id]),
+  ),
+];
+
+const severitySays: Readonly<Record<Severity, string>> = {
+  severe: 'A person could be kept in, or a fire door could stand open in a fire.',
+  serious: 'Something protected stands open, or the arrangement does not do what it is for.',
+  note: 'Worth knowing; nothing waits for it.',
+};
+export const severityTerms: readonly Term[] = (Object.keys(severitySays) as Severity[]).map((id) =>
+  own(severityWords[id], severitySays[id]),
+);
+
+/** What a cell of the condition table can say, on screen and on the test sheet. */
+export const outcomeTerms: readonly Term[] = [
+  trade('Locked', 'From the secure side the opening does not open without credential or key.'),
+  trade('Unlocked', 'From the secure side anybody can open.'),
+  trade('Free', 'A person leaving opens at once, without key, card or code.'),
+  trade('Delayed', 'A person leaving pushes and waits the seconds named.'),
+  own('By staff', 'A person leaving waits until somebody on duty opens.'),
+  own('Blocked', 'A person leaving does not get out.'),
+  trade('Latched', 'A bolt holds the shut leaf without power.'),
+  trade('Not latched', 'The shut leaf opens by a push or a pull.'),
+  trade('Energised', 'Current flows through the coil of the lock.'),
+  own('No current', 'There is a coil, and nothing flows through it.'),
+  own('No coil', 'Nothing at this lock takes current from the supply.'),
+  trade('Alarm', 'The opening reports that it is forced, held open, or that its delay runs.'),
+];

@@ -1,0 +1,17 @@
+import { origins, type Term } from '../../domain/explain/glossary.ts';
+
+/** Words with what they mean and where they come from. */
+export function TermList({ terms }: { terms: readonly Term[] }) {
+  return (
+    <dl className="glossary">
+      {terms.map((term) => (
+        <div key={term.term}>
+          <dt>{term.term}</dt>
+          <dd>
+            {term.says} <span className="soft">{origins[term.origin]}.</span>
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
