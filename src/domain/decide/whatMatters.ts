@@ -1,5 +1,5 @@
 import { missingFacts } from '../logic/missing.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 import type { Fact } from '../model/fact.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
@@ -70,28 +70,22 @@ export function outcome(decision: Decision): string {
   return [decision.state, decision.chosen?.candidate.id ?? '-', ...signOffs].join('|');
 }
 
-export interface MissingFact {
-  readonly key: FactKey;
-  /** Answers after which the decision would differ from today's. */
-  readonly changing: readonly Value[];
-}
-
 /**
- * The unknown facts of which at least one answer changes the outcome or lets something be settled. The rest
- * cannot matter and is not asked.
+ * Facts somebody was asked for and could not tell, of which at least one answer would change the outcome or let
+ * something be settled. An answer that contradicts the survey changes nothing that stands: it is caught when given.
  */
-export function factsThatMatter(
+export function couldStillChange(
   project: Project,
   opening: Opening,
   decision = decide(project, opening),
-): readonly MissingFact[] {
-  const { deciding, signing } = openQuestions(decision);
-  const ranking = rankingFacts.filter((key) => isUnknown(decision, key, opening));
-  const keys = [...new Set([...deciding.keys(), ...signing.keys(), ...ranking])];
-  return keys.flatMap((key) => {
-    const changing = changingAnswers(project, opening, decision, key);
-    return changing.length > 0 ? [{ key, changing }] : [];
-  });
+): readonly FactKey[] {
+  return factKeys.filter(
+    (key) =>
+      wasAsked(project, opening, key) &&
+      changingAnswers(project, opening, decision, key).some(
+        (value) => decide(...answered(project, opening, key, value)).state !== 'refused',
+      ),
+  );
 }
 
 function changingAnswers(

@@ -8,10 +8,11 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { borrowedFor } from '../../domain/survey/answers.ts';
 import { surveyGroups } from '../../domain/survey/fieldGroups.ts';
 import { isRelevant } from '../../domain/survey/relevance.ts';
-import { surveyWords } from '../../domain/survey/words.ts';
+import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
 import { ConfirmAll } from './ConfirmAll.tsx';
 import { FactField } from './FactField.tsx';
 import { FindingLinks } from './FindingLinks.tsx';
+import { NothingMore } from './NothingMore.tsx';
 import { Question } from './Question.tsx';
 import { TakeOverFacts } from './TakeOverFacts.tsx';
 import { useAnswer } from './useAnswer.ts';
@@ -30,7 +31,15 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
   const decision = decisionFor(project, opening);
   const report = reportFor(project, opening);
   const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
+  /** What nobody could tell and is asked once more. */
+  const [again, setAgain] = useState<FactKey | null>(null);
+  const asked = next ?? again;
   const answer = useAnswer(opening);
+  const answerAsked = (key: FactKey) => (fact: Parameters<ReturnType<typeof answer>>[0]) => {
+    const says = answer(key)(fact);
+    if (says === undefined) setAgain(null);
+    return says;
+  };
   const findingsAt = (key: FactKey) => report.findings.filter((finding) => finding.field === key);
   const storedFact = (key: FactKey) =>
     (fieldInfo(key).scope === 'building' ? project.building[key] : opening.facts[key]) as
@@ -41,10 +50,10 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
     <div className="stack">
       <FindingLinks findings={report.findings} />
       <section className="section next-question" aria-label="Next question">
-        {next ? (
-          <Question key={next} fact={next} value={storedFact(next)} onAnswer={answer(next)} />
+        {asked ? (
+          <Question key={asked} fact={asked} value={storedFact(asked)} onAnswer={answerAsked(asked)} />
         ) : (
-          <p>{decision.state === 'open' ? surveyWords.nothingMoreOpen : surveyWords.nothingMore}</p>
+          <NothingMore end={surveyEnd(project, opening, decision)} onAsk={setAgain} />
         )}
       </section>
       <ConfirmAll opening={opening} />

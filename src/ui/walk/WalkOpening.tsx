@@ -6,9 +6,10 @@ import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { answersGiven } from '../../domain/survey/answers.ts';
 import { placeOf } from '../../domain/survey/place.ts';
-import { surveyWords } from '../../domain/survey/words.ts';
+import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
 import { ConfirmAll } from '../opening/ConfirmAll.tsx';
 import { Notes } from '../opening/Notes.tsx';
+import { NothingMore } from '../opening/NothingMore.tsx';
 import { Question } from '../opening/Question.tsx';
 import { useAnswer } from '../opening/useAnswer.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -73,9 +74,7 @@ export function WalkOpening({ project, opening, order }: Props) {
               )}
             </Question>
           ) : (
-            <h2 ref={heading} tabIndex={-1} className="question-asked">
-              {decision.state === 'open' ? surveyWords.nothingMoreOpen : surveyWords.nothingMore}
-            </h2>
+            <NothingMore end={surveyEnd(project, opening, decision)} headingRef={heading} onAsk={setAgain} />
           )}
         </section>
         <ConfirmAll opening={opening} />

@@ -33,7 +33,9 @@ export function openingPage(page: Page) {
       return true;
     },
     group: async (name: string) => {
-      const group = survey.locator('details').filter({ has: page.locator('summary', { hasText: name }) });
+      const group = survey
+        .locator('.survey-group')
+        .filter({ has: page.locator('.survey-group > summary', { hasText: name }) });
       if (!(await group.evaluate((element) => (element as HTMLDetailsElement).open))) {
         await group.locator('summary').first().click();
       }

@@ -16,6 +16,7 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   putFloor: own('Floor', 'A floor that is added, renamed, moved or removed.'),
   putSpace: own('Space', 'A room or other space that is added, changed or removed.'),
   putAmendment: own('Local amendment', 'A rule of the jurisdiction that is added, changed or removed.'),
+  keepSetNumbers: own('Numbers of hardware sets', 'Which number each set keeps from one issue to the next.'),
   putOpening: own('Opening', 'An opening that is added, brought in, or removed.'),
   setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
   setFact: own('Answer', 'What is known of one question at one opening.'),
