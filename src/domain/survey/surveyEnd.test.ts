@@ -42,26 +42,29 @@ test('an answer of "not known" that could not matter is not named', () => {
 
 test('over the demo it never says that all is known while an answer of "not known" still counts', () => {
   const demo = demoProject();
-  let named = 0;
-  for (const opening of Object.values(demo.openings).filter((_one, index) => index % 12 === 0)) {
-    const told = fromSurvey(demo, opening);
-    let asked = 0;
-    // Every third question is answered "not known".
-    const end = interview(demo, blank(opening), (key) => (++asked % 3 === 0 ? undefined : told(key)));
-    const { says, couldChange } = surveyEnd(end.project, end.opening, end.decision);
-    const keys = new Set<FactKey>(couldChange.map(({ key }) => key));
-    for (const key of end.asked) {
-      if ((end.opening.facts[key] ?? end.project.building[key])?.is !== 'unknown' || keys.has(key)) continue;
-      for (const value of answersTo(key)) {
-        const after = decide(...answered(end.project, end.opening, key, value));
-        if (after.state !== 'refused')
-          expect(outcome(after), `${key} = ${value}`).toBe(outcome(end.decision));
-      }
-    }
-    if (keys.size > 0) {
-      named += 1;
-      expect(says).not.toMatch(/every answer/);
-    }
-  }
-  expect(named).toBeGreaterThan(2);
+  const ends = Object.values(demo.openings)
+    .filter((_one, index) => index % 12 === 0)
+    .map((opening) => {
+      const told = fromSurvey(demo, opening);
+      let count = 0;
+      // Every third question is answered "not known".
+      const end = interview(demo, blank(opening), (key) => (++count % 3 === 0 ? undefined : told(key)));
+      const { project, decision, asked } = end;
+      const { says, couldChange } = surveyEnd(project, end.opening, decision);
+      const notNamed = asked.filter(
+        (key) =>
+          (end.opening.facts[key] ?? project.building[key])?.is === 'unknown' &&
+          !couldChange.some((one) => one.key === key),
+      );
+      const missed = notNamed.flatMap((key) =>
+        answersTo(key)
+          .map((value) => decide(...answered(project, end.opening, key, value)))
+          .filter((after) => after.state !== 'refused' && outcome(after) !== outcome(decision))
+          .map(() => key),
+      );
+      return { named: couldChange.length, missed, saysAll: says.includes('every answer') };
+    });
+  expect(ends.flatMap(({ missed }) => missed)).toEqual([]);
+  expect(ends.filter(({ named, saysAll }) => named > 0 && saysAll)).toEqual([]);
+  expect(ends.filter(({ named }) => named > 0).length).toBeGreaterThan(2);
 });

@@ -96,7 +96,7 @@ export function setLabels(
   if (size.labels === 'none') return { notes, labels: 'none' };
 
   const letters = letterHeight * sketch.scale;
-  const leading = lineHeight * sketch.scale;
+  const usual = lineHeight * sketch.scale;
   const gap = 0.07 * sketch.scale;
   const column = labelColumnOf(size) * sketch.scale;
   // Words begin at the leader: to the right of it, or, in a column at the left, they end there.
@@ -104,7 +104,7 @@ export function setLabels(
     side === 1 ? size.width * sketch.scale - column + 0.14 * sketch.scale : column - 0.14 * sketch.scale;
   const fits = Math.floor((column - 0.18 * sketch.scale) / textWidth('x', letters));
   const inWords = ordered.map((label) => wrap(label.text, fits));
-  const needed = inWords.reduce((sum, lines) => sum + lines.length * leading + gap, 0);
+  const needed = inWords.reduce((sum, lines) => sum + lines.length * usual + gap, 0);
   const words =
     size.labels === 'words' && needed <= bottom - top && inWords.flat().every((line) => line.length <= fits);
 
@@ -113,6 +113,8 @@ export function setLabels(
   );
   // Many labels move closer before any of them leaves the sheet.
   const lineCount = blocks.reduce((sum, block) => sum + block.lines.length, 0);
+  // Lines close up before that as far as letters do not touch.
+  const leading = Math.max(letters * 1.02, Math.min(usual, (bottom - top) / Math.max(1, lineCount)));
   const room = (bottom - top - lineCount * leading) / Math.max(1, blocks.length);
   place(blocks, top, bottom, leading, Math.max(0, Math.min(gap, room)));
   const leaderEnd = at - side * 0.05 * sketch.scale;

@@ -8,52 +8,16 @@ import { feetInches, wrap } from './lettering.ts';
 import type { Choice } from './locks.ts';
 import { drawingSizes } from './paper.ts';
 import { planView } from './plan.ts';
-import { type Box, boundsOf, type Drawing, type Primitive, textBox } from './scene.ts';
+import { sheetProblems, wordsOf } from '../testing/sheetChecks.ts';
+import { boundsOf, type Drawing } from './scene.ts';
 
 const doorTypes = factSchemas.doorType.options;
 const leafMaterials = factSchemas.leafMaterial.options;
 const frameMaterials = factSchemas.frameMaterial.options;
 const sizes = Object.entries(drawingSizes);
 
-type Text = Extract<Primitive, { kind: 'text' }>;
-const textsOf = (drawing: Drawing): Text[] => drawing.primitives.filter((p): p is Text => p.kind === 'text');
-const wordsOf = (drawing: Drawing): string[] => textsOf(drawing).map(({ text }) => text);
 const leavesOf = (drawing: Drawing) =>
   drawing.primitives.filter((p) => p.kind === 'rect' && p.part === 'leaf');
-
-function outside(drawing: Drawing): Primitive[] {
-  const { width, height } = drawing.frame;
-  const slack = 0.01;
-  return drawing.primitives.filter((primitive) => {
-    const box = boundsOf(primitive);
-    const inside =
-      box.x >= -slack &&
-      box.y >= -slack &&
-      box.x + box.width <= width + slack &&
-      box.y + box.height <= height + slack;
-    return !inside;
-  });
-}
-
-const meet = (a: Box, b: Box): boolean =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
-
-function touching(drawing: Drawing): [string, string][] {
-  const texts = textsOf(drawing);
-  return texts.flatMap((one, i) =>
-    texts
-      .slice(i + 1)
-      .filter((other) => meet(textBox(one), textBox(other)))
-      .map((other): [string, string] => [one.text, other.text]),
-  );
-}
-
-function checkSheet(drawing: Drawing): void {
-  expect(outside(drawing)).toEqual([]);
-  expect(touching(drawing)).toEqual([]);
-  const numbers = drawing.primitives.flatMap((p) => Object.values(boundsOf(p)));
-  expect(numbers.every(Number.isFinite)).toBe(true);
-}
 
 const choiceOf = (deviceId: Choice['deviceId']): Choice => {
   const found = candidates.find((candidate) => candidate.deviceId === deviceId);
@@ -106,9 +70,14 @@ describe.each([
     (doorType) => {
       for (const leafMaterial of leafMaterials) {
         for (const deviceId of deviceIds) {
-          checkSheet(
-            draw({ doorType, leafMaterial, readerSides: 'both', closing: 'selfClosing' }, choiceOf(deviceId)),
-          );
+          expect(
+            sheetProblems(
+              draw(
+                { doorType, leafMaterial, readerSides: 'both', closing: 'selfClosing' },
+                choiceOf(deviceId),
+              ),
+            ),
+          ).toEqual([]);
         }
       }
     },
@@ -117,7 +86,7 @@ describe.each([
   test('keeps inside its sheet with texts apart, whatever is known', () => {
     fc.assert(
       fc.property(anyFacts, anyChoice, fc.constantFrom(...sizes), (facts, choice, [, size]) => {
-        checkSheet(draw(facts, choice, size));
+        expect(sheetProblems(draw(facts, choice, size))).toEqual([]);
       }),
       { numRuns: 600 },
     );

@@ -1,14 +1,12 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { knownValues } from '../../domain/decide/factView.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
 import { reviewState } from '../../domain/schedules/review.ts';
-import { elevation } from '../drawing/elevation.ts';
-import { planView } from '../drawing/plan.ts';
-import { type Drawing, wordsAreInside } from '../drawing/scene.ts';
+import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
+import type { Drawing } from '../drawing/scene.ts';
 import { flagsOf } from './flags.ts';
 import { type MarkOnFile, markOnFile } from './markOnFile.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
@@ -64,7 +62,7 @@ export function openingSheet(
       ['Fire label', row.label],
       ['Egress role', row.egressRole],
     ]),
-    drawings: drawingsOf(decision, crowded),
+    drawings: drawingsAt(openingDrawings, decision, crowded ? 'crowdedSheet' : 'sheet'),
     headline: report.headline,
     stateWord: report.state.word,
     stateMeans: report.state.means,
@@ -94,24 +92,6 @@ export function openingSheet(
 export function placeInWords(row: Pick<OpeningRow, 'floor' | 'from' | 'to'>): string {
   const way = [row.from, row.to].filter((one) => one !== '').join(' to ');
   return [row.floor, way].filter((one) => one !== '').join(': ');
-}
-
-/** Inches; a crowded sheet takes the lowest at which every number beside the drawing is still on it. */
-const crowdedHeights = [2.2, 2.4, 2.6] as const;
-const usualHeight = 3.1;
-
-function drawingsOf(decision: Decision, crowded: boolean): readonly Drawing[] {
-  const facts = knownValues(decision.slots);
-  const choice = decision.chosen?.candidate;
-  return [elevation, planView].map((draw) => {
-    const at = (height: number) => draw(facts, choice, { width: 3.65, height, labels: 'numbers' });
-    if (!crowded) return at(usualHeight);
-    for (const height of crowdedHeights) {
-      const drawing = at(height);
-      if (wordsAreInside(drawing)) return drawing;
-    }
-    return at(usualHeight);
-  });
 }
 
 /** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */

@@ -1,5 +1,6 @@
 import { standingCautions } from '../../domain/explain/cautions.ts';
 import { notDecided } from '../../domain/explain/glossary.ts';
+import { openingDrawings } from '../../exporting/drawing/kinds.ts';
 import { Legend } from '../face/Legend.tsx';
 import { KeyboardHelp } from './KeyboardHelp.tsx';
 import { Words } from './Words.tsx';
@@ -34,6 +35,19 @@ export default function LegendPage() {
           <h2>Symbols</h2>
           <p className="note">A symbol never stands alone: its word is beside it, here and in print.</p>
           <Legend />
+        </section>
+        <section className="section stack" aria-label="Drawings">
+          <h2>Drawings of an opening</h2>
+          <dl className="glossary">
+            {openingDrawings.map(({ name, shows, needs }) => (
+              <div key={name}>
+                <dt>{name}</dt>
+                <dd>
+                  {shows} <span className="soft">{needs}</span>
+                </dd>
+              </div>
+            ))}
+          </dl>
         </section>
         <Words />
         <section className="section stack" aria-label="Keys">

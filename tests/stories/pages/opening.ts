@@ -35,7 +35,7 @@ export function openingPage(page: Page) {
     group: async (name: string) => {
       const group = survey
         .locator('.survey-group')
-        .filter({ has: page.locator('.survey-group > summary', { hasText: name }) });
+        .filter({ has: page.locator('summary', { hasText: new RegExp(`^\\s*${name}`) }) });
       if (!(await group.evaluate((element) => (element as HTMLDetailsElement).open))) {
         await group.locator('summary').first().click();
       }

@@ -1,0 +1,119 @@
+import { expect, test } from 'vitest';
+import { demoProject } from '../../../scripts/demo/demoProject.ts';
+import { decide } from '../decide/decide.ts';
+import { candidates } from '../devices/candidates.ts';
+import { unknown } from '../model/fact.ts';
+import type { FactValues } from '../model/fields.ts';
+import { arrange } from './arrange.ts';
+import type { Arrangement } from './arrangement.ts';
+import { circuitAt } from './circuit.ts';
+import { conditions, type Situation } from './conditions.ts';
+import { type OneLine, oneLineOf } from './oneLine.ts';
+
+const demo = demoProject();
+const openings = Object.values(demo.openings);
+/** Every opening of the demo as decided, and with each arrangement put in by hand: what is lawful and what is not. */
+const drawn = openings.flatMap((opening, index) => {
+  const byHand = candidates
+    .filter((_one, at) => at % 9 === index % 9)
+    .map((candidate) =>
+      decide(demo, { ...opening, override: { candidate: candidate.id, reason: '', by: '', at: '' } }),
+    );
+  return [decide(demo, opening), ...byHand].flatMap((decision) => {
+    const line = oneLineOf(decision);
+    const arrangement = arrange(decision)?.arrangement;
+    return line && arrangement ? [{ line, arrangement, decision }] : [];
+  });
+});
+
+/** Reads the drawing as an electrician does: current flows while every contact in the wire is closed. */
+function lockedByDrawing(
+  { circuit, signals }: OneLine,
+  { failMode, ...told }: Arrangement,
+  at: Situation,
+  person: boolean,
+) {
+  const has = (id: OneLine['signals'][number]['id']) => signals.some((signal) => signal.id === id);
+  const asked =
+    (at.unlockedHours && told.scheduled) ||
+    (at.credential && has('reader')) ||
+    (person && (has('exitSensor') || has('button') || has('hardwareSwitch')));
+  const worked: Readonly<Record<string, boolean>> = {
+    alarm: at.fireAlarm,
+    command: at.command,
+    button: person,
+    hardwareSwitch: person,
+    relay: asked,
+  };
+  const flows = circuit.every(
+    ({ id, contact }) => contact === undefined || (contact === 'closed') !== (worked[id] ?? false),
+  );
+  return failMode === 'safe' ? flows : !flows;
+}
+
+test('what is drawn behaves as the circuit that the conditions are run with', () => {
+  expect(drawn.length).toBeGreaterThan(300);
+  expect(new Set(drawn.map(({ arrangement }) => arrangement.release)).size).toBeGreaterThan(5);
+  const quiet = conditions.lockedHours.situation;
+  const situations: Situation[] = [
+    quiet,
+    { ...quiet, credential: true },
+    { ...quiet, unlockedHours: true },
+    { ...quiet, fireAlarm: true },
+    { ...quiet, command: true },
+  ];
+  const differ = drawn.flatMap(({ line, arrangement, decision }) =>
+    situations.flatMap((at) =>
+      [false, true]
+        .filter((person) => {
+          const seen = lockedByDrawing(line, arrangement, at, person);
+          return seen !== circuitAt(arrangement, at, person).locked;
+        })
+        .map((person) => [decision.chosen?.candidate.id, person, JSON.stringify(at)]),
+    ),
+  );
+  expect(differ).toEqual([]);
+});
+
+test('the circuit begins at the supply and ends at the lock, with the relay between, and nothing twice', () => {
+  for (const { line } of drawn) {
+    const ids = line.circuit.map(({ id }) => id);
+    expect(ids.at(0)).toBe('supply');
+    expect(ids.at(-1)).toBe('lock');
+    expect(ids).toContain('relay');
+    expect(new Set(ids).size).toBe(ids.length);
+  }
+});
+
+test('nothing is drawn where nothing is chosen or nothing is wired', () => {
+  for (const opening of openings) {
+    const decision = decide(demo, opening);
+    const wired = decision.chosen?.candidate.device.wired === true;
+    expect(oneLineOf(decision) !== undefined).toBe(wired);
+  }
+});
+
+test('what was surveyed stands at its wire, what nobody surveyed is named and nothing is made up', () => {
+  const found = openings.find((one) => one.mark === '103');
+  if (!found) throw new Error('The demo has no opening 103.');
+  const known = (facts: FactValues) =>
+    oneLineOf(
+      decide(demo, {
+        ...found,
+        facts: {
+          ...found.facts,
+          supplyVolts: unknown,
+          distanceToSupplyFt: unknown,
+          frameConduit: unknown,
+          ...Object.fromEntries(Object.entries(facts).map(([key, value]) => [key, { is: 'known', value }])),
+        },
+      }),
+    );
+  const bare = known({});
+  expect(bare?.circuit[0]).toMatchObject({ id: 'supply', says: 'lock power' });
+  expect(bare?.notSurveyed).toEqual(['lock supply', 'cable run to supply', 'conduit in frame']);
+  const full = known({ supplyVolts: '24', distanceToSupplyFt: 120, frameConduit: true });
+  expect(full?.circuit[0]?.says).toBe('24 V DC, 120 ft one way');
+  expect(full?.circuit.find(({ id }) => id === 'frame')?.says).toBe('in the conduit of the frame');
+  expect(full?.notSurveyed).toEqual([]);
+});

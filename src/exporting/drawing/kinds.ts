@@ -1,0 +1,72 @@
+import type { Decision } from '../../domain/decide/decision.ts';
+import { knownValues } from '../../domain/decide/factView.ts';
+import { oneLineOf } from '../../domain/simulate/oneLine.ts';
+import { elevation } from './elevation.ts';
+import { oneLine } from './one-line.ts';
+import { type DrawingSize, drawingSizes } from './paper.ts';
+import { planView } from './plan.ts';
+import type { Drawing } from './scene.ts';
+
+/** Where a drawing is set: beside the survey at a desk, in the walk, on the printed sheet of an opening. */
+export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet';
+
+/**
+ * One kind of drawing. Screens and sheets draw whatever stands in the list of their subject and know none of them by
+ * name: a wiring diagram, a riser or a floor plan is a file that makes a `Drawing`, and an entry.
+ */
+export interface DrawingKind<Subject> {
+  readonly name: string;
+  /** What it shows, and what it needs to do so; one sentence each, for the legend. */
+  readonly shows: string;
+  readonly needs: string;
+  /** How large it is where it is drawn; where no size stands, it is not drawn. */
+  readonly sizes: Readonly<Partial<Record<Place, DrawingSize>>>;
+  /** Undefined where the subject has nothing of the kind. */
+  readonly make: (subject: Subject, size: DrawingSize) => Drawing | undefined;
+}
+
+const half = (height: number): DrawingSize => ({ width: 3.65, height, labels: 'numbers' });
+
+/** What is drawn of one opening, in order. */
+export const openingDrawings: readonly DrawingKind<Decision>[] = [
+  {
+    name: 'Elevation, egress side',
+    shows: 'The opening as a person leaving sees it, with its hardware and the device chosen.',
+    needs: 'Door type, sizes and hand; what is not surveyed is drawn broken, at a usual size.',
+    sizes: { desk: drawingSizes.sheet, walk: drawingSizes.phone, sheet: half(3.1), crowdedSheet: half(2.6) },
+    make: (decision, size) => elevation(knownValues(decision.slots), decision.chosen?.candidate, size),
+  },
+  {
+    name: 'Plan',
+    shows: 'The opening from above: which way it swings, and what is on which side.',
+    needs: 'Door type, width and hand; what is not surveyed is drawn broken, at a usual size.',
+    sizes: { desk: drawingSizes.sheetPlan, sheet: half(3.1), crowdedSheet: half(2.6) },
+    make: (decision, size) => planView(knownValues(decision.slots), decision.chosen?.candidate, size),
+  },
+  {
+    name: 'One-line diagram',
+    shows: 'The lock circuit from its supply to the lock, and what reports to the controller.',
+    needs: 'A chosen arrangement that is wired; without one nothing is drawn.',
+    sizes: {
+      desk: { width: 5, height: 6, labels: 'words' },
+      sheet: { width: 7.3, height: 3.2, labels: 'words' },
+    },
+    make: (decision, { width }) => {
+      const found = oneLineOf(decision);
+      return found && oneLine(found, width);
+    },
+  },
+];
+
+/** The drawings of a subject at a place, those that have something to show. */
+export function drawingsAt<Subject>(
+  kinds: readonly DrawingKind<Subject>[],
+  subject: Subject,
+  place: Place,
+): readonly Drawing[] {
+  return kinds.flatMap(({ sizes, make }) => {
+    const size = sizes[place];
+    const drawing = size && make(subject, size);
+    return drawing ? [drawing] : [];
+  });
+}
