@@ -7,8 +7,8 @@ import { type DrawingSize, drawingSizes } from './paper.ts';
 import { planView } from './plan.ts';
 import type { Drawing } from './scene.ts';
 
-/** Where a drawing is set: beside the survey at a desk, in the walk, on the printed sheet of an opening. */
-export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet';
+/** Where a drawing is set: beside the survey, in the walk; at the head of an opening's sheet, or in its columns. */
+export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet' | 'sheetColumn';
 
 /**
  * One kind of drawing. Screens and sheets draw whatever stands in the list of their subject and know none of them by
@@ -25,6 +25,8 @@ export interface DrawingKind<Subject> {
   readonly make: (subject: Subject, size: DrawingSize) => Drawing | undefined;
 }
 
+/** Lettering of a drawing among the small print of a sheet. */
+const besideText = 0.6;
 const half = (height: number): DrawingSize => ({ width: 3.65, height, labels: 'numbers' });
 
 /** What is drawn of one opening, in order. */
@@ -33,7 +35,12 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     name: 'Elevation, egress side',
     shows: 'The opening as a person leaving sees it, with its hardware and the device chosen.',
     needs: 'Door type, sizes and hand; what is not surveyed is drawn broken, at a usual size.',
-    sizes: { desk: drawingSizes.sheet, walk: drawingSizes.phone, sheet: half(3.1), crowdedSheet: half(2.6) },
+    sizes: {
+      desk: drawingSizes.sheet,
+      walk: drawingSizes.phone,
+      sheet: half(3.1),
+      crowdedSheet: half(2.6),
+    },
     make: (decision, size) => elevation(knownValues(decision.slots), decision.chosen?.candidate, size),
   },
   {
@@ -49,11 +56,11 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     needs: 'A chosen arrangement that is wired; without one nothing is drawn.',
     sizes: {
       desk: { width: 5, height: 6, labels: 'words' },
-      sheet: { width: 7.3, height: 3.2, labels: 'words' },
+      sheetColumn: { width: 3.55, height: 3, labels: 'words' },
     },
     make: (decision, { width }) => {
       const found = oneLineOf(decision);
-      return found && oneLine(found, width);
+      return found && oneLine(found, width, width < 5 ? besideText : 1);
     },
   },
 ];

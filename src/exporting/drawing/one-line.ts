@@ -10,7 +10,7 @@ const bus = -0.22;
 const wire = 0.32;
 const clear = 0.16;
 const edge = 0.1;
-const gap = 0.13;
+const gap = 0.09;
 const head = 0.36;
 
 interface Row {
@@ -20,9 +20,11 @@ interface Row {
 
 /**
  * The wires of an opening, one line each: right, the lock circuit from its supply down to the lock; left, what reports
- * to the controller. Not to scale: a line is a connection, its length is none.
+ * to the controller. Not to scale: a line is a connection, its length is none. Reduced, all of it is set that much
+ * smaller on the paper, lettering too.
  */
-export function oneLine(of: OneLine, width: number): Drawing {
+export function oneLine(of: OneLine, paperWidth: number, reduced = 1): Drawing {
+  const width = paperWidth / reduced;
   const sketch = new Sketch(1);
   const middle = width / 2;
   const column = middle - Math.max(-bus, wire) - clear - edge - 0.1;
@@ -50,7 +52,7 @@ export function oneLine(of: OneLine, width: number): Drawing {
   const height = end + 0.12 + foot.length * lineHeight;
   return {
     frame: { width, height },
-    paper: { width, height },
+    paper: { width: paperWidth, height: height * reduced },
     title: 'One-line diagram',
     description: told(of),
     notes: [],
@@ -146,7 +148,7 @@ function captionOf(of: OneLine, fits: number): readonly string[] {
   return [
     ...wrap('One-line diagram, not to scale', fits),
     ...wrap(
-      'Contacts at rest, door locked: two bars open, with a stroke closed. Terminals and wire sizes are not shown.',
+      'Heavy bar: the controller. Contacts at rest, door locked: two bars open, with a stroke closed. Terminals and wire sizes are not shown.',
       fits,
     ),
     ...(of.notSurveyed.length > 0 ? wrap(`? Not surveyed: ${of.notSurveyed.join(', ')}`, fits) : []),

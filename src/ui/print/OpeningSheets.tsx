@@ -1,3 +1,4 @@
+import type { Drawing } from '../../exporting/drawing/scene.ts';
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
 import { DrawingView } from '../face/DrawingView.tsx';
 import { Reasons } from './Reasons.tsx';
@@ -28,16 +29,21 @@ function OneOpening({ sheet }: { sheet: OpeningSheet }) {
   );
 }
 
+/** To scale, so each keeps its own width in inches. */
+function Drawn({ drawings }: { drawings: readonly Drawing[] }) {
+  return drawings.map((drawing) => (
+    <div key={drawing.title} style={{ width: `${drawing.paper.width}in` }}>
+      <DrawingView drawing={drawing} />
+    </div>
+  ));
+}
+
 function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
   return (
     <div className="opening-sheet-body">
       <Pairs pairs={sheet.facts} />
       <div className="opening-drawings">
-        {sheet.drawings.map((drawing) => (
-          <div key={drawing.title} style={{ width: `${drawing.paper.width}in` }}>
-            <DrawingView drawing={drawing} />
-          </div>
-        ))}
+        <Drawn drawings={sheet.drawings} />
       </div>
       <section>
         <h4>
@@ -64,6 +70,11 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
           <section>
             <h4>For the reviewer</h4>
             <Reasons reasons={sheet.reasons} />
+          </section>
+        )}
+        {sheet.columnDrawings.length > 0 && (
+          <section className="keep">
+            <Drawn drawings={sheet.columnDrawings} />
           </section>
         )}
         <Sentences head="Contradictions in the survey" lines={sheet.findings} />
