@@ -54,7 +54,7 @@ describe('an opening that contradicts itself', () => {
     if (severity === 'refuse') {
       expect(decision.state).toBe('refused');
       expect(decision.chosen).toBeNull();
-      expect(report.headline).toBe('The survey contradicts itself where lives depend on it; mend it first.');
+      expect(report.headline).toBe('The survey contradicts itself where lives depend on it; correct it first.');
     }
   });
 });

@@ -102,7 +102,7 @@ test('an estimator who chooses otherwise must say why, and a reviewer is asked',
   const window = await newWindow(context);
   const opening = openingPage(window.page);
   await opening.open('103');
-  await opening.decision.getByRole('button', { name: 'Choose otherwise' }).click();
+  await opening.decision.getByRole('button', { name: 'Choose by hand' }).click();
   const choice = opening.decision.getByRole('combobox', { name: 'What to use instead' });
   await choice.selectOption({ label: 'Electrified mortise lock, fail secure · Free mechanical egress' });
   await opening.decision.getByRole('button', { name: 'Use it' }).click();

@@ -23,7 +23,7 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   open: { word: 'Provisional', means: 'Something not yet known could still forbid what leads.' },
   refused: {
     word: 'Refused',
-    means: 'The survey contradicts itself where lives depend on it; mend it first.',
+    means: 'The survey contradicts itself where lives depend on it; correct it first.',
   },
   referred: { word: 'To a reviewer', means: 'Not decided here; a reviewer decides this opening.' },
   none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },

@@ -141,7 +141,7 @@ function namesOf(clause: Clause): readonly string[] {
     case 'finding':
       return [
         `At the question: ${fieldInfo(clause.field).label}`,
-        clause.severity === 'refuse' ? 'No decision until it is mended' : 'A warning',
+        clause.severity === 'refuse' ? 'No decision until it is corrected' : 'A warning',
       ];
     case 'prohibit':
     case 'caution':

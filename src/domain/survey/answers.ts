@@ -29,7 +29,7 @@ export function answersGiven(opening: Opening): readonly Answered[] {
     .map(({ key, fact }) => ({
       key,
       label: fieldInfo(key).label,
-      value: fact.is === 'unknown' ? 'Nobody could tell' : valueForSurveyor(key, fact.value),
+      value: fact.is === 'unknown' ? 'Not known' : valueForSurveyor(key, fact.value),
       standing: fact.is,
       note: fact.is === 'assumed' ? `assumed: ${fact.from}` : '',
     }));

@@ -84,7 +84,7 @@ test('answers are listed with the newest first', () => {
   expect(answersGiven(opening).map((one) => `${one.label}: ${one.value}`)).toEqual([
     'Leaf width: 36 in (3\'-0" · 914 mm)',
     'Door type: Single swinging leaf',
-    'Latch or exit device: Nobody could tell',
+    'Latch or exit device: Not known',
   ]);
 });
 

@@ -19,7 +19,7 @@ export function surveyEnd(project: Project, opening: Opening, decision: Decision
 
 function endInWords(decision: Decision, notKnown: number): string {
   if (decision.state === 'refused') {
-    return 'Nothing more is asked until the contradiction in the survey is mended.';
+    return 'Nothing more is asked until the contradiction in the survey is corrected.';
   }
   if (notKnown > 0) {
     return `Nothing more needs to be asked, but ${

@@ -77,7 +77,7 @@ export function takenOverInWords(count: number, mark: string): string {
 export function confirmAllInWords(count: number): string {
   return count === 1
     ? '1 fact is only assumed here. Look at the door, then confirm it.'
-    : `${count} facts are only assumed here. Look at the door, mend what differs, then confirm the rest.`;
+    : `${count} facts are only assumed here. Look at the door, correct what differs, then confirm the rest.`;
 }
 
 /** Said where a new opening is begun as a copy. */

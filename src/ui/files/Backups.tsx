@@ -26,7 +26,7 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
     setAsks(null);
     onChanged();
   };
-  if (told === undefined) return <p className="note">Looking …</p>;
+  if (told === undefined) return <p className="note">Loading…</p>;
   if (!told.ok) {
     return (
       <p role="alert" className="field-error">

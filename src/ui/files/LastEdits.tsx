@@ -11,7 +11,7 @@ export function LastEdits() {
   const saving = useApp((state) => state.saving.kind);
   const told = useTold(app.listCommands, saving);
   const [shown, setShown] = useState(atOnce);
-  if (told === undefined) return <p className="note">Looking …</p>;
+  if (told === undefined) return <p className="note">Loading…</p>;
   if (!told.ok) {
     return (
       <p role="alert" className="field-error">

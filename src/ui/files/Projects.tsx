@@ -25,7 +25,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
   };
   return (
     <div className="stack">
-      {told === undefined && <p className="note">Looking …</p>}
+      {told === undefined && <p className="note">Loading…</p>}
       {told && !told.ok && (
         <p role="alert" className="field-error">
           {told.says}

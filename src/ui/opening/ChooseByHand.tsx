@@ -56,7 +56,7 @@ export function ChooseByHand({ opening, decision }: Props) {
         className="button button-quiet button-small self-start"
         onClick={() => setOpen(true)}
       >
-        Choose otherwise
+        Choose by hand
       </button>
     );
   }
@@ -69,7 +69,7 @@ export function ChooseByHand({ opening, decision }: Props) {
         keep();
       }}
     >
-      <h3>Choose otherwise</h3>
+      <h3>Choose by hand</h3>
       <label className="field" htmlFor={`${ids}what`}>
         <span className="field-label">What to use instead</span>
         <select

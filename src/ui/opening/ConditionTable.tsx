@@ -17,7 +17,7 @@ export function ConditionTable({ project, opening }: { project: Project; opening
     return (
       <section className="section" aria-labelledby={heading}>
         <h3 id={heading}>What happens when</h3>
-        <p>Nothing is chosen for this opening yet, so there is nothing to run.</p>
+        <p>Nothing is chosen for this opening yet, so there is nothing to try.</p>
       </section>
     );
   }
@@ -34,7 +34,7 @@ export function ConditionTable({ project, opening }: { project: Project; opening
           <button type="button" className="button" aria-pressed={why} onClick={() => setWhy(!why)}>
             Say why
           </button>
-          {found.provisional && <StatusMark status="provisional">Not a settled decision</StatusMark>}
+          {found.provisional && <StatusMark status="provisional">Provisional decision</StatusMark>}
         </div>
         <table className="schedule schedule-close schedule-folds conditions" aria-labelledby={heading}>
           <thead>
@@ -130,7 +130,7 @@ const statusOf: Readonly<Record<OpeningFinding['severity'], StatusWord>> = {
 
 function FindingList({ findings }: { findings: readonly OpeningFinding[] }) {
   if (findings.length === 0) {
-    return <p className="note">Run through every condition, nothing was found against it.</p>;
+    return <p className="note">Tried in every condition; nothing was found against it.</p>;
   }
   return (
     <ul className="reasons" aria-label="Found while running the conditions">

@@ -106,7 +106,7 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
           checked={everything}
           onChange={(event) => setEverything(event.target.checked)}
         />
-        Show every question, also those that make no sense here
+        Show every question, even those that make no sense here
       </label>
       <TakeOverFacts project={project} opening={opening} />
     </div>

@@ -105,7 +105,7 @@ function AmendmentCard(props: {
         >
           Remove<span className="visually-hidden"> amendment of {amendment.source}</span>
         </button>
-        <a href={`#/rules/LOCAL-${encodeURIComponent(amendment.id)}`}>Where it fired</a>
+        <a href={`#/rules/LOCAL-${encodeURIComponent(amendment.id)}`}>Where it took part</a>
       </div>
       {problem !== '' && (
         <p role="alert" className="field-error">

@@ -19,7 +19,7 @@ export function Floors({ project }: { project: Project }) {
   return (
     <div className="stack">
       {floors.length === 0 && (
-        <p className="note">No floor yet. Openings can do without; a schedule cannot.</p>
+        <p className="note">No floor yet. The door schedule is ordered by floors, so name them here.</p>
       )}
       {floors.length > 0 && (
         <ol className="places" reversed>

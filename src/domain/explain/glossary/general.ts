@@ -87,6 +87,7 @@ export const decisionTerms: readonly Term[] = [
   own('Known', 'Seen or confirmed by somebody.'),
   own('Assumed', 'A value taken from elsewhere; it always says from where.'),
   own('Unknown', 'Nobody knows; it is a value and never a silent default.'),
+  own('Not known', 'The question was asked and nobody could tell; it counts as unknown.'),
   own('Candidate', 'One device in one fail mode with one way out.'),
   own('Arrangement', 'The candidate together with the parts and connections it needs.'),
   own('Rule', 'A condition with what follows from it, its section, and how we know it.'),
