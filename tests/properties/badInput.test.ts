@@ -54,7 +54,9 @@ describe('an opening that contradicts itself', () => {
     if (severity === 'refuse') {
       expect(decision.state).toBe('refused');
       expect(decision.chosen).toBeNull();
-      expect(report.headline).toBe('The survey contradicts itself where lives depend on it; correct it first.');
+      expect(report.headline).toBe(
+        'The survey contradicts itself where lives depend on it; correct it first.',
+      );
     }
   });
 });

@@ -128,9 +128,7 @@ export function acrossMembers(key: FactKey, members: readonly Member[]): string 
 
 function wordOf(key: FactKey, { slots }: Decision): string {
   const value = valueIn(slots, key);
-  return value === undefined
-    ? `${midSentence(fieldInfo(key).label)} not surveyed`
-    : valueInWords(key, value);
+  return value === undefined ? `${midSentence(fieldInfo(key).label)} not surveyed` : valueInWords(key, value);
 }
 
 export function acrossWords(members: readonly Member[], words: (member: Member) => string): string {

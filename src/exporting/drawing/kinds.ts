@@ -5,7 +5,7 @@ import { elevation } from './elevation.ts';
 import { oneLine } from './one-line.ts';
 import { type DrawingSize, drawingSizes } from './paper.ts';
 import { planView } from './plan.ts';
-import type { Drawing } from './scene.ts';
+import { type Drawing, wordsAreInside } from './scene.ts';
 
 /** Where a drawing is set: beside the survey, in the walk; at the head of an opening's sheet, or in its columns. */
 export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet' | 'sheetColumn';
@@ -19,8 +19,8 @@ export interface DrawingKind<Subject> {
   /** What it shows, and what it needs to do so; one sentence each, for the legend. */
   readonly shows: string;
   readonly needs: string;
-  /** How large it is where it is drawn; where no size stands, it is not drawn. */
-  readonly sizes: Readonly<Partial<Record<Place, DrawingSize>>>;
+  /** How large it is where it is drawn, the first size at which all words are on it; without one it is not drawn. */
+  readonly sizes: Readonly<Partial<Record<Place, readonly DrawingSize[]>>>;
   /** Undefined where the subject has nothing of the kind. */
   readonly make: (subject: Subject, size: DrawingSize) => Drawing | undefined;
 }
@@ -28,6 +28,7 @@ export interface DrawingKind<Subject> {
 /** Lettering of a drawing among the small print of a sheet. */
 const besideText = 0.6;
 const half = (height: number): DrawingSize => ({ width: 3.65, height, labels: 'numbers' });
+const lowHalf = [half(2.2), half(2.4), half(2.6), half(3.1)];
 
 /** What is drawn of one opening, in order. */
 export const openingDrawings: readonly DrawingKind<Decision>[] = [
@@ -36,10 +37,10 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     shows: 'The opening as a person leaving sees it, with its hardware and the device chosen.',
     needs: 'Door type, sizes and hand; what is not surveyed is drawn broken, at a usual size.',
     sizes: {
-      desk: drawingSizes.sheet,
-      walk: drawingSizes.phone,
-      sheet: half(3.1),
-      crowdedSheet: half(2.6),
+      desk: [drawingSizes.sheet],
+      walk: [drawingSizes.phone],
+      sheet: [half(3.1)],
+      crowdedSheet: lowHalf,
     },
     make: (decision, size) => elevation(knownValues(decision.slots), decision.chosen?.candidate, size),
   },
@@ -47,7 +48,7 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     name: 'Plan',
     shows: 'The opening from above: which way it swings, and what is on which side.',
     needs: 'Door type, width and hand; what is not surveyed is drawn broken, at a usual size.',
-    sizes: { desk: drawingSizes.sheetPlan, sheet: half(3.1), crowdedSheet: half(2.6) },
+    sizes: { desk: [drawingSizes.sheetPlan], sheet: [half(3.1)], crowdedSheet: lowHalf },
     make: (decision, size) => planView(knownValues(decision.slots), decision.chosen?.candidate, size),
   },
   {
@@ -55,8 +56,8 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     shows: 'The lock circuit from its supply to the lock, and what reports to the controller.',
     needs: 'A chosen arrangement that is wired; without one nothing is drawn.',
     sizes: {
-      desk: { width: 5, height: 6, labels: 'words' },
-      sheetColumn: { width: 3.55, height: 3, labels: 'words' },
+      desk: [{ width: 5, height: 6, labels: 'words' }],
+      sheetColumn: [{ width: 3.55, height: 3, labels: 'words' }],
     },
     make: (decision, { width }) => {
       const found = oneLineOf(decision);
@@ -72,8 +73,11 @@ export function drawingsAt<Subject>(
   place: Place,
 ): readonly Drawing[] {
   return kinds.flatMap(({ sizes, make }) => {
-    const size = sizes[place];
-    const drawing = size && make(subject, size);
+    let drawing: Drawing | undefined;
+    for (const size of sizes[place] ?? []) {
+      drawing = make(subject, size);
+      if (!drawing || wordsAreInside(drawing)) break;
+    }
     return drawing ? [drawing] : [];
   });
 }
