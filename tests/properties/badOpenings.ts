@@ -15,7 +15,7 @@ export const badOpenings: readonly BadOpening[] = [
     { leafMaterial: 'woodHollowCore', fireRatingMin: 20 },
     'fireRatingMin',
     'refuse',
-    'The door is to be rated 20 min, but a leaf of Wood, hollow core or panel carries no fire label; read the label again or correct leaf or rating.',
+    'The door is to be rated 20 min, but a leaf of wood, hollow core or panel carries no fire label; read the label again or correct leaf or rating.',
   ],
   [
     'label not seen',
@@ -29,7 +29,7 @@ export const badOpenings: readonly BadOpening[] = [
     { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: false },
     'fireRatingMin',
     'refuse',
-    'A leaf of Wood, solid core is to be rated 21 min, more than such leaves carry, and nobody saw its label; check core, label and rating.',
+    'A leaf of wood, solid core is to be rated 21 min, more than such leaves carry, and nobody saw its label; check core, label and rating.',
   ],
   [
     'a figure beside a rating',
@@ -162,14 +162,14 @@ export const badOpenings: readonly BadOpening[] = [
     { leafMaterial: 'glassFrameless', latch: 'bored' },
     'latch',
     'refuse',
-    'The leaf is frameless glass and the latch entered is Bored (cylindrical) latch, which needs a stile or a solid leaf; look at both again.',
+    'The leaf is frameless glass and the latch entered is bored (cylindrical) latch, which needs a stile or a solid leaf; look at both again.',
   ],
   [
     'no room in the stile',
     { leafMaterial: 'aluminiumNarrow', latch: 'bored' },
     'latch',
     'warn',
-    'A narrow stile cannot take the latch entered, Bored (cylindrical) latch; measure the stile or look at the lock again.',
+    'A narrow stile cannot take the latch entered, bored (cylindrical) latch; measure the stile or look at the lock again.',
   ],
   [
     'door on posts',
@@ -183,14 +183,14 @@ export const badOpenings: readonly BadOpening[] = [
     { leafMaterial: 'chainLink', wallKind: 'corridor' },
     'leafMaterial',
     'refuse',
-    'A chain-link leaf cannot stand in this kind of wall, Corridor (fire partition); check leaf and wall.',
+    'A chain-link leaf cannot stand in this kind of wall, corridor (fire partition); check leaf and wall.',
   ],
   [
     'gate in a door frame',
     { doorType: 'gateSwing', frameMaterial: 'hollowMetal' },
     'doorType',
     'warn',
-    'A gate is entered with a frame of Hollow metal; check whether it is a gate on posts or a door.',
+    'A gate is entered with a frame of hollow metal; check whether it is a gate on posts or a door.',
   ],
   [
     'swinging',
@@ -211,7 +211,7 @@ export const badOpenings: readonly BadOpening[] = [
     { doorType: 'overhead', panicPresent: true },
     'panicPresent',
     'refuse',
-    'A push bar is entered on a door of this type, Overhead or coiling door, which does not swing; check the type, or whether the bar is on a door beside it.',
+    'A push bar is entered on a door of this type, overhead or coiling door, which does not swing; check the type, or whether the bar is on a door beside it.',
   ],
   [
     'stories not counted',
@@ -291,14 +291,14 @@ export const badOpenings: readonly BadOpening[] = [
     { panicPresent: true, latch: 'bored' },
     'latch',
     'refuse',
-    'A push bar was seen and the latch entered is Bored (cylindrical) latch; either the bar draws another latch, or a second lock holds people in. Look again.',
+    'A push bar was seen and the latch entered is bored (cylindrical) latch; either the bar draws another latch, or a second lock holds people in. Look again.',
   ],
   [
     'device without a bar',
     { latch: 'rimExit', panicPresent: false },
     'panicPresent',
     'refuse',
-    'The latch entered is Rim exit device, yet no push bar was seen on the egress side; look from the inside again.',
+    'The latch entered is rim exit device, yet no push bar was seen on the egress side; look from the inside again.',
   ],
   [
     'label without a device',
@@ -430,7 +430,7 @@ export const badOpenings: readonly BadOpening[] = [
     { doorType: 'revolving', operator: 'lowEnergy' },
     'operator',
     'warn',
-    'An operator for a swinging leaf is entered on a door of this type, Revolving door; check the door type, or put the operator on the door beside it.',
+    'An operator for a swinging leaf is entered on a door of this type, revolving door; check the door type, or put the operator on the door beside it.',
   ],
   [
     '23 in',
@@ -458,7 +458,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'exteriorExit', exterior: false },
     'exterior',
     'warn',
-    'The door leads to or stands in the open by its part, Exit door to the outside, yet no side of it is outdoors; check both.',
+    'The door leads to or stands in the open by its part, exit door to the outside, yet no side of it is outdoors; check both.',
   ],
   [
     'nobody',
@@ -499,7 +499,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'noOccupiedSpace', roomUse: 'office' },
     'egressRole',
     'refuse',
-    'The space is said to hold nobody, but its use is Office or ordinary room; check the part the door plays.',
+    'The space is said to hold nobody, but its use is office or ordinary room; check the part the door plays.',
   ],
   [
     'not asked',
@@ -555,7 +555,7 @@ export const badOpenings: readonly BadOpening[] = [
     { occupancyGroup: 'A-5', exterior: false, roomUse: 'conference' },
     'occupancyGroup',
     'warn',
-    'Group A-5 is for outdoor stands, and this is an indoor room, Meeting or assembly room; check the group.',
+    'Group A-5 is for outdoor stands, and this is an indoor room, meeting or assembly room; check the group.',
   ],
   [
     'rated',
@@ -583,7 +583,7 @@ export const badOpenings: readonly BadOpening[] = [
     { poolBarrierGate: true, doorType: 'pair' },
     'poolBarrierGate',
     'warn',
-    'The door is entered as a gate in a pool barrier and its type is Pair of leaves; check both, because the height of its latch depends on it.',
+    'The door is entered as a gate in a pool barrier and its type is pair of leaves; check both, because the height of its latch depends on it.',
   ],
   [
     'swinging',

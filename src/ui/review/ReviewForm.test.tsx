@@ -83,7 +83,7 @@ describe('a reviewer at the register', () => {
       .getState()
       .dispatch('Leaf', [{ kind: 'setFact', id: 'a', fact: 'leafMaterial', value: known('woodSolidCore') }]);
     expect(
-      await entry.findByText('Leaf material: was Hollow metal, is Wood, solid core.'),
+      await entry.findByText('Leaf material: was hollow metal, is wood, solid core.'),
     ).toBeInTheDocument();
   });
 });
