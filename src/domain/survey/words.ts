@@ -3,6 +3,8 @@ export const surveyWords = {
   wholeBuilding: 'One answer for the whole building: it counts at every opening.',
   cannotTell: 'I can’t tell',
   whatTheyMean: 'What do these mean?',
+  /** The same beside a label, where there is little room. */
+  meanings: 'Meanings',
   nothingAnswered: 'Nothing answered yet.',
   secureSide: 'Where the credential is read',
   egressSide: 'Where people leave from',

@@ -4,7 +4,7 @@ import { surveyWords } from '../../domain/survey/words.ts';
 import { Unfolded } from '../parts/Unfolded.tsx';
 
 /** What the answers to a question mean, folded away until somebody wants it. It pushes what is below; it covers nothing. */
-export function AnswersMean({ fact }: { fact: FactKey }) {
+export function AnswersMean({ fact, brief = false }: { fact: FactKey; brief?: boolean }) {
   const explained = answersExplained(fact);
   if (explained.length === 0) return null;
   return (
@@ -12,7 +12,7 @@ export function AnswersMean({ fact }: { fact: FactKey }) {
       <Unfolded
         summary={
           <span>
-            {surveyWords.whatTheyMean}
+            {brief ? surveyWords.meanings : surveyWords.whatTheyMean}
             <span className="visually-hidden"> {fieldInfo(fact).label}</span>
           </span>
         }

@@ -69,7 +69,7 @@ export function FactField({ fact, value, borrowed, findings = [], onAnswer }: Pr
           </p>
         )}
       </div>
-      <AnswersMean fact={fact} />
+      <AnswersMean fact={fact} brief />
       {problem !== '' && (
         <p role="alert" className="field-error">
           {problem}
