@@ -1,56 +1,59 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
-import { type Slots, slotOf } from '../logic/compile.ts';
-import type { FactValue } from '../model/fields.ts';
+import { type Slots, slotCount } from '../logic/compile.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
-import { type CandidateSet, has, setOf } from './candidateSet.ts';
-import { clausesLeft } from './clauseIndex.ts';
-import { Decided } from './decided.ts';
+import { has, setOf } from './candidateSet.ts';
+import { answersOf } from './clauseIndex.ts';
+import { Decided, Found } from './decided.ts';
 import type { Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgement } from './judge.ts';
 import { type RuleBook, ruleBookFor } from './ruleBook.ts';
-import { nearTieTenths, type ScoreFacts } from './score.ts';
+import { nearTieTenths } from './score.ts';
+import { scoreFacts } from './scoreFacts.ts';
 import { hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
 import { totalsFor } from './totals.ts';
+
+/** What the opening being decided reads; the next one writes over it. */
+const slotsInUse: Slots = new Array<Slots[number]>(slotCount).fill(undefined);
 
 /** One opening decided under its project. Pure: the same facts, basis and weights give the same answer. */
 export function decide(project: Project, opening: Opening): Decision {
   const book = ruleBookFor(project.basis, project.amendments);
   const chosen = opening.override === null ? undefined : candidateById(opening.override.candidate);
-  return decideFacts(viewFacts(project, opening), book, project.weights, chosen);
+  const view = viewFacts(project, opening);
+  return decideFacts(view, book, project.weights, chosen, view.readInto(slotsInUse));
 }
 
 export function decideAll(project: Project): ReadonlyMap<string, Decision> {
   return new Map(Object.values(project.openings).map((opening) => [opening.id, decide(project, opening)]));
 }
 
-/** The same decision from a view of the facts; `override` is what a person chose instead. */
+/**
+ * The same decision from a view of the facts; `override` is what a person chose instead. `slots` hold what the view
+ * holds, and may be used again afterwards.
+ */
 export function decideFacts(
   view: FactView,
   book: RuleBook,
   weights: Weights,
   override?: Candidate,
+  slots: Slots = view.slots,
 ): Decision {
-  const { slots } = view;
-  const left = clausesLeft(book.index, slots);
-  const judgement = judge(book, slots, left);
-  const onlyRow = judgement.rows.length === 1 ? judgement.rows[0] : undefined;
-  const facts = scoreFacts(slots, judgement.rejected);
-  const totals = totalsFor(facts, onlyRow?.row, weights);
-  const { leader, best, second } = rank(judgement, totals, override);
-  const steps = stepsFor(leader, book, slots, left);
+  const answers = answersOf(book.index, slots);
+  const judgement = judge(book, slots, answers);
+  const row = judgement.rows.length === 1 ? judgement.rows[0]?.row : undefined;
+  const totals = totalsFor(scoreFacts(slots, judgement.rejected), row, weights);
+  const { leader, best, second } = rank(judgement, totals.tenths, override);
+  const steps = stepsFor(leader, book, answers);
   const state = stateOf(steps, leader, judgement);
   const shown = state !== 'refused' && state !== 'referred';
-  return new Decided(
-    { view, book, weights, judgement, facts, totals, steps, best },
-    {
-      state,
-      chosen: shown ? leader : undefined,
-      overridden: override,
-      runnerUp: second,
-      nearTie: leader !== undefined && second !== undefined && isNearTie(totals, leader, second),
-    },
-  );
+  return new Decided(new Found(view, book, weights, totals, row, best), steps, {
+    state,
+    chosen: shown ? leader : undefined,
+    overridden: override,
+    runnerUp: second,
+    nearTie: leader !== undefined && second !== undefined && isNearTie(totals.tenths, leader, second),
+  });
 }
 
 interface Ranking {
@@ -105,43 +108,4 @@ function stateOf(steps: SortedSteps, leader: Candidate | undefined, judgement: J
   if (leader === undefined) return 'none';
   const inDoubt = has(judgement.rejected, leader.index) || has(judgement.doubted, leader.index);
   return inDoubt ? 'open' : 'settled';
-}
-
-const scoreSlots = {
-  securityNeed: slotOf('securityNeed'),
-  traffic: slotOf('traffic'),
-  appearance: slotOf('appearance'),
-  latch: slotOf('latch'),
-  leafMaterial: slotOf('leafMaterial'),
-  frameMaterial: slotOf('frameMaterial'),
-  frameGrouted: slotOf('frameGrouted'),
-  latchProjectionIn: slotOf('latchProjectionIn'),
-  wishDelayedEgress: slotOf('wishDelayedEgress'),
-  wishControlledEgress: slotOf('wishControlledEgress'),
-};
-
-/** A wish that the rules refuse ranks nothing; otherwise any lawful lock would be marked down for it. */
-function wishedRelease(slots: Slots, rejected: CandidateSet): 'delayed' | 'controlled' | undefined {
-  const wished =
-    slots[scoreSlots.wishControlledEgress] === true
-      ? 'controlled'
-      : slots[scoreSlots.wishDelayedEgress] === true
-        ? 'delayed'
-        : undefined;
-  const granted = candidates.some(({ release, index }) => release === wished && !has(rejected, index));
-  return granted ? wished : undefined;
-}
-
-function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
-  return {
-    securityNeed: slots[scoreSlots.securityNeed] as FactValue<'securityNeed'> | undefined,
-    traffic: slots[scoreSlots.traffic] as FactValue<'traffic'> | undefined,
-    appearance: slots[scoreSlots.appearance] as FactValue<'appearance'> | undefined,
-    latch: slots[scoreSlots.latch] as FactValue<'latch'>,
-    leafMaterial: slots[scoreSlots.leafMaterial] as FactValue<'leafMaterial'>,
-    frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
-    frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
-    latchProjectionIn: slots[scoreSlots.latchProjectionIn] as number,
-    wishedRelease: wishedRelease(slots, rejected),
-  };
 }

@@ -1,25 +1,47 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
-import { type Cell, fitCell } from '../fit/matrix.ts';
+import { type Cell, type FitRow, fitCell } from '../fit/matrix.ts';
 import type { Weights } from '../model/project.ts';
 import { has } from './candidateSet.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
 import type { FactView } from './factView.ts';
-import { type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
+import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
 import { type FactSet, factWords, type RuleBook } from './ruleBook.ts';
-import { type Score, score, type ScoreFacts } from './score.ts';
-import type { SortedSteps } from './steps.ts';
+import { type Score, score } from './score.ts';
+import { type SortedSteps, stepKinds } from './steps.ts';
+import type { Totals } from './totals.ts';
 
-/** What was found out about one opening, before it is laid out. */
-export interface Found {
+/** What one opening was decided from. The sets behind the decision are worked out again if somebody asks for them. */
+export class Found {
   readonly view: FactView;
   readonly book: RuleBook;
   readonly weights: Weights;
-  readonly judgement: Judgement;
-  readonly facts: ScoreFacts;
-  readonly totals: Int32Array;
-  readonly steps: SortedSteps;
+  readonly totals: Totals;
+  /** The row of the fit table, when the survey leaves only one. */
+  readonly row: FitRow | undefined;
   /** The best arrangement that nothing forbids or doubts. */
   readonly best: Candidate | undefined;
+  #judgement: Judgement | undefined;
+
+  constructor(
+    view: FactView,
+    book: RuleBook,
+    weights: Weights,
+    totals: Totals,
+    row: FitRow | undefined,
+    best: Candidate | undefined,
+  ) {
+    this.view = view;
+    this.book = book;
+    this.weights = weights;
+    this.totals = totals;
+    this.row = row;
+    this.best = best;
+  }
+
+  get judgement(): Judgement {
+    this.#judgement ??= judge(this.book, this.view.slots);
+    return this.#judgement;
+  }
 }
 
 interface Verdict {
@@ -38,7 +60,6 @@ interface Verdict {
 export class Decided implements Decision {
   readonly state: DecisionState;
   readonly basis: Decision['basis'];
-  readonly slots: Decision['slots'];
   readonly chosen: Choice | null;
   readonly overridden: Candidate | null;
   readonly runnerUp: Choice | null;
@@ -56,11 +77,9 @@ export class Decided implements Decision {
   #open: Decision['open'] | undefined;
   #relied: FactSet | undefined;
 
-  constructor(found: Found, { state, chosen, overridden, runnerUp, nearTie }: Verdict) {
-    const { steps } = found;
+  constructor(found: Found, steps: SortedSteps, { state, chosen, overridden, runnerUp, nearTie }: Verdict) {
     this.state = state;
     this.basis = found.book.basis;
-    this.slots = found.view.slots;
     this.chosen = chosen ? new Chosen(chosen, found) : null;
     this.overridden = overridden ?? null;
     this.runnerUp = runnerUp ? new Chosen(runnerUp, found) : null;
@@ -76,6 +95,9 @@ export class Decided implements Decision {
     this.#found = found;
   }
 
+  get slots(): Decision['slots'] {
+    return this.#found.view.slots;
+  }
   get assumed(): Decision['assumed'] {
     return this.#found.view.assumed;
   }
@@ -87,14 +109,14 @@ export class Decided implements Decision {
     return this.#rejected;
   }
   get open(): Decision['open'] {
-    this.#open ??= openOf(this.#found.judgement, this.#found.totals);
+    this.#open ??= openOf(this.#found.judgement, this.#found.totals.tenths);
     return this.#open;
   }
   get wouldHaveLed(): Decision['wouldHaveLed'] {
     return bestLost(this.#found);
   }
   get relied(): FactSet {
-    this.#relied ??= factsReliedOn(this.#found);
+    this.#relied ??= factsReliedOn(this.#found.judgement, this);
     return this.#relied;
   }
 }
@@ -110,38 +132,36 @@ class Chosen implements Choice {
   }
 
   get cell(): Cell | undefined {
-    const { rows } = this.#found.judgement;
-    const [only] = rows;
-    return only && rows.length === 1 ? fitCell(only.row, this.candidate.deviceId) : undefined;
+    const { row } = this.#found;
+    return row && fitCell(row, this.candidate.deviceId);
   }
   get score(): Score {
-    this.#score ??= score(this.candidate, this.#found.facts, this.cell, this.#found.weights);
+    const { totals, weights } = this.#found;
+    this.#score ??= score(this.candidate, totals.facts, this.cell, weights);
     return this.#score;
   }
 }
 
 /** What every sure step read: those that forbid, the rows of the fit table, and those that ask or say something. */
-function factsReliedOn({ judgement, steps }: Found): FactSet {
+function factsReliedOn(judgement: Judgement, decided: SortedSteps): FactSet {
   const relied = new Uint32Array(factWords);
   const rely = ({ reads }: { readonly reads: FactSet }) =>
     reads.forEach((bits, word) => (relied[word] = (relied[word] as number) | bits));
   judgement.sure.forEach(rely);
   judgement.rows.forEach(rely);
   if (judgement.ratedStep) rely(judgement.ratedStep.ready);
-  for (const list of Object.values(steps) as SortedSteps[keyof SortedSteps][]) {
-    for (const step of list) if (step.sure) rely(step.ready);
-  }
+  for (const kind of stepKinds) for (const step of decided[kind]) if (step.sure) rely(step.ready);
   return relied;
 }
 
 /** The best of what rules alone forbid, when it beats the choice; what cannot go into the door would never have led. */
-function bestLost({ judgement, totals, best }: Found): Decision['wouldHaveLed'] {
+function bestLost({ judgement, totals: { tenths }, best }: Found): Decision['wouldHaveLed'] {
   let lost = -1;
   for (let index = 0; index < candidates.length; index++) {
     if (!has(judgement.rejected, index) || has(judgement.impossible, index)) continue;
-    if (lost < 0 || (totals[index] as number) > (totals[lost] as number)) lost = index;
+    if (lost < 0 || (tenths[index] as number) > (tenths[lost] as number)) lost = index;
   }
   const candidate = candidates[lost];
-  if (!candidate || !best || (totals[lost] as number) <= (totals[best.index] as number)) return null;
+  if (!candidate || !best || (tenths[lost] as number) <= (tenths[best.index] as number)) return null;
   return { candidate, because: whyRejected(judgement, lost) };
 }

@@ -1,3 +1,4 @@
+import type { CodeBasis } from '../codes/basis.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
@@ -40,48 +41,72 @@ function putInto(slots: Slots, facts: Facts): void {
   }
 }
 
+const loadSlot = slotOf('occupantLoad');
+
 /**
  * Building facts first, then the opening's own, which win; at last what the space behind the door says of its
- * occupant load, as an assumption that names the space.
+ * occupant load, as an assumption that names the space. Laid out when somebody asks: thousands are decided from slots
+ * that the next opening uses again. It holds what it reads and not the project, which would be kept with all its
+ * openings for as long as one decision is.
  */
-export function viewFacts(project: Project, opening: Opening): FactView {
-  const slots = baseOf(project.building).slice();
-  putInto(slots, opening.facts);
-  const told = loadOfSpaceBehind(project, opening, slots);
-  if (told) slots[loadSlot] = told.people;
-  fillDerived(slots, project.basis);
-  let assumed: ReadonlyMap<FactKey, string> | undefined;
-  return {
-    slots,
-    // Asked for where a person reads; thousands are decided without it.
-    get assumed() {
-      assumed ??= assumptions(project, opening, told?.space);
-      return assumed;
-    },
-  };
+class OpeningView implements FactView {
+  readonly #building: Facts;
+  readonly #own: Facts;
+  readonly #told: TellsLoad | undefined;
+  readonly #basis: CodeBasis;
+  #slots: Slots | undefined;
+  #assumed: ReadonlyMap<FactKey, string> | undefined;
+
+  constructor(project: Project, opening: Opening) {
+    this.#building = project.building;
+    this.#own = opening.facts;
+    this.#told = loadOfSpaceBehind(project, opening);
+    this.#basis = project.basis;
+  }
+
+  get slots(): Slots {
+    this.#slots ??= this.readInto(new Array<Slots[number]>(slotCount).fill(undefined));
+    return this.#slots;
+  }
+  get assumed(): ReadonlyMap<FactKey, string> {
+    this.#assumed ??= assumptions([this.#building, this.#own], this.#told?.space);
+    return this.#assumed;
+  }
+  /** The same as `slots`, written over whatever stood there. */
+  readInto(slots: Slots): Slots {
+    const base = baseOf(this.#building);
+    for (let slot = 0; slot < slotCount; slot++) slots[slot] = base[slot];
+    putInto(slots, this.#own);
+    if (this.#told) slots[loadSlot] = this.#told.people;
+    fillDerived(slots, this.#basis);
+    return slots;
+  }
 }
 
-const loadSlot = slotOf('occupantLoad');
+export function viewFacts(project: Project, opening: Opening): OpeningView {
+  return new OpeningView(project, opening);
+}
+
+interface TellsLoad {
+  readonly space: Space;
+  readonly people: number;
+}
 
 /** As somebody gave it for the space, else as its use and area make it. */
 function loadOfSpaceBehind(
-  project: Project,
-  opening: Opening,
-  slots: Slots,
-): { readonly space: Space; readonly people: number } | undefined {
-  if (slots[loadSlot] !== undefined || opening.facts.occupantLoad !== undefined) return undefined;
-  const space = opening.toSpaceId === null ? undefined : project.spaces[opening.toSpaceId];
-  const people = space ? peopleIn(space, project.basis) : null;
+  { building, spaces, basis }: Project,
+  { facts, toSpaceId }: Opening,
+): TellsLoad | undefined {
+  if (toSpaceId === null || facts.occupantLoad !== undefined) return undefined;
+  if (baseOf(building)[loadSlot] !== undefined) return undefined;
+  const space = spaces[toSpaceId];
+  const people = space ? peopleIn(space, basis) : null;
   return space && people !== null ? { space, people } : undefined;
 }
 
-function assumptions(
-  project: Project,
-  opening: Opening,
-  space: Space | undefined,
-): ReadonlyMap<FactKey, string> {
+function assumptions(from: readonly Facts[], space: Space | undefined): ReadonlyMap<FactKey, string> {
   const assumed = new Map(onlyDefaults);
-  for (const facts of [project.building, opening.facts]) {
+  for (const facts of from) {
     for (const [key, fact] of Object.entries(facts) as [FactKey, Fact<unknown> | undefined][]) {
       if (fact?.is === 'assumed') assumed.set(key, fact.from);
       else if (fact) assumed.delete(key);

@@ -1,9 +1,8 @@
 import { candidates } from '../devices/candidates.ts';
 import { neverOnRatedDoor } from '../fit/matrix.ts';
 import { type Slots, slotOf } from '../logic/compile.ts';
-import { NO, UNKNOWN, YES } from '../logic/verdict.ts';
 import { type CandidateSet, emptySet, has, include, restrict, setOf } from './candidateSet.ts';
-import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
+import { type Answers, answersOf, type ClauseSet, lowestBit } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';
 import type { ReadyClause, ReadyRow, RuleBook, Step } from './ruleBook.ts';
 
@@ -25,24 +24,22 @@ const ratedSlot = slotOf('fireRated');
 const notOnRated = setOf((candidate) => neverOnRatedDoor.includes(candidate.deviceId));
 const everyFitted = setOf(({ device }) => device.wired || device.family === 'battery');
 
-/** `left` is what the index leaves of the clauses; the rest is silent here. */
 export function judge(
   book: RuleBook,
   slots: Slots,
-  left: ClauseSet = clausesLeft(book.index, slots),
+  answers: Answers = answersOf(book.index, slots),
 ): Judgement {
   const rejected = emptySet();
   const doubted = emptySet();
   const sure: ReadyClause[] = [];
   const unsure: ReadyClause[] = [];
   const { clauses, sets } = book;
-  for (let word = 0; word < left.length; word++) {
-    let bits = (left[word] as number) & (sets.prohibits[word] as number);
+  for (let word = 0; word < answers.speak.length; word++) {
+    const surely = answers.sure[word] as number;
+    let bits = (answers.speak[word] as number) & (sets.prohibits[word] as number);
     for (; bits !== 0; bits &= bits - 1) {
-      const ready = clauses[lowestClause(word, bits)] as ReadyClause;
-      const verdict = ready.test(slots);
-      if (verdict === NO) continue;
-      if (verdict === YES) {
+      const ready = clauses[lowestBit(word, bits)] as ReadyClause;
+      if ((surely & bits & -bits) !== 0) {
         include(rejected, ready.speaksOf);
         sure.push(ready);
       } else {
@@ -61,18 +58,19 @@ export function judge(
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */
 function possibleRows({ rows, rowIndex }: RuleBook, slots: Slots): readonly ReadyRow[] {
-  const maybe: ReadyRow[] = [];
-  const left = clausesLeft(rowIndex, slots);
-  for (let word = 0; word < left.length; word++) {
-    let bits = left[word] as number;
-    for (; bits !== 0; bits &= bits - 1) {
-      const ready = rows[lowestClause(word, bits)] as ReadyRow;
-      const verdict = ready.test(slots);
-      if (verdict === YES) return [ready];
-      if (verdict === UNKNOWN) maybe.push(ready);
+  const { speak, sure } = answersOf(rowIndex, slots);
+  const [certain] = chosenFrom(rows, sure);
+  return certain ? [certain] : chosenFrom(rows, speak);
+}
+
+function chosenFrom(rows: readonly ReadyRow[], set: ClauseSet): readonly ReadyRow[] {
+  const chosen: ReadyRow[] = [];
+  for (let word = 0; word < set.length; word++) {
+    for (let bits = set[word] as number; bits !== 0; bits &= bits - 1) {
+      chosen.push(rows[lowestBit(word, bits)] as ReadyRow);
     }
   }
-  return maybe;
+  return chosen;
 }
 
 function judgeFit(rows: readonly ReadyRow[], slots: Slots) {

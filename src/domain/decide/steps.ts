@@ -1,85 +1,105 @@
 import type { Candidate } from '../devices/candidates.ts';
-import type { Slots } from '../logic/compile.ts';
-import { NO, UNKNOWN } from '../logic/verdict.ts';
-import { type ClauseSet, clausesLeft, lowestClause } from './clauseIndex.ts';
+import type { Clause } from '../rules/rule.ts';
+import { type Answers, type ClauseSet, lowestBit } from './clauseIndex.ts';
 import type { ReadyClause, RuleBook, Step } from './ruleBook.ts';
 
 /** What the rules say beyond forbidding, about the choice and about the opening. */
 export interface SortedSteps {
-  readonly requires: Step[];
-  readonly modifies: Step[];
-  readonly signOffs: Step[];
-  readonly cautions: Step[];
-  readonly permits: Step[];
-  readonly findings: Step[];
-  readonly refers: Step[];
+  readonly requires: readonly Step[];
+  readonly modifies: readonly Step[];
+  readonly signOffs: readonly Step[];
+  readonly cautions: readonly Step[];
+  readonly permits: readonly Step[];
+  readonly findings: readonly Step[];
+  readonly refers: readonly Step[];
   /** Would apply if a missing fact turns out so. */
-  readonly depends: Step[];
+  readonly depends: readonly Step[];
 }
+
+export const stepKinds = [
+  'requires',
+  'modifies',
+  'signOffs',
+  'cautions',
+  'permits',
+  'findings',
+  'refers',
+  'depends',
+] as const satisfies readonly (keyof SortedSteps)[];
+
+const none: readonly Step[] = [];
+
+/** Steps of one kind while an opening is decided; the place is used again, a decision keeps a copy of the right length. */
+class Heard {
+  readonly #steps: Step[] = [];
+  #count = 0;
+
+  add(step: Step): void {
+    this.#steps[this.#count++] = step;
+  }
+  taken(): readonly Step[] {
+    const taken = this.#count === 0 ? none : this.#steps.slice(0, this.#count);
+    this.#count = 0;
+    return taken;
+  }
+}
+
+const requires = new Heard();
+const modifies = new Heard();
+const signOffs = new Heard();
+const cautions = new Heard();
+const permits = new Heard();
+const findings = new Heard();
+const refers = new Heard();
+const depends = new Heard();
 
 /** A clause about some candidates is heard only for the one that leads; one about the opening always. */
-export function stepsFor(
-  leader: Candidate | undefined,
-  book: RuleBook,
-  slots: Slots,
-  left: ClauseSet = clausesLeft(book.index, slots),
-): SortedSteps {
-  const sorted: SortedSteps = {
-    requires: [],
-    modifies: [],
-    signOffs: [],
-    cautions: [],
-    permits: [],
-    findings: [],
-    refers: [],
-    depends: [],
-  };
+export function stepsFor(leader: Candidate | undefined, book: RuleBook, answers: Answers): SortedSteps {
   const { aboutOpening, aboutCandidate } = book.sets;
-  hear(book, aboutOpening, left, slots, sorted);
+  hear(book, aboutOpening, answers);
   const aboutLeader = leader && aboutCandidate[leader.index];
-  if (aboutLeader) hear(book, aboutLeader, left, slots, sorted);
-  return sorted;
+  if (aboutLeader) hear(book, aboutLeader, answers);
+  return {
+    requires: requires.taken(),
+    modifies: modifies.taken(),
+    signOffs: signOffs.taken(),
+    cautions: cautions.taken(),
+    permits: permits.taken(),
+    findings: findings.taken(),
+    refers: refers.taken(),
+    depends: depends.taken(),
+  };
 }
 
-function hear(
-  { clauses }: RuleBook,
-  wanted: ClauseSet,
-  left: ClauseSet,
-  slots: Slots,
-  sorted: SortedSteps,
-): void {
-  for (let word = 0; word < left.length; word++) {
-    let bits = (left[word] as number) & (wanted[word] as number);
+function hear({ clauses }: RuleBook, wanted: ClauseSet, { speak, sure }: Answers): void {
+  for (let word = 0; word < speak.length; word++) {
+    const surely = sure[word] as number;
+    let bits = (speak[word] as number) & (wanted[word] as number);
     for (; bits !== 0; bits &= bits - 1) {
-      const ready = clauses[lowestClause(word, bits)] as ReadyClause;
-      const verdict = ready.test(slots);
-      if (verdict === NO) continue;
-      if (verdict === UNKNOWN) {
-        // Nobody is told of a contradiction that may turn out to be none.
-        if (ready.clause.effect !== 'finding') sorted.depends.push(ready.unknown);
-        continue;
-      }
-      listFor(ready, sorted).push(ready.yes);
+      const ready = clauses[lowestBit(word, bits)] as ReadyClause;
+      if ((surely & bits & -bits) !== 0) heardAs(ready.clause.effect).add(ready.yes);
+      // Nobody is told of a contradiction that may turn out to be none.
+      else if (ready.clause.effect !== 'finding') depends.add(ready.unknown);
     }
   }
 }
 
-function listFor({ clause }: ReadyClause, sorted: SortedSteps): Step[] {
-  switch (clause.effect) {
+function heardAs(effect: Clause['effect']): Heard {
+  switch (effect) {
     case 'require':
-      return sorted.requires;
+      return requires;
     case 'modify':
-      return sorted.modifies;
+      return modifies;
     case 'signOff':
-      return sorted.signOffs;
+      return signOffs;
     case 'caution':
-      return sorted.cautions;
+      return cautions;
     case 'permit':
-      return sorted.permits;
+      return permits;
     case 'finding':
-      return sorted.findings;
+      return findings;
     case 'refer':
-      return sorted.refers;
+      return refers;
     case 'prohibit':
       throw new Error('Prohibitions are judged apart.');
   }

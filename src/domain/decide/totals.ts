@@ -20,26 +20,48 @@ const inKey: Readonly<Record<keyof ScoreFacts, true>> = {
 };
 const keyParts = Object.keys(inKey) as readonly (keyof ScoreFacts)[];
 
-const remembered = new WeakMap<Weights, Map<string, Int32Array>>();
+/** The totals of one kind of opening, with what they were reckoned from. Shared: nobody writes into it. */
+export interface Totals {
+  readonly facts: ScoreFacts;
+  /** By candidate index, in tenths of a point. */
+  readonly tenths: Int32Array;
+}
+
+/** Looked up fact by fact: a key put together from all of them costs several times as much, and leaves garbage. */
+type Branch = Map<unknown, Branch | Totals>;
+
+let remembered = new WeakMap<Weights, Branch>();
+let count = 0;
 /** About a megabyte; then it starts afresh. */
 const mostRemembered = 2000;
 
-/** By candidate index, in tenths of a point. Shared: whoever gets it must not write into it. */
-export function totalsFor(facts: ScoreFacts, row: FitRow | undefined, weights: Weights): Int32Array {
-  let byKey = remembered.get(weights);
-  if (!byKey) {
-    byKey = new Map();
-    remembered.set(weights, byKey);
+export function totalsFor(facts: ScoreFacts, row: FitRow | undefined, weights: Weights): Totals {
+  let branch = remembered.get(weights);
+  if (!branch) remembered.set(weights, (branch = new Map()));
+  for (let part = 0; part < keyParts.length; part++) {
+    branch = branchBelow(branch, facts[keyParts[part] as keyof ScoreFacts]);
   }
-  let key = row === undefined ? '' : String(row.row);
-  for (let part = 0; part < keyParts.length; part++) key += `|${facts[keyParts[part] as keyof ScoreFacts]}`;
-  let totals = byKey.get(key);
+  let totals = branch.get(row) as Totals | undefined;
   if (!totals) {
-    if (byKey.size >= mostRemembered) byKey.clear();
-    totals = new Int32Array(candidates.length);
-    const cellOf = (candidate: Candidate): Cell | undefined => row && fitCell(row, candidate.deviceId);
-    scoreAll(facts, cellOf, weights, totals);
-    byKey.set(key, totals);
+    if (count++ >= mostRemembered) {
+      remembered = new WeakMap();
+      count = 0;
+    }
+    totals = reckon(facts, row, weights);
+    branch.set(row, totals);
   }
   return totals;
+}
+
+function branchBelow(branch: Branch, answer: unknown): Branch {
+  let below = branch.get(answer) as Branch | undefined;
+  if (!below) branch.set(answer, (below = new Map()));
+  return below;
+}
+
+function reckon(facts: ScoreFacts, row: FitRow | undefined, weights: Weights): Totals {
+  const tenths = new Int32Array(candidates.length);
+  const cellOf = (candidate: Candidate): Cell | undefined => row && fitCell(row, candidate.deviceId);
+  scoreAll(facts, cellOf, weights, tenths);
+  return { facts, tenths };
 }

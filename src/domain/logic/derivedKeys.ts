@@ -16,3 +16,8 @@ export const derivedKeys = [
   'wantsReader',
 ] as const;
 export type DerivedKey = (typeof derivedKeys)[number];
+
+const names: ReadonlySet<string> = new Set(derivedKeys);
+export function isDerivedKey(key: string): key is DerivedKey {
+  return names.has(key);
+}

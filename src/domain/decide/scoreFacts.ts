@@ -1,0 +1,46 @@
+import { candidates } from '../devices/candidates.ts';
+import { type Slots, slotOf } from '../logic/compile.ts';
+import type { FactValue } from '../model/fields.ts';
+import { type CandidateSet, has } from './candidateSet.ts';
+import type { ScoreFacts } from './score.ts';
+
+const scoreSlots = {
+  securityNeed: slotOf('securityNeed'),
+  traffic: slotOf('traffic'),
+  appearance: slotOf('appearance'),
+  latch: slotOf('latch'),
+  leafMaterial: slotOf('leafMaterial'),
+  frameMaterial: slotOf('frameMaterial'),
+  frameGrouted: slotOf('frameGrouted'),
+  latchProjectionIn: slotOf('latchProjectionIn'),
+  wishDelayedEgress: slotOf('wishDelayedEgress'),
+  wishControlledEgress: slotOf('wishControlledEgress'),
+};
+
+/** A wish that the rules refuse ranks nothing; otherwise any lawful lock would be marked down for it. */
+function wishedRelease(slots: Slots, rejected: CandidateSet): 'delayed' | 'controlled' | undefined {
+  const wished =
+    slots[scoreSlots.wishControlledEgress] === true
+      ? 'controlled'
+      : slots[scoreSlots.wishDelayedEgress] === true
+        ? 'delayed'
+        : undefined;
+  if (wished === undefined) return undefined;
+  const granted = candidates.some(({ release, index }) => release === wished && !has(rejected, index));
+  return granted ? wished : undefined;
+}
+
+/** What the ranking reads of an opening. */
+export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
+  return {
+    securityNeed: slots[scoreSlots.securityNeed] as FactValue<'securityNeed'> | undefined,
+    traffic: slots[scoreSlots.traffic] as FactValue<'traffic'> | undefined,
+    appearance: slots[scoreSlots.appearance] as FactValue<'appearance'> | undefined,
+    latch: slots[scoreSlots.latch] as FactValue<'latch'>,
+    leafMaterial: slots[scoreSlots.leafMaterial] as FactValue<'leafMaterial'>,
+    frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
+    frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
+    latchProjectionIn: slots[scoreSlots.latchProjectionIn] as number,
+    wishedRelease: wishedRelease(slots, rejected),
+  };
+}
