@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { answersTo } from '../../src/domain/decide/answers.ts';
-import { known } from '../../src/domain/model/fact.ts';
-import { type FactKey, factKeys, type FactValues, openingFactKeys } from '../../src/domain/model/fields.ts';
+import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
+import { factKeys, type FactValues, openingFactKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { openProjectText } from '../../src/domain/versions/file.ts';
 import { seeded } from '../../tests/properties/space.ts';
@@ -35,11 +35,38 @@ export function projectOf(count: number): Project {
 }
 
 /** Openings of which everything is known, for engines that know no third answer. */
-export function surveyedFully(count: number): readonly FactValues[] {
+export function surveyedFully(count: number): readonly Facts[] {
   const random = seeded(5000);
   return Array.from(
     { length: count },
-    () =>
-      Object.fromEntries(factKeys.map((key: FactKey) => [key, pick(answersTo(key), random)])) as FactValues,
+    () => Object.fromEntries(factKeys.map((key) => [key, known(pick(answersTo(key), random))])) as Facts,
   );
+}
+
+/** The same opening with some of its facts asked in vain, and some only assumed. */
+export function surveyedInPart(facts: Facts, seed: number): Facts {
+  const random = seeded(seed);
+  const share = random();
+  return mapFacts(facts, (fact) => {
+    if (random() > share || fact.is === 'unknown') return unknown;
+    return random() < 0.1 ? assumed(fact.value, 'drawings') : fact;
+  });
+}
+
+/** The same opening where nobody asked for what is unknown. */
+export function unasked(facts: Facts): Facts {
+  return mapFacts(facts, (fact) => (fact.is === 'unknown' ? undefined : fact));
+}
+
+function mapFacts(facts: Facts, change: (fact: Fact<unknown>) => Fact<unknown> | undefined): Facts {
+  const entries = Object.entries(facts as Record<string, Fact<unknown>>);
+  const changed = entries.map(([key, fact]) => [key, change(fact)] as const);
+  return Object.fromEntries(changed.filter(([, fact]) => fact !== undefined)) as Facts;
+}
+
+export function valuesOf(facts: Facts): FactValues {
+  const entries = Object.entries(facts as Record<string, Fact<unknown>>);
+  return Object.fromEntries(
+    entries.flatMap(([key, fact]) => (fact.is === 'unknown' ? [] : [[key, fact.value]])),
+  ) as FactValues;
 }

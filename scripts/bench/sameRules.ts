@@ -3,14 +3,11 @@ import type { CodeBasis } from '../../src/domain/codes/basis.ts';
 import { limitValue } from '../../src/domain/codes/limits.ts';
 import type { Comparison, Condition } from '../../src/domain/logic/condition.ts';
 import { derivedDefinition } from '../../src/domain/logic/derived.ts';
-import { type FactValues, isFactKey } from '../../src/domain/model/fields.ts';
+import { isFactKey } from '../../src/domain/model/fields.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import type { Clause, Rule } from '../../src/domain/rules/rule.ts';
 
-/**
- * The same clauses in two other forms: for the library json-rules-engine, and as the plain code that a person
- * would write out, `if (f.occupantLoad >= 50 && …)`. Derived facts are written out where they are read.
- */
+/** A clause of the rule book, and its condition for an engine that knows neither editions nor derived facts. */
 export interface Chosen {
   readonly rule: Rule;
   readonly clause: Clause;
@@ -18,14 +15,14 @@ export interface Chosen {
   readonly plain: Condition;
 }
 
-/** Every eighth prohibition, and others until there are enough; only those that depend on facts. */
-export function chooseClauses(count: number, basis: CodeBasis): readonly Chosen[] {
-  const all = allRules.flatMap((rule) =>
-    rule.clauses.map((clause) => ({ rule, clause, plain: simplify(clause.when, basis, rule.id) })),
-  );
-  const usable = all.filter(({ plain }) => plain.op !== 'always' && !isNever(plain));
-  const step = Math.floor(usable.length / count);
-  return usable.filter((_one, index) => index % step === 0).slice(0, count);
+/** The clauses of these names, rule and letter, in this order. */
+export function clausesNamed(names: readonly string[], basis: CodeBasis): readonly Chosen[] {
+  const all = allRules.flatMap((rule) => rule.clauses.map((clause) => ({ rule, clause })));
+  return names.map((name) => {
+    const found = all.find(({ rule, clause }) => `${rule.id}${clause.key ?? ''}` === name);
+    if (!found) throw new Error(`There is no clause ${name}; mend scripts/bench/byHand.`);
+    return { ...found, plain: simplify(found.clause.when, basis, found.rule.id) };
+  });
 }
 
 const never: Condition = { op: 'any', of: [] };
@@ -106,36 +103,11 @@ function libraryCondition(condition: Condition): NestedCondition {
 export function libraryEngine(chosen: readonly Chosen[]): Engine {
   const engine = new Engine();
   chosen.forEach(({ plain }, index) => {
+    // Speaks only of what is unknown, and the library is asked where all is known.
+    if (isNever(plain)) return;
     // The library wants all, any or not at the top.
     const conditions = { all: [libraryCondition(plain)] };
     engine.addRule({ conditions, event: { type: String(index) } });
   });
   return engine;
-}
-
-const codeOperator: Record<Comparison, string> = { atLeast: '>=', over: '>', atMost: '<=', under: '<' };
-
-function code(condition: Condition): string {
-  switch (condition.op) {
-    case 'is':
-      return `(${condition.values.map((value) => `f.${condition.fact} === ${JSON.stringify(value)}`).join(' || ')})`;
-    case 'compare':
-      return `f.${condition.fact} ${codeOperator[condition.how]} ${condition.bound}`;
-    case 'not':
-      return `!(${code(condition.of)})`;
-    case 'all':
-    case 'any':
-      return `(${condition.of.map(code).join(condition.op === 'all' ? ' && ' : ' || ')})`;
-    default:
-      throw new Error(`Plain code has no ${condition.op}.`);
-  }
-}
-
-export type PlainFunction = (facts: FactValues, into: Uint8Array) => number;
-
-/** The clauses written out as one function of plain code, which answers how many hold and which. */
-export function plainFunction(chosen: readonly Chosen[]): PlainFunction {
-  const lines = chosen.map(({ plain }, index) => `if (${code(plain)}) { into[${index}] = 1; hits++; }`);
-  // oxlint-disable-next-line no-new-func typescript/no-implied-eval -- the text is made above from our own rules, for this comparison only
-  return new Function('f', 'into', `let hits = 0;\n${lines.join('\n')}\nreturn hits;`) as PlainFunction;
 }

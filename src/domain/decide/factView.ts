@@ -32,7 +32,7 @@ function baseOf(building: Facts): Slots {
   return base;
 }
 
-function putInto(slots: Slots, facts: Facts): void {
+export function putInto(slots: Slots, facts: Facts): void {
   for (const key in facts) {
     const slot = slotByFact.get(key);
     const fact = facts[key as FactKey] as Fact<string | number | boolean> | undefined;
