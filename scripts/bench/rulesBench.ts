@@ -1,6 +1,7 @@
 import { defaultBasis } from '../../src/domain/codes/basis.ts';
-import { type Answers, answersOf, indexClauses, lowestBit } from '../../src/domain/decide/clauseIndex.ts';
+import { type Answers, answersOf, lowestBit } from '../../src/domain/decide/clauseIndex.ts';
 import { putInto } from '../../src/domain/decide/factView.ts';
+import { indexClauses } from '../../src/domain/decide/indexClauses.ts';
 import { citesInWords } from '../../src/domain/decide/words.ts';
 import { fillSentence } from '../../src/domain/explain/format.ts';
 import { type Slots, slotCount } from '../../src/domain/logic/compile.ts';
@@ -21,13 +22,17 @@ const index = indexClauses(
   basis,
 );
 const slots: Slots = new Array<Slots[number]>(slotCount).fill(undefined);
-/** The chosen clauses in our form: read, derive, answer. What it gives holds until the next opening. */
+/**
+ * The chosen clauses in our form: the survey read, facts derived, clauses answered, each by what `decide` uses. What it
+ * gives holds until the next opening.
+ */
 function answersHere(facts: Facts): Answers {
   slots.fill(undefined);
   putInto(slots, facts);
   fillDerived(slots, basis);
   return answersOf(index, slots);
 }
+
 interface Explained {
   readonly sentence: string;
   readonly cites: readonly string[];

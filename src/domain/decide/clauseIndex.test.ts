@@ -5,7 +5,8 @@ import { defaultBasis } from '../codes/basis.ts';
 import { all, any, atMost, type Condition, is, isKnown, no, not, over, yes } from '../logic/condition.ts';
 import { NO, UNKNOWN, type VerdictWord, verdictWord, YES } from '../logic/verdict.ts';
 import { slotsFrom } from '../rules/runCase.ts';
-import { type Answers, answersOf, indexClauses } from './clauseIndex.ts';
+import { type Answers, answersOf } from './clauseIndex.ts';
+import { indexClauses } from './indexClauses.ts';
 import { ruleBookFor } from './ruleBook.ts';
 
 function answerFor({ speak, sure }: Answers, clause: number): VerdictWord {

@@ -1,10 +1,4 @@
-import type { CodeBasis } from '../codes/basis.ts';
-import { limitValue } from '../codes/limits.ts';
-import { compile, type Slots, slotCount, slotOf, type Test } from '../logic/compile.ts';
-import type { Condition, Readable } from '../logic/condition.ts';
-import { type Term, termsOf } from '../logic/terms.ts';
-import { NO, UNKNOWN } from '../logic/verdict.ts';
-import { fieldInfo, isFactKey } from '../model/fields.ts';
+import type { Slots } from '../logic/compile.ts';
 
 /**
  * Hundreds of clauses answered together. Each is written as alternatives of parts that read one fact each, so it can
@@ -14,6 +8,8 @@ import { fieldInfo, isFactKey } from '../model/fields.ts';
  */
 export interface ClauseIndex {
   readonly facts: readonly FactReader[];
+  /** All lists of words that an answer touches, each behind its length; one array, because it is gone through so often. */
+  readonly table: Int32Array;
   /** Alternatives that some survey can make hold: the first of each clause in its place, further ones behind. */
   readonly possible: Bits;
   /** The clause of each further alternative. */
@@ -23,7 +19,7 @@ export interface ClauseIndex {
   readonly doubtful: Bits;
   readonly answers: Answers;
 }
-type Bits = Int32Array;
+export type Bits = Int32Array;
 /** Clauses as bits, in the order given. */
 export type ClauseSet = Bits;
 
@@ -34,8 +30,8 @@ export interface Answers {
   readonly sure: ClauseSet;
 }
 
-/** For each answer to a fact the words of bits that it touches: the number of the word, then what stays of it. */
-interface FactReader {
+/** For each answer to a fact the words of bits that it touches: the number of a word, then what stays of it. */
+export interface FactReader {
   readonly slot: number;
   readonly yes: Touched;
   readonly no: Touched;
@@ -49,25 +45,28 @@ interface FactReader {
   /** The same way, which bits hang on the fact while it is unknown. */
   readonly doubts: Touched;
 }
-type Touched = Int32Array;
+/** Place of a list in the table. */
+export type Touched = number;
 
 /** The clauses that have something to say. The answer holds until the index is asked again. */
 export function answersOf(index: ClauseIndex, slots: Slots): Answers {
-  const { facts, open, doubtful } = index;
+  const { facts, open, doubtful, table } = index;
   open.set(index.possible);
   doubtful.fill(0);
   for (let at = 0; at < facts.length; at++) {
     const fact = facts[at] as FactReader;
     const touched = touchedBy(fact, slots[fact.slot]);
-    for (let pair = 0; pair < touched.length; pair += 2) {
-      const word = touched[pair] as number;
-      open[word] = (open[word] as number) & (touched[pair + 1] as number);
+    const end = touched + 1 + (table[touched] as number);
+    for (let pair = touched + 1; pair < end; pair += 2) {
+      const word = table[pair] as number;
+      open[word] = (open[word] as number) & (table[pair + 1] as number);
     }
     if (touched !== fact.unknown) continue;
     const { doubts } = fact;
-    for (let pair = 0; pair < doubts.length; pair += 2) {
-      const word = doubts[pair] as number;
-      doubtful[word] = (doubtful[word] as number) | (doubts[pair + 1] as number);
+    const endOfDoubts = doubts + 1 + (table[doubts] as number);
+    for (let pair = doubts + 1; pair < endOfDoubts; pair += 2) {
+      const word = table[pair] as number;
+      doubtful[word] = (doubtful[word] as number) | (table[pair + 1] as number);
     }
   }
   return byClause(index);
@@ -106,108 +105,7 @@ function byClause({ open, doubtful, furtherOf, answers }: ClauseIndex): Answers 
   return answers;
 }
 
-export function indexClauses(conditions: readonly Condition[], basis: CodeBasis): ClauseIndex {
-  const terms = conditions.map((condition) => termsOf(condition, basis));
-  const words = wordsFor(conditions.length);
-  const placed: Placed[] = [];
-  const furtherOf: number[] = [];
-  terms.forEach((list, clause) => {
-    list.forEach((term, which) => {
-      placed.push({ term, bit: which === 0 ? clause : 32 * words + furtherOf.length });
-      if (which > 0) furtherOf.push(clause);
-    });
-  });
-  const possible = new Int32Array(words + wordsFor(furtherOf.length));
-  for (const { bit } of placed) addClause(possible, bit);
-  const parts = new Map<Readable, Part[]>();
-  for (const { term, bit } of placed) {
-    for (const [fact, condition] of term) {
-      const part = { condition, bit, test: compile(condition, basis, 'clause index') };
-      parts.set(fact, [...(parts.get(fact) ?? []), part]);
-    }
-  }
-  return {
-    facts: [...parts].map(([fact, list]) => readerOf(fact, list, possible.length, basis)),
-    possible,
-    furtherOf,
-    open: possible.slice(),
-    doubtful: possible.slice(),
-    answers: { speak: emptyClauseSet(conditions.length), sure: emptyClauseSet(conditions.length) },
-  };
-}
-
-interface Placed {
-  readonly term: Term;
-  readonly bit: number;
-}
-interface Part {
-  readonly condition: Condition;
-  readonly bit: number;
-  readonly test: Test;
-}
-
-function readerOf(fact: Readable, parts: readonly Part[], words: number, basis: CodeBasis): FactReader {
-  const slot = slotOf(fact);
-  const slots: Slots = new Array(slotCount).fill(undefined);
-  const bitsWhere = (value: Slots[number], verdict: number): Bits => {
-    slots[slot] = value;
-    const bits = new Int32Array(words);
-    for (const part of parts) if (part.test(slots) === verdict) addClause(bits, part.bit);
-    return bits;
-  };
-  const touched = (value: Slots[number]) => pairs(bitsWhere(value, NO), (bits) => ~bits);
-  const options = isFactKey(fact) ? Object.keys(fieldInfo(fact).options ?? {}) : [];
-  const bounds = [...new Set(parts.flatMap(({ condition }) => boundsIn(condition, basis)))].toSorted(
-    (a, b) => a - b,
-  );
-  const unknown = touched(undefined);
-  const wantsNumber = bounds.length > 0;
-  return {
-    slot,
-    yes: wantsNumber ? unknown : touched(true),
-    no: wantsNumber ? unknown : touched(false),
-    choices: new Map(options.map((value) => [value, touched(value)])),
-    bounds,
-    places: placesAmong(bounds).map(touched),
-    other: wantsNumber ? unknown : touched(''),
-    unknown,
-    doubts: pairs(bitsWhere(undefined, UNKNOWN), (bits) => bits),
-  };
-}
-
-/** A number for each place that bounds can tell apart. */
-function placesAmong(bounds: readonly number[]): readonly number[] {
-  if (bounds.length === 0) return [];
-  const between = bounds.flatMap((bound, at) => {
-    const next = bounds[at + 1] ?? bound + 2;
-    return [bound, (bound + next) / 2];
-  });
-  return [(bounds[0] as number) - 1, ...between];
-}
-
-function boundsIn(condition: Condition, basis: CodeBasis): readonly number[] {
-  switch (condition.op) {
-    case 'compare':
-      return [
-        typeof condition.bound === 'number'
-          ? condition.bound
-          : limitValue(condition.bound, basis, 'clause index'),
-      ];
-    case 'not':
-      return boundsIn(condition.of, basis);
-    case 'all':
-    case 'any':
-      return condition.of.flatMap((part) => boundsIn(part, basis));
-    default:
-      return [];
-  }
-}
-
-function pairs(bits: Bits, say: (bits: number) => number): Touched {
-  return Int32Array.from([...bits].flatMap((word, at) => (word === 0 ? [] : [at, say(word)])));
-}
-
-function wordsFor(count: number): number {
+export function wordsFor(count: number): number {
   return Math.ceil(count / 32);
 }
 export function emptyClauseSet(count: number): ClauseSet {

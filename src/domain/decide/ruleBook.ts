@@ -14,7 +14,8 @@ import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import type { Clause, Effect, Rule } from '../rules/rule.ts';
 import { type CandidateSet, has, setMatching, setOf } from './candidateSet.ts';
-import { addClause, type ClauseIndex, type ClauseSet, emptyClauseSet, indexClauses } from './clauseIndex.ts';
+import { addClause, type ClauseIndex, type ClauseSet, emptyClauseSet } from './clauseIndex.ts';
+import { indexClauses } from './indexClauses.ts';
 
 /** One clause made ready for a code basis. `yes` and `unknown` are the two steps it can leave in a decision. */
 export interface ReadyClause {
