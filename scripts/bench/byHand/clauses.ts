@@ -145,7 +145,7 @@ export function answersByHand(facts: Facts) {
     'R-118': and(stairSideLocked, not(over(stairStories, 4))),
     'R-122b': and(oneOf(operator, ['lowEnergy', 'fullPower']), fireAlarm, fireRated),
     'R-123b': is(door.clinicalNeed, 'none'),
-    'R-126e': and(egress, not(door.swingsWithEgress)),
+    'R-126e': and(egress, not(door.swingsWithEgress), not(and(door.wishDelay30s, door.delay30sApproved))),
     'R-127a': and(egress, door.othersLeaveThroughRoom),
     'R-135d': and(
       egress,
