@@ -208,3 +208,28 @@ test('a reviewer prints what was found about the building, rules along the way o
     expect(one.text).toContain('OPENINGS');
   }
 });
+
+test('an electrician prints the circuits: each wired opening once, whole, under its mark', async ({
+  context,
+}) => {
+  const { page } = await newWindow(context);
+  const print = printPage(page);
+  await print.open();
+  await print.choose('One-line diagrams');
+  const pages = await print.print();
+  expectEveryPageToStandAlone(pages);
+  const decisions = decideAll(demo);
+  const wired = Object.values(demo.openings).filter(
+    ({ id }) => decisions.get(id)?.chosen?.candidate.device.wired === true,
+  );
+  expect(wired.length).toBeGreaterThan(20);
+  const marksOn = (one: PdfPage) =>
+    one.words.map((word) => word.text.trim()).filter((word) => wired.some(({ mark }) => mark === word));
+  expect(pages.flatMap(marksOn).toSorted()).toEqual(wired.map(({ mark }) => mark).toSorted());
+  // Lettering has a halo, so every word of a drawing is there twice.
+  const drawn = (one: PdfPage, words: RegExp) => (one.text.match(words)?.length ?? 0) / 2;
+  for (const one of pages) {
+    expect(drawn(one, /Lock circuit/g)).toBe(marksOn(one).length);
+    expect(drawn(one, /One-line diagram, not to scale/g)).toBe(marksOn(one).length);
+  }
+});

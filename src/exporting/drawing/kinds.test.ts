@@ -9,14 +9,14 @@ import { boundsOf, type Drawing, textBox } from './scene.ts';
 const demo = demoProject();
 const openings = Object.values(demo.openings);
 const decisions = openings.map((opening) => decide(demo, opening));
-const places: readonly Place[] = ['desk', 'walk', 'sheet', 'crowdedSheet', 'sheetColumn'];
+const places: readonly Place[] = ['desk', 'walk', 'sheet', 'crowdedSheet', 'ownSheet'];
 
 /** The one-line diagram of every arrangement that hangs on a wire, lawful or not, at openings taken in turn. */
 const lines: readonly Drawing[] = candidates.flatMap((candidate, index) => {
   const opening = openings[index % openings.length];
   if (!opening) return [];
   const override = { candidate: candidate.id, reason: '', by: '', at: '' };
-  return (['desk', 'sheetColumn'] as const).flatMap((place) =>
+  return (['desk', 'ownSheet'] as const).flatMap((place) =>
     drawingsAt(openingDrawings, decide(demo, { ...opening, override }), place).filter(
       ({ title }) => title === 'One-line diagram',
     ),

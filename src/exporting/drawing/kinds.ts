@@ -7,8 +7,8 @@ import { type DrawingSize, drawingSizes } from './paper.ts';
 import { planView } from './plan.ts';
 import { type Drawing, wordsAreInside } from './scene.ts';
 
-/** Where a drawing is set: beside the survey, in the walk; at the head of an opening's sheet, or in its columns. */
-export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet' | 'sheetColumn';
+/** Where a drawing is set: beside the survey, in the walk; at the head of an opening's sheet; with those of its kind. */
+export type Place = 'desk' | 'walk' | 'sheet' | 'crowdedSheet' | 'ownSheet';
 
 /**
  * One kind of drawing. Screens and sheets draw whatever stands in the list of their subject and know none of them by
@@ -57,7 +57,7 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     needs: 'A chosen arrangement that is wired; without one nothing is drawn.',
     sizes: {
       desk: [{ width: 5, height: 6, labels: 'words' }],
-      sheetColumn: [{ width: 3.55, height: 3, labels: 'words' }],
+      ownSheet: [{ width: 3.55, height: 3, labels: 'words' }],
     },
     make: (decision, { width }) => {
       const found = oneLineOf(decision);

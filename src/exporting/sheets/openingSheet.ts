@@ -19,8 +19,6 @@ export interface OpeningSheet {
   readonly place: string;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
   readonly drawings: readonly Drawing[];
-  /** Set in the columns below, among the work. */
-  readonly columnDrawings: readonly Drawing[];
   readonly headline: string;
   readonly stateWord: string;
   readonly stateMeans: string;
@@ -50,8 +48,7 @@ export function openingSheet(
   day: string,
 ): OpeningSheet {
   const reasons = reasonsInFull(decision);
-  const columnDrawings = drawingsAt(openingDrawings, decision, 'sheetColumn');
-  const crowded = amountOf(report, reasons) + columnDrawings.length * asLetters > crowdedFrom;
+  const crowded = amountOf(report, reasons) > crowdedFrom;
   return {
     id: opening.id,
     mark: opening.mark,
@@ -66,7 +63,6 @@ export function openingSheet(
       ['Egress role', row.egressRole],
     ]),
     drawings: drawingsAt(openingDrawings, decision, crowded ? 'crowdedSheet' : 'sheet'),
-    columnDrawings,
     headline: report.headline,
     stateWord: report.state.word,
     stateMeans: report.state.means,
@@ -100,8 +96,6 @@ export function placeInWords(row: Pick<OpeningRow, 'floor' | 'from' | 'to'>): st
 
 /** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */
 const crowdedFrom = 1300;
-/** Room that a drawing in a column takes, as text. */
-const asLetters = 400;
 
 function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): number {
   const sentences = [

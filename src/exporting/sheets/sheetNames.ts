@@ -4,6 +4,7 @@ export const sheetIds = [
   'sets',
   'sequence',
   'openings',
+  'diagrams',
   'tests',
   'register',
   'findings',
@@ -17,6 +18,7 @@ export const sheetNames: Record<SheetId, string> = {
   sets: 'Hardware sets',
   sequence: 'Sequence of operation',
   openings: 'Opening sheets',
+  diagrams: 'One-line diagrams',
   tests: 'Acceptance test sheets',
   register: 'Review register',
   findings: 'Building findings',
@@ -24,9 +26,9 @@ export const sheetNames: Record<SheetId, string> = {
   legend: 'Legend',
 };
 
-/** One page or more for each opening, so they are printed of those the schedule shows. */
+/** Something for each opening, so they are printed of those the schedule shows. */
 export function isPerOpening(id: SheetId): boolean {
-  return id === 'openings' || id === 'tests';
+  return id === 'openings' || id === 'diagrams' || id === 'tests';
 }
 
 /** Size of the door schedule; the other sheets take the portrait size that lies in the same drawer. */

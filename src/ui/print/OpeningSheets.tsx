@@ -1,6 +1,5 @@
-import type { Drawing } from '../../exporting/drawing/scene.ts';
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
-import { DrawingView } from '../face/DrawingView.tsx';
+import { Drawn } from './Drawn.tsx';
 import { Reasons } from './Reasons.tsx';
 import { OnFile, SignLines } from './SignLines.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -27,15 +26,6 @@ function OneOpening({ sheet }: { sheet: OpeningSheet }) {
       </footer>
     </article>
   );
-}
-
-/** To scale, so each keeps its own width in inches. */
-function Drawn({ drawings }: { drawings: readonly Drawing[] }) {
-  return drawings.map((drawing) => (
-    <div key={drawing.title} style={{ width: `${drawing.paper.width}in` }}>
-      <DrawingView drawing={drawing} />
-    </div>
-  ));
 }
 
 function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
@@ -70,11 +60,6 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
           <section>
             <h4>For the reviewer</h4>
             <Reasons reasons={sheet.reasons} />
-          </section>
-        )}
-        {sheet.columnDrawings.length > 0 && (
-          <section className="keep">
-            <Drawn drawings={sheet.columnDrawings} />
           </section>
         )}
         <Sentences head="Contradictions in the survey" lines={sheet.findings} />

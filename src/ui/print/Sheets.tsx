@@ -4,6 +4,7 @@ import { reportFor } from '../../app/decisions.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
+import { diagramSheet } from '../../exporting/sheets/diagramSheet.ts';
 import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
 import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
 import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
@@ -16,6 +17,7 @@ import { testPages } from '../../exporting/sheets/testPages.ts';
 import { counted, holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { Legend } from '../face/Legend.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
+import { DiagramSheets } from './DiagramSheets.tsx';
 import { DoorSchedule } from './DoorSchedule.tsx';
 import { HardwareSets } from './HardwareSets.tsx';
 import { LoadsAndExits } from './LoadsAndExits.tsx';
@@ -43,6 +45,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('sets') && <SetsPart {...props} />}
       {props.sheets.has('sequence') && <SequencePart {...props} />}
       {props.sheets.has('openings') && props.shown.length > 0 && <OpeningsPart {...props} />}
+      {props.sheets.has('diagrams') && props.shown.length > 0 && <DiagramsPart {...props} />}
       {props.sheets.has('tests') && props.shown.length > 0 && <TestsPart {...props} />}
       {props.sheets.has('register') && <RegisterPart {...props} />}
       {props.sheets.has('findings') && <FindingsPart {...props} />}
@@ -96,6 +99,15 @@ function SequencePart({ project, decisions, paper, day }: Props) {
   return (
     <Paper id="sequence" paper={paper} title={titleBlock(project, 'sequence', day, holds(pages.says))}>
       <SequenceSheets pages={pages} />
+    </Paper>
+  );
+}
+
+function DiagramsPart({ project, decisions, shown, paper, day }: Props) {
+  const sheet = useMemo(() => diagramSheet(project, decisions, shown), [project, decisions, shown]);
+  return (
+    <Paper id="diagrams" paper={paper} title={titleBlock(project, 'diagrams', day, holds(sheet.says))}>
+      <DiagramSheets sheet={sheet} />
     </Paper>
   );
 }
