@@ -1,5 +1,15 @@
 import type { Page } from 'playwright/test';
 
+/** Opens everything that is folded, so that it is looked at too; a long page is folded in many places. */
+export async function openFolds(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (const fold of document.querySelectorAll<HTMLElement>('main details:not([open]) > summary')) {
+      if (fold.checkVisibility()) fold.click();
+    }
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+  });
+}
+
 /** What an eye would object to on the page as it stands, each in one line. */
 export async function layoutFaults(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
@@ -50,9 +60,11 @@ export async function layoutFaults(page: Page): Promise<readonly string[]> {
       }
       return false;
     };
-    const still = texts.filter(({ element }) => !floats(element));
+    // From top to bottom, so that each is compared only with what begins before it ends.
+    const still = texts.filter(({ element }) => !floats(element)).toSorted((a, b) => a.box.top - b.box.top);
     for (const [index, a] of still.entries()) {
       for (const b of still.slice(index + 1)) {
+        if (b.box.top > a.box.bottom) break;
         if (a.element.contains(b.element) || b.element.contains(a.element)) continue;
         const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
         const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
