@@ -17,24 +17,45 @@ export function valueInSentence(key: FactKey, value: string | number | boolean |
   return fieldInfo(key).kind === 'choice' ? midSentence(said) : said;
 }
 
-/** A sentence cut at its facts: texts at even places, names of facts at odd ones. */
-const cut = new Map<string, readonly string[]>();
+/** A sentence cut at its facts, once: it is filled at thousands of openings. */
+interface Cut {
+  readonly facts: readonly {
+    readonly before: string;
+    readonly key: FactKey;
+    readonly slot: number;
+    readonly starts: boolean;
+  }[];
+  readonly end: string;
+}
+const cuts = new Map<string, Cut>();
+
+function cutAtFacts(sentence: string): Cut {
+  const facts: Cut['facts'][number][] = [];
+  let before = '';
+  // Texts stand at even places, names in braces at odd ones.
+  sentence.split(/\{(\w+)\}/).forEach((part, index) => {
+    if (index % 2 === 0) before += part;
+    else if (!isFactKey(part)) before += `{${part}}`;
+    else {
+      const starts = (index === 1 && before === '') || /[.!?]\s+$/.test(before);
+      facts.push({ before, key: part, slot: slotOf(part), starts });
+      before = '';
+    }
+  });
+  return { facts, end: before };
+}
 
 /** Replaces `{factKey}` by the fact's value. Other braces stay: an amendment is a person's own sentence. */
 export function fillSentence(sentence: string, slots: Slots): string {
-  let parts = cut.get(sentence);
-  if (!parts) {
-    parts = sentence.split(/\{(\w+)\}/);
-    cut.set(sentence, parts);
+  let cut = cuts.get(sentence);
+  if (!cut) {
+    cut = cutAtFacts(sentence);
+    cuts.set(sentence, cut);
   }
-  if (parts.length === 1) return sentence;
-  return parts
-    .map((part, index) => {
-      if (index % 2 === 0) return part;
-      if (!isFactKey(part)) return `{${part}}`;
-      const said = valueInSentence(part, slots[slotOf(part)]);
-      const before = parts[index - 1] ?? '';
-      return (index === 1 && before === '') || /[.!?]\s+$/.test(before) ? startSentence(said) : said;
-    })
-    .join('');
+  let filled = '';
+  for (const { before, key, slot, starts } of cut.facts) {
+    const said = valueInSentence(key, slots[slot]);
+    filled += before + (starts ? startSentence(said) : said);
+  }
+  return filled + cut.end;
 }
