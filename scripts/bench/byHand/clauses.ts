@@ -108,7 +108,7 @@ export function answersByHand(facts: Facts) {
       ),
     ),
     'R-16c': and(egress, detected),
-    'R-17b': and(egress, oneOf(doorType, notSwinging)),
+    'R-17b': oneOf(doorType, notSwinging),
     'R-18a': panicRequired,
     'R-19': and(egress, hazardous),
     'R-33b': and(fireRated, door.wishScheduledUnlock, not(fireAlarm), not(detectionThroughout)),

@@ -85,6 +85,11 @@ export function partsOf(decision: Decision): readonly Part[] {
     if (step.clause.effect !== 'require') continue;
     for (const item of step.clause.items) list.put(item, 1, step.rule.id);
   }
+  // Also where nobody leaves by it and no rule asks: the arrangement itself is sensor and button.
+  if (chosen.candidate.release === 'sensor') {
+    list.put('exitSensor');
+    list.put('pushToExit');
+  }
   // A switch in the leaf needs its own wire over the hinge line; only a lock that has one there brings it along.
   if (!chosen.candidate.device.transfer) list.exchange('requestToExit', 'exitShuntSensor');
   putClosing(decision, list);

@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, yes } from '../../logic/condition.ts';
+import { is, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
@@ -24,20 +24,17 @@ export const R17 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      when: all(
-        yes('isEgress'),
-        is(
-          'doorType',
-          'slidingAutomatic',
-          'folding',
-          'revolving',
-          'overhead',
-          'grille',
-          'gateSlide',
-          'turnstile',
-          'turnstileFull',
-          'turnstileSecurity',
-        ),
+      when: is(
+        'doorType',
+        'slidingAutomatic',
+        'folding',
+        'revolving',
+        'overhead',
+        'grille',
+        'gateSlide',
+        'turnstile',
+        'turnstileFull',
+        'turnstileSecurity',
       ),
       of: { release: ['doorSwitch'] },
       says: 'There is no leaf here that carries a bar or lever with a switch, so this release cannot be built.',
@@ -95,8 +92,8 @@ export const R17 = defineRule({
     [
       'gate that nobody leaves by',
       { egressRole: 'noOccupiedSpace', doorType: 'gateSlide' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/doorSwitch' },
+      'yes',
+      { clause: 'b', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
     ],
     [
       'door type not known',
