@@ -213,6 +213,17 @@ describe('hardware sets', () => {
     expect(signals('102')).toEqual(['exitShuntSensor']);
   });
 
+  it('lists sensor and button also where nobody leaves and no rule asks for them', () => {
+    const project = withOpenings([
+      'G-01',
+      { doorType: known('overhead'), egressRole: known('noOccupiedSpace') },
+      byHand('boltMotor/secure/sensor'),
+    ]);
+    const items = partsOf(decide(project, project.openings['G-01'] as Opening)).map((part) => part.item);
+    expect(items).toContain('exitSensor');
+    expect(items).toContain('pushToExit');
+  });
+
   it('keeps what an existing opening has and buys it for a new one', () => {
     const there: Facts = {
       lockFunction: known('storeroom'),
