@@ -216,7 +216,15 @@ describe('hardware sets', () => {
   it('lists sensor and button also where nobody leaves and no rule asks for them', () => {
     const project = withOpenings([
       'G-01',
-      { doorType: known('overhead'), egressRole: known('noOccupiedSpace') },
+      {
+        doorType: known('overhead'),
+        leafMaterial: known('rollingSteel'),
+        frameMaterial: known('track'),
+        latch: known('operatorLock'),
+        egressRole: known('noOccupiedSpace'),
+        occupantLoad: known(0),
+        roomUse: { is: 'unknown' },
+      },
       byHand('boltMotor/secure/sensor'),
     ]);
     const items = partsOf(decide(project, project.openings['G-01'] as Opening)).map((part) => part.item);
