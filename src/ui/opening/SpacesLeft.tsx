@@ -1,14 +1,11 @@
-import { useDeferredValue } from 'react';
-import { spaceEgressFor } from '../../app/buildings.ts';
+import { spacesAroundFor } from '../../app/buildings.ts';
 import { doorOfSpaceInWords } from '../../domain/building/egressSentences.ts';
 import { neededInWords } from '../../domain/egress/exitsNeeded.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 /** Spaces this door is a way out of, each a link to its loads and exits; nothing where there is none. */
 export function SpacesLeft({ project, opening }: { project: Project; opening: Opening }) {
-  // The whole building is walked for it; whoever types here must not wait for that.
-  const settled = useDeferredValue<Project | null>(project, null);
-  const spaces = (settled ? spaceEgressFor(settled) : []).flatMap((egress) => {
+  const spaces = spacesAroundFor(project, opening).flatMap((egress) => {
     const way = egress.ways.find((one) => one.opening.id === opening.id && one.standing !== 'no');
     return way ? [{ egress, way }] : [];
   });
