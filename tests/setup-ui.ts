@@ -3,8 +3,16 @@
 import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { cleanup } from '@testing-library/react';
-import { afterEach } from 'vitest';
+import { afterEach, beforeEach, expect, type MockInstance, vi } from 'vitest';
 
+/** What React complains of, two rows of one key say, is a fault on the screen; in the log nobody would see it. */
+let complaints: MockInstance<typeof console.error>;
+beforeEach(() => {
+  complaints = vi.spyOn(console, 'error');
+});
 afterEach(() => {
   cleanup();
+  const said = complaints.mock.calls.map(([first, ...rest]) => [first, ...rest].join(' '));
+  complaints.mockRestore();
+  expect(said).toEqual([]);
 });

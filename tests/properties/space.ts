@@ -130,7 +130,7 @@ const protection: Axis = {
   ],
 };
 
-export const axes: readonly Axis[] = [
+const axes: readonly Axis[] = [
   doors,
   uses,
   wishes,

@@ -1,4 +1,5 @@
 import { figure, peopleInWords } from '../egress/reason.ts';
+import { counted } from '../explain/counted.ts';
 
 /** Every sentence about the load of a space and its ways out. */
 
@@ -6,7 +7,7 @@ interface Needed {
   readonly from: number;
   readonly to: number;
 }
-const ways = (count: number) => (count === 1 ? '1 way out' : `${count} ways out`);
+const ways = (count: number) => counted(count, 'way out', 'ways out');
 const are = (count: number) => (count === 1 ? 'is' : 'are');
 const list = (marks: readonly string[]) => (marks.length === 0 ? '' : ` (${marks.join(', ')})`);
 

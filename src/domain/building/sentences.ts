@@ -1,13 +1,15 @@
 import { midSentence } from '../explain/midSentence.ts';
-import { securityLevels, type SecurityLevel, type Space } from '../model/project.ts';
+import { counted } from '../explain/counted.ts';
+import type { Project, SecurityLevel, Space } from '../model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';
 import { candidateInWords, releaseInWords } from '../decide/words.ts';
+import type { BuildingFinding } from './finding.ts';
 import type { Suggestion } from './suggest.ts';
 
 /** Every sentence about the building as a whole. */
 
-export const levelWords: Readonly<Record<SecurityLevel, string>> = {
+const levelWords: Readonly<Record<SecurityLevel, string>> = {
   public: 'Public',
   general: 'General',
   staff: 'Staff',
@@ -16,9 +18,6 @@ export const levelWords: Readonly<Record<SecurityLevel, string>> = {
 };
 export function levelInWords(level: SecurityLevel | null): string {
   return level === null ? 'Level not stated' : levelWords[level];
-}
-export function isLevel(text: string): text is SecurityLevel {
-  return (securityLevels as readonly string[]).includes(text);
 }
 
 export const kindWords: Readonly<Record<Space['kind'], string>> = {
@@ -38,7 +37,7 @@ function named(all: readonly string[], most = 4): string {
   if (all.length > most) return `${all.slice(0, most).join(', ')} and ${all.length - most} more`;
   return `${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
 }
-const people = (count: number) => (count === 1 ? '1 person' : `${count} people`);
+const people = (count: number) => counted(count, 'person', 'people');
 
 export const says = {
   trapped: (space: string, shut: readonly string[]) =>
@@ -105,4 +104,15 @@ export function conditionsInWords(ids: readonly ConditionId[]): string {
   const names = (some: readonly ConditionId[]) =>
     some.map((id) => midSentence(condition(id).name)).join(', ');
   return missing.length <= 3 ? `every condition but ${names(missing)}` : names(ids);
+}
+
+/** The building in one line: how large it is, and how much was found of each weight. */
+export function buildingInNumbers(project: Project, findings: readonly BuildingFinding[]): string {
+  const spaces = counted(Object.keys(project.spaces).length, 'space');
+  const openings = counted(Object.keys(project.openings).length, 'opening');
+  const found = (['severe', 'serious', 'note'] as const).map((severity) => {
+    const of = findings.filter((one) => one.severity === severity).length;
+    return severity === 'note' ? counted(of, 'note') : `${of} ${severity}`;
+  });
+  return `${spaces}, ${openings}; ${found.join(', ')}`;
 }

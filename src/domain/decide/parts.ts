@@ -67,7 +67,7 @@ const stepOrder: Record<SetStep, number> = {
 };
 
 /** Hinges a leaf needs: one for each 30 in of height or part of it, three at least. Common practice, no source. */
-export function hingesPerLeaf(leafHeightIn: number): number {
+function hingesPerLeaf(leafHeightIn: number): number {
   return Math.max(3, Math.ceil(leafHeightIn / 30));
 }
 

@@ -24,6 +24,7 @@ import {
   stateWords,
   type StepWords,
   stepInWords,
+  stepsInWords,
   whyItLost,
 } from './words.ts';
 
@@ -41,7 +42,6 @@ export interface DecisionReport {
   readonly items: readonly ItemLine[];
   readonly cautions: readonly StepWords[];
   readonly permits: readonly StepWords[];
-  readonly depends: readonly { readonly step: StepWords; readonly missing: readonly string[] }[];
   readonly runnerUp: { readonly name: string; readonly why: string } | null;
   readonly score: readonly ScoreLine[];
   readonly strength: StrengthWords | null;
@@ -120,11 +120,8 @@ export function reportOf(decision: Decision): DecisionReport {
     signOffs: signOffReasons(decision),
     work: workByTrade(decision),
     items: itemLines(decision),
-    cautions: decision.cautions.map(words),
-    permits: decision.permits.map(words),
-    depends: decision.depends
-      .filter(({ clause }) => asksForAnswer(clause))
-      .map((step) => ({ step: words(step), missing: missingOf(step.clause.when) })),
+    cautions: stepsInWords(decision.cautions, decision),
+    permits: stepsInWords(decision.permits, decision),
     runnerUp: decision.runnerUp
       ? {
           name: `${candidateInWords(decision.runnerUp.candidate)} · ${releaseInWords(decision.runnerUp.candidate)}`,
@@ -137,18 +134,12 @@ export function reportOf(decision: Decision): DecisionReport {
     open: decision.open.map((one) => ({
       id: one.candidate.id,
       name: `${candidateInWords(one.candidate)} · ${releaseInWords(one.candidate)}`,
-      because: one.because.map(words),
+      because: stepsInWords(one.because, decision),
       missing: [...new Set(one.because.flatMap((step) => missingOf(step.clause.when)))],
     })),
     facts: factLines(decision),
     caution: standingCaution,
   };
-}
-
-/** What may yet have to be done or signed; an advice or a note that may turn out to apply is left for then. */
-function asksForAnswer(clause: Decision['depends'][number]['clause']): boolean {
-  if (clause.effect === 'signOff') return clause.grade !== 'note';
-  return clause.effect === 'require' || clause.effect === 'modify' || clause.effect === 'refer';
 }
 
 function findingField(clause: Decision['findings'][number]['clause']) {
@@ -251,14 +242,14 @@ function forceSpan(lowest: number, highest: number, between: string): string {
 }
 
 function rejectedByDevice(decision: Decision): readonly RejectedDevice[] {
-  const byDevice = new Map<DeviceId, { id: string; name: string; because: StepWords[] }[]>();
+  const byDevice = new Map<DeviceId, { id: string; name: string; because: readonly StepWords[] }[]>();
   for (const { candidate, because } of decision.rejected) {
     const list = byDevice.get(candidate.deviceId) ?? [];
     byDevice.set(candidate.deviceId, list);
     list.push({
       id: candidate.id,
       name: variantName(candidate),
-      because: because.map((step) => stepInWords(step, decision)),
+      because: stepsInWords(because, decision),
     });
   }
   return [...byDevice].map(([deviceId, variants]) => ({ deviceId, name: devices[deviceId].name, variants }));

@@ -89,7 +89,7 @@ export function surveyedFacts(condition: Condition): readonly FactKey[] {
   return [...found];
 }
 
-export function factSet(keys: readonly FactKey[]): FactSet {
+function factSet(keys: readonly FactKey[]): FactSet {
   const set = new Uint32Array(factWords);
   for (const key of keys) {
     const index = slotOf(key);

@@ -103,7 +103,7 @@ function securityValue(
   return clamp(strength - powerLoss - alone - opened - missed);
 }
 
-export function workHours(candidate: Candidate, cell: Cell | undefined): number {
+function workHours(candidate: Candidate, cell: Cell | undefined): number {
   let hours = candidate.device.labourH;
   if (cell) for (const note of cell.notes) hours += fitNotes[note]?.hours ?? 0;
   if (cell?.transfer) hours += 1;

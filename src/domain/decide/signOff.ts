@@ -65,7 +65,7 @@ function overrideReason(decision: Decision): SignOffReason {
   };
 }
 
-export function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
+function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
   const relied = new Set(factsIn(decision.relied));
   return [...decision.assumed.keys()].filter(
     (key) => relied.has(key) && lifeSafetyGroups.has(fieldInfo(key).group),

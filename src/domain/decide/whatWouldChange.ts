@@ -23,7 +23,7 @@ export type Search =
   | { readonly found: false; readonly tried: number };
 
 /** More changes than this at one door is another door. */
-export const mostChanges = 3;
+const mostChanges = 3;
 /** Decisions tried before the search gives up, so that a screen never waits long. */
 const mostTries = 4000;
 
@@ -31,7 +31,7 @@ const mostTries = 4000;
  * Fewest changes first, and among equally many the least work. Only facts that the rejection reads are changed,
  * and each change must be work somebody can do. Admitted means: no longer forbidden, and no answer missing.
  */
-export function smallestChange(
+function smallestChange(
   project: Project,
   opening: Opening,
   decision: Decision,

@@ -81,6 +81,20 @@ export function stepInWords(step: Step, decision: Pick<Decision, 'slots' | 'basi
   };
 }
 
+/** Clauses of one rule that are in doubt all read alike; a reader wants the sentence once. */
+export function stepsInWords(
+  steps: readonly Step[],
+  decision: Pick<Decision, 'slots' | 'basis'>,
+): readonly StepWords[] {
+  const once = new Map<string, StepWords>();
+  for (const step of steps) {
+    const words = stepInWords(step, decision);
+    const said = `${words.sentence} ${words.ruleId}`;
+    if (!once.has(said)) once.set(said, words);
+  }
+  return [...once.values()];
+}
+
 export function isSecondHand(step: Step): boolean {
   return (
     step.rule.confidence === 'secondary' ||

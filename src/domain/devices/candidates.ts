@@ -126,24 +126,7 @@ export function matches(match: CandidateMatch, candidate: Candidate): boolean {
   );
 }
 
-/** Releases under which the lock itself holds a person leaving until something acts. */
-export const holdingReleases: readonly Release[] = [
-  'doorSwitch',
-  'sensor',
-  'delayed',
-  'controlled',
-  'clinical',
-  'lobby',
-  'keyInside',
-  'credentialOut',
-  'buttonOnly',
-  'alarmOnly',
-  'attended',
-  'none',
-];
 /** Releases that let a person leave by one mechanical motion, whatever power or alarm do. */
 export const freeReleases: readonly Release[] = ['free', 'stairReentry'];
-/** The special locking arrangements the codes define. */
-export const specialReleases: readonly Release[] = ['doorSwitch', 'sensor', 'delayed', 'controlled', 'lobby'];
 /** Releases no code accepts from an egress door outside a short closed list. */
 export const unlawfulReleases: readonly Release[] = ['none', 'alarmOnly', 'buttonOnly', 'credentialOut'];

@@ -3,7 +3,7 @@ import { type Qty, qty } from '../units/quantity.ts';
 import { refuse, type Told } from '../units/told.ts';
 
 /** Frame and hinge as usually made, in; the estimates below rest on these. Common practice, no source. */
-export const usualFrame = {
+const usualFrame = {
   stopIn: 5 / 8,
   barrelOffFaceIn: 5 / 16,
   barrelFromRabbetIn: 1 / 16,

@@ -16,7 +16,7 @@ const row = (wallMin: number, doorMin: number, confidence: Confidence): Row => (
 });
 
 /** Door minutes by wall. Source: IBC Table 716.1(2), with the confidence of each row. */
-export const doorRatings: Readonly<Record<WallKind, readonly Row[]>> = {
+const doorRatings: Readonly<Record<WallKind, readonly Row[]>> = {
   none: [],
   corridor: [row(60, 20, 'secondary'), row(30, 20, 'memory')],
   otherPartition: [row(60, 45, 'memory'), row(30, 20, 'memory')],

@@ -4,7 +4,7 @@ import { refuse, type Told } from '../units/told.ts';
 /** Margin for age, × 1.25; on by default and printed. Policy of this schedule; published rules use 1.2 or 1.25. */
 export const batteryMargin = 1.25;
 /** For a discharge of 4 to 5 h a lead-acid set gives about 85 % of its 20 h rating. An option, off by default. */
-export const shortRateFactor = 0.85;
+const shortRateFactor = 0.85;
 /** Sealed lead-acid sizes, Ah at 12 V; 4, 7 and 12 read, the rest from general knowledge. */
 export const batterySizes = [1.2, 2.3, 4, 5, 7, 9, 12, 18, 26, 33, 55, 75, 100] as const;
 

@@ -12,7 +12,6 @@ export const poeClasses = {
   7: { portW: 75, deviceW: 62 },
   8: { portW: 90, deviceW: 71.3 },
 } as const;
-export type PoeClass = keyof typeof poeClasses;
 
 /** Longest channel, m. IEEE 802.3, from general knowledge. */
 export const poeChannel = qty(100, 'm');

@@ -5,6 +5,7 @@ import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import { byFamily } from '../rules/manual.ts';
 import type { Rule } from '../rules/rule.ts';
+import { counted } from './counted.ts';
 
 /** A chapter of the manual: a family of the book, the fit table, or what the project added itself. */
 export interface RuleGroup {
@@ -26,4 +27,15 @@ export function ruleGroups(amendments: readonly Amendment[]): readonly RuleGroup
 
 export function groupOf(groups: readonly RuleGroup[], ruleId: string): RuleGroup | undefined {
   return groups.find((group) => group.rules.some((rule) => rule.id === ruleId));
+}
+
+export function foundInWords(rules: number): string {
+  return rules === 0 ? 'No rule found.' : `${counted(rules, 'rule')} found`;
+}
+
+/** How the cases of a rule came out when they were judged again on this machine. */
+export function casesInWords(all: number, wrong: number): string {
+  return wrong === 0
+    ? `All ${all} answer as expected, judged just now.`
+    : `${wrong} of ${all} do not answer as expected.`;
 }

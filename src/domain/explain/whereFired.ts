@@ -10,7 +10,7 @@ export interface FiredAt {
 }
 
 /** Which rules took part in a decision, and in what way. */
-export function rulesIn(decision: Decision): ReadonlyMap<string, readonly string[]> {
+function rulesIn(decision: Decision): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   const put = (steps: readonly Step[], how: string) => {
     for (const { rule } of steps) {

@@ -2,7 +2,7 @@ import { type Qty, qty } from '../units/quantity.ts';
 import { refuse, type Told } from '../units/told.ts';
 
 /** Static and dynamic levels of electric locking mechanisms. Source: UL 1034, 6th edition, scope; read. */
-export const ul1034Levels = [
+const ul1034Levels = [
   { staticLbf: 1500, dynamicFtLbf: 70 },
   { staticLbf: 1000, dynamicFtLbf: 50 },
   { staticLbf: 500, dynamicFtLbf: 33 },

@@ -34,7 +34,7 @@ const ordinals = [
 ];
 
 /** Floor names that say their place; undefined when they do not. */
-export function levelIn(name: string): number | undefined {
+function levelIn(name: string): number | undefined {
   const plain = oneSpelling(name);
   const ordinal = ordinals.findIndex((word) => plain.startsWith(word));
   if (ordinal >= 0) return ordinal;

@@ -109,7 +109,7 @@ export const setSignatureSchema = z
   .min(1)
   .refine((signature) => !(signature in {}), 'This cannot stand for a set.');
 export const setNumberSchema = z.string().min(1, 'A set number cannot be empty.').max(40);
-export const setNumbersSchema = z.record(setSignatureSchema, setNumberSchema);
+const setNumbersSchema = z.record(setSignatureSchema, setNumberSchema);
 
 /** A rule the jurisdiction adds, in the user's words. It may forbid, ask for something or send to review. */
 export const amendmentSchema = z.looseObject({

@@ -1,3 +1,4 @@
+import { counted } from '../explain/counted.ts';
 import type { Imported, ImportProblem } from '../import/csv.ts';
 import type { Column, Role } from '../import/headers.ts';
 import type { Fact } from '../model/fact.ts';
@@ -145,17 +146,13 @@ function countFacts(imported: Imported, column: Column): Counts {
 /** What would come in, as one sentence. */
 export function importTotals(imported: Imported): string {
   const parts = [
-    count(imported.openings.length, 'opening'),
-    count(imported.floors.length, 'new floor'),
-    count(imported.spaces.length, 'new space'),
+    counted(imported.openings.length, 'opening'),
+    counted(imported.floors.length, 'new floor'),
+    counted(imported.spaces.length, 'new space'),
   ];
   const refused =
-    imported.refused.length === 0 ? '' : ` ${count(imported.refused.length, 'row')} refused and left out.`;
+    imported.refused.length === 0 ? '' : ` ${counted(imported.refused.length, 'row')} refused and left out.`;
   return `${parts.join(', ')}.${refused}`;
-}
-
-export function count(number: number, what: string): string {
-  return `${number} ${what}${number === 1 ? '' : 's'}`;
 }
 
 /** Refused rows first, each sentence with its place in the file. */
@@ -183,8 +180,17 @@ export function mayImport(
     const rows = imported.refused.map((one) => one.row);
     return {
       ok: false,
-      says: `Nothing is brought in while ${count(rows.length, 'row')} ${rows.length === 1 ? 'is' : 'are'} refused: ${rows.slice(0, 8).join(', ')}${rows.length > 8 ? ' …' : ''}. Mend the file, or bring in the good rows only.`,
+      says: `Nothing is brought in while ${counted(rows.length, 'row')} ${rows.length === 1 ? 'is' : 'are'} refused: ${rows.slice(0, 8).join(', ')}${rows.length > 8 ? ' …' : ''}. Mend the file, or bring in the good rows only.`,
     };
   }
   return { ok: true };
+}
+
+/** What undo and the list of edits call it. */
+export function importLabel(imported: Imported, source: string): string {
+  return `Import ${counted(imported.openings.length, 'opening')} from ${source}`;
+}
+
+export function broughtIn(imported: Imported): string {
+  return `${counted(imported.openings.length, 'opening')} came in. They are in the schedule; Undo takes all of them out again.`;
 }

@@ -1,4 +1,5 @@
 import type { Edit } from '../commands/command.ts';
+import { counted } from '../explain/counted.ts';
 import { compareMarks, type Floor, type Project, type SecurityLevel, type Space } from '../model/project.ts';
 
 export const spaceKinds: Readonly<Record<Space['kind'], string>> = {
@@ -113,5 +114,5 @@ export function standsAtSpace(project: Project, id: string): string | undefined 
 function some(names: readonly string[], what: string): string {
   const shown = names.toSorted(compareMarks).slice(0, 5).join(', ');
   const rest = names.length > 5 ? ` and ${names.length - 5} more` : '';
-  return `${names.length} ${what}${names.length === 1 ? '' : 's'} (${shown}${rest})`;
+  return `${counted(names.length, what)} (${shown}${rest})`;
 }

@@ -123,7 +123,7 @@ function boundWords(fact: Readable, bound: Bound, basis: CodeBasis | null): stri
 }
 
 /** "50 people (IBC 2021: 50)", or the figures of all editions, said once where they agree. */
-export function limitWords(id: LimitId, basis: CodeBasis | null): string {
+function limitWords(id: LimitId, basis: CodeBasis | null): string {
   const limit: Limit = limits[id];
   const book = books[limit.book];
   const withUnit = (value: number) => `${value} ${limit.unit}`;

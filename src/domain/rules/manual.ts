@@ -191,7 +191,7 @@ function caseName(one: RuleCase, on: string): string {
 }
 
 /** "IBC 1010.1.9 (2018), 1010.2 (2021, 2024): Operation of egress doors" */
-export function citeOfAllEditions(cite: Cite): string {
+function citeOfAllEditions(cite: Cite): string {
   const what = cite.what ? `: ${cite.what}` : '';
   const { any } = cite.sections;
   if (any !== undefined) return `${books[cite.book]}${any ? ` ${any}` : ''}${what}`;

@@ -101,12 +101,7 @@ function signaturesInOrder(project: Project, decisions: Decisions): readonly str
   });
 }
 
-export function openingRow(
-  project: Project,
-  opening: Opening,
-  decision: Decision,
-  numbers: SetNumbers,
-): OpeningRow {
+function openingRow(project: Project, opening: Opening, decision: Decision, numbers: SetNumbers): OpeningRow {
   const { slots, chosen } = decision;
   const word = (key: FactKey) => {
     const value = valueIn(slots, key);

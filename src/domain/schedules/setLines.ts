@@ -131,7 +131,7 @@ function wordOf(key: FactKey, { slots }: Decision): string {
   return value === undefined ? `${midSentence(fieldInfo(key).label)} not surveyed` : valueInWords(key, value);
 }
 
-export function acrossWords(members: readonly Member[], words: (member: Member) => string): string {
+function acrossWords(members: readonly Member[], words: (member: Member) => string): string {
   const marks = new Map<string, string[]>();
   for (const member of members) {
     const said = words(member);

@@ -1,5 +1,5 @@
 import type { Decision, Rejection } from '../decide/decision.ts';
-import { candidateInWords, releaseInWords, stateWords, stepInWords } from '../decide/words.ts';
+import { candidateInWords, releaseInWords, stateWords, stepsInWords } from '../decide/words.ts';
 import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
@@ -24,7 +24,9 @@ export function withoutSet(project: Project, decisions: Decisions): readonly Wit
 
 function whyNone(decision: Decision): string {
   const said = (steps: Decision['refers']) =>
-    [...new Set(steps.map((step) => `${stepInWords(step, decision).sentence} ${step.rule.id}`))].join(' ');
+    stepsInWords(steps, decision)
+      .map((words) => `${words.sentence} ${words.ruleId}`)
+      .join(' ');
   switch (decision.state) {
     case 'refused': {
       const refusing = decision.findings.filter(

@@ -18,9 +18,9 @@ export interface DelayTimes {
   readonly nuisanceS: number;
   readonly delayS: number;
 }
-export const usualDelay: DelayTimes = { nuisanceS: 3, delayS: 15 };
+const usualDelay: DelayTimes = { nuisanceS: 3, delayS: 15 };
 
-export function nextDelayState(before: DelayState, event: DelayEvent, times: DelayTimes): DelayState {
+function nextDelayState(before: DelayState, event: DelayEvent, times: DelayTimes): DelayState {
   const now = elapsed(before, event.atS, times);
   switch (event.is) {
     case 'alarm':

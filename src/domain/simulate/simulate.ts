@@ -45,7 +45,7 @@ const remembered = new Map<string, Outcomes>();
 const mostRemembered = 4000;
 
 /** All conditions of an arrangement. Openings alike in every part share one answer, so a big building costs little. */
-export function outcomesOf(arrangement: Arrangement): Outcomes {
+function outcomesOf(arrangement: Arrangement): Outcomes {
   const key = JSON.stringify(Object.values(arrangement));
   const before = remembered.get(key);
   if (before) return before;

@@ -2,7 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import { compile, type Slots } from '../logic/compile.ts';
 import { all, any, type Condition, is, no, not, over, yes } from '../logic/condition.ts';
 import { YES } from '../logic/verdict.ts';
-import { type FactKey, type FactValue, factKeys } from '../model/fields.ts';
+import type { FactKey } from '../model/fields.ts';
 
 /** When a question makes sense at all; a key that is not named always does. */
 const pair = yes('isPair');
@@ -80,10 +80,3 @@ export function isRelevant(key: FactKey, slots: Slots, basis: CodeBasis, hasValu
   const condition = relevance[key];
   return hasValue || condition === undefined || compile(condition, basis, 'survey')(slots) === YES;
 }
-
-/** Facts in the order a survey asks them. */
-export function surveyOrder(): readonly FactKey[] {
-  return factKeys;
-}
-
-export type AnyFactValue = FactValue<FactKey>;

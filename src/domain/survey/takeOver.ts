@@ -1,4 +1,5 @@
 import type { Fact, Facts } from '../model/fact.ts';
+import { counted } from '../explain/counted.ts';
 import type { FieldGroup } from '../model/field.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
 import type { Opening } from '../model/project.ts';
@@ -6,7 +7,7 @@ import type { Opening } from '../model/project.ts';
 type Value = string | number | boolean;
 
 /** Where a copied fact says it came from. */
-export function likeOpening(mark: string): string {
+function likeOpening(mark: string): string {
   return `same as ${mark}`;
 }
 
@@ -66,12 +67,11 @@ export function groupsToTake(from: Opening): ReadonlySet<FieldGroup> {
 
 export function takeOverInWords(count: number, mark: string): string {
   if (count === 0) return `Nothing to take over: what is chosen already stands here as at ${mark}.`;
-  const facts = count === 1 ? '1 fact' : `${count} facts`;
-  return `${facts} will stand here as assumed, “${likeOpening(mark)}”, until somebody confirms them at the door.`;
+  return `${counted(count, 'fact')} will stand here as assumed, “${likeOpening(mark)}”, until somebody confirms them at the door.`;
 }
 
 export function takenOverInWords(count: number, mark: string): string {
-  return `${count === 1 ? '1 fact was' : `${count} facts were`} taken over from ${mark}. Undo takes them back.`;
+  return `${counted(count, 'fact was', 'facts were')} taken over from ${mark}. Undo takes them back.`;
 }
 
 export function confirmAllInWords(count: number): string {

@@ -1,3 +1,5 @@
+import { counted } from '../explain/counted.ts';
+
 /** What the survey says around its questions. */
 export const surveyWords = {
   wholeBuilding: 'One answer for the whole building: it counts at every opening.',
@@ -11,7 +13,7 @@ export const surveyWords = {
 } as const;
 
 export function howManyAnswered(count: number): string {
-  return count === 1 ? '1 answer so far' : `${count} answers so far`;
+  return `${counted(count, 'answer')} so far`;
 }
 
 /** The sentence for a list that was searched in vain. */

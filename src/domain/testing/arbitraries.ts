@@ -31,9 +31,9 @@ const aText = fc.oneof(fc.string({ maxLength: 12 }), fc.string({ unit: 'binary',
 const aName = aText.filter((text) => text.trim() !== '');
 
 /** A small pool, so that edits hit what exists. */
-export const anId = fc.constantFrom('a', 'b', 'c', 'd', '7', '10');
+const anId = fc.constantFrom('a', 'b', 'c', 'd', '7', '10');
 
-export const anInstant = fc
+const anInstant = fc
   .date({ min: new Date('2020-01-01'), max: new Date('2035-01-01'), noInvalidDate: true })
   .map((date) => date.toISOString());
 const aDay = anInstant.map((instant) => instant.slice(0, 10));
@@ -78,13 +78,13 @@ export function someFacts(keys: readonly FactKey[] = openingFactKeys): fc.Arbitr
 }
 
 const aFloorId = fc.option(anId);
-export const anOverride: fc.Arbitrary<Override> = fc.record({
+const anOverride: fc.Arbitrary<Override> = fc.record({
   candidate: aName,
   reason: aName,
   by: aText,
   at: anInstant,
 });
-export const aReview: fc.Arbitrary<Review> = fc.record({
+const aReview: fc.Arbitrary<Review> = fc.record({
   verdict: fc.constantFrom(...reviewVerdicts),
   by: aName,
   on: aDay,
@@ -96,7 +96,7 @@ export const aReview: fc.Arbitrary<Review> = fc.record({
   }),
 });
 
-export const aMark = fc
+const aMark = fc
   .oneof(
     fc.integer({ min: 1, max: 999 }).map(String),
     fc.tuple(fc.integer({ min: 100, max: 199 }), fc.constantFrom('A', 'B')).map((parts) => parts.join('')),
@@ -104,7 +104,7 @@ export const aMark = fc
   )
   .filter((mark) => mark.length <= 40);
 
-export function anOpening(id: fc.Arbitrary<string> = anId): fc.Arbitrary<Opening> {
+function anOpening(id: fc.Arbitrary<string> = anId): fc.Arbitrary<Opening> {
   return fc.record({
     id,
     mark: aMark,

@@ -3,7 +3,7 @@ import { type Qty, qty } from './quantity.ts';
 import { refuse, type Told } from './told.ts';
 
 /** Square metres in a square foot, exact: 0.3048². */
-export const m2PerFt2 = (12 * mmPerInch) ** 2 / 1e6;
+const m2PerFt2 = (12 * mmPerInch) ** 2 / 1e6;
 
 const feetWords = ['ft²', 'ft2', 'sq ft', 'sf', 'sqft'];
 const metreWords = ['m²', 'm2', 'sq m', 'sqm'];

@@ -1,9 +1,9 @@
 import type { Qty } from './quantity.ts';
 
 /** Newtons per pound-force, exact by definition of the pound and of standard gravity (ISO 80000-4). */
-export const newtonsPerLbf = 4.4482216152605;
+const newtonsPerLbf = 4.4482216152605;
 /** Joules per foot-pound, 0.3048 m × the above, exact. */
-export const joulesPerFtLbf = 0.3048 * newtonsPerLbf;
+const joulesPerFtLbf = 0.3048 * newtonsPerLbf;
 
 /** Static force in newtons. */
 export function newtons(force: Qty<'lbf'>): number {

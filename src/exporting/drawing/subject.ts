@@ -75,7 +75,7 @@ export interface Subject {
   readonly notSurveyed: readonly string[];
 }
 
-export function labelOf(key: FactKey): string {
+function labelOf(key: FactKey): string {
   return fieldRegistry.get(factSchemas[key])?.label ?? key;
 }
 

@@ -13,7 +13,7 @@ export function expectedInWords(outcome: Outcome): string {
   return `${startSentence(parts.join('; '))}.`;
 }
 
-export function exitInWords({ exit, afterS }: Pick<Outcome, 'exit' | 'afterS'>): string {
+function exitInWords({ exit, afterS }: Pick<Outcome, 'exit' | 'afterS'>): string {
   switch (exit) {
     case 'free':
       return 'leaving free';

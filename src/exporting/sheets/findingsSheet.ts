@@ -4,7 +4,7 @@ import { conditionsInWords } from '../../domain/building/sentences.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { severityWords } from '../../domain/simulate/outcome.ts';
 import { reasonOfRule } from './reasons.ts';
-import { counted } from './titleBlock.ts';
+import { counted } from '../../domain/explain/counted.ts';
 
 /** One finding as it prints, with the number it is called by when people speak of it. */
 export interface FindingLine {

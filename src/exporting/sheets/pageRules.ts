@@ -30,7 +30,7 @@ const lettering =
 const smallText =
   'font: 400 7pt/1.3 "Barlow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
 
-export function pageName(id: SheetId): string {
+function pageName(id: SheetId): string {
   return `sheet-${id}`;
 }
 

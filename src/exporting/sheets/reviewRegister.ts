@@ -13,7 +13,7 @@ import {
 import { type MarkOnFile, markOnFile } from './markOnFile.ts';
 import { placeInWords } from './openingSheet.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
-import { counted } from './titleBlock.ts';
+import { counted } from '../../domain/explain/counted.ts';
 
 /** One opening that needs a name, or has one. */
 export interface RegisterEntry {
@@ -42,7 +42,7 @@ export function reviewRegister(project: Project, decisions: Decisions): readonly
     .toSorted((a, b) => gradeOrder[a.grade] - gradeOrder[b.grade]);
 }
 
-export function entryOf(project: Project, opening: Opening, decision: Decision): RegisterEntry {
+function entryOf(project: Project, opening: Opening, decision: Decision): RegisterEntry {
   const reasons = reasonsInFull(decision);
   const worst = worstGrade(reasons);
   const status = reviewState(opening, decision);

@@ -40,8 +40,3 @@ function basisStanding(project: Project): string {
 }
 
 export const holds = (value: string): TitleCell => ({ label: 'Holds', value });
-
-/** "26 openings". */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}

@@ -3,6 +3,7 @@ import { buildingFindingsFor, buildingFor } from '../../app/buildings.ts';
 import { rememberLast } from '../../app/derive.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
+import { buildingInNumbers } from '../../domain/building/sentences.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { condition, type ConditionId } from '../../domain/simulate/conditions.ts';
 import { useApp } from '../context.ts';
@@ -64,21 +65,12 @@ function Building({ project }: { project: Project }) {
     if (!same && floorId !== 'all') setFloorId(floorOf(plan, floors, finding) ?? floorId);
   };
   if (!state) return null;
-  const counts = ['severe', 'serious', 'note'] as const;
   return (
     <div className="sheet sheet-full">
       <div className="sheet-body stack">
         <div className="row row-baseline">
           <h1>The building as a whole</h1>
-          <p className="note">
-            {plan.spaces.length} spaces, {Object.keys(project.openings).length} openings;{' '}
-            {counts
-              .map((severity) => {
-                const count = findings.filter((one) => one.severity === severity).length;
-                return `${count} ${severity}`;
-              })
-              .join(', ')}
-          </p>
+          <p className="note">{buildingInNumbers(project, findings)}</p>
         </div>
         <ConditionSwitch at={at} onChange={setAt} findings={findings} />
         <p className="note">{condition(at).means}</p>

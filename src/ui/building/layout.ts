@@ -33,7 +33,7 @@ export interface LayoutProgress {
 export const lineHeight = 17;
 const charWidth = 7.2;
 const mostChars = 20;
-export const markHeight = 24;
+const markHeight = 24;
 
 /**
  * Places the floors one after another in a worker, so the page stays usable and a person can stop it. What was

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { counted } from '../../domain/explain/counted.ts';
 import type { Imported } from '../../domain/import/csv.ts';
 import {
   importTotals,
@@ -100,7 +101,7 @@ export function ImportPreview({ name, header, imported, onBringIn, onCancel }: P
       {!may.ok && <output className="remark">{may.says}</output>}
       <div className="row">
         <button type="button" className="button button-main" disabled={!may.ok} onClick={onBringIn}>
-          Bring in {imported.openings.length === 1 ? '1 opening' : `${imported.openings.length} openings`}
+          Bring in {counted(imported.openings.length, 'opening')}
         </button>
         <button type="button" className="button button-quiet" onClick={onCancel}>
           Cancel

@@ -4,7 +4,7 @@ import { decisionFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import { importEdits, importRows } from '../../domain/import/csv.ts';
 import { findHeader } from '../../domain/import/headers.ts';
-import { count } from '../../domain/project/importPreview.ts';
+import { broughtIn, importLabel } from '../../domain/project/importPreview.ts';
 import { readCsv } from '../../exporting/csv/readCsv.ts';
 import { useApp, useStore } from '../context.ts';
 import { ImportPreview } from './ImportPreview.tsx';
@@ -61,14 +61,13 @@ export function ImportSchedule() {
   const bringIn = async () => {
     if (!read?.ok) return;
     const { imported } = read;
-    const label = `Import ${count(imported.openings.length, 'opening')} from ${source.name}`;
-    const result = store.getState().dispatch(label, importEdits(project, imported));
+    const result = store
+      .getState()
+      .dispatch(importLabel(imported, source.name), importEdits(project, imported));
     if (!result.ok) return setProblem(result.says);
     take('', '');
     setPasted('');
-    setDone(
-      `${count(imported.openings.length, 'opening')} came in. They are in the schedule; Undo takes all of them out again.`,
-    );
+    setDone(broughtIn(imported));
     // Decided here, where it shows, and not when the schedule is opened.
     const now = store.getState().document.project;
     await run(orderedOpenings(now), (opening) => void decisionFor(now, opening));

@@ -21,11 +21,7 @@ export function ChooseByHand({ opening, decision }: Props) {
   const [problem, setProblem] = useState('');
 
   const set = (value: Opening['override'], label: string) =>
-    store
-      .getState()
-      .dispatch(`${opening.mark}: ${label}`, [
-        { kind: 'setOverride', id: opening.id, value: value as never },
-      ]);
+    store.getState().dispatch(`${opening.mark}: ${label}`, [{ kind: 'setOverride', id: opening.id, value }]);
   const keep = () => {
     if (candidate === '') return setProblem('Pick what is to be used instead.');
     if (reason.trim() === '') return setProblem('Say why; the reviewer reads it.');

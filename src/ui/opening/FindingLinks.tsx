@@ -21,7 +21,7 @@ export function FindingLinks({ findings }: { findings: readonly FindingWords[] }
 }
 
 /** Opens the group in which a field stands and puts the cursor into it. */
-export function FieldLink({ fact }: { fact: FactKey }) {
+function FieldLink({ fact }: { fact: FactKey }) {
   const { label, scope } = fieldInfo(fact);
   if (scope === 'building') {
     return (

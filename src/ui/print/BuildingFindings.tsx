@@ -1,4 +1,5 @@
 import type { FindingLine, FindingsSheet } from '../../exporting/sheets/findingsSheet.ts';
+import { Group, PaperNotes } from './Grouped.tsx';
 import { Marks } from './Marks.tsx';
 import { Unbroken } from './Unbroken.tsx';
 
@@ -20,23 +21,14 @@ export function BuildingFindings({ sheet }: { sheet: FindingsSheet }) {
           </tr>
         </thead>
         {sheet.groups.map((group) => (
-          <tbody key={group.severity}>
-            <tr className="group-row">
-              <th colSpan={5} scope="rowgroup">
-                {group.severity} <span className="group-count">{group.says}</span>
-              </th>
-            </tr>
+          <Group key={group.severity} name={group.severity} says={group.says} span={5}>
             {group.lines.map((line) => (
               <Line key={line.number} line={line} />
             ))}
-          </tbody>
+          </Group>
         ))}
       </table>
-      <ul className="paper-notes">
-        {sheet.notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
+      <PaperNotes notes={sheet.notes} />
     </>
   );
 }

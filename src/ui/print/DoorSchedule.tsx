@@ -1,3 +1,4 @@
+import { Group, PaperNotes } from './Grouped.tsx';
 import { Unbroken } from './Unbroken.tsx';
 import {
   scheduleColumns,
@@ -32,23 +33,14 @@ export function DoorSchedule({ sheet }: { sheet: ScheduleSheet }) {
           </tr>
         </thead>
         {sheet.floors.map((group) => (
-          <tbody key={group.floor}>
-            <tr className="group-row">
-              <th colSpan={scheduleColumns.length} scope="rowgroup">
-                {group.floor} <span className="group-count">{group.says}</span>
-              </th>
-            </tr>
+          <Group key={group.floor} name={group.floor} says={group.says} span={scheduleColumns.length}>
             {group.lines.map((line) => (
               <Line key={line.id} line={line} />
             ))}
-          </tbody>
+          </Group>
         ))}
       </table>
-      <ul className="paper-notes">
-        {sheet.notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
+      <PaperNotes notes={sheet.notes} />
     </>
   );
 }

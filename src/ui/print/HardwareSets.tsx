@@ -1,14 +1,11 @@
 import type { SetBlock, SetSheet } from '../../exporting/sheets/setSheet.ts';
+import { PaperNotes } from './Grouped.tsx';
 import { Marks } from './Marks.tsx';
 
 export function HardwareSets({ sheet }: { sheet: SetSheet }) {
   return (
     <>
-      <ul className="paper-notes">
-        {sheet.notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
+      <PaperNotes notes={sheet.notes} />
       {sheet.sets.map((set) => (
         <OneSet key={set.id} set={set} />
       ))}

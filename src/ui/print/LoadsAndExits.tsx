@@ -1,4 +1,5 @@
 import type { LoadLine, LoadsSheet } from '../../exporting/sheets/loadsSheet.ts';
+import { Group, PaperNotes } from './Grouped.tsx';
 import { Unbroken } from './Unbroken.tsx';
 
 /** Loads and exits by floor, in one table whose heads stand on every page. */
@@ -27,23 +28,14 @@ export function LoadsAndExits({ sheet }: { sheet: LoadsSheet }) {
           </tr>
         </thead>
         {sheet.floors.map((floor) => (
-          <tbody key={floor.name}>
-            <tr className="group-row">
-              <th colSpan={7} scope="rowgroup">
-                {floor.name} <span className="group-count">{floor.says}</span>
-              </th>
-            </tr>
+          <Group key={floor.name} name={floor.name} says={floor.says} span={7}>
             {floor.lines.map((line) => (
               <Line key={line.spaceId} line={line} />
             ))}
-          </tbody>
+          </Group>
         ))}
       </table>
-      <ul className="paper-notes">
-        {sheet.notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
+      <PaperNotes notes={sheet.notes} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { memo, useMemo } from 'react';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/decisions.ts';
+import { counted } from '../../domain/explain/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
@@ -14,7 +15,7 @@ import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../../exporting/sheets/setSheet.ts';
 import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
 import { testPages } from '../../exporting/sheets/testPages.ts';
-import { counted, holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
+import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { Legend } from '../face/Legend.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
 import { DiagramSheets } from './DiagramSheets.tsx';

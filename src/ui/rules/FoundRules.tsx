@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { RuleGroup } from '../../domain/explain/ruleGroups.ts';
+import { counted } from '../../domain/explain/counted.ts';
+import { foundInWords, type RuleGroup } from '../../domain/explain/ruleGroups.ts';
 import type { FiredAt } from '../../domain/explain/whereFired.ts';
 
 interface Props {
@@ -15,9 +16,7 @@ const atOnce = 12;
 export function FoundRules({ groups, shown, fired, onOpen }: Props) {
   return (
     <div className="stack">
-      <output className="lead">
-        {shown === 0 ? 'No rule found.' : shown === 1 ? '1 rule found' : `${shown} rules found`}
-      </output>
+      <output className="lead">{foundInWords(shown)}</output>
       {groups.map((group) => (
         <FoundChapter key={group.key} group={group} fired={fired} onOpen={onOpen} />
       ))}
@@ -39,11 +38,7 @@ function FoundChapter({ group, fired, onOpen }: Omit<Props, 'groups' | 'shown'> 
               <a href={`#/rules/${encodeURIComponent(rule.id)}`} onClick={onOpen}>
                 <span className="mark">{rule.id}</span> <span>{rule.title}</span>
               </a>
-              {count > 0 && (
-                <span className="note">
-                  took part at {count} {count === 1 ? 'opening' : 'openings'}
-                </span>
-              )}
+              {count > 0 && <span className="note">took part at {counted(count, 'opening')}</span>}
             </li>
           );
         })}

@@ -1,5 +1,6 @@
 import { memo, useState } from 'react';
 import type { CodeBasis } from '../../domain/codes/basis.ts';
+import { counted } from '../../domain/explain/counted.ts';
 import type { FiredAt } from '../../domain/explain/whereFired.ts';
 import { type ManualClause, manualEntry } from '../../domain/rules/manual.ts';
 import type { Rule } from '../../domain/rules/rule.ts';
@@ -81,9 +82,7 @@ function FiredHere({ fired }: { fired: readonly FiredAt[] }) {
   const shown = all ? fired : fired.slice(0, firstOnes);
   return (
     <div className="stack stack-tight">
-      <h4>
-        Took part at {fired.length} {fired.length === 1 ? 'opening' : 'openings'} of this project
-      </h4>
+      <h4>Took part at {counted(fired.length, 'opening')} of this project</h4>
       <ul className="fired">
         {shown.map((one) => (
           <li key={one.openingId}>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { casesInWords } from '../../domain/explain/ruleGroups.ts';
 import { answerInWords, type ManualCase } from '../../domain/rules/manual.ts';
 import type { Rule } from '../../domain/rules/rule.ts';
 import { runCase } from '../../domain/rules/runCase.ts';
@@ -24,11 +25,7 @@ function CaseTable({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }
   const hasClauses = rows.some((row) => row.clause !== '');
   return (
     <div className="stack stack-tight">
-      <p className="note">
-        {wrong === 0
-          ? `All ${rows.length} answer as expected, judged just now.`
-          : `${wrong} of ${rows.length} do not answer as expected.`}
-      </p>
+      <p className="note">{casesInWords(rows.length, wrong)}</p>
       <table className="schedule schedule-close schedule-folds">
         <thead>
           <tr>

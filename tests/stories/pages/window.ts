@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright/test';
 
 /** One window of the app, as somebody at the screen sees it. */
-export function appWindow(page: Page) {
+function appWindow(page: Page) {
   const saving = page.locator('[data-saving]');
   return {
     page,
