@@ -1,6 +1,6 @@
 // Draws every symbol and many openings into one page under node_modules/.cache and photographs it, to be
 // looked at by a person.
-//   npx tsx scripts/gallery.ts [symbols|elevations|plans|parts] [light|dark|sunlight|print]
+//   npx tsx scripts/gallery.ts [symbols|parts|elevations|plans|phone|thumbs] [light|dark|sunlight|print] [width]
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';

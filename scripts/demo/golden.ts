@@ -11,7 +11,7 @@ export interface GoldenDecision {
 }
 
 /** What each opening is decided to be, short enough that a change of it can be read in a diff. */
-export function goldenDecisions(project: Project): readonly GoldenDecision[] {
+function goldenDecisions(project: Project): readonly GoldenDecision[] {
   const decisions = decideAll(project);
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);

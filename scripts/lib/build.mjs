@@ -29,7 +29,7 @@ function newest(place) {
   );
 }
 
-export function isBuilt() {
+function isBuilt() {
   const page = inRoot('dist', 'index.html');
   if (!existsSync(page)) return false;
   const built = statSync(page).mtimeMs;

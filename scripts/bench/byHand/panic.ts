@@ -14,7 +14,7 @@ export function wayOut({ egressRole }: Door): Answer {
 export function groupA({ occupancyGroup }: Door): Answer {
   return oneOf(occupancyGroup, assembly);
 }
-export function aOrE({ occupancyGroup }: Door): Answer {
+function aOrE({ occupancyGroup }: Door): Answer {
   return oneOf(occupancyGroup, assemblyOrSchool);
 }
 export function groupH({ occupancyGroup }: Door): Answer {
