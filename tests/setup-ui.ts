@@ -3,7 +3,7 @@
 import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { cleanup } from '@testing-library/react';
-import { afterEach, beforeEach, expect, type MockInstance, vi } from 'vitest';
+import { afterEach, beforeEach, type MockInstance, vi } from 'vitest';
 
 /** What React complains of, two rows of one key say, is a fault on the screen; in the log nobody would see it. */
 let complaints: MockInstance<typeof console.error>;
@@ -14,5 +14,5 @@ afterEach(() => {
   cleanup();
   const said = complaints.mock.calls.map(([first, ...rest]) => [first, ...rest].join(' '));
   complaints.mockRestore();
-  expect(said).toEqual([]);
+  if (said.length > 0) throw new Error(said.join('\n'));
 });
