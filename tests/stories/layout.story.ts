@@ -1,12 +1,12 @@
 import { expect, test } from 'playwright/test';
-import { layoutFaults, openFolds, smallTargets, unseenFocus } from './pages/layout.ts';
+import { layoutFaults, openFolds, smallTargets, tooWide, unseenFocus } from './pages/layout.ts';
 
 const pages = [
   'schedule',
   'opening/opening-103',
   'opening/opening-s2-p',
   'walk/opening-103',
-  'building',
+  'building/space-daycare',
   'review',
   'print',
   'project',
@@ -16,7 +16,7 @@ const pages = [
 ];
 
 for (const address of pages) {
-  test(`no words are cut off or overlap: ${address}`, async ({ page }) => {
+  test(`no words are cut off or overlap, nothing is wider than the window: ${address}`, async ({ page }) => {
     test.setTimeout(90_000);
     await page.goto(`#/${address}`);
     await expect(page.locator('h1').first()).toBeVisible();
@@ -28,6 +28,7 @@ for (const address of pages) {
       await page.setViewportSize({ width, height: 900 });
       await openFolds(page);
       expect(await layoutFaults(page), `${width} px`).toEqual([]);
+      expect(await tooWide(page), `${width} px`).toBeLessThanOrEqual(0);
     }
   });
 

@@ -46,7 +46,7 @@ export function Reasons({ project, opening, decision, report }: Props) {
           )}
           <details>
             <summary>Points {report.points} of 100</summary>
-            <table className="schedule schedule-close">
+            <table className="schedule schedule-close schedule-folds">
               <thead>
                 <tr>
                   <th>Part</th>
@@ -59,11 +59,19 @@ export function Reasons({ project, opening, decision, report }: Props) {
               <tbody>
                 {report.score.map((line) => (
                   <tr key={line.part}>
-                    <td>{line.part}</td>
-                    <td className="num">{line.value}</td>
-                    <td className="num">{line.weight}</td>
-                    <td className="num">{line.points}</td>
-                    <td className="num">{line.runnerUpPoints}</td>
+                    <td data-head="Part">{line.part}</td>
+                    <td data-head="Of 100" className="num">
+                      {line.value}
+                    </td>
+                    <td data-head="Weight" className="num">
+                      {line.weight}
+                    </td>
+                    <td data-head="Points" className="num">
+                      {line.points}
+                    </td>
+                    <td data-head="Runner-up" className="num">
+                      {line.runnerUpPoints}
+                    </td>
                   </tr>
                 ))}
               </tbody>

@@ -10,6 +10,11 @@ export async function openFolds(page: Page): Promise<void> {
   });
 }
 
+/** By how much the page is wider than its window, in pixels; at most 0 where it is not. */
+export async function tooWide(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
 /** What an eye would object to on the page as it stands, each in one line. */
 export async function layoutFaults(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
