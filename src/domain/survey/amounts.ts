@@ -11,10 +11,26 @@ export function alsoWritten(key: FactKey, value: unknown): string {
 
 /** How a number may be written, said under its question. */
 export function howToWrite(key: FactKey): string {
-  const { kind, unit } = fieldInfo(key);
+  const { kind, unit, max = Infinity } = fieldInfo(key);
   if (kind !== 'number') return '';
+  // The thickness of a leaf or the throw of a latch: nobody writes it in feet.
+  if (unit === 'in' && max < 12) return 'Write 3/4, 0.75 in or 19 mm.';
   if (unit === 'in') return 'Write 36, 36 in, 3\'-0" or 915 mm.';
   return unit ? `A number of ${unitWords[unit] ?? unit}.` : 'A number.';
+}
+
+/**
+ * Ratings that a label or a wall type carries, offered as one press each; 0 is no rating. The labels of doors and the
+ * walls they go with are those of IBC 2021 Table 716.1(2), memory. Any other figure is typed.
+ */
+const usualAmounts: { readonly [K in FactKey]?: readonly number[] } = {
+  fireRatingMin: [0, 20, 45, 60, 90, 180],
+  frameLabelMin: [20, 45, 60, 90, 180],
+  wallRatingMin: [0, 30, 60, 120, 180],
+};
+
+export function usualAmountsOf(key: FactKey): readonly number[] {
+  return usualAmounts[key] ?? [];
 }
 
 const unitWords: Readonly<Record<string, string>> = {

@@ -24,6 +24,7 @@ const dwelling = is('roomUse', 'dwellingEntrance', 'dwellingBedroom', 'unitBalco
 const sensorLikely = not(is('readerSides', 'none'));
 
 const relevance: { readonly [K in FactKey]?: Condition } = {
+  handing: yes('isSwinging'),
   glassRails: is('leafMaterial', 'glassFrameless'),
   wishGlassBareLook: is('leafMaterial', 'glassFrameless'),
   lessBottomRod: is('latch', 'verticalRods', 'rimPlusRods'),

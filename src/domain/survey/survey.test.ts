@@ -3,10 +3,10 @@ import { readFact } from './readFact.ts';
 import { known, unknown } from '../model/fact.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
-import { alsoWritten, valueForSurveyor } from './amounts.ts';
+import { alsoWritten, howToWrite, usualAmountsOf, valueForSurveyor } from './amounts.ts';
 import { answersGiven, toConfirm } from './answers.ts';
 import { choiceGroupsOf, findChoices } from './choiceGroups.ts';
-import { factsLike, takenOver } from './takeOver.ts';
+import { emptyBeside, factsLike, takenOver } from './takeOver.ts';
 
 describe('choices', () => {
   test('under heads, every value of every list stands exactly once', () => {
@@ -33,6 +33,40 @@ test('a length is also told in feet and inches and in millimetres', () => {
   expect(alsoWritten('leafThicknessIn', 1.75)).toBe('1 3/4" · 44 mm');
   expect(alsoWritten('occupantLoad', 36)).toBe('');
   expect(valueForSurveyor('leafWidthIn', 915 / 25.4)).toBe('36.024 in (3\'-0" · 915 mm)');
+});
+
+test('every example of how to write a number can be written so', () => {
+  for (const key of factKeys) {
+    const { kind, unit } = fieldInfo(key);
+    if (kind !== 'number' || unit !== 'in') continue;
+    const examples = howToWrite(key)
+      .replace(/^Write |\.$/g, '')
+      .split(/, | or /);
+    expect(examples.length).toBeGreaterThan(2);
+    for (const example of examples)
+      expect({ key, example, ok: readFact(key, example).ok }).toMatchObject({ ok: true });
+  }
+});
+
+test('a rating that is offered as one press is one that can be stored', () => {
+  const offering = factKeys.filter((key) => usualAmountsOf(key).length > 0);
+  expect(offering).toEqual(['fireRatingMin', 'frameLabelMin', 'wallRatingMin']);
+  for (const key of offering) {
+    for (const amount of usualAmountsOf(key)) {
+      expect(readFact(key, String(amount))).toEqual({ ok: true, fact: known(amount) });
+    }
+  }
+});
+
+test('the next opening of a walk is on the same floor and has nothing else of the last', () => {
+  const last = {
+    ...newOpening('a', '103'),
+    floorId: 'f1',
+    toSpaceId: 's1',
+    facts: { leafWidthIn: known(36) },
+  };
+  expect(emptyBeside('b', '104', last)).toEqual({ ...newOpening('b', '104'), floorId: 'f1' });
+  expect(emptyBeside('b', '104')).toEqual(newOpening('b', '104'));
 });
 
 describe('taking over', () => {

@@ -5,7 +5,9 @@ import { officeAnswers, officeDoor, officeProject } from '../../../scripts/proof
 import { answersTo } from '../decide/answers.ts';
 import { decide } from '../decide/decide.ts';
 import { answered, couldStillChange, outcome } from '../decide/whatMatters.ts';
+import type { Facts } from '../model/fact.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
+import type { Opening } from '../model/project.ts';
 import { surveyEnd } from './surveyEnd.ts';
 
 const rest: FactValues = { latchProjectionIn: 0.5, existingArrangement: 'freeLever' };
@@ -18,10 +20,28 @@ const endOf = (answers: Parameters<typeof interview>[2]) => {
 test('with every answer known it says that nothing could change the decision', () => {
   const { end, decision } = endOf(everything);
   expect(decision.state).toBe('settled');
-  expect(end).toEqual({
+  expect(end).toMatchObject({
     says: 'Nothing more needs to be asked: every answer that could change this decision is known.',
     couldChange: [],
   });
+});
+
+test('what an order needs is named until it is answered, also by "not known", and only where it makes sense', () => {
+  const { project, opening } = endOf(everything);
+  const needed = (facts: Facts) => {
+    const one = { ...opening, facts: { ...opening.facts, leafMaterial: undefined, ...facts } };
+    return surveyEnd(project, one as Opening, decide(project, one as Opening)).alsoNeeded.map(
+      ({ key }) => key,
+    );
+  };
+  expect(needed({})).toEqual(
+    expect.arrayContaining(['leafWidthIn', 'leafHeightIn', 'handing', 'leafMaterial']),
+  );
+  expect(needed({})).not.toContain('inactiveBolts');
+  expect(needed({ leafWidthIn: { is: 'unknown' } })).not.toContain('leafWidthIn');
+  expect(needed({ leafHeightIn: { is: 'known', value: 84 } })).not.toContain('leafHeightIn');
+  expect(needed({ doorType: { is: 'known', value: 'pair' } })).toContain('inactiveBolts');
+  expect(needed({ doorType: { is: 'known', value: 'overhead' } })).not.toContain('handing');
 });
 
 test('what nobody could tell and still counts is named, and an answer to it does change the decision', () => {

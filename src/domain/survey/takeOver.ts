@@ -2,6 +2,7 @@ import type { Fact, Facts } from '../model/fact.ts';
 import { counted } from '../explain/counted.ts';
 import type { FieldGroup } from '../model/field.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
+import { newOpening } from '../model/newProject.ts';
 import type { Opening } from '../model/project.ts';
 
 type Value = string | number | boolean;
@@ -26,6 +27,21 @@ export function factsLike(like: Pick<Opening, 'mark' | 'facts'>): Facts {
     if (copy) facts[key] = copy;
   }
   return facts;
+}
+
+/** A new opening with all facts of another one, on its floor and reached from the same space. */
+export function openingLike(id: string, mark: string, like: Opening): Opening {
+  return {
+    ...newOpening(id, mark),
+    facts: factsLike(like),
+    floorId: like.floorId,
+    fromSpaceId: like.fromSpaceId,
+  };
+}
+
+/** A new opening without facts. Whoever walks from one opening to the next is still on its floor. */
+export function emptyBeside(id: string, mark: string, near?: Pick<Opening, 'floorId'>): Opening {
+  return { ...newOpening(id, mark), floorId: near?.floorId ?? null };
 }
 
 export interface TakeOver {

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
+import { usualAmountsOf } from '../../domain/survey/amounts.ts';
 import { alsoTyped } from '../../domain/survey/readFact.ts';
 
 interface Props {
@@ -15,6 +16,7 @@ interface Props {
 /** A number asked as a whole question: nothing is kept before its button or Enter says so. */
 export function AmountAnswer({ fact, labelledBy, stored, invalid, onAnswer, cannotTell }: Props) {
   const { unit } = fieldInfo(fact);
+  const usual = usualAmountsOf(fact);
   const [draft, setDraft] = useState(stored === '?' ? '' : stored);
   return (
     <form
@@ -24,6 +26,21 @@ export function AmountAnswer({ fact, labelledBy, stored, invalid, onAnswer, cann
         if (draft.trim() !== '') onAnswer(draft);
       }}
     >
+      {usual.length > 0 && (
+        <div className="answer answer-line">
+          {usual.map((amount) => (
+            <button
+              key={amount}
+              type="button"
+              aria-pressed={stored === String(amount)}
+              aria-label={`${amount} ${unit}`}
+              onClick={() => onAnswer(String(amount))}
+            >
+              {amount}
+            </button>
+          ))}
+        </div>
+      )}
       <span className="with-unit">
         <input
           className="input"

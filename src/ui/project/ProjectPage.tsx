@@ -16,10 +16,10 @@ export default function ProjectPage() {
     { name: 'Project', part: <ProjectTexts key={project.id} project={project} /> },
     { name: 'Code basis', part: <BasisForm project={project} /> },
     { name: 'The whole building', part: <BuildingFacts project={project} /> },
-    { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
-    { name: 'What counts in the ranking', part: <WeightsForm project={project} /> },
     { name: 'Floors', part: <Floors key={project.id} project={project} /> },
     { name: 'Spaces', part: <Spaces key={project.id} project={project} /> },
+    { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
+    { name: 'What counts in the ranking', part: <WeightsForm project={project} /> },
   ];
   return (
     <div className="sheet">

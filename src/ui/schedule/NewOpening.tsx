@@ -1,8 +1,7 @@
 import { useId, useState } from 'react';
-import { factsLike, sameAsInWords } from '../../domain/survey/takeOver.ts';
+import { emptyBeside, openingLike, sameAsInWords } from '../../domain/survey/takeOver.ts';
 import { nextMark } from '../../domain/survey/nextMark.ts';
-import { newOpening } from '../../domain/model/newProject.ts';
-import { compareMarks, type Opening } from '../../domain/model/project.ts';
+import { compareMarks } from '../../domain/model/project.ts';
 import { useApp, useApplication } from '../context.ts';
 
 interface Props {
@@ -41,14 +40,8 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
   const add = () => {
     const id = app.newId();
     const like = openings[copyFrom];
-    const opening: Opening = like
-      ? {
-          ...newOpening(id, mark.trim()),
-          facts: factsLike(like),
-          floorId: like.floorId,
-          fromSpaceId: like.fromSpaceId,
-        }
-      : newOpening(id, mark.trim());
+    const near = goesTo === 'walk' && nearId !== null ? openings[nearId] : undefined;
+    const opening = like ? openingLike(id, mark.trim(), like) : emptyBeside(id, mark.trim(), near);
     const result = store
       .getState()
       .dispatch(`New opening ${mark.trim()}`, [{ kind: 'putOpening', id, value: opening as never }]);

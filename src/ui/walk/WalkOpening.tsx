@@ -10,6 +10,7 @@ import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
 import { ConfirmAll } from '../opening/ConfirmAll.tsx';
 import { Notes } from '../opening/Notes.tsx';
 import { NothingMore } from '../opening/NothingMore.tsx';
+import { PlacePicks } from '../opening/PlacePicks.tsx';
 import { Question } from '../opening/Question.tsx';
 import { useAnswer } from '../opening/useAnswer.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -54,7 +55,12 @@ export function WalkOpening({ project, opening, order }: Props) {
           <h1 ref={top} tabIndex={-1} className="mark mark-large">
             {opening.mark}
           </h1>
-          <p className="soft">{placeOf(project, opening)}</p>
+          <details className="walk-place">
+            <summary>{placeOf(project, opening)}</summary>
+            <div className="row opening-head">
+              <PlacePicks project={project} opening={opening} />
+            </div>
+          </details>
         </div>
         <Contradictions findings={report.findings} onMend={setAgain} />
         <section className="section next-question" aria-label="Next question">
