@@ -64,6 +64,10 @@ test('removing a project asks by its name first, and a backup brings it back', a
   const projects = page.getByRole('region', { name: 'Projects in this browser' });
   await projects.getByRole('textbox', { name: 'New project' }).fill('Annex');
   await projects.getByRole('button', { name: 'Start' }).click();
+  // Its code basis, floors and spaces come first.
+  await expect(page.getByRole('heading', { level: 1, name: 'Annex' })).toBeVisible();
+  await expect(page.getByRole('region', { name: 'Code basis' })).toBeVisible();
+  await filesPage(page).open();
   await projects.getByRole('button', { name: 'Open Demo building' }).click();
   await projects.getByRole('button', { name: /^Remove Annex/ }).click();
   await expect(projects).toContainText('Remove Annex from this browser?');

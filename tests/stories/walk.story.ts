@@ -106,3 +106,27 @@ test('a note is kept, and the bar leads from door to door', async ({ page }) => 
   await page.getByRole('link', { name: '← 103' }).tap();
   await expect(page.getByRole('textbox', { name: 'Notes' })).toHaveValue('Closer leaks oil.');
 });
+
+test('the place of an opening is stated on the walk, and the next one begins on its floor', async ({
+  page,
+}) => {
+  await walkFrom(page, 'opening-103');
+  await begin(page, 'ZZ-PLACE', 'Start empty');
+  await page.getByText('Ground floor', { exact: true }).first().tap();
+  await page.getByRole('combobox', { name: 'Egress side' }).selectOption({ label: 'Café' });
+  await expect(page.getByText('Ground floor · Café')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo: ZZ-PLACE: place' }).tap();
+  await expect(page.getByText('Ground floor · Café')).toHaveCount(0);
+});
+
+test('a rating is answered by one press, and taken again from the list of answers', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByText(/^Earlier answers/).tap();
+  await page.getByRole('button', { name: 'Change Fire rating of the door' }).tap();
+  await expect(question(page).getByRole('button', { name: '0 min', exact: true })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await question(page).getByRole('button', { name: '20 min', exact: true }).tap();
+  await expect(page.getByText('Fire rating of the door 20 min')).toBeVisible();
+});

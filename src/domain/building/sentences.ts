@@ -42,7 +42,7 @@ const people = (count: number) => counted(count, 'person', 'people');
 export const says = {
   trapped: (space: string, shut: readonly string[]) =>
     shut.length === 0
-      ? `${space}: no opening leads out in the direction people leave.`
+      ? `${space}: the openings surveyed do not lead outside in the direction people leave; one is missing or has its sides exchanged.`
       : `${space}: nobody can leave; ${named(shut)} ${shut.length === 1 ? 'stands' : 'stand'} in the way.`,
   staffOnly: (space: string) => `${space}: people leave only when staff open.`,
   notSaid: (space: string, marks: readonly string[]) =>

@@ -22,6 +22,11 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
     setBusy(false);
     if (!done.ok) setProblem(done.says);
     onChanged();
+    return done.ok;
+  };
+  /** A new project is set up before its first opening: what holds for every opening stands on the page of the project. */
+  const start = async (name: string) => {
+    if (await run(() => app.createProject(name))) location.hash = '#/project';
   };
   return (
     <div className="stack">
@@ -64,7 +69,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
         button="Start"
         onAdd={(name) => {
           if (name.trim() === '') return 'A project needs a name.';
-          void run(() => app.createProject(name));
+          void start(name);
           return undefined;
         }}
       />

@@ -65,7 +65,8 @@ export function SchedulePage() {
             <h2>No openings yet</h2>
             <p>
               Start with “New opening” and the mark on the drawing, or bring in an architect’s door schedule
-              under <a href="#/files">Files</a>.
+              under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
+              <a href="#/project">Project</a>.
             </p>
           </div>
         ) : rows.length === 0 ? (
