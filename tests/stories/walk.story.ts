@@ -130,3 +130,16 @@ test('a rating is answered by one press, and taken again from the list of answer
   await question(page).getByRole('button', { name: '20 min', exact: true }).tap();
   await expect(page.getByText('Fire rating of the door 20 min')).toBeVisible();
 });
+
+test('an answer that has the opening refused shows why, not only the next question', async ({ page }) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByText(/^Earlier answers/).tap();
+  await page.getByRole('button', { name: 'Change Fire rating of the door' }).tap();
+  await expect(question(page).getByRole('button', { name: '180 min', exact: true })).toBeVisible();
+  // As it stands on a phone after a few answers: the question at the top edge, the rest above it.
+  await question(page).evaluate((element) => element.scrollIntoView({ block: 'start' }));
+  await question(page).getByRole('button', { name: '180 min', exact: true }).tap();
+  await expect(page.getByRole('status').getByText('Refused')).toBeVisible();
+  const why = page.getByRole('region', { name: 'Contradictions' }).getByRole('paragraph').first();
+  await expect(why).toBeInViewport({ ratio: 1 });
+});

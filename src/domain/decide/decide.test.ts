@@ -64,6 +64,22 @@ describe('a decision', () => {
     expect(there?.because.map((step) => step.rule.id)).toContain('FIT-22');
   });
 
+  test('leaves no entrance with lock power to batteries, and takes them where no wire can come', () => {
+    const entrance: FactValues = {
+      doorType: 'pair',
+      leafMaterial: 'aluminiumMedium',
+      frameMaterial: 'aluminium',
+      latch: 'verticalRods',
+      egressRole: 'exteriorExit',
+      roomUse: 'lobby',
+      securityNeed: 'medium',
+    };
+    expect(decided(entrance).chosen?.candidate.id).toBe('exitTrim/secure/free');
+    expect(decided({ ...entrance, powerAtDoor: false, cablePath: false }).chosen?.candidate.id).toBe(
+      'batteryLock/asIs/free',
+    );
+  });
+
   test('of detention goes to a reviewer and recommends nothing', () => {
     const decision = decided({ roomUse: 'detention', occupancyGroup: 'I-3' });
     expect(decision.state).toBe('referred');

@@ -36,8 +36,12 @@ export interface ScoreFacts extends StrengthValues {
 export const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
 /** What unlocking on lost power takes away, of 100: nothing where little is at stake. */
 const failSafeCost = { low: 0, medium: 20, high: 40, critical: 60 } as const;
-/** A battery lock stands alone: no wire tells anybody that it is forced, held or dead. */
-const aloneCost = { low: 5, medium: 25, high: 40, critical: 60 } as const;
+/**
+ * A battery lock stands alone: no wire tells anybody that it is forced, held or dead, and none locks or unlocks it from
+ * elsewhere. It counts only where a wire can come, since without one no wired lock is left to compare it with. At a
+ * medium need it outweighs what the wire costs: the entrance of a building is not left to batteries for its price.
+ */
+const aloneCost = { low: 5, medium: 40, high: 50, critical: 60 } as const;
 export const trafficCyclesK = { light: 100, medium: 250, heavy: 500, extreme: 1000 } as const;
 
 /** Fewest special arrangements first: mechanical freedom needs no inspection, staff release needs the most. */

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { decisionFor, reportFor } from '../../app/decisions.ts';
 import { nextQuestion } from '../../domain/decide/whatMatters.ts';
 import type { Fact } from '../../domain/model/fact.ts';
@@ -35,7 +35,7 @@ export function WalkOpening({ project, opening, order }: Props) {
   /** An answer that is being corrected; it is asked in place of the next question. */
   const [again, setAgain] = useState<FactKey | null>(null);
   const asked = again ?? next;
-  const heading = useFocusOn(asked ?? 'done');
+  const heading = useFocusOn(asked ?? 'done', top, decision.state === 'refused');
   const given = answersGiven(opening);
   const answer = useAnswer(opening);
   const answerAsked = (key: FactKey) => (fact: Parameters<ReturnType<typeof answer>>[0]) => {
@@ -110,18 +110,23 @@ export function WalkOpening({ project, opening, order }: Props) {
   );
 }
 
-/** Once another question stands there, the cursor and a reader are at it, and it is in sight. */
-function useFocusOn(what: string) {
+/**
+ * Once another question stands there, the cursor and a reader are at it, and it is in sight. An answer that has the
+ * opening refused brings the top into sight instead: why stands above the question.
+ */
+function useFocusOn(what: string, top: RefObject<HTMLElement | null>, refused: boolean) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const before = useRef(what);
+  const before = useRef({ what, refused });
   useEffect(() => {
-    if (before.current === what) return;
-    before.current = what;
-    const element = heading.current;
-    if (!element) return;
-    element.focus({ preventScroll: true });
-    const top = element.getBoundingClientRect().top;
-    if (top < 0 || top > innerHeight / 2) element.scrollIntoView({ block: 'start' });
-  }, [what]);
+    const last = before.current;
+    before.current = { what, refused };
+    if (last.what !== what) {
+      const element = heading.current;
+      element?.focus({ preventScroll: true });
+      const at = element?.getBoundingClientRect().top ?? 0;
+      if (at < 0 || at > innerHeight / 2) element?.scrollIntoView({ block: 'start' });
+    }
+    if (refused && !last.refused) top.current?.scrollIntoView({ block: 'start' });
+  }, [what, refused, top]);
   return heading;
 }
