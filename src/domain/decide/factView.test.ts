@@ -61,4 +61,21 @@ describe('what is known of an opening', () => {
     expect(valueIn(behind({ ...room, areaFt2: null }).slots, 'occupantLoad')).toBeUndefined();
     expect(valueIn(behind(room, { occupantLoad: known(5) }).slots, 'occupantLoad')).toBe(5);
   });
+
+  test('leaves the load a question where the people of other spaces leave by the same way', () => {
+    const hall = { ...newSpace('s', 'Hall'), occupantLoad: 7 };
+    const load = (facts: Opening['facts'], kind: typeof hall.kind = 'room') =>
+      valueIn(
+        viewFacts(
+          { ...project, spaces: { s: { ...hall, kind } } },
+          { ...newOpening('o', '1'), facts, toSpaceId: 's' },
+        ).slots,
+        'occupantLoad',
+      );
+    expect(load({ egressRole: known('exitAccess') })).toBe(7);
+    expect(load({ egressRole: known('exteriorExit') })).toBeUndefined();
+    expect(load({ egressRole: known('stairEntry') })).toBeUndefined();
+    expect(load({ egressRole: known('exitAccess') }, 'corridor')).toBeUndefined();
+    expect(load({ egressRole: known('exteriorExit'), occupantLoad: known(320) })).toBe(320);
+  });
 });

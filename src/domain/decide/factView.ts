@@ -3,7 +3,7 @@ import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, type FactValues, factKeys, isFactKey } from '../model/fields.ts';
+import { type FactKey, type FactValue, type FactValues, factKeys, isFactKey } from '../model/fields.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
 
@@ -92,14 +92,32 @@ interface TellsLoad {
   readonly people: number;
 }
 
-/** As somebody gave it for the space, else as its use and area make it. */
+/** Ways out that the people of other spaces share: one space's load would be too low, and low is the unsafe side. */
+const sharedRoles: readonly (FactValue<'egressRole'> | undefined)[] = [
+  'exteriorExit',
+  'stairEntry',
+  'stairDischarge',
+  'horizontalExit',
+  'crossCorridor',
+  'dischargeGate',
+  'egressCourt',
+];
+/** Spaces that others leave through, for the same reason. */
+const sharedSpaces: readonly Space['kind'][] = ['corridor', 'lobby', 'stair', 'elevator', 'outside'];
+
+/**
+ * As somebody gave it for the space, else as its use and area make it; at doors that only the people of this space
+ * leave by. Elsewhere the load stays a question.
+ */
 function loadOfSpaceBehind(
   { building, spaces, basis }: Project,
   { facts, toSpaceId }: Opening,
 ): TellsLoad | undefined {
   if (toSpaceId === null || facts.occupantLoad !== undefined) return undefined;
   if (baseOf(building)[loadSlot] !== undefined) return undefined;
+  const role = facts.egressRole?.is === 'unknown' ? undefined : facts.egressRole?.value;
   const space = spaces[toSpaceId];
+  if (sharedRoles.includes(role) || (space && sharedSpaces.includes(space.kind))) return undefined;
   const people = space ? peopleIn(space, basis) : null;
   return space && people !== null ? { space, people } : undefined;
 }
