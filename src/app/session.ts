@@ -295,8 +295,7 @@ export function createApp(needs: AppNeeds = {}): App {
     const last = preferences.get('lastProjectId');
     const inOrder = listed.projects.toSorted((a, b) => Number(b.id === last) - Number(a.id === last));
     for (const { id } of inOrder) {
-      // One after the other: the first that can be read is shown.
-      // oxlint-disable-next-line no-await-in-loop
+      // oxlint-disable-next-line no-await-in-loop -- one after the other: the first that can be read is shown
       const entered = await enter(id);
       if (entered.ok) return;
       store.getState().tell({ kind: 'problem', says: entered.says });

@@ -53,7 +53,7 @@ describe('autosave', () => {
     autosave.begin();
     for (let key = 0; key < 10; key += 1) {
       autosave.changed(`text ${key}`);
-      // oxlint-disable-next-line no-await-in-loop
+      // oxlint-disable-next-line no-await-in-loop -- the clock goes on step by step
       await pass(210);
     }
     expect(writes.map((write) => write.document)).toEqual(['text 9']);
@@ -160,9 +160,9 @@ describe('autosave', () => {
     autosave.changed('a');
     await pass(400);
     for (let tries = 0; tries < 12; tries += 1) {
-      // oxlint-disable-next-line no-await-in-loop
+      // oxlint-disable-next-line no-await-in-loop -- the clock goes on step by step
       await last().end(full);
-      // oxlint-disable-next-line no-await-in-loop
+      // oxlint-disable-next-line no-await-in-loop -- the clock goes on step by step
       await pass(30_000);
     }
     expect(writes).toHaveLength(13);

@@ -172,7 +172,7 @@ test('at most ten copies: the three newest, then the newest of each day', () => 
 test('copies are thinned out as they are added, per project', async () => {
   await saveFirst('mine');
   for (let count = 0; count < 8; count += 1) {
-    // oxlint-disable-next-line no-await-in-loop
+    // oxlint-disable-next-line no-await-in-loop -- copies are counted in the order they come
     await store.add(opened(`import ${count}`));
   }
   // All of one day: the three newest, and the newest of the rest.

@@ -5,6 +5,7 @@ import type { Slots } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { FactSet, Step } from './ruleBook.ts';
 import type { Score } from './score.ts';
+import type { SortedSteps } from './steps.ts';
 
 /**
  * `settled`: one arrangement stands and nothing unknown forbids it. `open`: something unknown could still forbid
@@ -33,7 +34,7 @@ export interface OpenCandidate {
 }
 
 /** The result is the explanation: screens and prints only lay it out. */
-export interface Decision {
+export interface Decision extends SortedSteps {
   readonly state: DecisionState;
   readonly basis: CodeBasis;
   readonly slots: Slots;
@@ -50,14 +51,5 @@ export interface Decision {
   readonly open: readonly OpenCandidate[];
   /** Rows of the fit table that door, frame and latch leave possible; one when the survey says enough. */
   readonly rows: readonly FitRow[];
-  readonly requires: readonly Step[];
-  readonly modifies: readonly Step[];
-  readonly signOffs: readonly Step[];
-  readonly cautions: readonly Step[];
-  readonly permits: readonly Step[];
-  readonly findings: readonly Step[];
-  readonly refers: readonly Step[];
-  /** Steps that would apply to the choice if a missing fact turns out so. */
-  readonly depends: readonly Step[];
   readonly relied: FactSet;
 }

@@ -68,8 +68,7 @@ export function handTimers() {
   };
   const settle = async () => {
     for (let round = 0; round < 20; round += 1) {
-      // Promises that are ready get their turn.
-      // oxlint-disable-next-line no-await-in-loop
+      // oxlint-disable-next-line no-await-in-loop -- promises that are ready get their turn, round by round
       await Promise.resolve();
     }
   };
