@@ -3,7 +3,7 @@ import { type Answers, answersOf, lowestBit } from '../../src/domain/decide/clau
 import { putInto } from '../../src/domain/decide/factView.ts';
 import { indexClauses } from '../../src/domain/decide/indexClauses.ts';
 import { citesInWords } from '../../src/domain/decide/words.ts';
-import { fillSentence } from '../../src/domain/explain/format.ts';
+import { fillSentence } from '../../src/domain/text/format.ts';
 import { type Slots, slotCount } from '../../src/domain/logic/compile.ts';
 import { fillDerived } from '../../src/domain/logic/derived.ts';
 import type { Facts } from '../../src/domain/model/fact.ts';

@@ -1,5 +1,10 @@
-import type { ConditionWords } from '../../src/domain/rules/conditionInWords.ts';
-import { byFamily, type ManualClause, type ManualEntry, manualEntry } from '../../src/domain/rules/manual.ts';
+import type { ConditionWords } from '../../src/domain/manual/conditionInWords.ts';
+import {
+  byFamily,
+  type ManualClause,
+  type ManualEntry,
+  manualEntry,
+} from '../../src/domain/manual/ruleManual.ts';
 import type { Rule } from '../../src/domain/rules/rule.ts';
 
 /** Pages of the manual as Markdown, by file name. */

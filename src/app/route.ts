@@ -1,4 +1,4 @@
-import type { PageId } from '../domain/explain/pages.ts';
+import type { PageId } from '../domain/manual/pages.ts';
 
 /** Where the app stands, as an address after `#`, so that Back, reload and a copied link work. */
 export interface Route {

@@ -6,7 +6,7 @@ import {
   commandProblemInWords,
   type Edit,
 } from '../domain/commands/command.ts';
-import type { PageId } from '../domain/explain/pages.ts';
+import type { PageId } from '../domain/manual/pages.ts';
 import type { Project } from '../domain/model/project.ts';
 import type { SetAside } from '../domain/versions/file.ts';
 import type { SavingState } from '../storage/autosave.ts';

@@ -1,7 +1,7 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { addressOf, routeOf } from '../app/route.ts';
 import type { App as Application } from '../app/session.ts';
-import type { PageId } from '../domain/explain/pages.ts';
+import type { PageId } from '../domain/manual/pages.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';

@@ -15,6 +15,7 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { domainRooms, withRooms, withRoomTable } from '../../scripts/lib/domain-rooms.ts';
 import { inRoot, root, tools } from '../../scripts/lib/repo.mjs';
 
 interface Planted {
@@ -52,7 +53,32 @@ const inDomain = (name: string, code: string, breaks: NonNullable<Planted['break
   breaks,
 });
 
+/** Every way to write an import of a higher room inside the domain. */
+const upward = (room: string, higher: string): Planted[] =>
+  [
+    `import { x } from '../${higher}/x.ts';\nexport const y = x;`,
+    `import type { X } from '../${higher}/x.ts';\nexport type Y = X;`,
+    `import { type X } from '../${higher}/x.ts';\nexport type Y = X;`,
+    `export { x } from '../${higher}/x.ts';`,
+    `export type { X } from '../${higher}/x.ts';`,
+    `export * from '../${higher}/x.ts';`,
+    `export const x = import('../${higher}/x.ts');`,
+    `import '../../domain/${higher}/x.ts';`,
+    `import './../${higher}/x.ts';`,
+    `import './deep/../../${higher}/x.ts';`,
+  ].map((code, index) => ({
+    file: `src/domain/${room}/upward-${index}.ts`,
+    code: `${code}\n`,
+    breaks: 'no-restricted-imports',
+  }));
+
+const roomNames = domainRooms.map(({ room }) => room);
+
 const planted: readonly Planted[] = [
+  // Each room against its neighbor above, and the lowest against the highest.
+  ...roomNames.slice(0, -1).flatMap((room, index) => upward(room, roomNames[index + 1] ?? '')),
+  ...roomNames.slice(1).map((room, index) => allowed(`domain/${room}`, `../${roomNames[index] ?? ''}/x.ts`)),
+  ...banned('domain/units', '../manual/x.ts ../../domain/decide/x.ts'),
   ...banned('domain/rules', 'react zustand dexie papaparse elkjs zod/mini node:fs fs'),
   ...banned('domain/decide', '../../storage/x.ts ../../app/x.ts ../../ui/x.ts ../../exporting/x.ts'),
   ...banned('domain/codes', '../../cli/x.ts ../../main.tsx ../testing/x.ts ../../../tests/x.ts'),
@@ -69,7 +95,7 @@ const planted: readonly Planted[] = [
   allowed('app', 'zustand zustand/middleware ../domain/rules/x.ts ../storage/x.ts ../exporting/x.ts'),
   ...banned('ui/editor', 'dexie papaparse zustand node:fs ../../storage/x.ts ../../cli/x.ts'),
   allowed('ui/editor', 'react @tanstack/react-virtual ../../app/x.ts ../parts/x.ts'),
-  allowed('ui/reasons', '../../domain/explain/x.ts ../../exporting/x.ts ./reasons.css'),
+  allowed('ui/reasons', '../../domain/manual/x.ts ../../exporting/x.ts ./reasons.css'),
   ...banned('ui/parts', 'elkjs elkjs/lib/elk-api.js'),
   allowed('ui/building', 'elkjs/lib/elk-api.js react ../../domain/building/x.ts'),
   ...banned('cli', 'react dexie ../storage/x.ts ../app/x.ts ../ui/x.ts'),
@@ -149,6 +175,25 @@ describe('lint', () => {
   });
 });
 
+describe('the list of rooms inside the domain', () => {
+  test('names every room, and no room that is not there', () => {
+    const there = readdirSync(inRoot('src', 'domain'), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && entry.name !== 'testing')
+      .map(({ name }) => name);
+    expect(roomNames.toSorted()).toEqual(there.toSorted());
+  });
+
+  test('is what lint enforces', () => {
+    const { overrides } = JSON.parse(readFileSync(inRoot('.oxlintrc.json'), 'utf8'));
+    expect(overrides, 'run npm run rooms').toEqual(withRooms(overrides));
+  });
+
+  test('is what the map in DEVELOPERS.md shows', () => {
+    const page = readFileSync(inRoot('DEVELOPERS.md'), 'utf8');
+    expect(page, 'run npm run rooms').toBe(withRoomTable(page));
+  });
+});
+
 describe('the compiler', () => {
   const compile = (project: string) => {
     const { status, stdout } = node(tools.tsc, '-p', project);
@@ -219,6 +264,20 @@ describe('every import of the tree', () => {
         )
         .map((target) => `${file} imports ${target}`),
     );
+    expect(wrong).toEqual([]);
+  });
+
+  test('goes from a room of the domain to a room below it', () => {
+    const floor = (file: string) => roomNames.indexOf(/^src\/domain\/([^/]+)\//.exec(file)?.[1] ?? '');
+    const wrong = shipped
+      .filter((file) => file.startsWith('src/domain/'))
+      .flatMap((file) =>
+        importsOf(file)
+          .filter((specifier) => specifier.startsWith('.'))
+          .map((specifier) => path.posix.join(path.posix.dirname(file), specifier))
+          .filter((target) => floor(target) > floor(file))
+          .map((target) => `${file} imports ${target}`),
+      );
     expect(wrong).toEqual([]);
   });
 

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
-import { standingCautions } from '../../src/domain/explain/cautions.ts';
+import { standingCautions } from '../../src/domain/text/cautions.ts';
 import { decideAll } from '../../src/domain/decide/decide.ts';
 import type { Project } from '../../src/domain/model/project.ts';
 import { testColumns } from '../../src/exporting/sequence/acceptance.ts';

@@ -1,5 +1,5 @@
 import { figure, peopleInWords } from '../egress/reason.ts';
-import { counted } from '../explain/counted.ts';
+import { counted } from '../text/counted.ts';
 
 /** Every sentence about the load of a space and its ways out. */
 

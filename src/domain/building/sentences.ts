@@ -1,5 +1,5 @@
-import { midSentence } from '../explain/midSentence.ts';
-import { counted } from '../explain/counted.ts';
+import { midSentence } from '../text/midSentence.ts';
+import { counted } from '../text/counted.ts';
 import type { Project, SecurityLevel, Space } from '../model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';

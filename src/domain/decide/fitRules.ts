@@ -1,6 +1,6 @@
 import { text } from '../codes/sections.ts';
 import { deviceIds } from '../devices/devices.ts';
-import { midSentence } from '../explain/midSentence.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { yes } from '../logic/condition.ts';
 import type { Clause, Rule } from '../rules/rule.ts';
 import { type FitRow, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';

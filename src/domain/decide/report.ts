@@ -1,6 +1,6 @@
-import { standingCaution } from '../explain/cautions.ts';
-import { fillSentence, valueInWords } from '../explain/format.ts';
-import { midSentence } from '../explain/midSentence.ts';
+import { standingCaution } from '../text/cautions.ts';
+import { fillSentence, valueInWords } from '../text/format.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';

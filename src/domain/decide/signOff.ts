@@ -1,6 +1,6 @@
 import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
-import { fillSentence, valueInSentence } from '../explain/format.ts';
+import { fillSentence, valueInSentence } from '../text/format.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { Grade } from '../rules/rule.ts';
 import type { Decision } from './decision.ts';

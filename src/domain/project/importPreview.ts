@@ -1,4 +1,4 @@
-import { counted } from '../explain/counted.ts';
+import { counted } from '../text/counted.ts';
 import type { Imported, ImportProblem } from '../import/csv.ts';
 import type { Column, Role } from '../import/headers.ts';
 import type { Fact } from '../model/fact.ts';

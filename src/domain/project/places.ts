@@ -1,5 +1,5 @@
 import type { Edit } from '../commands/command.ts';
-import { counted } from '../explain/counted.ts';
+import { counted } from '../text/counted.ts';
 import { compareMarks, type Floor, type Project, type SecurityLevel, type Space } from '../model/project.ts';
 
 export const spaceKinds: Readonly<Record<Space['kind'], string>> = {

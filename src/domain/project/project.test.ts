@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { decideAll } from '../decide/decide.ts';
-import { whereFired } from '../explain/whereFired.ts';
+import { whereFired } from '../manual/whereFired.ts';
 import { importEdits, importRows } from '../import/csv.ts';
 import { known } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';

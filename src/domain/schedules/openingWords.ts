@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInWords } from '../text/format.ts';
 
 /** "36 × 84 × 1.75 in"; a measure nobody took is a dash, so that its place is not mistaken. */
 export function sizeInWords(decision: Decision): string {

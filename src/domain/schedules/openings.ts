@@ -3,7 +3,7 @@ import type { Decision, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { partsOf } from '../decide/parts.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInWords } from '../text/format.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { fireAlarmInWords } from './fireAlarm.ts';

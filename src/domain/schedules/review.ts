@@ -5,7 +5,7 @@ import { valueIn } from '../decide/factView.ts';
 import { factsIn } from '../decide/ruleBook.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { candidateInWords } from '../decide/words.ts';
-import { valueInSentence } from '../explain/format.ts';
+import { valueInSentence } from '../text/format.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
 import type { Opening, Review } from '../model/project.ts';
 

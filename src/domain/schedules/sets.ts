@@ -4,7 +4,7 @@ import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
 import { acrossMembers, articleOf, detailOf, handedItems, type Member } from './setLines.ts';

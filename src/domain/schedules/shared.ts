@@ -5,7 +5,7 @@ import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { currentNeeded, supplyShare } from '../electrical/supply.ts';
-import { valueInWords } from '../explain/format.ts';
+import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import { lockLoad } from './lockLoad.ts';

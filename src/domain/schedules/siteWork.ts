@@ -1,5 +1,5 @@
 import { trades, type Trade } from '../devices/items.ts';
-import { fillSentence } from '../explain/format.ts';
+import { fillSentence } from '../text/format.ts';
 import { fitNotes } from '../fit/notes.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Member } from './setLines.ts';

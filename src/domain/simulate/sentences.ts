@@ -1,5 +1,5 @@
 import type { DeviceId } from '../devices/devices.ts';
-import { midSentence, startSentence } from '../explain/midSentence.ts';
+import { midSentence, startSentence } from '../text/midSentence.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { Moment } from './circuit.ts';
 import { condition, type ConditionId } from './conditions.ts';

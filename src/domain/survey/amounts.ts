@@ -1,4 +1,4 @@
-import { valueInWords } from '../explain/format.ts';
+import { valueInWords } from '../text/format.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { formatInches, mmPerInch } from '../units/length.ts';
 

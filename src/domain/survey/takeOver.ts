@@ -1,5 +1,5 @@
 import type { Fact, Facts } from '../model/fact.ts';
-import { counted } from '../explain/counted.ts';
+import { counted } from '../text/counted.ts';
 import type { FieldGroup } from '../model/field.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';

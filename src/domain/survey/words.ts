@@ -1,4 +1,4 @@
-import { counted } from '../explain/counted.ts';
+import { counted } from '../text/counted.ts';
 
 /** What the survey says around its questions. */
 export const surveyWords = {

@@ -1,5 +1,5 @@
 import type { OneLine, Station } from '../../domain/simulate/oneLine.ts';
-import { startSentence } from '../../domain/explain/midSentence.ts';
+import { startSentence } from '../../domain/text/midSentence.ts';
 import { wrap } from './lettering.ts';
 import { letterHeight, lineHeight } from './paper.ts';
 import { type Drawing, textWidth } from './scene.ts';

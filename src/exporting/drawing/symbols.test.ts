@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds } from '../../domain/devices/devices.ts';
 import { failModeWords } from '../../domain/decide/words.ts';
-import { glossary } from '../../domain/explain/glossary.ts';
+import { glossary } from '../../domain/manual/glossary.ts';
 import { deviceSymbols } from './device-symbols.ts';
 import { symbolGrid } from './symbol.ts';
 import { symbolGroups } from './symbols.ts';

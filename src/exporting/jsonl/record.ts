@@ -4,7 +4,7 @@ import type { Step } from '../../domain/decide/ruleBook.ts';
 import { signOffReasons } from '../../domain/decide/signOff.ts';
 import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
 import { stepInWords } from '../../domain/decide/words.ts';
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers, setSignature } from '../../domain/schedules/sets.ts';

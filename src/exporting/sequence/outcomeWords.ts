@@ -1,4 +1,4 @@
-import { startSentence } from '../../domain/explain/midSentence.ts';
+import { startSentence } from '../../domain/text/midSentence.ts';
 import type { Outcome } from '../../domain/simulate/outcome.ts';
 
 /** "Outside locked; leaving free; latched; no current; no alarm." — what a tester must find. */

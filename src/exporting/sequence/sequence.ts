@@ -1,4 +1,4 @@
-import { midSentence } from '../../domain/explain/midSentence.ts';
+import { midSentence } from '../../domain/text/midSentence.ts';
 import { device } from '../../domain/devices/devices.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import type { Arrangement, Setting } from '../../domain/simulate/arrangement.ts';

@@ -4,7 +4,7 @@ import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { placeInWords } from './openingSheet.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** The circuit of one opening, with what the electrician looks for it by. */
 export interface DiagramEntry {

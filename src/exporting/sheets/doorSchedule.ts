@@ -1,7 +1,7 @@
 import type { Project } from '../../domain/model/project.ts';
 import { type Decisions, type OpeningRow, scheduleRows } from '../../domain/schedules/openings.ts';
 import { flagsOf, remarksOf } from './flags.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** One column: its head, its share of the width, and the family of columns it stands under. */
 export interface ScheduleColumn {

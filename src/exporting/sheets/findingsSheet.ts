@@ -1,10 +1,10 @@
-import { startSentence } from '../../domain/explain/midSentence.ts';
+import { startSentence } from '../../domain/text/midSentence.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import { conditionsInWords } from '../../domain/building/sentences.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { severityWords } from '../../domain/simulate/outcome.ts';
 import { reasonOfRule } from './reasons.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** One finding as it prints, with the number it is called by when people speak of it. */
 export interface FindingLine {

@@ -1,7 +1,7 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { stateWords } from '../../domain/decide/words.ts';
 import type { OpeningRow } from '../../domain/schedules/openings.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** What a bidder must see before pricing a row, in words, the gravest first; empty when the row stands. */
 export function flagsOf(row: OpeningRow, decision: Decision): readonly string[] {

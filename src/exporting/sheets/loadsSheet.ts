@@ -7,7 +7,7 @@ import type { Reason } from '../../domain/egress/reason.ts';
 import { compareMarks, type Project } from '../../domain/model/project.ts';
 import { floorsInOrder } from '../../domain/project/places.ts';
 import { type Severity, severityWords } from '../../domain/simulate/outcome.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 export interface LoadDoor {
   readonly id: string;

@@ -1,4 +1,4 @@
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';

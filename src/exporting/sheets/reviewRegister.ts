@@ -13,7 +13,7 @@ import {
 import { type MarkOnFile, markOnFile } from './markOnFile.ts';
 import { placeInWords } from './openingSheet.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** One opening that needs a name, or has one. */
 export interface RegisterEntry {

@@ -1,7 +1,7 @@
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
 import { type SequenceSheet, sequenceSheets } from '../sequence/sheets.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 /** What the openings of one hardware set do, event by event. */
 export interface SequenceBlock {

@@ -5,7 +5,7 @@ import { numberingInWords, numberStateWords } from '../../domain/schedules/setNu
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
 import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
 import { countingShort } from '../../domain/decide/counting.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 
 export interface PrintedLine extends SetLine {
   /** Quantities as they print. */

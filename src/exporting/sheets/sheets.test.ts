@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '../../domain/decide/decide.ts';
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 import type { Imported } from '../../domain/import/csv.ts';
 import {
   importTotals,

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { type PageId, pageWords } from '../../domain/explain/pages.ts';
+import { type PageId, pageWords } from '../../domain/manual/pages.ts';
 import { useApp } from '../context.ts';
 import { HelpButton } from './HelpButton.tsx';
 import { LookChoice } from './LookChoice.tsx';

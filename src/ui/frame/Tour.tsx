@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { tourFor } from '../../domain/explain/tour.ts';
+import { tourFor } from '../../domain/manual/tour.ts';
 import { useApp, useApplication } from '../context.ts';
 
 /** Shown at the first visit only: what the demo building has to show, step by step, to be skipped at any time. */

@@ -1,4 +1,4 @@
-import { keyboardHelp } from '../../domain/explain/glossary.ts';
+import { keyboardHelp } from '../../domain/manual/glossary.ts';
 
 export function KeyboardHelp() {
   return (

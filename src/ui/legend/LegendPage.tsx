@@ -1,5 +1,5 @@
-import { standingCautions } from '../../domain/explain/cautions.ts';
-import { notDecided } from '../../domain/explain/glossary.ts';
+import { standingCautions } from '../../domain/text/cautions.ts';
+import { notDecided } from '../../domain/manual/glossary.ts';
 import { openingDrawings } from '../../exporting/drawing/kinds.ts';
 import { Legend } from '../face/Legend.tsx';
 import { KeyboardHelp } from './KeyboardHelp.tsx';

@@ -1,4 +1,4 @@
-import type { SurveyTerm } from '../../domain/explain/glossary.ts';
+import type { SurveyTerm } from '../../domain/manual/glossary.ts';
 import { TermList } from './TermList.tsx';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { origins, type Term } from '../../domain/explain/glossary.ts';
+import { origins, type Term } from '../../domain/manual/glossary.ts';
 
 /** Words with what they mean and where they come from. */
 export function TermList({ terms }: { terms: readonly Term[] }) {

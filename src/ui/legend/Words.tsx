@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { findWords } from '../../domain/explain/findWords.ts';
+import { findWords } from '../../domain/manual/findWords.ts';
 import { SurveyWords } from './SurveyWords.tsx';
 import { TermList } from './TermList.tsx';
 

@@ -1,4 +1,4 @@
-import { answersExplained } from '../../domain/explain/answers.ts';
+import { answersExplained } from '../../domain/manual/answers.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import { Unfolded } from '../parts/Unfolded.tsx';

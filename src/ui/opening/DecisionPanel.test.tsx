@@ -4,7 +4,7 @@ import { decisionFor, reportFor } from '../../app/decisions.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import { known } from '../../domain/model/fact.ts';
 import type { Facts } from '../../domain/model/fact.ts';
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
 

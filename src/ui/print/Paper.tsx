@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import { type PaperSize, type SheetId, sheetNames } from '../../exporting/sheets/sheetNames.ts';
 import type { TitleCell } from '../../exporting/sheets/titleBlock.ts';
 import { TitleBlock } from './TitleBlock.tsx';

@@ -1,7 +1,7 @@
 import { memo, useMemo } from 'react';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/decisions.ts';
-import { counted } from '../../domain/explain/counted.ts';
+import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';

@@ -9,8 +9,8 @@ import {
   emptyAmendment,
 } from '../../domain/project/amendments.ts';
 import { amendmentRule } from '../../domain/decide/ruleBook.ts';
-import { conditionLine } from '../../domain/rules/conditionInWords.ts';
-import { manualEntry } from '../../domain/rules/manual.ts';
+import { conditionLine } from '../../domain/manual/conditionInWords.ts';
+import { manualEntry } from '../../domain/manual/ruleManual.ts';
 import { AmendmentForm } from './AmendmentForm.tsx';
 import { useCommand } from './useCommand.ts';
 

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { pathFindingsFor } from '../../app/buildings.ts';
 import { allDecisions } from '../../app/decisions.ts';
-import { standingCaution } from '../../domain/explain/cautions.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import {
   isListed,

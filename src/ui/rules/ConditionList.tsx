@@ -1,4 +1,4 @@
-import { type ConditionWords, conditionLine } from '../../domain/rules/conditionInWords.ts';
+import { type ConditionWords, conditionLine } from '../../domain/manual/conditionInWords.ts';
 
 /** All, any and not as lists within lists: a nesting that a sentence would hide. */
 export function ConditionList({ said }: { said: ConditionWords }) {

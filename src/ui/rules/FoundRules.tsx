@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { counted } from '../../domain/explain/counted.ts';
-import { foundInWords, type RuleGroup } from '../../domain/explain/ruleGroups.ts';
-import type { FiredAt } from '../../domain/explain/whereFired.ts';
+import { counted } from '../../domain/text/counted.ts';
+import { foundInWords, type RuleGroup } from '../../domain/manual/ruleGroups.ts';
+import type { FiredAt } from '../../domain/manual/whereFired.ts';
 
 interface Props {
   readonly groups: readonly RuleGroup[];

@@ -1,8 +1,8 @@
 import { memo, useState } from 'react';
 import type { CodeBasis } from '../../domain/codes/basis.ts';
-import { counted } from '../../domain/explain/counted.ts';
-import type { FiredAt } from '../../domain/explain/whereFired.ts';
-import { type ManualClause, manualEntry } from '../../domain/rules/manual.ts';
+import { counted } from '../../domain/text/counted.ts';
+import type { FiredAt } from '../../domain/manual/whereFired.ts';
+import { type ManualClause, manualEntry } from '../../domain/manual/ruleManual.ts';
 import type { Rule } from '../../domain/rules/rule.ts';
 import { ConditionList } from './ConditionList.tsx';
 import { RuleCases } from './RuleCases.tsx';

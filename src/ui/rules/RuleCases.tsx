@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { casesInWords } from '../../domain/explain/ruleGroups.ts';
-import { answerInWords, type ManualCase } from '../../domain/rules/manual.ts';
+import { casesInWords } from '../../domain/manual/ruleGroups.ts';
+import { answerInWords, type ManualCase } from '../../domain/manual/ruleManual.ts';
 import type { Rule } from '../../domain/rules/rule.ts';
 import { runCase } from '../../domain/rules/runCase.ts';
 

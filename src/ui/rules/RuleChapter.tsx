@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import type { CodeBasis } from '../../domain/codes/basis.ts';
-import type { RuleGroup } from '../../domain/explain/ruleGroups.ts';
-import type { FiredAt } from '../../domain/explain/whereFired.ts';
+import type { RuleGroup } from '../../domain/manual/ruleGroups.ts';
+import type { FiredAt } from '../../domain/manual/whereFired.ts';
 import { RuleArticle } from './RuleArticle.tsx';
 
 interface Props {

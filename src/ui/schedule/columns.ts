@@ -1,7 +1,7 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, releaseInWords, stateWords } from '../../domain/decide/words.ts';
-import { valueInWords } from '../../domain/explain/format.ts';
+import { valueInWords } from '../../domain/text/format.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { borrowedFor } from '../../domain/survey/answers.ts';

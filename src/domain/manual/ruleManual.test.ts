@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defaultBasis } from '../codes/basis.ts';
-import { ruleGroups } from '../explain/ruleGroups.ts';
+import { ruleGroups } from './ruleGroups.ts';
 import {
   all,
   always,
@@ -15,12 +15,12 @@ import {
   over,
   yes,
 } from '../logic/condition.ts';
-import { allRules, ruleById } from './all.ts';
+import { allRules, ruleById } from '../rules/all.ts';
 import { candidatesInWords } from './candidatesInWords.ts';
 import { conditionInWords, conditionLine } from './conditionInWords.ts';
-import { answerInWords, byFamily, isFound, manualEntry, searchText } from './manual.ts';
-import type { Rule } from './rule.ts';
-import { runCase } from './runCase.ts';
+import { answerInWords, byFamily, isFound, manualEntry, searchText } from './ruleManual.ts';
+import type { Rule } from '../rules/rule.ts';
+import { runCase } from '../rules/runCase.ts';
 
 const line = (condition: Parameters<typeof conditionInWords>[0], basis = defaultBasis) =>
   conditionLine(conditionInWords(condition, basis));

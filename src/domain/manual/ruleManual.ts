@@ -2,13 +2,20 @@ import { books, type CodeBasis } from '../codes/basis.ts';
 import { type Cite, citeInWords } from '../codes/sections.ts';
 import { candidateById, releases } from '../devices/candidates.ts';
 import { type Item, items, trades } from '../devices/items.ts';
-import { valueInWords } from '../explain/format.ts';
-import { midSentence, startSentence } from '../explain/midSentence.ts';
+import { valueInWords } from '../text/format.ts';
+import { midSentence, startSentence } from '../text/midSentence.ts';
 import type { VerdictWord } from '../logic/verdict.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
 import { candidatesInWords } from './candidatesInWords.ts';
 import { type ConditionWords, conditionInWords, conditionLine, nameOf } from './conditionInWords.ts';
-import { type Clause, confidenceInWords, families, type Family, type Rule, type RuleCase } from './rule.ts';
+import {
+  type Clause,
+  confidenceInWords,
+  families,
+  type Family,
+  type Rule,
+  type RuleCase,
+} from '../rules/rule.ts';
 
 /** The rule book for a person, as data. The page and the printed manual lay out the same entries. */
 export interface ManualEntry {

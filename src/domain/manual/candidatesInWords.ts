@@ -1,6 +1,6 @@
 import { type CandidateMatch, candidates, matches, releases } from '../devices/candidates.ts';
 import { type DeviceFamily, devices, type FailMode } from '../devices/devices.ts';
-import { midSentence, startSentence } from '../explain/midSentence.ts';
+import { midSentence, startSentence } from '../text/midSentence.ts';
 import { orList } from './conditionInWords.ts';
 
 const familyWords: Record<DeviceFamily, string> = {

@@ -2,8 +2,8 @@ import { books, type CodeBasis } from '../codes/basis.ts';
 import { type Limit, type LimitId, limits } from '../codes/limits.ts';
 import type { Bound, Comparison, Condition, EditionBook, Readable } from '../logic/condition.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
-import { valueInSentence } from '../explain/format.ts';
-import { midSentence } from '../explain/midSentence.ts';
+import { valueInSentence } from '../text/format.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
 
 /** A condition as a person reads it: one phrase, or a list with a word at its head. */

@@ -3,9 +3,9 @@ import { amendmentRule } from '../decide/ruleBook.ts';
 import { fitRows } from '../fit/matrix.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
-import { byFamily } from '../rules/manual.ts';
+import { byFamily } from './ruleManual.ts';
 import type { Rule } from '../rules/rule.ts';
-import { counted } from './counted.ts';
+import { counted } from '../text/counted.ts';
 
 /** A chapter of the manual: a family of the book, the fit table, or what the project added itself. */
 export interface RuleGroup {
