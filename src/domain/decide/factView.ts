@@ -1,9 +1,11 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
+import type { Readable } from '../logic/condition.ts';
 import { fillDerived } from '../logic/derived.ts';
+import type { DerivedKey } from '../logic/derivedKeys.ts';
 import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, type FactValue, type FactValues, factKeys, isFactKey } from '../model/fields.ts';
+import { type FactKey, type FactValue, type FactValues, factKeys } from '../model/fields.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
 
@@ -137,9 +139,11 @@ function assumptions(from: readonly Facts[], space: Space | undefined): Readonly
   return assumed;
 }
 
-/** The value behind a key, `undefined` when unknown. */
-export function valueIn(slots: Slots, key: string): string | number | boolean | undefined {
-  return isFactKey(key) ? slots[slotByFact.get(key) as number] : undefined;
+/** The value of a surveyed or derived fact, `undefined` while unknown: the one way to read it with its type. */
+export function valueIn<K extends FactKey>(slots: Slots, key: K): FactValue<K> | undefined;
+export function valueIn(slots: Slots, key: DerivedKey): boolean | undefined;
+export function valueIn(slots: Slots, key: Readable): Slots[number] {
+  return slots[slotOf(key)];
 }
 
 /** The surveyed values behind the slots, without the derived ones; a key that is absent is unknown. */

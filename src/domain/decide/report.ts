@@ -6,6 +6,7 @@ import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';
 import { items, type Trade, trades } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
+import { knownValues } from './factView.ts';
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Candidate } from '../devices/candidates.ts';
@@ -211,18 +212,8 @@ function scoreLines(decision: Decision): readonly ScoreLine[] {
 
 function strengthOf(decision: Decision): StrengthWords | null {
   if (!decision.chosen) return null;
-  const value = (key: FactKey) => decision.slots[slotOf(key)];
-  const found = strengthMembers(decision.chosen.candidate.deviceId, {
-    ...(value('latch') !== undefined && { latch: value('latch') as never }),
-    ...(value('leafMaterial') !== undefined && { leafMaterial: value('leafMaterial') as never }),
-    ...(value('frameMaterial') !== undefined && { frameMaterial: value('frameMaterial') as never }),
-    ...(value('frameGrouted') !== undefined && { frameGrouted: value('frameGrouted') as never }),
-    ...(value('latchProjectionIn') !== undefined && {
-      latchProjectionIn: value('latchProjectionIn') as never,
-    }),
-  });
-  const range =
-    found.lbf === found.highestLbf ? `${found.lbf} lbf` : `${found.lbf} to ${found.highestLbf} lbf`;
+  const found = strengthMembers(decision.chosen.candidate.deviceId, knownValues(decision.slots));
+  const range = forceSpan(found.lbf, found.highestLbf, ' to ');
   return {
     sentence: found.willNotHold
       ? 'As surveyed the latch does not reach far enough to hold.'
