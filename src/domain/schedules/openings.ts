@@ -1,15 +1,15 @@
 import { releaseInWords, failModeWords, gradeWords, stateWords } from '../decide/words.ts';
 import type { Decision, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
-import { partsOf } from '../decide/parts.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { valueInWords } from '../text/format.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
-import { fireAlarmInWords } from './fireAlarm.ts';
+import { onFireAlarm } from '../simulate/outcomeWords.ts';
+import { simulateOpening } from '../simulate/simulate.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
-import { type ReviewState, reviewState, reviewStateWords } from './review.ts';
+import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';
 import { assignSets, keptNumbers, type SetNumbers, setSignature } from './sets.ts';
 
 export type SignOffFlag = 'must' | 'should' | 'none';
@@ -44,6 +44,8 @@ export interface OpeningRow {
   readonly signOffWords: string;
   readonly review: ReviewState;
   readonly reviewWords: string;
+  /** What is said about names: what is asked for and what is on file; empty where neither is. */
+  readonly signature: readonly string[];
   readonly notes: string;
   /** Unknown facts on which something still waits. */
   readonly missing: number;
@@ -109,8 +111,9 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
   };
   const grade = worstGrade(signOffReasons(decision));
   const signOff: SignOffFlag = grade === 'must' || grade === 'should' ? grade : 'none';
-  const signature = setSignature(decision);
-  const review = reviewState(opening, decision).state;
+  const setKey = setSignature(decision);
+  const simulated = simulateOpening(project, opening, decision);
+  const { state: review, words: signature } = signatureOf(opening, decision);
   return {
     openingId: opening.id,
     mark: opening.mark,
@@ -125,11 +128,11 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     egressRole: word('egressRole'),
     handing: word('handing'),
     work: word('workStatus'),
-    set: signature === undefined ? '' : (numbers.get(signature) ?? ''),
+    set: setKey === undefined ? '' : (numbers.get(setKey) ?? ''),
     device: chosen ? chosen.candidate.device.name : '',
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',
-    fireAlarm: chosen ? fireAlarmInWords(chosen, partsOf(decision)) : '',
+    fireAlarm: chosen && simulated ? onFireAlarm(simulated.arrangement, simulated.outcomes) : '',
     supply: chosen?.candidate.device.wired ? word('supplyVolts') : '',
     state: decision.state,
     stateWord: stateWords[decision.state].word,
@@ -137,6 +140,7 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     signOffWords: signOff === 'none' ? 'None' : gradeWords[signOff],
     review,
     reviewWords: reviewStateWords[review],
+    signature,
     notes: opening.notes,
     missing: missingKeys(decision).length,
   };

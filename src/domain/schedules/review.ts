@@ -4,7 +4,7 @@ import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { factsIn } from '../decide/ruleBook.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
-import { candidateInWords } from '../decide/words.ts';
+import { candidateInWords, gradeWords } from '../decide/words.ts';
 import { valueInSentence } from '../text/format.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
 import type { Opening, Review } from '../model/project.ts';
@@ -73,6 +73,31 @@ export function reviewState(opening: Opening, decision: Decision): ReviewStatus 
     basisChanged,
     says: stale ? sentences(review, decision, now, changedFacts) : [],
   };
+}
+
+export interface Signature {
+  readonly state: ReviewState;
+  /** What is asked for and what is on file, the gravest first; empty where no name is asked for and none was given. */
+  readonly words: readonly string[];
+}
+
+/** Grid, door schedule and opening sheet say these words about names, so a stale mark is stale in all of them. */
+export function signatureOf(opening: Opening, decision: Decision): Signature {
+  const { state } = reviewState(opening, decision);
+  const grade = worstGrade(signOffReasons(decision));
+  const asked = grade === 'must' || grade === 'should' ? [gradeWords[grade]] : [];
+  switch (state) {
+    case 'notNeeded':
+      return { state, words: [] };
+    case 'open':
+      return { state, words: [...asked, 'Unsigned'] };
+    case 'approved':
+      return { state, words: [reviewStateWords.approved] };
+    case 'refused':
+    case 'toAhj':
+    case 'stale':
+      return { state, words: [...asked, reviewStateWords[state]] };
+  }
 }
 
 /** Facts the reviewer saw with another value, and facts the decision rests on today that were not before them. */

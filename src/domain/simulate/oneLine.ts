@@ -6,8 +6,9 @@ import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { slotOf } from '../logic/compile.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import { arrange } from './arrange.ts';
 import type { Arrangement } from './arrangement.ts';
+import { onFireAlarm } from './outcomeWords.ts';
+import { simulate } from './simulate.ts';
 
 /** What stands in the wire that feeds the lock, from supply to lock. */
 export type StationId =
@@ -49,6 +50,8 @@ export interface Signal {
 export interface OneLine {
   readonly circuit: readonly Station[];
   readonly signals: readonly Signal[];
+  /** What the fire alarm does here, in the words of the door schedule. */
+  readonly onFireAlarm: string;
   /** Labels of facts that stand in it and nobody surveyed. */
   readonly notSurveyed: readonly string[];
 }
@@ -58,9 +61,10 @@ export interface OneLine {
  * is chosen, or what is chosen hangs on no wire.
  */
 export function oneLineOf(decision: Decision): OneLine | undefined {
-  const arrangement = arrange(decision)?.arrangement;
-  if (!arrangement || (arrangement.failMode !== 'safe' && arrangement.failMode !== 'secure'))
-    return undefined;
+  const simulated = simulate(decision);
+  if (!simulated) return undefined;
+  const { arrangement, outcomes } = simulated;
+  if (arrangement.failMode !== 'safe' && arrangement.failMode !== 'secure') return undefined;
   const candidate = decision.chosen?.candidate;
   if (!candidate) return undefined;
   const items = new Set<ItemId>(partsOf(decision).map(({ item }) => item));
@@ -99,7 +103,12 @@ export function oneLineOf(decision: Decision): OneLine | undefined {
     candidateInWords(candidate),
     arrangement.failMode === 'safe' ? 'locked while current flows' : 'unlocked while current flows',
   );
-  return { circuit, signals: signals(decision, arrangement, items), notSurveyed: missing };
+  return {
+    circuit,
+    signals: signals(decision, arrangement, items),
+    onFireAlarm: onFireAlarm(arrangement, outcomes),
+    notSurveyed: missing,
+  };
 }
 
 type Said = (key: FactKey) => string;

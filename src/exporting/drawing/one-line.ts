@@ -147,6 +147,7 @@ function words(
 function captionOf(of: OneLine, fits: number): readonly string[] {
   return [
     ...wrap('One-line diagram, not to scale', fits),
+    ...wrap(`On fire alarm: ${of.onFireAlarm}`, fits),
     ...wrap(
       'Heavy bar: the controller. Contacts at rest, door locked: two bars open, with a stroke closed. Terminals and wire sizes are not shown.',
       fits,
@@ -155,10 +156,10 @@ function captionOf(of: OneLine, fits: number): readonly string[] {
   ];
 }
 
-function told({ circuit, signals, notSurveyed }: OneLine): string {
+function told({ circuit, signals, onFireAlarm, notSurveyed }: OneLine): string {
   const missing = notSurveyed.length > 0 ? ` Not surveyed: ${notSurveyed.join(', ')}.` : '';
   const chain = circuit.map(({ name, says }) => `${name} (${says})`).join('; then ');
   const reports = signals.map(({ name, carries }) => `${name} (${carries})`).join('; ');
   const told = reports === '' ? 'Nothing reports to the controller.' : `To the controller: ${reports}.`;
-  return `${startSentence(chain)}. ${told}${missing}`;
+  return `${startSentence(chain)}. ${told} On fire alarm: ${onFireAlarm}.${missing}`;
 }

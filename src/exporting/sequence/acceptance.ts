@@ -1,7 +1,7 @@
 import { device } from '../../domain/devices/devices.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import type { Simulated } from '../../domain/simulate/simulate.ts';
-import { expectedInWords } from './outcomeWords.ts';
+import { expectedInWords } from '../../domain/simulate/outcomeWords.ts';
 
 /** One line of the test: what to do, what must happen; result, value and initials are written in by hand. */
 export interface TestLine {

@@ -4,6 +4,7 @@ import { releases } from '../../domain/devices/candidates.ts';
 import type { Arrangement, Setting } from '../../domain/simulate/arrangement.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import type { Outcomes } from '../../domain/simulate/outcome.ts';
+import { exitInWords, isOnAlarm, onFireAlarm } from '../../domain/simulate/outcomeWords.ts';
 import { hoursInWords, thingInWords } from '../../domain/simulate/sentences.ts';
 import type { Simulated } from '../../domain/simulate/simulate.ts';
 
@@ -133,17 +134,11 @@ function mains({ outcomes, arrangement, wired }: Given): string {
   return `${outcomes.mainsLost.says}${hours}`;
 }
 
-function alarm({ outcomes: { fireAlarm, lockedHours }, arrangement, setting }: Given): string | undefined {
+function alarm({ outcomes, arrangement }: Given): string | undefined {
+  const { fireAlarm } = outcomes;
   if (!fireAlarm.applies) return undefined;
-  if (!arrangement.alarmCuts) {
-    return `Not connected; nothing changes. ${lockedHours.exit === 'free' ? 'Leaving stays free.' : fireAlarm.says}`;
-  }
-  const latch = setting.rated
-    ? fireAlarm.latched === 'yes'
-      ? ' The leaf closes and latches.'
-      : ' The leaf does not latch.'
-    : '';
-  return `${fireAlarm.says}${latch} It stays so until the alarm is reset by hand.`;
+  const reset = isOnAlarm(arrangement) ? ' It stays so until the alarm is reset by hand.' : '';
+  return `${onFireAlarm(arrangement, outcomes)}. ${fireAlarm.says}${reset}`;
 }
 
 function operator({ setting, arrangement }: Given): string | undefined {
@@ -179,9 +174,7 @@ function lockdown({ outcomes, wired, arrangement }: Given): string {
   const change = wired
     ? 'Lockdown takes schedule and credentials away.'
     : 'Lockdown is set at the lock or by key.';
-  return outcomes.lockedHours.exit === 'free'
-    ? `${change} Leaving stays free.`
-    : `${change} Leaving stays as in locked hours.`;
+  return `${change} Then, as in locked hours: ${exitInWords(outcomes.lockedHours)}.`;
 }
 
 /** Push and pull only. */

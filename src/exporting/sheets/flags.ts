@@ -8,10 +8,7 @@ export function flagsOf(row: OpeningRow, decision: Decision): readonly string[] 
   const flags: string[] = [];
   if (decision.state !== 'settled') flags.push(stateWords[decision.state].word);
   if (decision.findings.length > 0) flags.push(contradiction(decision));
-  if (row.signOff !== 'none') flags.push(row.signOffWords);
-  if (row.review === 'open') flags.push('Unsigned');
-  else if (row.review !== 'notNeeded') flags.push(row.reviewWords);
-  return flags;
+  return [...flags, ...row.signature];
 }
 
 function contradiction(decision: Decision): string {

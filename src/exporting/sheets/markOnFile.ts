@@ -10,6 +10,8 @@ export interface MarkOnFile {
   readonly says: string;
   readonly reason: string;
   readonly stale: boolean;
+  /** An approval that still speaks of what stands here; anything else still waits for somebody. */
+  readonly holds: boolean;
   readonly changes: readonly string[];
 }
 
@@ -25,6 +27,7 @@ export function markOnFile(status: ReviewStatus): MarkOnFile | null {
     says: `${verdict} by ${review.by}, ${on}`,
     reason: review.reason,
     stale: status.state === 'stale',
+    holds: status.state === 'approved',
     changes: status.says,
   };
 }

@@ -5,7 +5,7 @@ import { StatusMark } from '../face/Mark.tsx';
 export function ReviewMark({ mark }: { mark: MarkOnFile }) {
   return (
     <div className={mark.stale ? 'remark remark-accent' : 'remark'}>
-      <StatusMark status={mark.stale ? 'stale' : 'signedOff'}>
+      <StatusMark status={mark.stale ? 'stale' : mark.holds ? 'signedOff' : 'needsSignOff'}>
         {mark.stale ? 'Stale' : mark.verdict}
       </StatusMark>
       <p>

@@ -1,4 +1,5 @@
 import type { Project } from '../../domain/model/project.ts';
+import { signatureOf } from '../../domain/schedules/review.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import type { Column, GridRow } from './columns.ts';
@@ -15,7 +16,8 @@ export function Cell({ column, row, project }: { column: Column; row: GridRow; p
     );
   }
   if (column.key === 'signOff' && text !== '—') {
-    return <StatusMark status={text === 'Signed' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
+    const { state } = signatureOf(row.opening, row.decision);
+    return <StatusMark status={state === 'approved' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
   }
   if (text === '?') {
     return (

@@ -3,6 +3,8 @@ import { projectOf } from '../../../tests/screens/show.tsx';
 import { decide } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { reviewStateWords, whatReviewerSaw } from '../../domain/schedules/review.ts';
+import { scheduleRows } from '../../domain/schedules/openings.ts';
 import { columns } from './columns.ts';
 
 test('a cell shows the answer of its own door, then the building’s, and “not known” hides both', () => {
@@ -20,4 +22,34 @@ test('a cell shows the answer of its own door, then the building’s, and “not
   expect(text('own')).toBe('Readers on both sides');
   expect(text('usual')).toBe('Reader on the secure side');
   expect(text('cannotTell')).toBe('?');
+});
+
+test('what the grid says about names is what the door schedule prints, a stale mark is never signed', () => {
+  const asked = projectOf({
+    '101': {
+      doorType: known('single'),
+      latch: known('rimExit'),
+      egressRole: known('stairEntry'),
+      stairLockWanted: known('both'),
+      readerSides: known('secure'),
+    },
+  });
+  const opening = Object.values(asked.openings)[0] as Opening;
+  const saw = { ...whatReviewerSaw(decide(asked, opening)) };
+  const stale = { ...saw, basis: 'another' };
+  const said = (review: Opening['review']) => {
+    const project: Project = { ...asked, openings: { [opening.id]: { ...opening, review } } };
+    const reviewed = project.openings[opening.id] as Opening;
+    const decision = decide(project, reviewed);
+    const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
+    const text = columns.find(({ key }) => key === 'signOff')?.text({ opening: reviewed, decision }, project);
+    expect(text).toBe(row?.signature.join(' · '));
+    return text;
+  };
+  const mark = { by: 'Reviewer', on: '2026-03-02', reason: '', saw };
+  expect(said(null)).toContain('Unsigned');
+  expect(said({ ...mark, verdict: 'approved' })).toBe('Approved');
+  expect(said({ ...mark, verdict: 'refused' })).toContain(reviewStateWords.refused);
+  expect(said({ ...mark, verdict: 'toAhj' })).toContain(reviewStateWords.toAhj);
+  expect(said({ ...mark, verdict: 'approved', saw: stale })).toContain(reviewStateWords.stale);
 });

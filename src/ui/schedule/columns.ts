@@ -1,9 +1,9 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, releaseInWords, stateWords } from '../../domain/decide/words.ts';
 import { valueInWords } from '../../domain/text/format.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { signatureOf } from '../../domain/schedules/review.ts';
 import { borrowedFor } from '../../domain/survey/answers.ts';
 
 export interface GridRow {
@@ -84,12 +84,7 @@ export const columns: readonly Column[] = [
     key: 'signOff',
     head: 'Sign-off',
     width: 9.5,
-    text: ({ decision, opening }) => {
-      const grade = worstGrade(signOffReasons(decision));
-      if (grade === undefined || grade === 'note') return '—';
-      if (opening.review) return opening.review.verdict === 'approved' ? 'Signed' : 'With reviewer';
-      return grade === 'must' ? 'Must be signed' : 'Look at it';
-    },
+    text: ({ decision, opening }) => signatureOf(opening, decision).words.join(' · ') || '—',
   },
   factColumn('doorType', 11, 'Door'),
   factColumn('leafMaterial', 10, 'Leaf'),
