@@ -1,4 +1,4 @@
-import { type ItemId, items } from '../devices/items.ts';
+import { itemOf, type ItemId, items } from '../devices/items.ts';
 import type { Part } from './parts.ts';
 
 /**
@@ -50,23 +50,12 @@ const latching: readonly ItemId[] = [
   'panicHardware',
 ];
 
-/** What these say is asked of other items, whatever else stands in the set. */
-const onlyQualities: ReadonlySet<ItemId> = new Set([
-  'fireLabelledHardware',
-  'listedLock',
-  'weatherRated',
-  'powerLossRelease',
-  'passageFunction',
-  'insideRelease',
-  'noInsideLock',
-]);
-
 /**
  * Whether a line asks something of another line and is no piece of its own: two lines that one strike, lock or
  * bar fulfils must not be priced twice.
  */
 export function isIncluded(item: ItemId, parts: readonly Counted[], leaves: number): boolean {
-  if (onlyQualities.has(item)) return true;
+  if (itemOf(item).quality) return true;
   const has = (ids: readonly ItemId[]) => parts.some((part) => ids.includes(part.item));
   switch (item) {
     case 'continuousDutyStrike':

@@ -1,4 +1,4 @@
-import { type ItemId, items, type SetStep } from '../devices/items.ts';
+import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/items.ts';
 import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { slotOf } from '../logic/compile.ts';
@@ -54,7 +54,6 @@ const standsInFor: Partial<Record<ItemId, ItemId>> = {
   fireListedOperator: 'automaticOperator',
 };
 
-const delaySigns: readonly ItemId[] = ['signDelayed15', 'signDelayed30', 'signDelayedPull'];
 const ratedSlot = slotOf('fireRated');
 
 const stepOrder: Record<SetStep, number> = {
@@ -113,6 +112,14 @@ class PartList {
   /** As many as there are leaves or devices, where it is asked for at all. */
   atLeast(item: ItemId, quantity: number): void {
     if (this.#parts.has(item)) this.put(item, quantity);
+  }
+
+  /** What goes with each leaf, device or bar stands there as often as these do. */
+  multiply(counts: Readonly<Record<NonNullable<Item['per']>, number>>): void {
+    for (const id of this.#parts.keys()) {
+      const { per } = itemOf(id);
+      if (per !== undefined) this.atLeast(id, counts[per]);
+    }
   }
 
   has(item: ItemId): boolean {
@@ -228,8 +235,7 @@ function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): vo
   const devices = cell?.both ? leaves : 1;
   // Counted already, one magnet for each leaf.
   if (devices > 1) list.remove('doubleMagnet');
-  for (const item of perDevice) list.atLeast(item, devices);
-  for (const item of perBar) list.atLeast(item, leaves - barsBrought(decision));
+  list.multiply({ device: devices, bar: leaves - barsBrought(decision), leaf: leaves });
   if (list.has('doorSwitchHardware') && isSwinging(decision)) {
     // The switch sits in the leaf and cuts the lock's power, so its wire crosses the hinge line.
     list.put('doorSwitchHardware', leaves);
@@ -241,8 +247,6 @@ function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): vo
   }
   list.atLeast('leafRaceway', cell?.transfer ? devices : 1);
 }
-const perDevice: readonly ItemId[] = ['glassBracket', 'glassRails', 'magnetBracket', ...delaySigns];
-const perBar: readonly ItemId[] = ['panicHardware', 'fireExitHardware'];
 
 function putHanging(decision: Decision, leaves: number, list: PartList): void {
   const { slots } = decision;

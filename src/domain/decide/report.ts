@@ -4,7 +4,7 @@ import { midSentence } from '../text/midSentence.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';
-import { items, type Trade, trades } from '../devices/items.ts';
+import { type ItemId, itemOf, items, type Trade, trades } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
 import { knownValues } from './factView.ts';
 import { missingFacts } from '../logic/missing.ts';
@@ -152,10 +152,13 @@ function findingField(clause: Decision['findings'][number]['clause']) {
   };
 }
 
-/** Work from the rules, from the fit of the device, and from the parts each trade must bring. */
+/** Work from the fit of the device, from the rules, and from the parts each trade must bring. */
 function workByTrade(decision: Decision): DecisionReport['work'] {
   const byTrade = new Map<Trade, WorkLine[]>();
-  const put = (trade: Trade, line: WorkLine) => byTrade.set(trade, [...(byTrade.get(trade) ?? []), line]);
+  const put = (trade: Trade, line: WorkLine) => {
+    const before = byTrade.get(trade) ?? [];
+    if (!before.some((one) => one.sentence === line.sentence)) byTrade.set(trade, [...before, line]);
+  };
   for (const note of decision.chosen?.cell?.notes ?? []) {
     const found = fitNotes[note];
     if (found) put(found.trade, { sentence: found.says, ruleId: undefined });
@@ -170,13 +173,32 @@ function workByTrade(decision: Decision): DecisionReport['work'] {
   }
   for (const step of decision.requires) {
     if (step.clause.effect !== 'require') continue;
-    const trade = items[step.clause.items[0] as keyof typeof items].trade;
-    put(trade, { sentence: fillSentence(step.clause.says, decision.slots), ruleId: step.rule.id });
+    const [leads, ...others] = byTradeOf(step.clause.items);
+    const ruleId = step.rule.id;
+    if (leads) put(leads.trade, { sentence: fillSentence(step.clause.says, decision.slots), ruleId });
+    // One sentence can ask something of several trades: the others are told what is theirs.
+    for (const { trade, names } of others) put(trade, { sentence: `${names.join('; ')}.`, ruleId });
+  }
+  const parts = partsOf(decision);
+  const bought = parts.filter((part) => countingOf(part, parts, leavesOf(decision)) === 'bought');
+  for (const { trade, names } of byTradeOf(bought.map((part) => part.item))) {
+    if (byTrade.has(trade)) continue;
+    put(trade, { sentence: `Furnish and install: ${names.map(midSentence).join('; ')}.`, ruleId: undefined });
   }
   return (Object.keys(trades) as Trade[]).flatMap((trade) => {
     const lines = byTrade.get(trade);
     return lines ? [{ trade: trades[trade], lines }] : [];
   });
+}
+
+/** Items by who does the work, the trade of the first one first. */
+function byTradeOf(ids: readonly ItemId[]): readonly { readonly trade: Trade; readonly names: string[] }[] {
+  const found = new Map<Trade, string[]>();
+  for (const id of ids) {
+    const { trade, name } = itemOf(id);
+    found.set(trade, [...(found.get(trade) ?? []), name]);
+  }
+  return [...found].map(([trade, names]) => ({ trade, names }));
 }
 
 function itemLines(decision: Decision): readonly ItemLine[] {

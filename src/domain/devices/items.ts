@@ -28,12 +28,24 @@ export interface Item {
   readonly standard?: string;
   /** Bought once for several openings: one opening has a share of it. */
   readonly shared?: true;
+  /** As many as there are leaves with the device, leaves with a bar, or leaves; without it one for the opening. */
+  readonly per?: 'device' | 'bar' | 'leaf';
+  /** Ordered left or right: openings of another hand need a set of their own. */
+  readonly handed?: true;
+  /** Asked of other items, whatever else stands in the set: no piece of its own. */
+  readonly quality?: true;
 }
 
 /** Every part a decision can ask for, named in trade words. */
 export const items = {
   hinges: { name: 'Butt hinges', trade: 'locksmith', step: 'hang', standard: 'A156.1' },
-  continuousHinge: { name: 'Continuous hinge', trade: 'locksmith', step: 'hang', standard: 'A156.26' },
+  continuousHinge: {
+    name: 'Continuous hinge',
+    trade: 'locksmith',
+    step: 'hang',
+    standard: 'A156.26',
+    handed: true,
+  },
   pivots: { name: 'Pivot set', trade: 'locksmith', step: 'hang', standard: 'A156.4' },
   powerTransfer: { name: 'Power transfer across the hinge line', trade: 'locksmith', step: 'hang' },
   leafRaceway: { name: 'Wire way in the leaf from hinge to lock', trade: 'doorSupplier', step: 'hang' },
@@ -72,14 +84,20 @@ export const items = {
     step: 'secure',
     standard: 'A156.23',
   },
-  magnetBracket: { name: 'Z-bracket for an in-swinging leaf', trade: 'security', step: 'secure' },
-  glassBracket: { name: 'Glass armature bracket', trade: 'security', step: 'secure' },
+  magnetBracket: {
+    name: 'Z-bracket for an in-swinging leaf',
+    trade: 'security',
+    step: 'secure',
+    per: 'device',
+  },
+  glassBracket: { name: 'Glass armature bracket', trade: 'security', step: 'secure', per: 'device' },
   electricBolt: { name: 'Electric bolt', trade: 'locksmith', step: 'secure' },
   mortiseLock: {
     name: 'Electrified mortise lock',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.13, A156.25',
+    handed: true,
   },
   cylindricalLock: {
     name: 'Electrified cylindrical lock',
@@ -92,6 +110,7 @@ export const items = {
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.3, A156.25',
+    handed: true,
   },
   latchRetraction: {
     name: 'Electric latch retraction kit',
@@ -104,6 +123,7 @@ export const items = {
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.24',
+    handed: true,
   },
   delayedMagnet: { name: 'Delayed-egress magnet', trade: 'security', step: 'secure', standard: 'A156.24' },
   glassLock: {
@@ -117,16 +137,23 @@ export const items = {
     trade: 'doorSupplier',
     step: 'hang',
     standard: 'A156.44',
+    per: 'device',
   },
   glassRailExit: {
     name: 'Rail exit device for glass with electric release',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.3',
+    handed: true,
   },
-  narrowStileLatch: { name: 'Electrified narrow-stile latch', trade: 'locksmith', step: 'secure' },
-  gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure' },
-  batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure' },
+  narrowStileLatch: {
+    name: 'Electrified narrow-stile latch',
+    trade: 'locksmith',
+    step: 'secure',
+    handed: true,
+  },
+  gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure', handed: true },
+  batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure', handed: true },
   mechanicalLock: {
     name: 'Mechanical lockset',
     trade: 'locksmith',
@@ -140,12 +167,19 @@ export const items = {
     standard: 'A156.6',
   },
   keyLockMainDoor: { name: 'Key-operated lock, readily seen as locked', trade: 'locksmith', step: 'secure' },
-  panicHardware: { name: 'Panic hardware', trade: 'locksmith', step: 'secure', standard: 'UL 305, A156.3' },
+  panicHardware: {
+    name: 'Panic hardware',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'UL 305, A156.3',
+    per: 'bar',
+  },
   fireExitHardware: {
     name: 'Fire exit hardware, without mechanical dogging',
     trade: 'locksmith',
     step: 'secure',
     standard: 'UL 10C and UL 305',
+    per: 'bar',
   },
   pushPadDevice: { name: 'Push-pad exit device for a balanced door', trade: 'locksmith', step: 'secure' },
   automaticFlushBolts: {
@@ -167,6 +201,7 @@ export const items = {
     name: 'Every hardware item labelled for fire doors',
     trade: 'locksmith',
     step: 'secure',
+    quality: true,
   },
   labelledLeafOrFrame: {
     name: 'New labelled leaf or frame made with the preparation',
@@ -193,6 +228,7 @@ export const items = {
     trade: 'security',
     step: 'secure',
     standard: 'UL 294',
+    quality: true,
   },
   latchHardwareOnLeaf: { name: 'Latch-releasing hardware on the leaf', trade: 'locksmith', step: 'secure' },
   breakawayHardware: {
@@ -206,13 +242,20 @@ export const items = {
     name: 'Passage function: nothing locks the entry side',
     trade: 'locksmith',
     step: 'secure',
+    quality: true,
   },
   insideRelease: {
     name: 'Lever or knob that opens from inside the closet',
     trade: 'locksmith',
     step: 'secure',
+    quality: true,
   },
-  noInsideLock: { name: 'No turn, button or bolt to lock from inside', trade: 'locksmith', step: 'secure' },
+  noInsideLock: {
+    name: 'No turn, button or bolt to lock from inside',
+    trade: 'locksmith',
+    step: 'secure',
+    quality: true,
+  },
   lockFromInside: {
     name: 'Lock that is set from inside without opening the door',
     trade: 'locksmith',
@@ -293,7 +336,12 @@ export const items = {
     step: 'protect',
   },
   latchGuard: { name: 'Latch guard or astragal', trade: 'locksmith', step: 'protect' },
-  weatherRated: { name: 'Weather-rated device, box and cable entry', trade: 'security', step: 'protect' },
+  weatherRated: {
+    name: 'Weather-rated device, box and cable entry',
+    trade: 'security',
+    step: 'protect',
+    quality: true,
+  },
 
   reader: { name: 'Credential reader, secure side', trade: 'security', step: 'electrical' },
   readerInside: {
@@ -368,7 +416,12 @@ export const items = {
     trade: 'fireAlarm',
     step: 'electrical',
   },
-  powerLossRelease: { name: 'Unlocks on loss of lock power', trade: 'electrician', step: 'electrical' },
+  powerLossRelease: {
+    name: 'Unlocks on loss of lock power',
+    trade: 'electrician',
+    step: 'electrical',
+    quality: true,
+  },
   detectionRelease: {
     name: 'Release on sprinkler flow or automatic detection',
     trade: 'fireAlarm',
@@ -448,21 +501,25 @@ export const items = {
     name: 'Sign: PUSH UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 15 SECONDS',
     trade: 'signs',
     step: 'protect',
+    per: 'device',
   },
   signDelayed30: {
     name: 'Sign: PUSH UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 30 SECONDS',
     trade: 'signs',
     step: 'protect',
+    per: 'device',
   },
   signDelayedPull: {
     name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 15 SECONDS',
     trade: 'signs',
     step: 'protect',
+    per: 'device',
   },
   signDelayedPull30: {
     name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 30 SECONDS',
     trade: 'signs',
     step: 'protect',
+    per: 'device',
   },
   signKeyLock: {
     name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THIS SPACE IS OCCUPIED',
@@ -509,3 +566,8 @@ export const items = {
 } as const satisfies Record<string, Item>;
 
 export type ItemId = keyof typeof items;
+
+/** An item with the general type, which names what most of them leave out. */
+export function itemOf(id: ItemId): Item {
+  return items[id];
+}

@@ -1,4 +1,4 @@
-import type { ItemId } from '../devices/items.ts';
+import { itemOf, type ItemId } from '../devices/items.ts';
 import { valueIn } from '../decide/factView.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Part } from '../decide/parts.ts';
@@ -15,18 +15,6 @@ export interface Member {
   readonly mark: string;
   readonly decision: Decision;
 }
-
-/** Items that are ordered left or right; with one of them in the list, openings of another hand need their own set. */
-export const handedItems: ReadonlySet<ItemId> = new Set([
-  'continuousHinge',
-  'mortiseLock',
-  'exitTrim',
-  'delayedExitDevice',
-  'narrowStileLatch',
-  'gateLock',
-  'glassRailExit',
-  'batteryLock',
-]);
 
 const electrified: ReadonlySet<ItemId> = new Set([
   ...strikes,
@@ -89,7 +77,7 @@ export function detailOf(item: ItemId, members: readonly Member[]): string {
   // The cut-out says which face plate; a rim strike lies on the surface.
   if (strikes.includes(item) && members[0]?.decision.chosen?.candidate.deviceId !== 'strikeRim')
     say('strikePrep');
-  if (handedItems.has(item)) say('handing');
+  if (itemOf(item).handed) say('handing');
   if (electrified.has(item) || item === 'lockSupply') say('supplyVolts');
   return words.join(' · ');
 }

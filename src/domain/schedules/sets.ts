@@ -1,4 +1,4 @@
-import { type ItemId, items, trades } from '../devices/items.ts';
+import { itemOf, type ItemId, items, trades } from '../devices/items.ts';
 import { type Counting, countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
@@ -7,7 +7,7 @@ import { candidateInWords, failModeWords, releaseInWords } from '../decide/words
 import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
-import { acrossMembers, articleOf, detailOf, handedItems, type Member } from './setLines.ts';
+import { acrossMembers, articleOf, detailOf, type Member } from './setLines.ts';
 import { type SiteWork, siteWork } from './siteWork.ts';
 
 /** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
@@ -86,7 +86,7 @@ function partInSignature(part: Part, decision: Decision): string {
 }
 
 function isHanded(parts: readonly Part[]): boolean {
-  return parts.some((part) => handedItems.has(part.item) && !part.kept);
+  return parts.some((part) => itemOf(part.item).handed === true && !part.kept);
 }
 
 /**
