@@ -1,9 +1,12 @@
 import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
+import { tradeWordsFor } from './tradeWords.ts';
 
 export interface Choice {
   readonly value: string;
   readonly label: string;
+  /** Other words of the trade for it, found by a search and shown nowhere. */
+  readonly alsoCalled?: string;
 }
 export interface ChoiceGroup {
   /** Empty for a list that is short enough to stand without heads. */
@@ -70,25 +73,36 @@ export function choiceGroupsOf(key: FactKey): readonly ChoiceGroup[] | undefined
     ];
   }
   const options = info.options ?? {};
+  const choice = (value: string): Choice => ({
+    value,
+    label: options[value] ?? value,
+    alsoCalled: tradeWordsFor(key, value),
+  });
   const grouped = heads[key];
   if (!grouped) {
-    return [{ name: '', choices: Object.entries(options).map(([value, label]) => ({ value, label })) }];
+    return [{ name: '', choices: Object.keys(options).map(choice) }];
   }
-  return grouped.map(([name, values]) => ({
-    name,
-    choices: values.map((value) => ({ value, label: options[value] ?? value })),
-  }));
+  return grouped.map(([name, values]) => ({ name, choices: values.map(choice) }));
 }
 
 /** More choices than fit under a thumb: then the list can be searched. */
 export const searchedFrom = 12;
 
-/** The groups with only the choices that contain every word that was typed. */
+const wordsOf = (text: string) =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
+
+/**
+ * The groups with only the choices in which every typed word begins a word: of the label, of the head above it, or of
+ * what the trade also calls it. Beginnings only, or “IT” would find every suite and kitchen.
+ */
 export function findChoices(groups: readonly ChoiceGroup[], typed: string): readonly ChoiceGroup[] {
-  const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
-  const found = (choice: Choice, group: ChoiceGroup) => {
-    const text = `${choice.label} ${group.name}`.toLowerCase();
-    return words.every((word) => text.includes(word));
+  const wanted = wordsOf(typed);
+  const found = ({ label, alsoCalled = '' }: Choice, group: ChoiceGroup) => {
+    const words = wordsOf(`${label} ${group.name} ${alsoCalled}`);
+    return wanted.every((word) => words.some((one) => one.startsWith(word)));
   };
   return groups
     .map((group) => ({ ...group, choices: group.choices.filter((choice) => found(choice, group)) }))

@@ -26,6 +26,29 @@ describe('choices', () => {
     expect(labels('dwelling')).toHaveLength(3);
     expect(labels('xyz')).toEqual([]);
   });
+
+  test.each([
+    ['latch', 'crash bar', ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit']],
+    ['latch', 'panic', ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit']],
+    ['latch', 'knob', ['bored', 'boredPlusDeadbolt']],
+    ['existingArrangement', 'maglock', ['magnetNoSensor', 'magnetAlarmOnly', 'magnetFullSet']],
+    ['leafMaterial', 'storefront', ['aluminiumNarrow', 'aluminiumMedium', 'aluminiumWide']],
+    ['leafMaterial', 'SCWD', ['woodSolidCore']],
+    ['leafMaterial', 'all-glass', ['glassFrameless']],
+    ['doorType', 'double doors', ['pair']],
+    ['doorType', 'roll-up', ['overhead']],
+    ['roomUse', 'restroom', ['singleToilet', 'multiToilet']],
+    ['roomUse', 'janitor', ['closet']],
+    ['roomUse', 'MDF', ['serverRoom']],
+    ['roomUse', 'IDF', ['serverRoom']],
+    ['roomUse', 'IT', ['serverRoom']],
+    ['roomUse', 'mechanical', ['equipment']],
+    ['roomUse', 'daycare', ['dayCare']],
+  ] as const)('%s is found by the trade word “%s”', (key, typed, values) => {
+    const found = findChoices(choiceGroupsOf(key) ?? [], typed);
+    const shown = found.flatMap((group) => group.choices.map((one) => one.value));
+    expect(new Set(shown)).toEqual(new Set<string>(values));
+  });
 });
 
 test('a length is also told in feet and inches and in millimetres', () => {
