@@ -13,6 +13,7 @@ import { oneLineOf } from '../../src/domain/simulate/oneLine.ts';
 import type { Outcome } from '../../src/domain/simulate/outcome.ts';
 import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
 import { acceptanceTestOf } from '../../src/exporting/sequence/acceptance.ts';
+import { delayTest } from '../../src/exporting/sequence/delayTest.ts';
 import { sequenceOf } from '../../src/exporting/sequence/sequence.ts';
 import { demo, demoOpenings, everyDemoPaper, onPaper, type OnPaper, paperOf } from './paperOpenings.ts';
 import { aSurvey, type Survey } from './surveys.ts';
@@ -47,7 +48,9 @@ function onFireAlarm({ project, opening, decision }: OnPaper): Readonly<Record<s
   return {
     schedule: decision.chosen ? scheduleRows(project, decisions)[0]?.fireAlarm : undefined,
     sequence: simulated && sequenceOf(simulated).lines.find((one) => one.event === 'Fire alarm')?.says,
-    test: simulated && acceptanceTestOf(simulated).find((one) => one.about === 'Fire alarm')?.expect,
+    test:
+      simulated &&
+      acceptanceTestOf({ simulated, decision }).find((one) => one.about === 'Fire alarm')?.expect,
     oneLine: oneLineOf(decision)?.onFireAlarm,
   };
 }
@@ -144,5 +147,59 @@ describe('quantities', () => {
         devices,
       ]);
     }
+  });
+});
+
+describe('acceptance test', () => {
+  const testOf = ({ project, opening, decision }: OnPaper) => {
+    const simulated = simulateOpening(project, opening, decision);
+    return simulated ? { simulated, decision } : undefined;
+  };
+  /** Expected results that no technician may sign, or two that cannot both come true at one door. */
+  function impossible(on: OnPaper): readonly string[] {
+    const tested = testOf(on);
+    if (!tested) return [];
+    const lines = acceptanceTestOf(tested);
+    const wrong = lines.flatMap(({ about, act, expect: expected, source }) => [
+      ...(/blocked|nobody/i.test(expected) ? [`${about}: “${expected}”`] : []),
+      ...(/for one second|short push|does not start/i.test(`${act} ${expected}`)
+        ? [`${about}: “${act}”`]
+        : []),
+      ...(/\d|\b(ten|half|thirty) /i.test(`${act} ${expected}`) && source === ''
+        ? [`${about}: whose figure?`]
+        : []),
+    ]);
+    const { outcomes, findings } = tested.simulated;
+    // People are let out by it in the table, or the sheet may not ask for it.
+    if (outcomes.buttonDeadController.exit !== 'free' && lines.some((one) => one.about === 'Exit button'))
+      wrong.push('the button frees nobody and is to be tested as freeing');
+    if (findings.some((one) => one.severity === 'severe') && lines.length > 0)
+      wrong.push('a severe finding is to be confirmed by test');
+    const candidate = on.decision.chosen?.candidate ?? on.decision.overridden;
+    if (on.decision.rejected.some((one) => one.candidate === candidate) && lines.length > 0)
+      wrong.push('what a rule forbids is to be confirmed by test');
+    return wrong.map((one) => `${on.name}: ${one}`);
+  }
+  test('nothing is expected that people may not rely on, every figure says whose it is, as decided', () => {
+    expect(demoOpenings.flatMap((opening) => impossible(onPaper(demo, opening)))).toEqual([]);
+  });
+  test('and with every candidate at every opening of the demo', () => {
+    const wrong: string[] = [];
+    for (const on of everyDemoPaper()) wrong.push(...impossible(on));
+    expect([wrong.length, ...wrong.slice(0, 20)]).toEqual([0]);
+  }, 120_000);
+  test('the push that starts a delay is the adopted one; where nobody stated it, the sheet says so', () => {
+    const delayed: Survey = { facts: {}, basis: { ibc: 2021, nfpa101: null, nec: 2020, nfpa72: 2019 } };
+    const delay = (facts: Survey['facts']) => {
+      const tested = testOf(paperOf({ ...delayed, facts }, 'delayedExitDevice/safe/delayed'));
+      if (!tested) throw new Error('Nothing is chosen.');
+      return delayTest(tested);
+    };
+    expect(delay({ delayStartS: 1 }).act).toContain('for no longer than 1 s');
+    expect(delay({ delayStartS: 1 }).source).toContain('as the project states it');
+    expect(delay({}).act).toContain('the time that the adopted text names');
+    expect(delay({}).source).toMatch(
+      /not stated in this project.* 3 s, from memory; some adopted texts name 1 s/,
+    );
   });
 });

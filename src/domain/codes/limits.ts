@@ -113,6 +113,18 @@ export const limits = {
     what: 'controlled-egress doors allowed before an exit',
     editions: same(1, { 2018: '1010.1.9.7', 2021: '1010.2.14', 2024: '1010.2.13' }, 'secondary'),
   },
+  delayStartIbc: {
+    book: 'ibc',
+    unit: 's',
+    what: 'longest effort to leave that starts the delay of a delayed-egress door; some adopted texts name 1 s',
+    editions: same(3, { 2018: '1010.1.9.8', 2021: '1010.2.13', 2024: '1010.2.12' }, 'memory'),
+  },
+  delayStartNfpa: {
+    book: 'nfpa101',
+    unit: 's',
+    what: 'longest effort to leave that starts the delay of a delayed-egress door',
+    editions: same(3, { 2018: '7.2.1.6.1', 2021: '7.2.1.6.1', 2024: '7.2.1.6.1' }, 'memory'),
+  },
   unitBoltLoadIbc: {
     book: 'ibc',
     unit: 'people',

@@ -986,6 +986,17 @@ export const factSchemas = {
     scope: 'building',
     ask: 'Does the local code ask that sensor-released entrance locks are off while open to the public?',
   }),
+  delayStartS: amount(
+    { min: 0, max: 3 },
+    {
+      label: 'Longest push that starts a delay',
+      group: 'building',
+      scope: 'building',
+      unit: 's',
+      ask: 'How long may a person have to push before a delayed door starts its delay, by the adopted text?',
+      help: 'The model text names 3 s. Some adopted texts name 1 s. The acceptance test is written with it.',
+    },
+  ),
   tia1436Adopted: yesNo({
     label: 'NFPA 101-2018 amended by TIA 1436',
     group: 'building',

@@ -89,7 +89,7 @@ export const conditions = {
   mainsLost: when(
     'Mains lost on battery',
     'The mains are off; where the lock supply has a battery, it runs on it.',
-    'Switch off the mains breaker of the lock supply and wait ten minutes.',
+    'Switch off the mains breaker of the lock supply and leave it off.',
     { mains: false },
     true,
   ),

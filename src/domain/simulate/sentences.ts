@@ -60,10 +60,8 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
     case 'sprinklerFlow':
       return arrangement.sprinklers === 'no' ? 'The building is not sprinklered throughout.' : undefined;
     case 'releaseCommand':
-      return arrangement.commandCuts ||
-        arrangement.release === 'stairReentry' ||
-        arrangement.release === 'controlled' ||
-        arrangement.release === 'delayed'
+      // A stair asks for the command, so it is tried there also where nothing was wired for it.
+      return arrangement.commandCuts || arrangement.release === 'stairReentry'
         ? undefined
         : 'Nothing here is released from another place.';
     case 'sensorFailed':

@@ -1,47 +1,56 @@
 import { device } from '../../domain/devices/devices.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
-import type { Simulated } from '../../domain/simulate/simulate.ts';
+import type { Outcome } from '../../domain/simulate/outcome.ts';
 import { expectedInWords } from '../../domain/simulate/outcomeWords.ts';
+import { delayTest } from './delayTest.ts';
+import { delaySource, figures } from './figures.ts';
+import { type Draft, line, type Tested, type TestLine } from './testLine.ts';
 
-/** One line of the test: what to do, what must happen; result, value and initials are written in by hand. */
-export interface TestLine {
-  readonly number: number;
-  readonly about: string;
-  readonly act: string;
-  readonly expect: string;
-  /** What is measured, where something is; the unit stands in the box. */
-  readonly value: string;
-}
 /** Heads of the boxes that stay empty until somebody stands at the door. */
 export const testColumns = ['Pass', 'Fail', 'Value', 'Initials'] as const;
 
 /** Who did it and who saw it; written in by hand under the lines. */
 export const testSigns = ['Tested by', 'Signature', 'Date', 'Witnessed by', 'Signature', 'Date'] as const;
 
-type Draft = Omit<TestLine, 'number'>;
-const line = (about: string, act: string, expect: string, value = ''): Draft => ({
-  about,
-  act,
-  expect,
-  value,
-});
+/**
+ * Why no test is written here, one sentence each; empty where one is. Somebody who signs “Pass” beside what a rule
+ * forbids, or beside a door that holds people, has signed for it.
+ */
+export function noTestBecause({ simulated, decision }: Tested): readonly string[] {
+  const candidate = decision.chosen?.candidate ?? decision.overridden;
+  const forbidden = decision.rejected.find((one) => one.candidate === candidate);
+  const rules = [...new Set(forbidden?.because.map((step) => step.rule.id))];
+  return [
+    ...(rules.length > 0 ? [`This arrangement was chosen by hand against ${rules.join(', ')}.`] : []),
+    ...simulated.findings.filter((one) => one.severity === 'severe').map((one) => one.says),
+  ];
+}
 
 /** The functional acceptance test of one opening: what is measured first, then one line for each condition. */
-export function acceptanceTestOf(simulated: Simulated): readonly TestLine[] {
-  const drafts = [...before(simulated), ...inEveryCondition(simulated), ...after(simulated)];
+export function acceptanceTestOf(tested: Tested): readonly TestLine[] {
+  if (noTestBecause(tested).length > 0) return [];
+  const drafts = [...before(tested), ...inEveryCondition(tested), ...after(tested)];
   return drafts.map((draft, index) => ({ number: index + 1, ...draft }));
 }
 
-function inEveryCondition({ outcomes }: Simulated): readonly Draft[] {
+/** Nobody is asked to confirm that people cannot leave: what is keyed from inside is tested while it is unlocked. */
+function inEveryCondition({ simulated: { outcomes }, decision }: Tested): readonly Draft[] {
   return conditionIds.flatMap((id) => {
-    const outcome = outcomes[id];
-    if (!outcome.applies) return [];
+    const outcome: Outcome = outcomes[id];
+    if (!outcome.applies || outcome.exit === 'blocked') return [];
     const { name, test } = condition(id);
-    return [line(name, test, expectedInWords(outcome))];
+    return [
+      line(
+        name,
+        test,
+        expectedInWords(outcome),
+        outcome.exit === 'after' ? `${outcome.afterS} s: ${delaySource(decision.basis)}.` : '',
+      ),
+    ];
   });
 }
 
-function before({ arrangement, setting }: Simulated): readonly Draft[] {
+function before({ simulated: { arrangement, setting } }: Tested): readonly Draft[] {
   const drafts: Draft[] = [];
   const wired = arrangement.failMode === 'safe' || arrangement.failMode === 'secure';
   if (arrangement.latch !== 'never') {
@@ -50,6 +59,7 @@ function before({ arrangement, setting }: Simulated): readonly Draft[] {
         'Closing and latching',
         'Let the leaf go at 90 degrees and again 6 in before the frame.',
         'It closes and latches by itself both times.',
+        figures.practice,
       ),
     );
   }
@@ -59,6 +69,7 @@ function before({ arrangement, setting }: Simulated): readonly Draft[] {
         'Fire door',
         'Look at labels, gaps and the reach of the latch into its strike.',
         'Labels are there; the reach is what the label asks or more.',
+        '',
         'in',
       ),
     );
@@ -69,22 +80,31 @@ function before({ arrangement, setting }: Simulated): readonly Draft[] {
       'Volts at the device',
       'Measure at the lock while it is energised and every other load of the supply is on.',
       'Within 10 % of the rated volts.',
+      figures.makers,
       'V',
     ),
-    line('Current', 'Measure the current of the lock while energised.', 'Within 10 % of the schedule.', 'A'),
+    line(
+      'Current',
+      'Measure the current of the lock while energised.',
+      'Within 10 % of the schedule.',
+      figures.practice,
+      'A',
+    ),
   );
   if (device(arrangement.device).family === 'strike') {
     drafts.push(
-      line('Release time', 'Time the keeper after a valid credential.', 'Half a second or less.', 's'),
+      line('Release time', 'Time the keeper after a valid credential.', 'Within 0.5 s.', figures.guide, 's'),
     );
   }
   return drafts;
 }
 
-function after({ arrangement, setting, outcomes }: Simulated): readonly Draft[] {
+function after(tested: Tested): readonly Draft[] {
+  const { arrangement, setting, outcomes } = tested.simulated;
   const drafts: Draft[] = [];
   const { family } = device(arrangement.device);
-  if (arrangement.release === 'free' || arrangement.release === 'stairReentry') {
+  const free = arrangement.release === 'free' || arrangement.release === 'stairReentry';
+  if (free && outcomes.batterySpent.exit === 'free') {
     drafts.push(
       line(
         'Way out without any power',
@@ -93,32 +113,25 @@ function after({ arrangement, setting, outcomes }: Simulated): readonly Draft[] 
       ),
     );
   }
-  if (arrangement.button === 'direct') {
-    drafts.push(
-      line('Exit button', 'Press the button once and time the release.', 'Released for at least 30 s.', 's'),
-    );
-  }
-  if (arrangement.release === 'delayed') {
+  if (arrangement.button === 'direct' && outcomes.buttonDeadController.exit === 'free') {
     drafts.push(
       line(
-        'Short push',
-        'Push for one second and let go.',
-        'The delay does not start; the door stays locked.',
-      ),
-      line(
-        'Delay',
-        'Push until the alarm sounds, let go, and time the release.',
-        `Nothing stops it; it opens after ${arrangement.delayS} s, and only a hand arms it again.`,
+        'Exit button',
+        'Press the button once and time the release.',
+        'Released for at least 30 s.',
+        figures.button(tested.decision.basis),
         's',
       ),
     );
   }
-  if (arrangement.alarmCuts && outcomes.fireAlarm.applies) {
+  if (outcomes.lockedHours.exit === 'after') drafts.push(delayTest(tested));
+  if (arrangement.alarmCuts && outcomes.fireAlarm.applies && outcomes.fireAlarm.exit !== 'blocked') {
     drafts.push(
       line(
         'Time to release or latch on alarm',
         'Time from the alarm to the state above, then silence the alarm without resetting it.',
-        'Ten seconds or less, and it stays until the alarm is reset.',
+        'Within 10 s, and it stays until the alarm is reset.',
+        figures.alarm,
         's',
       ),
     );

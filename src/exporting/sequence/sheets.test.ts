@@ -61,8 +61,9 @@ describe('functional acceptance test', () => {
       'Outside unlocked; leaving free; not latched; no current in the coil; no alarm.',
     );
   });
-  test('a delayed door is pushed short and long', () => {
+  test('a delayed door is pushed as the adopted text says and never as a trick', () => {
     const delayed = tests.find((one) => one.title.includes('Delayed egress'));
-    expect(delayed?.lines.map((one) => one.about)).toEqual(expect.arrayContaining(['Short push', 'Delay']));
+    expect(delayed?.lines.map((one) => one.about)).toContain('Delay');
+    expect(delayed?.lines.map((one) => one.about)).not.toContain('Short push');
   });
 });

@@ -2,8 +2,9 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { type Simulated, simulateOpening } from '../../domain/simulate/simulate.ts';
-import { acceptanceTestOf, type TestLine } from './acceptance.ts';
+import { acceptanceTestOf, noTestBecause } from './acceptance.ts';
 import { type Sequence, sequenceOf } from './sequence.ts';
+import type { TestLine } from './testLine.ts';
 
 /** One sequence for all openings that behave alike, under the number of their hardware set. */
 export interface SequenceSheet extends Sequence {
@@ -21,6 +22,8 @@ export interface TestSheet {
   readonly title: string;
   readonly provisional: boolean;
   readonly lines: readonly TestLine[];
+  /** Why there are no lines; empty where there are. */
+  readonly noTest: readonly string[];
 }
 
 /**
@@ -53,13 +56,14 @@ export function sequenceSheets(
 }
 
 export function testSheets(project: Project, decisions: ReadonlyMap<string, Decision>): readonly TestSheet[] {
-  return running(project, decisions).map(({ openingId, mark, setId, simulated }) => ({
+  return running(project, decisions).map(({ openingId, mark, setId, simulated, decision }) => ({
     openingId,
     mark,
     setId,
     title: sequenceOf(simulated).title,
     provisional: simulated.provisional,
-    lines: acceptanceTestOf(simulated),
+    lines: acceptanceTestOf({ simulated, decision }),
+    noTest: noTestBecause({ simulated, decision }),
   }));
 }
 
@@ -72,8 +76,8 @@ function running(project: Project, decisions: ReadonlyMap<string, Decision>) {
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);
     const simulated = decision && simulateOpening(project, opening, decision);
-    return simulated
-      ? [{ openingId: opening.id, mark: opening.mark, setId: setOf.get(opening.id) ?? '', simulated }]
-      : [];
+    if (!simulated) return [];
+    const setId = setOf.get(opening.id) ?? '';
+    return [{ openingId: opening.id, mark: opening.mark, setId, simulated, decision }];
   });
 }

@@ -12,6 +12,8 @@ export interface TestPage {
   /** "HS-18 · Electromagnetic lock, fail safe · …". */
   readonly arrangement: string;
   readonly unsettled: string;
+  /** Why no test is written; empty where one is. */
+  readonly noTest: string;
   readonly lines: TestSheet['lines'];
   /** So many lines that they are set smaller, to keep the test on one page. */
   readonly crowded: boolean;
@@ -39,6 +41,10 @@ export function testPages(
             place: placeInWords(row),
             arrangement: [sheet.setId, sheet.title].filter((part) => part !== '').join(' · '),
             unsettled: sheet.provisional ? 'Not settled yet: what is expected here may change.' : '',
+            noTest:
+              sheet.noTest.length === 0
+                ? ''
+                : `No test is written for this arrangement. ${sheet.noTest.join(' ')} Change it, or have the authority’s written decision first.`,
             lines: sheet.lines,
             crowded: sheet.lines.length > crowdedFrom,
             title: titleBlock(project, 'tests', day, { label: 'Opening', value: opening.mark }),

@@ -20,7 +20,7 @@ export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
       <div className="opening-sheet-body">
         <p className="test-arrangement">{page.arrangement}</p>
         {page.unsettled !== '' && <p className="set-unsettled">{page.unsettled}</p>}
-        <Lines page={page} />
+        {page.noTest === '' ? <Lines page={page} /> : <p>{page.noTest}</p>}
       </div>
       <footer className="opening-sheet-foot">
         <Signs />
@@ -54,7 +54,9 @@ function Lines({ page }: { page: TestPage }) {
             <th scope="row">
               <strong>{line.about}.</strong> {line.act}
             </th>
-            <td>{line.expect}</td>
+            <td>
+              {line.expect} <span className="soft">{line.source}</span>
+            </td>
             <td aria-label={pass} className="test-tick">
               <span className="test-box" />
             </td>
