@@ -102,8 +102,9 @@ export const panicTriggers = {
     yes('overcurrentDevices'),
     personnelDoor,
   ),
-  /** refrigeration machinery room over 1,000 ft². */
+  /** refrigeration machinery room over 1,000 ft²; the IBC of 2018 does not name it. */
   refrigerationMachinery: all(
+    ibc({ from: 2021 }),
     is('roomUse', 'refrigerationMachinery'),
     over('roomAreaFt2', 'refrigerationRoomAreaIbc'),
   ),

@@ -1,6 +1,24 @@
 import { text } from '../../codes/sections.ts';
-import { all, is, under as below, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { all, is, not, under as below, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+
+/** Both standards are about doors people walk through; a revolving door has a standard of its own. */
+const pedestrian = all(
+  yes('accessibleRoute'),
+  not(
+    is(
+      'doorType',
+      'overhead',
+      'grille',
+      'gateSwing',
+      'gateSlide',
+      'revolving',
+      'turnstile',
+      'turnstileFull',
+      'turnstileSecurity',
+    ),
+  ),
+);
 
 export const R157 = defineRule({
   id: 'R-157',
@@ -14,20 +32,20 @@ export const R157 = defineRule({
     {
       key: 'a',
       effect: 'caution',
-      when: all(yes('accessibleRoute'), is('operator', 'fullPower')),
+      when: all(pedestrian, is('operator', 'fullPower')),
       says: 'A full-power operator is bought to A156.10, and its actuator stands clear of the swing.',
     },
     {
       key: 'b',
       effect: 'caution',
-      when: all(yes('accessibleRoute'), is('operator', 'lowEnergy', 'powerAssist')),
+      when: all(pedestrian, is('operator', 'lowEnergy', 'powerAssist')),
       says: 'A low-energy or assisted operator is bought to A156.19, and its actuator stands clear of the swing.',
     },
     {
       key: 'c',
       effect: 'caution',
       when: all(
-        yes('accessibleRoute'),
+        pedestrian,
         is('operator', 'lowEnergy', 'fullPower', 'powerAssist'),
         below('clearWidthIn', 'clearWidthMinIn'),
       ),
@@ -35,41 +53,129 @@ export const R157 = defineRule({
     },
   ],
   cases: cases(
-    ['full power', { accessibleRoute: true, operator: 'fullPower' }, 'yes', { clause: 'a', does: 'caution' }],
-    ['low energy', { accessibleRoute: true, operator: 'lowEnergy' }, 'no', { clause: 'a' }],
-    ['not on the route', { accessibleRoute: false, operator: 'fullPower' }, 'no', { clause: 'a' }],
-    ['route not known', { operator: 'fullPower' }, 'unknown', { clause: 'a' }],
+    [
+      'full power',
+      { doorType: 'single', accessibleRoute: true, operator: 'fullPower' },
+      'yes',
+      { clause: 'a', does: 'caution' },
+    ],
+    [
+      'low energy',
+      { doorType: 'single', accessibleRoute: true, operator: 'lowEnergy' },
+      'no',
+      { clause: 'a' },
+    ],
+    [
+      'not on the route',
+      { doorType: 'single', accessibleRoute: false, operator: 'fullPower' },
+      'no',
+      { clause: 'a' },
+    ],
+    ['route not known', { doorType: 'single', operator: 'fullPower' }, 'unknown', { clause: 'a' }],
     [
       'low energy or assist',
-      { accessibleRoute: true, operator: 'lowEnergy' },
+      { doorType: 'single', accessibleRoute: true, operator: 'lowEnergy' },
       'yes',
       { clause: 'b', does: 'caution' },
     ],
-    ['low energy or assist', { accessibleRoute: true, operator: 'powerAssist' }, 'yes', { clause: 'b' }],
-    ['full power', { accessibleRoute: true, operator: 'fullPower' }, 'no', { clause: 'b' }],
-    ['not on the route', { accessibleRoute: false, operator: 'lowEnergy' }, 'no', { clause: 'b' }],
-    ['route not known', { operator: 'lowEnergy' }, 'unknown', { clause: 'b' }],
+    [
+      'low energy or assist',
+      { doorType: 'single', accessibleRoute: true, operator: 'powerAssist' },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'full power',
+      { doorType: 'single', accessibleRoute: true, operator: 'fullPower' },
+      'no',
+      { clause: 'b' },
+    ],
+    [
+      'not on the route',
+      { doorType: 'single', accessibleRoute: false, operator: 'lowEnergy' },
+      'no',
+      { clause: 'b' },
+    ],
+    ['route not known', { doorType: 'single', operator: 'lowEnergy' }, 'unknown', { clause: 'b' }],
     [
       '31 in',
-      { accessibleRoute: true, operator: 'lowEnergy', clearWidthIn: 31 },
+      { doorType: 'single', accessibleRoute: true, operator: 'lowEnergy', clearWidthIn: 31 },
       'yes',
       { clause: 'c', does: 'caution' },
     ],
     [
       'just under 32 in',
-      { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31.9375 },
+      { doorType: 'single', accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31.9375 },
       'yes',
       { clause: 'c' },
     ],
-    ['31 in', { accessibleRoute: true, operator: 'powerAssist', clearWidthIn: 31 }, 'yes', { clause: 'c' }],
-    ['32 in', { accessibleRoute: true, operator: 'fullPower', clearWidthIn: 32 }, 'no', { clause: 'c' }],
-    ['no operator', { accessibleRoute: true, operator: 'none', clearWidthIn: 31 }, 'no', { clause: 'c' }],
     [
-      'not on the route',
-      { accessibleRoute: false, operator: 'fullPower', clearWidthIn: 31 },
+      '31 in',
+      { doorType: 'single', accessibleRoute: true, operator: 'powerAssist', clearWidthIn: 31 },
+      'yes',
+      { clause: 'c' },
+    ],
+    [
+      '32 in',
+      { doorType: 'single', accessibleRoute: true, operator: 'fullPower', clearWidthIn: 32 },
       'no',
       { clause: 'c' },
     ],
-    ['not measured', { accessibleRoute: true, operator: 'fullPower' }, 'unknown', { clause: 'c' }],
+    [
+      'no operator',
+      { doorType: 'single', accessibleRoute: true, operator: 'none', clearWidthIn: 31 },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'not on the route',
+      { doorType: 'single', accessibleRoute: false, operator: 'fullPower', clearWidthIn: 31 },
+      'no',
+      { clause: 'c' },
+    ],
+    [
+      'not measured',
+      { doorType: 'single', accessibleRoute: true, operator: 'fullPower' },
+      'unknown',
+      { clause: 'c' },
+    ],
+    ...(
+      [
+        'overhead',
+        'grille',
+        'gateSwing',
+        'gateSlide',
+        'revolving',
+        'turnstile',
+        'turnstileFull',
+        'turnstileSecurity',
+      ] as const
+    ).flatMap((doorType): readonly CaseRow[] => [
+      [
+        'no door of these standards',
+        { doorType, accessibleRoute: true, operator: 'fullPower' },
+        'no',
+        { clause: 'a' },
+      ],
+      [
+        'no door of these standards',
+        { doorType, accessibleRoute: true, operator: 'lowEnergy' },
+        'no',
+        { clause: 'b' },
+      ],
+      [
+        'no door of these standards',
+        { doorType, accessibleRoute: true, operator: 'fullPower', clearWidthIn: 31 },
+        'no',
+        { clause: 'c' },
+      ],
+    ]),
+    [
+      'automatic slider',
+      { doorType: 'slidingAutomatic', accessibleRoute: true, operator: 'fullPower' },
+      'yes',
+      { clause: 'a' },
+    ],
+    ['door type not known', { accessibleRoute: true, operator: 'fullPower' }, 'unknown', { clause: 'a' }],
   ),
 });

@@ -54,6 +54,71 @@ const classroom = { ...office, occupancyGroup: 'E', roomUse: 'classroom', ...lev
 const stair = { egressRole: 'stairEntry', singleExitStair: false, stairStories: 3 } as const;
 const onlyStair = { ...stair, singleExitStair: true } as const;
 
+const factory = { egressRole: 'exitAccess', occupancyGroup: 'H-2', roomUse: 'other' } as const;
+const crowd = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'A-3',
+  occupantLoad: 200,
+  roomUse: 'conference',
+  latch: 'pushPull',
+  panicPresent: false,
+} as const;
+
+const stadiumGate = {
+  ...crowd,
+  doorType: 'gateSwing',
+  occupancyGroup: 'A-5',
+  safeDispersalArea: true,
+  gateSupervised: true,
+} as const;
+/** Doors whose space wants a push bar, and their neighbors that do not. */
+const crowds: readonly Row[] = [
+  ...(['A-1', 'A-2', 'A-3', 'A-4', 'A-5', 'E'] as const).flatMap((occupancyGroup): readonly Row[] => [
+    ['crowd of 50', { ...crowd, occupancyGroup, occupantLoad: 50 }, 'yes'],
+    [
+      'crowd of 100, NFPA 101 alone',
+      { ...crowd, occupancyGroup, occupantLoad: 100 },
+      'yes',
+      { ibc: null, nfpa101: 2021 },
+    ],
+  ]),
+  ['hall for 49', { ...crowd, occupantLoad: 49 }, 'no'],
+  ['hall for 99, NFPA 101 alone', { ...crowd, occupantLoad: 99 }, 'no', { ibc: null, nfpa101: 2021 }],
+  [
+    'day care in I-4, NFPA 101 alone',
+    { ...crowd, occupancyGroup: 'I-4' },
+    'yes',
+    { ibc: null, nfpa101: 2021 },
+  ],
+  [
+    'day care by use, NFPA 101 alone',
+    { ...crowd, occupancyGroup: 'B', roomUse: 'dayCare' },
+    'yes',
+    { ibc: null, nfpa101: 2021 },
+  ],
+  ['office for 200', { ...crowd, occupancyGroup: 'B' }, 'no'],
+  ['office for 200, NFPA 101 alone', { ...crowd, occupancyGroup: 'B' }, 'no', { ibc: null, nfpa101: 2021 }],
+  ['hall for 200, neither code', crowd, 'no', { ibc: null }],
+  ['sealed off', { ...crowd, egressRole: 'sealedOff' }, 'no'],
+  ['sealed off, NFPA 101 alone', { ...crowd, egressRole: 'sealedOff' }, 'no', { ibc: null, nfpa101: 2021 }],
+  ['sliding door', { ...crowd, doorType: 'slidingManual' }, 'no'],
+  ['watched stadium gate with a dispersal area', stadiumGate, 'no'],
+  ['watched gate of a theater yard', { ...stadiumGate, occupancyGroup: 'A-3' }, 'yes'],
+  ['door of the stadium', { ...stadiumGate, doorType: 'single' }, 'yes'],
+  ['gate of an arena', { ...stadiumGate, occupancyGroup: 'A-4' }, 'no'],
+  ['gate without a dispersal area', { ...stadiumGate, safeDispersalArea: false }, 'yes'],
+  ...(['H-1', 'H-2', 'H-3', 'H-4', 'H-5'] as const).map(
+    (occupancyGroup): Row => [
+      'high hazard for 6, NFPA 101 alone',
+      { ...crowd, occupancyGroup, occupantLoad: 6 },
+      'yes',
+      { ibc: null, nfpa101: 2021 },
+    ],
+  ),
+  ['gate nobody watches', { ...stadiumGate, gateSupervised: false }, 'yes'],
+];
+
 const careGroups = ['I-1.1', 'I-1.2', 'I-2'] as const;
 
 const detained: readonly Row[] = [
@@ -230,6 +295,66 @@ export const unlawfulLockCases: readonly CaseRow[] = [
   ]),
   ...found('j', 'electricBolt', [['electric bolt on an office', office, 'yes'], ...keptIn, roleNotKnown]),
   ...found('k', 'stairSideLocked', stairSides),
+  ...(['magnetNoSensor', 'magnetAlarmOnly', 'magnetFullSet', 'electricBolt'] as const).flatMap((lock) =>
+    found('m', lock, [
+      ['held lock in high hazard', factory, 'yes'],
+      ['cabinet', { ...factory, egressRole: 'noOccupiedSpace' }, 'no'],
+    ]),
+  ),
+  ...(['magnetFullSet'] as const).flatMap((lock) =>
+    found('m', lock, [
+      ['factory that is not hazardous', { ...factory, occupancyGroup: 'F-1' }, 'no'],
+      ['group not known', without(factory, 'occupancyGroup'), 'unknown'],
+    ]),
+  ),
+  ['free lever in high hazard', { ...factory, existingArrangement: 'freeLever' }, 'no', { clause: 'm' }],
+  ...(['magnetNoSensor', 'magnetAlarmOnly', 'magnetFullSet'] as const).flatMap((lock) =>
+    found('n', lock, [
+      ['hall for 200, push and pull', crowd, 'yes'],
+      ['hall for 200, NFPA 101 alone', crowd, 'yes', nfpaAlone],
+    ]),
+  ),
+  ...found('n', 'magnetFullSet', [
+    ...crowds,
+    ['bar on the leaf', { ...crowd, panicPresent: true }, 'no'],
+    ['bar or not: not known', without(crowd, 'panicPresent'), 'unknown'],
+  ]),
+  ...(['n', 'o'] as const).map(
+    (clause): CaseRow => [
+      'high hazard for 5, NFPA 101 alone',
+      {
+        ...crowd,
+        occupancyGroup: 'H-2',
+        occupantLoad: 5,
+        panicPresent: clause === 'o',
+        existingArrangement: 'magnetFullSet',
+      },
+      'no',
+      { clause, basis: nfpaAlone },
+    ],
+  ),
+  ['free lever in a hall', { ...crowd, existingArrangement: 'freeLever' }, 'no', { clause: 'n' }],
+  ...crowds.map(
+    ([name, facts, expect, basis]): CaseRow => [
+      name,
+      { ...facts, panicPresent: true, existingArrangement: 'magnetFullSet' },
+      expect,
+      { clause: 'o', ...(basis && { basis }) },
+    ],
+  ),
+  ['no bar is clause n', { ...crowd, existingArrangement: 'magnetFullSet' }, 'no', { clause: 'o' }],
+  [
+    'button only is clause e',
+    { ...crowd, panicPresent: true, existingArrangement: 'magnetNoSensor' },
+    'no',
+    { clause: 'o' },
+  ],
+  [
+    'load not known',
+    { ...without(crowd, 'occupantLoad'), panicPresent: true, existingArrangement: 'magnetFullSet' },
+    'unknown',
+    { clause: 'o' },
+  ],
   // Nothing unlawful found.
   ['free lever found', { ...meetingRoom, ...freeLever }, 'no', { clause: 'a' }],
   ['free lever found', { ...office, ...freeLever }, 'no', { clause: 'b' }],

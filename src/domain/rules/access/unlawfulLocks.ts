@@ -1,4 +1,5 @@
 import { all, any, atMost, ibc, is, nfpa101, no, not, over, yes } from '../../logic/condition.ts';
+import { panicSpaces } from '../../logic/derived.ts';
 import { exteriorSpaceKeyLock, placeOfDetention, privateBalconyLock } from '../foundations/keyLocks.ts';
 
 const egress = yes('isEgress');
@@ -70,6 +71,22 @@ export const failSafeStrike = all(yes('fireRated'), is('existingArrangement', 'f
 export const cardToExit = all(egress, is('existingArrangement', 'cardToExit'), not(held), not(lobbySet));
 export const buttonBeforeBar = all(egress, is('existingArrangement', 'buttonBeforeBar'));
 export const electricBolt = all(egress, is('existingArrangement', 'electricBolt'), not(held));
+const magnetFound = is('existingArrangement', 'magnetNoSensor', 'magnetAlarmOnly', 'magnetFullSet');
+/** Every held lock a code knows is closed to high hazard (R-19, R-70). */
+export const heldInHighHazard = all(
+  egress,
+  yes('groupH'),
+  is('existingArrangement', 'magnetNoSensor', 'magnetAlarmOnly', 'magnetFullSet', 'electricBolt'),
+);
+const crowdDoor = any(panicSpaces.ibcAssemblyOrEducation, panicSpaces.nfpaLoads);
+/** A magnet is a lock, so the leaf it holds needs the bar that its space asks for (R-69, R-71, R-75). */
+export const magnetWithoutBar = all(crowdDoor, magnetFound, no('hasExitDevice'));
+/** A sensor beside required panic hardware is not among the cases of the code (R-18, R-124). */
+export const sensorBesideBar = all(
+  crowdDoor,
+  is('existingArrangement', 'magnetFullSet'),
+  yes('hasExitDevice'),
+);
 export const stairSide = all(
   is('existingArrangement', 'stairSideLocked'),
   any(

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { rated, unrated } from './given.ts';
 
 const nothingLatches = all(yes('fireRated'), is('latch', 'roller', 'pushPull'));
@@ -36,6 +36,13 @@ export const R38 = defineRule({
       when: nothingLatches,
       items: ['latchingHardware'],
       says: 'Labelled hardware that latches by itself has to be fitted; the lock chosen here may be that hardware.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(nothingLatches, is('workStatus', 'existing', 'altered')),
+      says: 'A fire door in use has no latch: a reviewer hears of it now and agrees what holds it until the new latch is in.',
     },
   ],
   cases: cases(
@@ -109,5 +116,25 @@ export const R38 = defineRule({
     ['rated, rim device', { ...rated, latch: 'rimExit' }, 'no', { clause: 'c' }],
     ['unrated, roller latch', { ...unrated, latch: 'roller' }, 'no', { clause: 'c' }],
     ['latch not surveyed', rated, 'unknown', { clause: 'c' }],
+    ...(['roller', 'pushPull'] as const).flatMap((latch) =>
+      (['existing', 'altered'] as const).map(
+        (workStatus): CaseRow => [
+          'no latch on a fire door in use',
+          { ...rated, latch, workStatus },
+          'yes',
+          { clause: 'd', does: 'signOff must' },
+        ],
+      ),
+    ),
+    [
+      'new opening: the latch is ordered with it',
+      { ...rated, latch: 'pushPull', workStatus: 'new' },
+      'no',
+      { clause: 'd' },
+    ],
+    ['rated, mortise latch', { ...rated, latch: 'mortise', workStatus: 'existing' }, 'no', { clause: 'd' }],
+    ['unrated, push/pull', { ...unrated, latch: 'pushPull', workStatus: 'existing' }, 'no', { clause: 'd' }],
+    ['latch not surveyed', { ...rated, workStatus: 'existing' }, 'unknown', { clause: 'd' }],
+    ['new or not: not known', { ...rated, latch: 'roller' }, 'unknown', { clause: 'd' }],
   ),
 });

@@ -1,9 +1,14 @@
 import { text } from '../../codes/sections.ts';
-import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { all, is, no, not, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 import { rated, unrated } from './given.ts';
 
-const grout = { frameGrouted: true } as const;
+/** A new frame is made with strike box, mortar guards and conduit in the factory; nobody chips anything out of it. */
+const standing = not(is('workStatus', 'new'));
+
+const grout = { frameGrouted: true, workStatus: 'existing' } as const;
+const fresh = { ...grout, workStatus: 'new' } as const;
 
 export const R41 = defineRule({
   id: 'R-41',
@@ -18,7 +23,7 @@ export const R41 = defineRule({
     {
       key: 'a',
       effect: 'caution',
-      when: yes('frameGrouted'),
+      when: all(standing, yes('frameGrouted')),
       of: { family: ['strike'] },
       says: 'Mortar stands where the strike’s body belongs unless guards were set; a lock in the leaf avoids it.',
     },
@@ -26,7 +31,7 @@ export const R41 = defineRule({
       key: 'c',
       effect: 'signOff',
       grade: 'must',
-      when: all(yes('fireRated'), yes('frameGrouted')),
+      when: all(standing, yes('fireRated'), yes('frameGrouted')),
       of: { family: ['strike'] },
       says: 'Fitting a strike into this grouted fire frame means working on a labelled part: a reviewer agrees first.',
     },
@@ -34,9 +39,16 @@ export const R41 = defineRule({
       key: 'd',
       effect: 'signOff',
       grade: 'should',
-      when: all(yes('fireRated'), yes('frameGrouted'), no('frameConduit')),
+      when: all(standing, yes('fireRated'), yes('frameGrouted'), no('frameConduit')),
       of: { wired: true, not: { family: ['strike'] } },
       says: 'Cable and box reach this grouted fire frame without a conduit: somebody looks at how that is done before work starts.',
+    },
+    {
+      key: 'e',
+      effect: 'caution',
+      when: all(is('workStatus', 'new'), yes('frameGrouted')),
+      of: { wired: true },
+      says: 'The new frame will be grouted: order it with mortar guards behind strike and hinges and with a conduit to the box, because none of it can be added afterward.',
     },
   ],
   cases: cases(
@@ -46,8 +58,13 @@ export const R41 = defineRule({
       'yes',
       { clause: 'a', on: 'strikeMortise/secure/free', does: 'caution' },
     ],
-    ['hollow frame, strike', { frameGrouted: false }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
-    ['not tapped', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    [
+      'hollow frame, strike',
+      { ...grout, frameGrouted: false },
+      'no',
+      { clause: 'a', on: 'strikeMortise/secure/free' },
+    ],
+    ['not tapped', { workStatus: 'existing' }, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
     ['a lock in the leaf', grout, 'no', { clause: 'a', on: 'mortiseLock/secure/free' }],
     [
       'rated and grouted',
@@ -58,11 +75,16 @@ export const R41 = defineRule({
     ['unrated and grouted', { ...unrated, ...grout }, 'no', { clause: 'c', on: 'strikeMortise/secure/free' }],
     [
       'rated, hollow frame',
-      { ...rated, frameGrouted: false },
+      { ...rated, ...grout, frameGrouted: false },
       'no',
       { clause: 'c', on: 'strikeMortise/secure/free' },
     ],
-    ['rated, not tapped', rated, 'unknown', { clause: 'c', on: 'strikeMortise/secure/free' }],
+    [
+      'rated, not tapped',
+      { ...rated, workStatus: 'existing' },
+      'unknown',
+      { clause: 'c', on: 'strikeMortise/secure/free' },
+    ],
     [
       'rated and grouted, lock in the leaf',
       { ...rated, ...grout },
@@ -83,7 +105,7 @@ export const R41 = defineRule({
     ],
     [
       'rated, hollow frame',
-      { ...rated, frameGrouted: false, frameConduit: false },
+      { ...rated, ...grout, frameGrouted: false, frameConduit: false },
       'no',
       { clause: 'd', on: 'mortiseLock/secure/free' },
     ],
@@ -106,5 +128,47 @@ export const R41 = defineRule({
       'no',
       { clause: 'd', on: 'batteryLock/asIs/free' },
     ],
+    ...(['a', 'c'] as const).flatMap((clause): readonly CaseRow[] => [
+      ['new frame, made for it', { ...rated, ...fresh }, 'no', { clause, on: 'strikeMortise/secure/free' }],
+      [
+        'frame being altered',
+        { ...rated, ...grout, workStatus: 'altered' },
+        'yes',
+        { clause, on: 'strikeMortise/secure/free' },
+      ],
+      [
+        'new or not: not known',
+        without({ ...rated, ...grout }, 'workStatus'),
+        'unknown',
+        { clause, on: 'strikeMortise/secure/free' },
+      ],
+    ]),
+    [
+      'new frame, no conduit yet',
+      { ...rated, ...fresh, frameConduit: false },
+      'no',
+      { clause: 'd', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'new frame to be grouted',
+      fresh,
+      'yes',
+      { clause: 'e', on: 'strikeMortise/secure/free', does: 'caution' },
+    ],
+    ['the same for a lock in the leaf', fresh, 'yes', { clause: 'e', on: 'mortiseLock/secure/free' }],
+    [
+      'new hollow frame',
+      { ...fresh, frameGrouted: false },
+      'no',
+      { clause: 'e', on: 'mortiseLock/secure/free' },
+    ],
+    ['frame in place', grout, 'no', { clause: 'e', on: 'mortiseLock/secure/free' }],
+    [
+      'grout not settled',
+      without(fresh, 'frameGrouted'),
+      'unknown',
+      { clause: 'e', on: 'mortiseLock/secure/free' },
+    ],
+    ['no wire, no box', fresh, 'no', { clause: 'e', on: 'batteryLock/asIs/free' }],
   ),
 });

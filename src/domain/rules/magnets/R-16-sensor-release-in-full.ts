@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, any, nfpa101, no, yes } from '../../logic/condition.ts';
+import { all, any, ibc, nfpa101, no, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
@@ -22,7 +22,7 @@ export const R16 = defineRule({
   book: 'ibc',
   cites: [under('sensorRelease'), under('sensorReleaseNfpa')],
   confidence: 'secondary',
-  note: 'Emergency lighting on the egress side, unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge; the lighting is sure for 2021 and 2024. Doors that need panic hardware: R-18 and R-124.',
+  note: 'Unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge. Emergency lighting: not among the items of 2018, which were read; in 2021 and 2024 second-hand; beside NFPA 101 from general knowledge. Doors that need panic hardware: R-18 and R-124.',
   why: 'A lock without mechanical exit is lawful only when every part of the arrangement is there.',
   clauses: [
     {
@@ -30,14 +30,7 @@ export const R16 = defineRule({
       effect: 'require',
       when: yes('isEgress'),
       of: { release: ['sensor'] },
-      items: [
-        'exitSensor',
-        'pushToExit',
-        'signPushToExit',
-        'powerLossRelease',
-        'emergencyLighting',
-        'listedLock',
-      ],
+      items: ['exitSensor', 'pushToExit', 'signPushToExit', 'powerLossRelease', 'listedLock'],
       says: 'The sensor on the egress side unlocks also on loss of its own power or signal; the button stands 40 to 48 in high within 5 ft of the door, breaks lock power directly and holds it off at least 30 s; loss of lock power unlocks.',
     },
     {
@@ -71,6 +64,14 @@ export const R16 = defineRule({
       of: { release: ['sensor'] },
       says: 'NFPA 101 allows sensor release only where the chapter of this occupancy says so; a reviewer looks it up.',
     },
+    {
+      key: 'f',
+      effect: 'require',
+      when: all(yes('isEgress'), not(all(ibc({ to: 2018 }), not(nfpa101())))),
+      of: { release: ['sensor'] },
+      items: ['emergencyLighting'],
+      says: 'The egress side of the door has emergency lighting.',
+    },
   ],
   cases: cases(
     [
@@ -80,14 +81,7 @@ export const R16 = defineRule({
       {
         clause: 'a',
         on,
-        does: [
-          'exitSensor',
-          'pushToExit',
-          'signPushToExit',
-          'powerLossRelease',
-          'emergencyLighting',
-          'listedLock',
-        ],
+        does: ['exitSensor', 'pushToExit', 'signPushToExit', 'powerLossRelease', 'listedLock'],
       },
     ],
     ['neither code adopted: still the full set', room, 'yes', { clause: 'a', on, basis: { ibc: null } }],
@@ -143,5 +137,13 @@ export const R16 = defineRule({
     ['NFPA 101, role not known', {}, 'unknown', { clause: 'e', on, basis: { nfpa101: 2021 } }],
     ...meant('e', room, { nfpa101: 2021 }),
     ...onEach(['magnet/safe/none', 'magnet/safe/buttonOnly'], 'no sensor', room, 'no', 'a'),
+    ['IBC 2021', room, 'yes', { clause: 'f', on, does: ['emergencyLighting'] }],
+    ['IBC 2024', room, 'yes', { clause: 'f', on, basis: { ibc: 2024 } }],
+    ['IBC 2018 alone', room, 'no', { clause: 'f', on, basis: { ibc: 2018 } }],
+    ['IBC 2018 and NFPA 101', room, 'yes', { clause: 'f', on, basis: { ibc: 2018, nfpa101: 2018 } }],
+    ['neither code adopted', room, 'yes', { clause: 'f', on, basis: { ibc: null } }],
+    ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'f', on }],
+    ['role not known', {}, 'unknown', { clause: 'f', on }],
+    ...meant('f', room),
   ),
 });

@@ -1,7 +1,8 @@
 import { under } from '../../codes/sections.ts';
-import { all, any, is } from '../../logic/condition.ts';
+import { all, any, is, not } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
 
 const ward = {
@@ -12,7 +13,16 @@ const ward = {
   latch: 'roller',
 } as const;
 const other = { ...ward, roomUse: 'office' } as const;
+const plain = { ...other, egressRole: 'exitAccess' } as const;
 const on = 'magnet/safe/sensor';
+
+const corridorDoor = all(
+  is('occupancyGroup', 'I-2'),
+  any(is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter'), is('wallKind', 'corridor')),
+);
+const nothingLatches = is('latch', 'pushPull', 'roller');
+/** Patient rooms and suite entrances are signed for by R-107. */
+const elsewhere = all(not(is('roomUse', 'patientRoom')), not(is('suiteDoor', 'perimeter')));
 
 export const R22 = defineRule({
   id: 'R-22',
@@ -25,26 +35,76 @@ export const R22 = defineRule({
   why: 'Patients stay in their rooms behind these doors, and smoke pushes open a leaf that no latch holds.',
   clauses: [
     {
+      key: 'a',
       effect: 'prohibit',
-      when: all(
-        is('occupancyGroup', 'I-2'),
-        any(is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter'), is('wallKind', 'corridor')),
-        is('latch', 'pushPull', 'roller'),
-      ),
+      when: all(corridorDoor, nothingLatches),
       of: { device: magnetDevices },
       says: 'This corridor door must latch by itself, and today nothing latches it; a magnet cannot take the place of the latch.',
     },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(is('occupancyGroup', 'I-2'), is('wallKind', 'corridor'), elsewhere, nothingLatches),
+      says: 'This corridor door of a hospital has no latch today: a reviewer says how it is brought to latch, or which exception lets it go without.',
+    },
+    {
+      key: 'c',
+      effect: 'signOff',
+      grade: 'should',
+      when: all(
+        is('occupancyGroup', 'I-2'),
+        is('wallKind', 'none'),
+        is('egressRole', 'exitAccess'),
+        elsewhere,
+        not(is('suiteDoor', 'inside')),
+        nothingLatches,
+      ),
+      says: 'The wall is entered as ordinary. Where it bounds a corridor of this hospital the door must latch, and it does not: have somebody confirm the wall.',
+    },
   ],
   cases: cases(
-    ...onEach(oneOfEachMagnet, 'patient room with a roller latch', ward, 'yes'),
-    ['patient room, push/pull', { ...ward, latch: 'pushPull' }, 'yes', { on, does: 'prohibit' }],
-    ['patient room that latches', { ...ward, latch: 'bored' }, 'no', { on }],
-    ['suite entrance', { ...other, suiteDoor: 'perimeter' }, 'yes', { on }],
-    ['inside the suite', { ...other, suiteDoor: 'inside' }, 'no', { on }],
-    ['office on the corridor', { ...other, wallKind: 'corridor' }, 'yes', { on }],
-    ['office elsewhere', other, 'no', { on }],
-    ['clinic in group B', { ...ward, occupancyGroup: 'B' }, 'no', { on }],
-    ['latch not known', { occupancyGroup: 'I-2', roomUse: 'patientRoom' }, 'unknown', { on }],
-    ...onEach(['mortiseLock/safe/free', 'delayedExitDevice/safe/delayed'], 'no magnet', ward, 'no'),
+    ...onEach(oneOfEachMagnet, 'patient room with a roller latch', ward, 'yes', 'a'),
+    ['patient room, push/pull', { ...ward, latch: 'pushPull' }, 'yes', { clause: 'a', on, does: 'prohibit' }],
+    ['patient room that latches', { ...ward, latch: 'bored' }, 'no', { clause: 'a', on }],
+    ['suite entrance', { ...other, suiteDoor: 'perimeter' }, 'yes', { clause: 'a', on }],
+    ['inside the suite', { ...other, suiteDoor: 'inside' }, 'no', { clause: 'a', on }],
+    ['office on the corridor', { ...other, wallKind: 'corridor' }, 'yes', { clause: 'a', on }],
+    ['office elsewhere', other, 'no', { clause: 'a', on }],
+    ['clinic in group B', { ...ward, occupancyGroup: 'B' }, 'no', { clause: 'a', on }],
+    ['latch not known', { occupancyGroup: 'I-2', roomUse: 'patientRoom' }, 'unknown', { clause: 'a', on }],
+    ...onEach(['mortiseLock/safe/free', 'delayedExitDevice/safe/delayed'], 'no magnet', ward, 'no', 'a'),
+    ...(['pushPull', 'roller'] as const).flatMap((latch): readonly CaseRow[] => [
+      [
+        'office on the corridor',
+        { ...other, wallKind: 'corridor', latch },
+        'yes',
+        { clause: 'b', does: 'signOff must' },
+      ],
+      ['ordinary wall', { ...plain, latch }, 'yes', { clause: 'c', does: 'signOff should' }],
+    ]),
+    [
+      'corridor door that latches',
+      { ...other, wallKind: 'corridor', latch: 'mortise' },
+      'no',
+      { clause: 'b' },
+    ],
+    ['patient room, R-107', { ...ward, wallKind: 'corridor' }, 'no', { clause: 'b' }],
+    [
+      'suite entrance, R-107',
+      { ...other, wallKind: 'corridor', suiteDoor: 'perimeter' },
+      'no',
+      { clause: 'b' },
+    ],
+    ['office building', { ...other, wallKind: 'corridor', occupancyGroup: 'B' }, 'no', { clause: 'b' }],
+    ['wall not known', without(other, 'wallKind'), 'unknown', { clause: 'b' }],
+    ['ordinary wall, latch', { ...plain, latch: 'mortise' }, 'no', { clause: 'c' }],
+    ['corridor wall', { ...plain, wallKind: 'corridor' }, 'no', { clause: 'c' }],
+    ['exit door', { ...plain, egressRole: 'exteriorExit' }, 'no', { clause: 'c' }],
+    ['patient room, R-107', { ...plain, roomUse: 'patientRoom' }, 'no', { clause: 'c' }],
+    ['suite entrance, R-107', { ...plain, suiteDoor: 'perimeter' }, 'no', { clause: 'c' }],
+    ['inside the suite', { ...plain, suiteDoor: 'inside' }, 'no', { clause: 'c' }],
+    ['office building', { ...plain, occupancyGroup: 'B' }, 'no', { clause: 'c' }],
+    ['suite not asked', without(plain, 'suiteDoor'), 'unknown', { clause: 'c' }],
   ),
 });

@@ -81,7 +81,7 @@ export const R69 = defineRule({
   book: 'ibc',
   cites: [under('panicHardware'), under('locksAndLatches'), under('hardwareRelease'), under('gates')],
   confidence: 'read',
-  note: 'How far along the path the duty runs is disputed; here every door of the path carries it. A lock added to a push/pull leaf counts as a lock. Stadium gates: see R-142.',
+  note: 'That courtrooms and lecture halls are listed under Group A-3 is from general knowledge; a classroom beyond the twelfth grade may be business, so it is signed for and not decided. How far along the path the duty runs is disputed; here every door of the path carries it. A lock added to a push/pull leaf counts as a lock. Stadium gates: see R-142.',
   why: 'A crowd that presses on a door must open it with its weight; a lever behind a crush cannot be turned.',
   clauses: [
     {
@@ -149,11 +149,11 @@ export const R69 = defineRule({
       when: all(
         ibc(),
         yes('isEgress'),
-        is('roomUse', 'conference'),
+        is('roomUse', 'conference', 'courtroom', 'classroom'),
         not(any(yes('groupA'), yes('groupE'), yes('groupH'))),
         atLeast('occupantLoad', 'panicLoadIbc'),
       ),
-      says: 'A meeting room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware hangs on it.',
+      says: 'A meeting room, courtroom or lecture room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware hangs on it.',
     },
     {
       key: 'i',
@@ -308,6 +308,20 @@ export const R69 = defineRule({
       'yes',
       { clause: 'h', does: 'signOff must' },
     ],
+    ...(['courtroom', 'classroom'] as const).flatMap((roomUse): readonly CaseRow[] => [
+      [
+        `${roomUse} of 50 entered as business`,
+        { ...meeting, roomUse, occupantLoad: 50 },
+        'yes',
+        { clause: 'h' },
+      ],
+      [
+        `${roomUse} of 49 entered as business`,
+        { ...meeting, roomUse, occupantLoad: 49 },
+        'no',
+        { clause: 'h' },
+      ],
+    ]),
     ['meeting room of 49', { ...meeting, occupantLoad: 49 }, 'no', { clause: 'h' }],
     [
       'office of 60',

@@ -57,7 +57,7 @@ export const R70 = defineRule({
   book: 'ibc',
   cites: [under('panicHardware')],
   confidence: 'read',
-  note: 'The cases that let a magnet stand beside the bar name Groups A and E only, so none is open here.',
+  note: 'That a reviewer reads every door of this group is policy of this schedule. The cases that let a magnet stand beside the bar name Groups A and E only, so none is open here.',
   why: 'A flash fire leaves no second for a lever, even to the one person in the room.',
   clauses: [
     {
@@ -95,6 +95,13 @@ export const R70 = defineRule({
       of: keyInside,
       says: 'A key on the egress side is out of the question in a high-hazard space.',
     },
+    {
+      key: 'f',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('isEgress'), yes('groupH')),
+      says: 'People leave a high-hazard space by this door: a reviewer reads the whole opening, whatever is chosen.',
+    },
   ],
   cases: cases(
     ...inEach([{ clause: 'a', facts: lever }], [...spaceRows, ...latchRows]),
@@ -131,5 +138,18 @@ export const R70 = defineRule({
     ]),
     ...inEach([{ clause: 'e', on: 'mechanicalLock/none/keyInside', does: 'prohibit' }], spaceRows),
     ...devicesOf('e', room, keyInsideMeant, ['mechanicalLock/none/free', 'exitTrim/secure/free']),
+    ...(['H-1', 'H-2', 'H-3', 'H-4', 'H-5'] as const).map(
+      (occupancyGroup): CaseRow => [
+        `group ${occupancyGroup}`,
+        { ...room, occupancyGroup },
+        'yes',
+        { clause: 'f', does: 'signOff must' },
+      ],
+    ),
+    ['sliding door', { ...room, doorType: 'slidingManual' }, 'yes', { clause: 'f' }],
+    ['NFPA 101 alone', room, 'yes', { clause: 'f', basis: { ibc: null, nfpa101: 2021 } }],
+    ['ordinary factory', { ...room, occupancyGroup: 'F-1' }, 'no', { clause: 'f' }],
+    ['sealed off', { ...room, egressRole: 'sealedOff' }, 'no', { clause: 'f' }],
+    ['group not known', { egressRole: 'exitAccess' }, 'unknown', { clause: 'f' }],
   ),
 });

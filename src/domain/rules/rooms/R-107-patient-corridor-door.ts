@@ -80,6 +80,13 @@ export const R107 = defineRule({
       items: ['automaticFlushBolts'],
       says: 'The inactive leaf needs bolts that latch by themselves; bolts set by hand are not accepted here.',
     },
+    {
+      key: 'f',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      says: 'Nothing latches this door today and it has to: a reviewer hears of it, and agrees what holds it until the latch is in.',
+    },
   ],
   cases: cases(
     ...onEach(
@@ -198,5 +205,12 @@ export const R107 = defineRule({
     ...suites({ clause: 'c', on: strike }),
     ...suites({ clause: 'd' }, { doorType: 'pair', inactiveBolts: 'none' }),
     ...suites({ clause: 'e', on: held }, { wishScheduledUnlock: true }),
+    ['patient room, push and pull', ward, 'yes', { clause: 'f', does: 'signOff must' }],
+    ['patient room, roller latch', { ...ward, latch: 'roller' }, 'yes', { clause: 'f' }],
+    ['patient room, mortise latch', { ...ward, latch: 'mortise' }, 'no', { clause: 'f' }],
+    ['suite entrance', suite, 'yes', { clause: 'f' }],
+    ['office', office, 'no', { clause: 'f' }],
+    ['latch not known', { roomUse: 'patientRoom' }, 'unknown', { clause: 'f' }],
+    ...suites({ clause: 'f' }),
   ),
 });

@@ -1,9 +1,9 @@
 import { under } from '../../codes/sections.ts';
-import { all, no, not, is, yes } from '../../logic/condition.ts';
+import { all, is, no, not, over, yes } from '../../logic/condition.ts';
 import { panicTriggers } from '../../logic/derived.ts';
 import { onEach } from '../onEach.ts';
 import { anyLockWithoutBar, latchNeedsBar } from '../panic/panicCases.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
 const room = {
@@ -14,17 +14,18 @@ const room = {
   panicPresent: false,
   swingsWithEgress: false,
 } as const;
-const largeRoom = panicTriggers.refrigerationMachinery;
-const latching = all(largeRoom, yes('isSwinging'), not(is('latch', 'pushPull')));
+const machineryRoom = is('roomUse', 'refrigerationMachinery');
+const largeRoom = all(machineryRoom, over('roomAreaFt2', 'refrigerationRoomAreaIbc'));
+const latching = all(panicTriggers.refrigerationMachinery, yes('isSwinging'), not(is('latch', 'pushPull')));
 
 export const R109 = defineRule({
   id: 'R-109',
-  title: 'Large refrigeration machinery room',
+  title: 'Refrigeration machinery room',
   family: 'rooms',
   book: 'ibc',
   cites: [under('panicHardware'), under('refrigerationRooms')],
   confidence: 'read',
-  note: 'Read in a city’s text; the area of 1,000 ft² was read second-hand.',
+  note: 'Panic hardware: from the 2021 edition on; the lists of 2018 were read and do not name this room. Swing, closing and tightness were read in the section on large rooms; that every machinery room is built so is asked by ASHRAE 15, from general knowledge.',
   why: 'Leaking refrigerant takes a person’s breath and sight, so the door must yield to a push.',
   clauses: [
     {
@@ -52,7 +53,7 @@ export const R109 = defineRule({
       key: 'c',
       effect: 'modify',
       trade: 'doorSupplier',
-      when: all(largeRoom, yes('isSwinging'), no('swingsWithEgress')),
+      when: all(machineryRoom, yes('isSwinging'), no('swingsWithEgress')),
       says: 'The door must swing out of the machinery room.',
     },
     {
@@ -60,6 +61,13 @@ export const R109 = defineRule({
       effect: 'caution',
       when: largeRoom,
       says: 'A machinery room over 1,000 ft² needs two ways out; look for the second door.',
+    },
+    {
+      key: 'f',
+      effect: 'require',
+      when: all(machineryRoom, yes('isSwinging')),
+      items: ['closer', 'gasketing'],
+      says: 'The door of a machinery room shuts by itself and fits tightly, so that refrigerant stays in the room.',
     },
   ],
   cases: cases(
@@ -151,7 +159,9 @@ export const R109 = defineRule({
     ],
     ['swings in', room, 'yes', { clause: 'c', does: 'modify doorSupplier' }],
     ['swings out', { ...room, swingsWithEgress: true }, 'no', { clause: 'c' }],
-    ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'c' }],
+    ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'yes', { clause: 'c' }],
+    ['area not known', without(room, 'roomAreaFt2'), 'yes', { clause: 'c' }],
+    ['IBC 2018', room, 'yes', { clause: 'c', basis: { ibc: 2018 } }],
     ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'c' }],
     ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'c' }],
     ['swing not known', without(room, 'swingsWithEgress'), 'unknown', { clause: 'c' }],
@@ -159,5 +169,38 @@ export const R109 = defineRule({
     ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'd' }],
     ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'd' }],
     ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'd' }],
+    ...([2021, 2024] as const).flatMap((ibc): readonly CaseRow[] => [
+      ['1,001 ft²', room, 'yes', { clause: 'a', basis: { ibc } }],
+      ['1,001 ft²', room, 'yes', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc } }],
+      ['1,001 ft²', room, 'yes', { clause: 'e', on: 'strikeMortise/secure/free', basis: { ibc } }],
+    ]),
+    ...([{ ibc: 2018 }, { ibc: null, nfpa101: 2021 }] as const).flatMap((basis): readonly CaseRow[] => [
+      ['the adopted book does not name the room', room, 'no', { clause: 'a', basis }],
+      [
+        'the adopted book does not name the room',
+        room,
+        'no',
+        { clause: 'b', on: 'magnet/safe/sensor', basis },
+      ],
+      [
+        'the adopted book does not name the room',
+        room,
+        'no',
+        { clause: 'e', on: 'strikeMortise/secure/free', basis },
+      ],
+      ['large all the same', room, 'yes', { clause: 'd', basis }],
+    ]),
+    ...([2018, 2021, 2024] as const).map(
+      (ibc): CaseRow => [
+        'machinery room of any size',
+        { ...room, roomAreaFt2: 200 },
+        'yes',
+        { clause: 'f', basis: { ibc }, does: ['closer', 'gasketing'] },
+      ],
+    ),
+    ['area not known', without(room, 'roomAreaFt2'), 'yes', { clause: 'f' }],
+    ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'f' }],
+    ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'f' }],
+    ['room not known', without(room, 'roomUse'), 'unknown', { clause: 'f' }],
   ),
 });

@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, no, not, yes } from '../../logic/condition.ts';
+import { all, ibc, is, no, not, yes } from '../../logic/condition.ts';
+import type { FactValues } from '../../model/fields.ts';
 import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
@@ -13,6 +14,7 @@ const pair = {
   inactiveNeededForCapacity: true,
 } as const;
 const spare = { ...pair, inactiveNeededForCapacity: false } as const;
+const alone = { ibc: null, nfpa101: 2021 } as const;
 
 const boltedPair = all(
   yes('isEgress'),
@@ -22,72 +24,130 @@ const boltedPair = all(
 );
 /** The list of the code names business, factory and storage pairs (R-112), and doors inside a unit nobody needs. */
 const notListed = not(is('occupancyGroup', 'B', 'F-1', 'F-2', 'S-1', 'S-2'));
+const mercantile2024 = all(ibc({ from: 2024 }), is('occupancyGroup', 'M'), no('inactiveNeededForCapacity'));
 const insideUnit = is('roomUse', 'dwellingBedroom', 'unitBalcony');
 
-function around(clause: string, facts: typeof pair | typeof spare): readonly CaseRow[] {
+function around(clause: string, facts: FactValues, basis = {}): readonly CaseRow[] {
+  const at = { clause, basis };
   return [
-    ['assembly pair', facts, 'yes', { clause }],
-    ['school pair', { ...facts, occupancyGroup: 'E' }, 'yes', { clause }],
-    ['shop pair', { ...facts, occupancyGroup: 'M' }, 'yes', { clause }],
-    ...(['H-3', 'I-2', 'R-1'] as const).map(
-      (occupancyGroup): CaseRow => [
-        `pair in ${occupancyGroup}`,
-        { ...facts, occupancyGroup },
-        'yes',
-        { clause },
-      ],
-    ),
+    ['automatic bolts', { ...facts, inactiveBolts: 'automaticFlush' }, 'no', at],
+    ['single leaf', { ...facts, doorType: 'single' }, 'no', at],
+    ['storage room, R-111', { ...facts, roomUse: 'storage' }, 'no', at],
+    ['equipment room, R-111', { ...facts, roomUse: 'equipment' }, 'no', at],
+    ['cabinet', { ...facts, egressRole: 'noOccupiedSpace' }, 'no', at],
+    ['group not known', without(facts, 'occupancyGroup'), 'unknown', at],
     ...(['B', 'F-1', 'F-2', 'S-1', 'S-2'] as const).map(
       (occupancyGroup): CaseRow => [
         `pair in ${occupancyGroup}, R-112`,
         { ...facts, occupancyGroup },
         'no',
-        { clause },
+        at,
       ],
     ),
-    ['bedroom of a unit', { ...facts, occupancyGroup: 'R-2', roomUse: 'dwellingBedroom' }, 'no', { clause }],
-    ['balcony of a unit', { ...facts, occupancyGroup: 'R-2', roomUse: 'unitBalcony' }, 'no', { clause }],
-    ['group not known', without(facts, 'occupancyGroup'), 'unknown', { clause }],
-    ['automatic bolts', { ...facts, inactiveBolts: 'automaticFlush' }, 'no', { clause }],
-    ['single leaf', { ...facts, doorType: 'single' }, 'no', { clause }],
-    ['storage room, R-111', { ...facts, roomUse: 'storage' }, 'no', { clause }],
-    ['equipment room, R-111', { ...facts, roomUse: 'equipment' }, 'no', { clause }],
-    ['cabinet', { ...facts, egressRole: 'noOccupiedSpace' }, 'no', { clause }],
-    ['need not known', without(facts, 'inactiveNeededForCapacity'), 'unknown', { clause }],
   ];
 }
 
 export const R113 = defineRule({
   id: 'R-113',
-  title: 'No manual bolts where both leaves count',
+  title: 'No manual bolts outside the list of the code',
   family: 'rooms',
   book: 'ibc',
   cites: [under('boltLocks')],
   confidence: 'secondary',
-  note: 'The closed list of pairs that may have bolts worked by hand was read second-hand; that it leaves out every other group alike follows from it. The table of 2024 was not seen and may add mercantile.',
+  note: 'The closed list of 2018 and 2021 names business, factory and storage pairs, storage and equipment rooms, and doors inside a unit that nobody needs; it was read second-hand. The table of 2024 was not seen; from general knowledge it names mercantile pairs too, so a reviewer reads it there.',
   why: 'In a crowd nobody stoops to pull a flush bolt.',
   clauses: [
     {
       key: 'b',
       effect: 'require',
-      when: all(boltedPair, notListed, not(insideUnit), yes('inactiveNeededForCapacity')),
+      when: all(boltedPair, notListed, not(insideUnit), not(mercantile2024)),
       items: ['automaticFlushBolts'],
-      says: 'Both leaves are needed for people to leave, so the manual bolts give way to bolts that draw by themselves, or to exit devices on both leaves.',
+      says: 'The code does not name this group among the pairs that may be bolted by hand, so bolts that draw by themselves, or exit devices on both leaves, take their place.',
     },
     {
       key: 'c',
       effect: 'signOff',
-      grade: 'should',
-      when: all(boltedPair, notListed, not(insideUnit), no('inactiveNeededForCapacity')),
-      says: 'Manual bolts are named for business, factory and storage pairs only; have somebody confirm that this leaf need not serve people.',
+      grade: 'must',
+      when: all(boltedPair, notListed, not(insideUnit), mercantile2024),
+      says: 'Whether the table of 2024 lets this mercantile pair keep bolts worked by hand was not read here: a reviewer reads it and confirms that the leaf need not serve people.',
     },
   ],
   cases: cases(
-    ...doing({ b: ['automaticFlushBolts'], c: 'signOff should' }, [
-      ...around('b', pair),
-      ['leaf not needed', spare, 'no', { clause: 'b' }],
-      ...around('c', spare),
-      ['leaf needed', pair, 'no', { clause: 'c' }],
+    ...doing({ b: ['automaticFlushBolts'], c: 'signOff must' }, [
+      ...[pair, spare].flatMap((facts): readonly CaseRow[] => [
+        ...around('b', facts),
+        ...(['A-3', 'E', 'H-3', 'I-2', 'M', 'R-1'] as const).flatMap((occupancyGroup) =>
+          ([2018, 2021] as const).map(
+            (ibc): CaseRow => [
+              `pair in ${occupancyGroup}`,
+              { ...facts, occupancyGroup },
+              'yes',
+              { clause: 'b', basis: { ibc } },
+            ],
+          ),
+        ),
+        ['assembly pair under IBC 2024', facts, 'yes', { clause: 'b', basis: { ibc: 2024 } }],
+        ['shop, NFPA 101 alone', { ...facts, occupancyGroup: 'M' }, 'yes', { clause: 'b', basis: alone }],
+        [
+          'bedroom of a unit',
+          { ...facts, occupancyGroup: 'R-2', roomUse: 'dwellingBedroom' },
+          'no',
+          { clause: 'b' },
+        ],
+        [
+          'balcony of a unit',
+          { ...facts, occupancyGroup: 'R-2', roomUse: 'unitBalcony' },
+          'no',
+          { clause: 'b' },
+        ],
+      ]),
+      ['assembly pair, need not known', without(pair, 'inactiveNeededForCapacity'), 'yes', { clause: 'b' }],
+      [
+        'shop under IBC 2024, leaf needed',
+        { ...pair, occupancyGroup: 'M' },
+        'yes',
+        { clause: 'b', basis: { ibc: 2024 } },
+      ],
+      [
+        'shop under IBC 2024, leaf not needed',
+        { ...spare, occupancyGroup: 'M' },
+        'no',
+        { clause: 'b', basis: { ibc: 2024 } },
+      ],
+      [
+        'shop under IBC 2024, need not known',
+        { ...without(pair, 'inactiveNeededForCapacity'), occupancyGroup: 'M' },
+        'unknown',
+        { clause: 'b', basis: { ibc: 2024 } },
+      ],
+      [
+        'shop under IBC 2024, leaf not needed',
+        { ...spare, occupancyGroup: 'M' },
+        'yes',
+        { clause: 'c', basis: { ibc: 2024 } },
+      ],
+      [
+        'shop under IBC 2024, leaf needed',
+        { ...pair, occupancyGroup: 'M' },
+        'no',
+        { clause: 'c', basis: { ibc: 2024 } },
+      ],
+      ['shop under IBC 2021', { ...spare, occupancyGroup: 'M' }, 'no', { clause: 'c' }],
+      ['shop, NFPA 101 alone', { ...spare, occupancyGroup: 'M' }, 'no', { clause: 'c', basis: alone }],
+      ['assembly pair under IBC 2024', spare, 'no', { clause: 'c', basis: { ibc: 2024 } }],
+      [
+        'balcony of a shop’s unit',
+        { ...spare, occupancyGroup: 'M', roomUse: 'unitBalcony' },
+        'no',
+        { clause: 'c', basis: { ibc: 2024 } },
+      ],
+      [
+        'bedroom of a shop’s unit',
+        { ...spare, occupancyGroup: 'M', roomUse: 'dwellingBedroom' },
+        'no',
+        { clause: 'c', basis: { ibc: 2024 } },
+      ],
+      ...around('c', { ...spare, occupancyGroup: 'M' }, { ibc: 2024 }),
     ]),
   ),
 });
