@@ -38,6 +38,9 @@ export default defineConfig({
         test: {
           name: 'ui',
           environment: 'jsdom',
+          // One page and one import of the rules for all files: a new one for each took more time than the tests.
+          // What a test changes outside its component it puts back (setup-ui.ts empties the page).
+          isolate: false,
           setupFiles: ['tests/setup-ui.ts'],
           include: [
             'src/ui/**/*.test.{ts,tsx}',
