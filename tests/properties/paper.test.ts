@@ -8,6 +8,8 @@ import { partsOf } from '../../src/domain/decide/parts.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { type ItemId, items, trades } from '../../src/domain/devices/items.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
+import { slotOf } from '../../src/domain/logic/compile.ts';
+import { sizeInWords } from '../../src/domain/schedules/openingWords.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { oneLineOf } from '../../src/domain/simulate/oneLine.ts';
 import type { Outcome } from '../../src/domain/simulate/outcome.ts';
@@ -15,7 +17,17 @@ import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
 import { acceptanceTestOf } from '../../src/exporting/sequence/acceptance.ts';
 import { delayTest } from '../../src/exporting/sequence/delayTest.ts';
 import { sequenceOf } from '../../src/exporting/sequence/sequence.ts';
-import { demo, demoOpenings, everyDemoPaper, onPaper, type OnPaper, paperOf } from './paperOpenings.ts';
+import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
+import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
+import {
+  demo,
+  demoOpenings,
+  everyDemoPaper,
+  onPaper,
+  type OnPaper,
+  paperOf,
+  withCandidate,
+} from './paperOpenings.ts';
 import { aSurvey, type Survey } from './surveys.ts';
 
 /** What a reader takes from a text about a door: whether it lets people in and out. Nothing where it is silent. */
@@ -201,5 +213,69 @@ describe('acceptance test', () => {
     expect(delay({}).source).toMatch(
       /not stated in this project.* 3 s, from memory; some adopted texts name 1 s/,
     );
+  });
+});
+
+describe('what decisions lean on', () => {
+  const sheetOf = ({ project, opening, decision }: OnPaper) => {
+    const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
+    if (!row) throw new Error('No row.');
+    return openingSheet(project, opening, row, decision, reportOf(decision), '2026-01-01');
+  };
+  const labels = ['Occupancy', 'Occupant load', 'Sprinklered', 'detection', 'Fire alarm', 'Way out'];
+
+  test('stands on the opening sheet and the register, in the same words', () => {
+    for (const opening of demoOpenings) {
+      const on = onPaper(demo, opening);
+      const { leanedOn } = sheetOf(on);
+      for (const label of labels)
+        expect(leanedOn.some((one) => one.label.includes(label) && one.value !== '')).toBe(true);
+      const [entry] = reviewRegister(on.project, new Map([[opening.id, on.decision]]));
+      if (entry) expect(entry.leanedOn).toEqual(leanedOn);
+    }
+  });
+  test('the switch that lets people out is drawn wherever it is the way out', () => {
+    for (const opening of demoOpenings) {
+      for (const on of [
+        onPaper(demo, opening),
+        onPaper(demo, withCandidate(opening, 'magnet/safe/doorSwitch')),
+      ]) {
+        const { decision } = on;
+        if (decision.chosen?.candidate.release !== 'doorSwitch') continue;
+        if (decision.slots[slotOf('isSwinging')] !== true) continue;
+        expect([on.name, JSON.stringify(sheetOf(on).drawings[0])]).toEqual([
+          on.name,
+          expect.stringMatching(/with a switch|Switch in lever/),
+        ]);
+      }
+    }
+  });
+  test('everything that asks for exit or tells of one is on the one-line diagram', () => {
+    const drawn: Partial<Record<ItemId, string>> = {
+      requestToExit: 'requestToExit',
+      exitShuntSensor: 'exitShunt',
+      exitSensor: 'exitSensor',
+      pushToExit: 'button',
+      doorSwitchHardware: 'hardwareSwitch',
+    };
+    const missing: string[] = [];
+    for (const on of everyDemoPaper()) {
+      const wires = oneLineOf(on.decision);
+      if (!wires) continue;
+      const ids: readonly string[] = [...wires.circuit, ...wires.signals].map((one) => one.id);
+      for (const { item } of partsOf(on.decision)) {
+        const wanted = drawn[item];
+        if (wanted !== undefined && !ids.includes(wanted)) missing.push(`${on.name}: ${item}`);
+      }
+    }
+    expect(missing).toEqual([]);
+  }, 60_000);
+  test('the size of a pair says that it is of each leaf', () => {
+    const sizes = demoOpenings.flatMap((opening) => {
+      const { decision } = onPaper(demo, opening);
+      return decision.slots[slotOf('isPair')] === true ? [sizeInWords(decision)] : [];
+    });
+    expect(sizes.length).toBeGreaterThan(5);
+    for (const size of sizes) expect(size).toMatch(/ in each leaf$/);
   });
 });

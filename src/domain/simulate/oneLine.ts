@@ -28,6 +28,7 @@ export type SignalId =
   | 'doorContact'
   | 'doorContactInactive'
   | 'requestToExit'
+  | 'exitShunt'
   | 'exitSensor'
   | 'button'
   | 'hardwareSwitch';
@@ -167,6 +168,12 @@ function signals(
     signal('doorContactInactive', 'Door contact, inactive leaf', 'open or shut');
   if (items.has('requestToExit'))
     signal('requestToExit', 'Request to exit, in the hardware', 'somebody leaves: no alarm');
+  if (items.has('exitShuntSensor'))
+    signal(
+      'exitShunt',
+      'Request-to-exit motion detector, egress side',
+      'somebody leaves: no alarm, no release',
+    );
   if (arrangement.sensor !== 'none') {
     const fails = arrangement.sensor === 'failsOpen' ? '; its loss releases too' : '';
     signal('exitSensor', 'Exit sensor, egress side', `somebody comes: release${fails}`);

@@ -1,5 +1,5 @@
 import type { DeviceId } from '../../domain/devices/devices.ts';
-import { drawControl, drawInactive, drawLatch, type Levels } from './hardware.ts';
+import { drawControl, drawInactive, drawLatch, drawSwitch, type Levels } from './hardware.ts';
 import { drawHanging, drawLeaf, drawSwing, fromLock, type Leaf, lockward } from './leaf.ts';
 import { type Choice, drawDelaySign, drawLock } from './locks.ts';
 import type { Box, HatchPattern, Pen } from './scene.ts';
@@ -110,7 +110,13 @@ export function drawSwinging(
     if (subject.type !== 'balanced') drawHanging(sketch, leaf, subject.facts, leaf.active);
     if (subject.type === 'balanced') balancedArm(sketch, leaf);
     drawControl(sketch, leaf, subject, levels);
+    // A leaf on manual bolts carries no bar: nobody may think that it opens.
+    const bolted = !leaf.active && subject.facts.inactiveBolts === 'manualFlush';
+    const switched = choice?.release === 'doorSwitch' && !bolted;
+    if (switched) drawSwitch(sketch, leaf, subject, levels);
     if (leaf.active && choice !== undefined && replacesLatch.has(choice.deviceId)) continue;
+    // Where push and pull is all there is, the bar with the switch takes the place of the plate.
+    if (switched && subject.facts.latch === 'pushPull') continue;
     if (leaf.active || subject.type === 'doubleEgressPair') drawLatch(sketch, leaf, subject, levels);
     else drawInactive(sketch, leaf, subject, levels);
   }

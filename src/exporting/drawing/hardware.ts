@@ -1,3 +1,4 @@
+import type { FactValues } from '../../domain/model/fields.ts';
 import { fromHinge, fromLock, type Leaf, lockward } from './leaf.ts';
 import type { Pen } from './scene.ts';
 import { centred, pens, type Sketch } from './sketch.ts';
@@ -106,6 +107,31 @@ function pushBar(sketch: Sketch, leaf: Leaf, { facts }: Subject, levels: Levels)
       [fromHinge(leaf, leaf.box.width / 2), y],
       facts.panicPresent === false ? 'Exit device' : 'Push bar',
     );
+}
+
+/** Latches with a lever or bar that the switch can sit in; elsewhere the switch brings its bar. */
+const takesSwitch: ReadonlySet<FactValues['latch']> = new Set([
+  'bored',
+  'mortise',
+  'mortiseDeadbolt',
+  'boredPlusDeadbolt',
+  'deadlatch',
+  'rimExit',
+  'verticalRods',
+  'rimPlusRods',
+  'railExit',
+]);
+
+/** The switch by which people leave: in the lever or bar that is there, or in a bar of its own. */
+export function drawSwitch(sketch: Sketch, leaf: Leaf, { facts }: Subject, levels: Levels): void {
+  const y = levels.hardware;
+  if (takesSwitch.has(facts.latch) || facts.panicPresent === true) {
+    const at = [fromLock(leaf, Math.min(5.5, leaf.box.width / 3)), y] as const;
+    sketch.rect(centred(at[0], at[1], 1.2, 1.2), pens.chosen);
+    return sketch.label(at, 'Switch in lever or bar');
+  }
+  bar(sketch, leaf, y, { ...pens.chosen, fill: 'paper' });
+  sketch.label([fromHinge(leaf, leaf.box.width / 2), y], 'Bar with a switch');
 }
 
 /** Bolts of the inactive leaf, at its meeting edge. */

@@ -2,6 +2,7 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
+import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
 import { reviewState } from '../../domain/schedules/review.ts';
@@ -18,6 +19,8 @@ export interface OpeningSheet {
   readonly mark: string;
   readonly place: string;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
+  /** Group, load, sprinklers, detection, alarm, way out: what the decision leans on. */
+  readonly leanedOn: readonly LeanedOn[];
   readonly drawings: readonly Drawing[];
   readonly headline: string;
   readonly stateWord: string;
@@ -60,8 +63,8 @@ export function openingSheet(
       ['Frame', row.frame],
       ['Hand', row.handing],
       ['Fire label', row.label],
-      ['Egress role', row.egressRole],
     ]),
+    leanedOn: leanedOn(decision),
     drawings: drawingsAt(openingDrawings, decision, crowded ? 'crowdedSheet' : 'sheet'),
     headline: report.headline,
     stateWord: report.state.word,
@@ -70,7 +73,6 @@ export function openingSheet(
     arrangement: filled([
       ['Set', row.set],
       ['Power lost', row.failMode],
-      ['Way out', row.release],
       ['On fire alarm', row.fireAlarm],
     ]),
     why: whyInWords(report),

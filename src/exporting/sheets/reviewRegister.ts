@@ -3,6 +3,7 @@ import { worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, stateWords } from '../../domain/decide/words.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { openingsInOrder } from '../../domain/model/project.ts';
+import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
 import {
   type ReviewState,
@@ -22,6 +23,7 @@ export interface RegisterEntry {
   readonly mark: string;
   readonly place: string;
   readonly arrangement: string;
+  readonly leanedOn: readonly LeanedOn[];
   readonly grade: 'must' | 'should' | 'none';
   readonly reasons: readonly ReasonInFull[];
   readonly status: ReviewStatus;
@@ -59,6 +61,7 @@ function entryOf(project: Project, opening: Opening, decision: Decision): Regist
     arrangement: decision.chosen
       ? candidateInWords(decision.chosen.candidate)
       : stateWords[decision.state].means,
+    leanedOn: leanedOn(decision),
     grade: worst === 'must' || worst === 'should' ? worst : 'none',
     // A note asks nothing of a reviewer; it would only lengthen what must be read.
     reasons: reasons.filter((reason) => reason.grade !== 'note'),

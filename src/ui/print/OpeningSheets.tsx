@@ -1,5 +1,6 @@
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
 import { Drawn } from './Drawn.tsx';
+import { Pairs } from './Pairs.tsx';
 import { Reasons } from './Reasons.tsx';
 import { OnFile, SignLines } from './SignLines.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -32,6 +33,7 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
   return (
     <div className="opening-sheet-body">
       <Pairs pairs={sheet.facts} />
+      <Pairs pairs={sheet.leanedOn} />
       <div className="opening-drawings">
         <Drawn drawings={sheet.drawings} />
       </div>
@@ -110,19 +112,6 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         <Sentences head="Cautions" lines={sheet.cautions} />
       </div>
     </div>
-  );
-}
-
-function Pairs({ pairs }: { pairs: OpeningSheet['facts'] }) {
-  return (
-    <dl className="pairs">
-      {pairs.map((pair) => (
-        <div key={pair.label}>
-          <dt>{pair.label}</dt>
-          <dd>{pair.value}</dd>
-        </div>
-      ))}
-    </dl>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { BuildingLine } from '../../exporting/sheets/buildingLines.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { Marks } from './Marks.tsx';
+import { Pairs } from './Pairs.tsx';
 import { Reasons } from './Reasons.tsx';
 import { OnFile } from './SignLines.tsx';
 
@@ -48,6 +49,7 @@ export function ReviewRegister({ entries, building, says }: Props) {
                 <td>
                   <div>{entry.place}</div>
                   <div className="register-arrangement">{entry.arrangement}</div>
+                  <Pairs pairs={entry.leanedOn} />
                 </td>
                 <td>
                   <Reasons reasons={entry.reasons} />

@@ -21,7 +21,11 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
         <div className="row row-end">
           {entry.grade !== 'none' && <StatusMark status="needsSignOff">{gradeWords[entry.grade]}</StatusMark>}
           {entry.onFile && (
-            <StatusMark status={entry.onFile.stale ? 'stale' : 'signedOff'}>{entry.stateWord}</StatusMark>
+            <StatusMark
+              status={entry.onFile.stale ? 'stale' : entry.onFile.holds ? 'signedOff' : 'needsSignOff'}
+            >
+              {entry.stateWord}
+            </StatusMark>
           )}
         </div>
       </div>
@@ -29,6 +33,14 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
       <div className="review-columns">
         <div className="stack stack-tight">
           <ReasonsInFull reasons={entry.reasons} />
+          <dl className="leaders">
+            {entry.leanedOn.map(({ label, value }) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
           <Opened summary="Facts this rests on">
             <Facts entry={entry} project={project} />
           </Opened>

@@ -1,0 +1,36 @@
+import type { Decision } from '../decide/decision.ts';
+import { valueIn } from '../decide/factView.ts';
+import { releaseInWords, stateWords } from '../decide/words.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { valueInWords } from '../text/format.ts';
+
+/** Facts on which most of the life-safety rules turn; nobody can sign for an opening without them before the eyes. */
+const leanedOnKeys = [
+  'occupancyGroup',
+  'occupantLoad',
+  'egressRole',
+  'wallKind',
+  'sprinklered',
+  'detectionThroughout',
+  'fireAlarm',
+] as const satisfies readonly FactKey[];
+
+export interface LeanedOn {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** What the decision leans on, with how people leave. Opening sheet and register print this one list. */
+export function leanedOn(decision: Decision): readonly LeanedOn[] {
+  const candidate = decision.chosen?.candidate ?? decision.overridden;
+  return [
+    ...leanedOnKeys.map((key) => ({ label: fieldInfo(key).label, value: valueOf(key, decision) })),
+    { label: 'Way out', value: candidate ? releaseInWords(candidate) : stateWords[decision.state].word },
+  ];
+}
+
+/** An assumption shows as one: a signature under it stands on no survey. */
+function valueOf(key: FactKey, { slots, assumed }: Decision): string {
+  const said = valueInWords(key, valueIn(slots, key));
+  return assumed.has(key) ? `${said} (assumed)` : said;
+}
