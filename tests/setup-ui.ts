@@ -1,5 +1,5 @@
-// Prepares every test of the "ui" project: matchers that speak about elements, an IndexedDB in memory
-// (jsdom has none), and an empty page after each test.
+// Prepares every test of the "ui" project: matchers that speak about elements and an IndexedDB in memory (jsdom has
+// none). All files share one page, so each test leaves it empty: no elements, nothing remembered, no address.
 import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { cleanup } from '@testing-library/react';
@@ -12,6 +12,9 @@ beforeEach(() => {
 });
 afterEach(() => {
   cleanup();
+  localStorage.clear();
+  sessionStorage.clear();
+  history.replaceState(null, '', '/');
   const said = complaints.mock.calls.map(([first, ...rest]) => [first, ...rest].join(' '));
   complaints.mockRestore();
   if (said.length > 0) throw new Error(said.join('\n'));
