@@ -1,3 +1,5 @@
+import { books } from '../../src/domain/codes/basis.ts';
+import { entriesOf, type LimitId, limits } from '../../src/domain/codes/limits.ts';
 import type { ConditionWords } from '../../src/domain/manual/conditionInWords.ts';
 import {
   byFamily,
@@ -15,6 +17,7 @@ export function manualPages(rules: readonly Rule[]): ReadonlyMap<string, string>
     const entries = own.map((rule) => manualEntry(rule, null));
     pages.set(`${family}.md`, page(name, entries));
   }
+  pages.set('limits.md', limitsPage());
   pages.set('README.md', indexPage(rules.length, families));
   return pages;
 }
@@ -34,8 +37,28 @@ function indexPage(total: number, families: ReturnType<typeof byFamily>): string
     `${total} rules. ${generated}`,
     '',
     'Every sentence is a paraphrase of our own; the text of the code governs. A rule that was not read in the',
-    'code’s own text says so.',
+    'code’s own text says so. The figures stand in [limits.md](limits.md).',
     ...lines,
+  ]);
+}
+
+/** Every number a code sets, edition by edition, with the day on which a person last held it against its source. */
+function limitsPage(): string {
+  const rows = (Object.keys(limits) as LimitId[]).flatMap((id) => {
+    const { book, what, unit } = limits[id];
+    return Object.entries(entriesOf(id)).map(([year, { value, section, confidence, checkedOn }]) => {
+      const edition = year === 'any' ? books[book] : `${books[book]} ${year}`;
+      return `| ${what} | ${value} ${unit} | ${edition} | ${section || '–'} | ${confidence} | ${checkedOn} |`;
+    });
+  });
+  return text([
+    '# Figures by edition',
+    '',
+    'Generated from `src/domain/codes/limits.ts` by `npm run rules:doc`; edit the limits, not this page.',
+    '',
+    '| figure | value | edition | section | read | last checked |',
+    '| --- | --- | --- | --- | --- | --- |',
+    ...rows,
   ]);
 }
 

@@ -31,7 +31,7 @@ describe('mutants of the rules', () => {
     const condition = all(
       is('roomUse', 'office', 'lobby'),
       not(over('leafWidthIn', 36)),
-      ibc({ from: 2021 }),
+      ibc({ from: 2021, readTo: 2024 }),
     );
     expect(conditionMutants(condition).map((one) => one.says)).toEqual([
       'all of 3 → any',

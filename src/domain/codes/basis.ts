@@ -24,6 +24,9 @@ export const ibcEditions = [2018, 2021, 2024] as const;
 export const nfpa101Editions = [2018, 2021, 2024] as const;
 export const necEditions = [2017, 2020, 2023] as const;
 export const nfpa72Editions = [2010, 2016, 2019, 2022] as const;
+export type IbcEdition = (typeof ibcEditions)[number];
+export type Nfpa101Edition = (typeof nfpa101Editions)[number];
+export type NecEdition = (typeof necEditions)[number];
 
 /**
  * The codes and editions a project is judged under. `null` means not adopted. With both IBC and NFPA 101
@@ -31,10 +34,10 @@ export const nfpa72Editions = [2010, 2016, 2019, 2022] as const;
  * always apply. Whether the basis was confirmed with the authority is a fact of the building.
  */
 export const codeBasisSchema = z.looseObject({
-  ibc: z.union([z.literal(2018), z.literal(2021), z.literal(2024)]).nullable(),
-  nfpa101: z.union([z.literal(2018), z.literal(2021), z.literal(2024)]).nullable(),
-  nec: z.union([z.literal(2017), z.literal(2020), z.literal(2023)]).nullable(),
-  nfpa72: z.union([z.literal(2010), z.literal(2016), z.literal(2019), z.literal(2022)]).nullable(),
+  ibc: z.literal(ibcEditions).nullable(),
+  nfpa101: z.literal(nfpa101Editions).nullable(),
+  nec: z.literal(necEditions).nullable(),
+  nfpa72: z.literal(nfpa72Editions).nullable(),
 });
 export type CodeBasis = Readonly<z.infer<typeof codeBasisSchema>>;
 

@@ -2,6 +2,7 @@ import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { fillSentence, valueInSentence } from '../text/format.ts';
 import { slotOf } from '../logic/compile.ts';
+import { midSentence } from '../text/midSentence.ts';
 import type { Grade } from '../rules/rule.ts';
 import type { Decision } from './decision.ts';
 import { factsIn } from './ruleBook.ts';
@@ -72,14 +73,17 @@ function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
   );
 }
 
-/** A rule nobody here read in the code's text, and without which another arrangement would have led. */
+/**
+ * A rule nobody here read in the code's text turned the choice, so a person confirms it. What it forbids is never said to
+ * have been the better choice.
+ */
 function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
   const best = decision.wouldHaveLed;
   if (!best || best.because.length === 0 || !best.because.every(isSecondHand)) return undefined;
   const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
   return {
     grade: 'should',
-    sentence: `${candidateInWords(best.candidate)} would have led, but for ${ids}, which was not read in the code’s own text.`,
+    sentence: `${ids} rules out: ${midSentence(candidateInWords(best.candidate))}. The printed text was not read here, so a reviewer confirms it.`,
     ruleId: best.because[0]?.rule.id,
   };
 }

@@ -182,7 +182,7 @@ export function wayInWords({ candidate, changes }: WayForward): WayWords {
 }
 
 /** Said where `waysForward` finds nothing. */
-export const noWayForward = `No ${mostChanges} changes that work can make would let anything lawful stand here: the place, the use or the code is against it. Take it to a reviewer.`;
+export const noWayForward = `No ${mostChanges} changes that work can make would let the rules here allow anything: the place, the use or the code is against it. Take it to a reviewer.`;
 
 /** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
 export function searchFor(

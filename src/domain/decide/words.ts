@@ -19,7 +19,11 @@ export const failModeWords: Record<FailMode, string> = {
 };
 
 export const stateWords: Record<DecisionState, { word: string; means: string }> = {
-  settled: { word: 'Settled', means: 'One arrangement stands; nothing unknown forbids it.' },
+  settled: {
+    word: 'Settled',
+    means:
+      'One arrangement is recommended, and no open question here would change it. That is not a code review.',
+  },
   open: { word: 'Provisional', means: 'Something not yet known could still forbid what leads.' },
   refused: {
     word: 'Refused',

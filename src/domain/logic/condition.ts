@@ -18,7 +18,13 @@ export type Condition =
   | { readonly op: 'is'; readonly fact: Readable; readonly values: readonly (string | boolean)[] }
   | { readonly op: 'compare'; readonly fact: Readable; readonly how: Comparison; readonly bound: Bound }
   | { readonly op: 'known'; readonly fact: Readable }
-  | { readonly op: 'edition'; readonly book: EditionBook; readonly from?: number; readonly to?: number }
+  | {
+      readonly op: 'edition';
+      readonly book: EditionBook;
+      readonly from?: number;
+      readonly to?: number;
+      readonly readTo?: number;
+    }
   | { readonly op: 'all'; readonly of: readonly Condition[] }
   | { readonly op: 'any'; readonly of: readonly Condition[] }
   | { readonly op: 'not'; readonly of: Condition };
@@ -66,7 +72,11 @@ export function not(of: Condition): Condition {
 }
 export const always: Condition = { op: 'always' };
 
-type Range = { from?: number; to?: number };
+/** A range without an end says up to which edition the text was read: a later one is not covered until somebody reads it. */
+type Range =
+  | { readonly from?: never; readonly to?: number }
+  | { readonly from: number; readonly to: number }
+  | { readonly from: number; readonly readTo: number };
 /** The project adopts this book, in an edition within the range (both ends included). */
 export function ibc(range: Range = {}): Condition {
   return { op: 'edition', book: 'ibc', ...range };

@@ -78,7 +78,7 @@ export const panicTriggers = {
   nfpaLoads: all(panicSpaces.nfpaLoads, latchesOrLocks),
   /** R-76 (a): vaults, battery rooms, modular data centers, whatever the distance. */
   electricalRoomAnyDistance: all(
-    any(ibc({ from: 2021 }), nec()),
+    any(ibc({ from: 2021, readTo: 2024 }), nec()),
     is('roomUse', 'transformerVault', 'batteryRoom', 'modularDataCenter'),
     personnelDoor,
   ),
@@ -88,7 +88,11 @@ export const panicTriggers = {
     under('doorToWorkingSpaceFt', 'panicWorkingSpaceFt'),
     any(
       all(nec(), atLeast('equipmentAmps', 'panicAmpsNec'), yes('overcurrentDevices')),
-      all(ibc({ from: 2021 }), atLeast('equipmentAmps', 'panicAmpsIbc'), yes('overcurrentDevices')),
+      all(
+        ibc({ from: 2021, readTo: 2024 }),
+        atLeast('equipmentAmps', 'panicAmpsIbc'),
+        yes('overcurrentDevices'),
+      ),
       all(nec(), over('equipmentVolts', 'panicVoltsNec')),
     ),
     personnelDoor,
@@ -104,7 +108,7 @@ export const panicTriggers = {
   ),
   /** refrigeration machinery room over 1,000 ft²; the IBC of 2018 does not name it. */
   refrigerationMachinery: all(
-    ibc({ from: 2021 }),
+    ibc({ from: 2021, readTo: 2024 }),
     is('roomUse', 'refrigerationMachinery'),
     over('roomAreaFt2', 'refrigerationRoomAreaIbc'),
   ),

@@ -1,5 +1,5 @@
 import { books, type CodeBasis } from '../codes/basis.ts';
-import { type Limit, type LimitId, limits } from '../codes/limits.ts';
+import { entriesOf, type Limit, type LimitId, limits } from '../codes/limits.ts';
 import type { Bound, Comparison, Condition, EditionBook, Readable } from '../logic/condition.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
 import { valueInSentence } from '../text/format.ts';
@@ -127,13 +127,14 @@ function limitWords(id: LimitId, basis: CodeBasis | null): string {
   const limit: Limit = limits[id];
   const book = books[limit.book];
   const withUnit = (value: number) => `${value} ${limit.unit}`;
-  const { any } = limit.editions;
+  const editions = entriesOf(id);
+  const { any } = editions;
   if (any) return `${withUnit(any.value)} (${any.section ? `${book} ${any.section}` : book})`;
   const adopted =
     basis === null ? null : ((basis as Readonly<Record<string, number | null>>)[limit.book] ?? null);
-  const entry = limit.editions[String(adopted)];
+  const entry = editions[String(adopted)];
   if (entry) return `${withUnit(entry.value)} (${book} ${String(adopted)}: ${entry.value})`;
-  const entries = Object.entries(limit.editions);
+  const entries = Object.entries(editions);
   if (basis !== null) {
     const [year, newest] = entries.at(-1) ?? ['', undefined];
     return `${newest ? withUnit(newest.value) : 'a figure'} (${book} ${year}, not adopted here)`;

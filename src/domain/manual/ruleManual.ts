@@ -1,5 +1,5 @@
 import { books, type CodeBasis } from '../codes/basis.ts';
-import { type Cite, citeInWords } from '../codes/sections.ts';
+import { type Cite, citeInWords, sectionInWords, withBook } from '../codes/sections.ts';
 import { candidateById, releases } from '../devices/candidates.ts';
 import { type Item, items, trades } from '../devices/items.ts';
 import { valueInWords } from '../text/format.ts';
@@ -201,10 +201,10 @@ function caseName(one: RuleCase, on: string): string {
 function citeOfAllEditions(cite: Cite): string {
   const what = cite.what ? `: ${cite.what}` : '';
   const { any } = cite.sections;
-  if (any !== undefined) return `${books[cite.book]}${any ? ` ${any}` : ''}${what}`;
+  if (typeof any === 'string') return `${withBook(cite.book, any)}${what}`;
   const years = new Map<string, string[]>();
   for (const [year, section] of Object.entries(cite.sections)) {
-    const key = section || 'number not seen';
+    const key = sectionInWords(section);
     years.set(key, [...(years.get(key) ?? []), year]);
   }
   const list = [...years].map(([section, of]) => `${section} (${of.join(', ')})`).join(', ');

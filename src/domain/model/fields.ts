@@ -248,7 +248,7 @@ export const factSchemas = {
       label: 'Locking found today',
       group: 'latch',
       ask: 'How is it locked today?',
-      help: 'What is there now, lawful or not. An unlawful lock is reported as a finding of its own.',
+      help: 'What is there now, allowed or not. A lock that the rules forbid is reported as a finding of its own.',
     },
   ),
 

@@ -98,7 +98,8 @@ export function registerInWords(entries: readonly RegisterEntry[], aboutBuilding
     aboutBuilding === 0
       ? ''
       : ` ${counted(aboutBuilding, 'line')} about the building ${aboutBuilding === 1 ? 'needs' : 'need'} a name${entries.length === 0 ? '' : ' as well'}.`;
-  if (entries.length === 0) return `No opening needs a reviewer’s name.${building}`;
+  if (entries.length === 0)
+    return `The rules here asked for no name at an opening. That is not a review.${building}`;
   const waiting = entries.filter((entry) => entry.status.state === 'open').length;
   const stale = entries.filter((entry) => entry.status.state === 'stale').length;
   return `${counted(entries.length, 'opening')} on the register; ${waiting} unsigned, ${stale} stale.${building}`;

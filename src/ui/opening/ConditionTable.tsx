@@ -130,7 +130,7 @@ const statusOf: Readonly<Record<OpeningFinding['severity'], StatusWord>> = {
 
 function FindingList({ findings }: { findings: readonly OpeningFinding[] }) {
   if (findings.length === 0) {
-    return <p className="note">Tried in every condition; nothing was found against it.</p>;
+    return <p className="note">Checked in every condition listed below. This check found no problem.</p>;
   }
   return (
     <ul className="reasons" aria-label="Found while running the conditions">

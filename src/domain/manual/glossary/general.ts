@@ -104,7 +104,10 @@ export const decisionTerms: readonly Term[] = [
   own('Near-tie', 'Two arrangements so close that either may be chosen for other reasons.'),
   own('Runner-up', 'The best arrangement with another device, and why it came second.'),
   own('What would change it', 'The smallest change of the opening that would admit another device.'),
-  own('Finding', 'Two answers of the survey that cannot both be true, or something unlawful that is there.'),
+  own(
+    'Finding',
+    'Two answers of the survey that cannot both be true, or something there that the rules forbid.',
+  ),
   own('Override', 'An arrangement that a person chose in place of the engine’s, with a reason.'),
   own('Local amendment', 'A rule that the jurisdiction adds, entered by the project in its own words.'),
   own(

@@ -3,7 +3,7 @@ import { all, any, ibc, is, over, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 const largeEntrance = all(
-  ibc({ from: 2021 }),
+  ibc({ from: 2021, readTo: 2024 }),
   yes('publicEntrance'),
   any(
     all(is('occupancyGroup', 'A-1', 'A-2', 'A-3', 'A-4'), over('occupantLoad', 'autoDoorAssemblyLoad')),

@@ -35,7 +35,7 @@ export const R158 = defineRule({
     {
       key: 'b',
       effect: 'caution',
-      when: all(ibc({ from: 2021 }), over('hardwareForceLbf', 'unlatchingForceLbf')),
+      when: all(ibc({ from: 2021, readTo: 2024 }), over('hardwareForceLbf', 'unlatchingForceLbf')),
       says: 'The hardware takes {hardwareForceLbf}, and nobody may need more than 15 lbf of push or pull to unlatch.',
     },
     {

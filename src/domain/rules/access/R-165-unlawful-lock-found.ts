@@ -24,11 +24,11 @@ const warning = { effect: 'finding', field: 'existingArrangement', severity: 'wa
 
 export const R165 = defineRule({
   id: 'R-165',
-  title: 'An unlawful lock found today',
+  title: 'A lock found today that the rules here forbid',
   family: 'access',
   book: 'project',
   cites: [
-    text('project', '', 'An unlawful exit in use is reported'),
+    text('project', '', 'A forbidden lock in use is reported'),
     under('freeEgressIbc'),
     under('freeEgressNfpa'),
   ],
@@ -121,7 +121,7 @@ export const R165 = defineRule({
         heldInHighHazard,
         magnetWithoutBar,
       ),
-      says: 'The lock found today looks unlawful; a reviewer hears of it now, apart from what is recommended.',
+      says: 'The lock found today is one the rules here forbid. A reviewer hears of it now, apart from what is recommended.',
     },
     {
       key: 'm',

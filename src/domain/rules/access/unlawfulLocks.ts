@@ -28,18 +28,18 @@ const unitEntrance = all(
   is('occupancyGroup', 'R-1', 'R-2', 'R-3'),
   any(
     all(ibc({ to: 2021 }), atMost('unitOccupantLoad', 'unitBoltLoadIbc')),
-    all(ibc({ from: 2024 }), yes('unitSingleExit')),
+    all(ibc({ from: 2024, readTo: 2024 }), yes('unitSingleExit')),
     nfpaAlone,
   ),
 );
 const nfpaClassroom = all(
-  nfpa101({ from: 2021 }),
+  nfpa101({ from: 2021, readTo: 2024 }),
   not(ibc()),
   is('roomUse', 'classroom'),
   is('workStatus', 'existing'),
   no('hasExitDevice'),
 );
-const lobbySet = all(is('egressRole', 'elevatorLobby'), any(ibc({ from: 2024 }), nfpaAlone));
+const lobbySet = all(is('egressRole', 'elevatorLobby'), any(ibc({ from: 2024, readTo: 2024 }), nfpaAlone));
 /** What may be found on the door, one condition each, with the exceptions of the rule that forbids it. */
 export const doubleCylinder = all(
   egress,

@@ -19,7 +19,7 @@ export const R117 = defineRule({
       effect: 'permit',
       when: always,
       of: { wired: true, release: ['free'] },
-      says: 'No fire-alarm connection is needed to unlock it, because the lever or bar always lets people out; one that makes a fire door latch is another matter.',
+      says: 'The rules here ask for no fire-alarm connection to unlock it: the lever or bar lets people out. A local fire department may ask for one. A connection that makes a fire door latch is another matter.',
     },
     {
       key: 'b',

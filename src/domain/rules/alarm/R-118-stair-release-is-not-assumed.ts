@@ -19,7 +19,7 @@ export const R118 = defineRule({
       effect: 'caution',
       when: all(
         yes('stairSideToLock'),
-        not(ibc({ from: 2024 })),
+        not(ibc({ from: 2024, readTo: 2024 })),
         not(all(nfpa101(), over('stairStories', 'stairLockStoriesNfpa'))),
       ),
       of: { release: ['stairReentry'] },

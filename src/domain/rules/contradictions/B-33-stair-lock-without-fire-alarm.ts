@@ -16,7 +16,12 @@ export const B33 = defineRule({
       effect: 'finding',
       field: 'fireAlarm',
       severity: 'warn',
-      when: all(ibc({ from: 2024 }), yes('stairSideToLock'), no('singleExitStair'), no('fireAlarm')),
+      when: all(
+        ibc({ from: 2024, readTo: 2024 }),
+        yes('stairSideToLock'),
+        no('singleExitStair'),
+        no('fireAlarm'),
+      ),
       says: 'The stair side is to be locked and the building has no fire alarm that could unlock it: only the switch and a loss of power would. Check the alarm, and ask the authority or leave the stair side open.',
     },
   ],

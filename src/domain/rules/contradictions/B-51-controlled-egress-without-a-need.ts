@@ -18,7 +18,7 @@ export const B51 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('controlledEgress'), under('controlledEgressNfpa')],
   confidence: 'project',
-  why: 'The recorded clinical need is what makes it lawful to keep somebody in.',
+  why: 'The recorded clinical need is what allows somebody to be kept in.',
   clauses: [
     {
       effect: 'finding',

@@ -10,7 +10,7 @@ export const R02 = defineRule({
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
   confidence: 'secondary',
-  note: 'The short list of lawful containment (controlled egress, clinical and security-needs locks, elevator lobby, detention) has release methods of its own with their own rules.',
+  note: 'The short list of permitted containment (controlled egress, clinical and security-needs locks, elevator lobby, detention) has release methods of its own with their own rules.',
   why: 'Most emergencies raise no alarm, and a door that opens only with the alarm traps people in all of them.',
   clauses: [
     {

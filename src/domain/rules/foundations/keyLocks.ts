@@ -26,13 +26,16 @@ export const exteriorSpace = any(
 );
 /** From 2021 its doors have a case of their own. */
 export const exteriorSpaceKeyLock = all(
-  ibc({ from: 2021 }),
+  ibc({ from: 2021, readTo: 2024 }),
   exteriorSpace,
   atMost('occupantLoad', 'exteriorSpaceLoadIbc'),
 );
 
 /** Balcony of one unit, small terrace of a private office: cases of their own from 2021. */
-export const privateBalconyLock = all(ibc({ from: 2021 }), is('roomUse', 'unitBalcony', 'officeTerrace'));
+export const privateBalconyLock = all(
+  ibc({ from: 2021, readTo: 2024 }),
+  is('roomUse', 'unitBalcony', 'officeTerrace'),
+);
 
 /** A roof that nobody uses may be locked against coming back in from it. */
 export const unusedRoof = all(is('egressRole', 'roofDoor'), is('roofUse', 'unoccupied'));

@@ -22,7 +22,7 @@ export const R123 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: not(all(any(ibc({ from: 2021 }), nfpaAlone), is('occupancyGroup', 'I-1.2', 'I-2'))),
+      when: not(all(any(ibc({ from: 2021, readTo: 2024 }), nfpaAlone), is('occupancyGroup', 'I-1.2', 'I-2'))),
       of: { release: ['clinical'] },
       says: 'The adopted code does not know a lock that only staff open in this group.',
     },

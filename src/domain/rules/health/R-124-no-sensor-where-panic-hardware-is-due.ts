@@ -35,7 +35,7 @@ export const R124 = defineRule({
     {
       effect: 'prohibit',
       when: all(
-        ibc({ from: 2024 }),
+        ibc({ from: 2024, readTo: 2024 }),
         any(
           yes('panicRequired'),
           all(

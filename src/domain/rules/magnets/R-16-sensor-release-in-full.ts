@@ -23,7 +23,7 @@ export const R16 = defineRule({
   cites: [under('sensorRelease'), under('sensorReleaseNfpa')],
   confidence: 'secondary',
   note: 'Unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge. Emergency lighting: not among the items of 2018, which were read; in 2021 and 2024 second-hand; beside NFPA 101 from general knowledge. Doors that need panic hardware: R-18 and R-124.',
-  why: 'A lock without mechanical exit is lawful only when every part of the arrangement is there.',
+  why: 'A lock without mechanical exit is allowed only when every part of the arrangement is there.',
   clauses: [
     {
       key: 'a',

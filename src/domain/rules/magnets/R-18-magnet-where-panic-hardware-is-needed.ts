@@ -47,7 +47,7 @@ export const R18 = defineRule({
       key: 'b',
       effect: 'signOff',
       grade: 'must',
-      when: all(not(ibc({ from: 2024 })), yes('panicRequired')),
+      when: all(not(ibc({ from: 2024, readTo: 2024 })), yes('panicRequired')),
       of: { release: ['sensor'] },
       says: 'A sensor would have to release a door that needs panic hardware; the bar with its own switch is the safer choice, and a reviewer must accept anything else.',
     },

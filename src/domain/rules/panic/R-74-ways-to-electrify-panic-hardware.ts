@@ -27,7 +27,7 @@ const around = (clause: string, on: string): readonly CaseRow[] => [
 
 export const R74 = defineRule({
   id: 'R-74',
-  title: 'Lawful ways to put access control on panic hardware',
+  title: 'Ways to put access control on panic hardware',
   family: 'panic',
   book: 'ibc',
   cites: [under('panicHardware'), under('delayedEgress')],

@@ -48,7 +48,7 @@ export const R78 = defineRule({
       key: 'a',
       effect: 'caution',
       when: all(yes('isEgress'), yes('hasExitDevice'), no('panicRequired')),
-      says: 'No rule asks for the bar on this door, but as long as it is there one push must open the door.',
+      says: 'None of the rules checked here asks for the bar on this door. As long as it is there, one push must open the door.',
     },
     {
       key: 'b',

@@ -22,7 +22,7 @@ const oldClassroom = all(
   is('workStatus', 'existing'),
 );
 const twoMotions = any(is('latch', 'boredPlusDeadbolt'), is('existingArrangement', 'deadboltPlusLatch'));
-const accepted = all(any(nfpa101({ from: 2021 }), yes('tia1436Adopted')), no('panicPresent'));
+const accepted = all(any(nfpa101({ from: 2021, readTo: 2024 }), yes('tia1436Adopted')), no('panicPresent'));
 
 /** Where the rule does not speak at all, for a clause that would otherwise say yes to `facts` under `basis`. */
 function elsewhere(

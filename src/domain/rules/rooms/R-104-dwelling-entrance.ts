@@ -23,7 +23,7 @@ const secondBolt = any(
 );
 const boltAccepted = any(
   all(ibc({ to: 2021 }), atMost('unitOccupantLoad', 'unitBoltLoadIbc')),
-  all(ibc({ from: 2024 }), yes('unitSingleExit')),
+  all(ibc({ from: 2024, readTo: 2024 }), yes('unitSingleExit')),
   nfpaAlone,
 );
 

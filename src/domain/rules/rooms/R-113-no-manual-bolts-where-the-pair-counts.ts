@@ -24,7 +24,11 @@ const boltedPair = all(
 );
 /** The list of the code names business, factory and storage pairs, and doors inside a unit nobody needs. */
 const notListed = not(is('occupancyGroup', 'B', 'F-1', 'F-2', 'S-1', 'S-2'));
-const mercantile2024 = all(ibc({ from: 2024 }), is('occupancyGroup', 'M'), no('inactiveNeededForCapacity'));
+const mercantile2024 = all(
+  ibc({ from: 2024, readTo: 2024 }),
+  is('occupancyGroup', 'M'),
+  no('inactiveNeededForCapacity'),
+);
 const insideUnit = is('roomUse', 'dwellingBedroom', 'unitBalcony');
 
 function around(clause: string, facts: FactValues, basis = {}): readonly CaseRow[] {

@@ -16,7 +16,7 @@ export const R89 = defineRule({
   cites: [under('controlledEgress'), under('controlledEgressNfpa')],
   confidence: 'secondary',
   note: 'Under NFPA 101 alone only ambulatory care (here Group B) and board and care (R-4) are left to a reviewer beside health care; every other use is refused as the safe side.',
-  why: 'Keeping people in until staff open the door is lawful only where staff look after them all the time.',
+  why: 'Keeping people in until staff open the door is allowed only where staff look after them all the time.',
   clauses: [
     {
       key: 'a',

@@ -9,7 +9,7 @@ const free = 'mortiseLock/safe/free';
 const trap = { egressRole: 'elevatorLobby', lobbyHasOtherExit: false } as const;
 const open = { egressRole: 'elevatorLobby', lobbyHasOtherExit: true } as const;
 const lobbyOnlyDoor = all(is('egressRole', 'elevatorLobby'), no('lobbyHasOtherExit'));
-const lobbyLockOpen = any(ibc({ from: 2024 }), nfpaAlone);
+const lobbyLockOpen = any(ibc({ from: 2024, readTo: 2024 }), nfpaAlone);
 
 export const R94 = defineRule({
   id: 'R-94',

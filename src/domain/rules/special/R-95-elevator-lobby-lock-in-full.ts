@@ -24,7 +24,7 @@ export const R95 = defineRule({
   cites: [under('elevatorLobby'), under('elevatorLobbyNfpa')],
   confidence: 'memory',
   note: 'Both lists are from general knowledge. Sprinklers and fire alarm are asked together under either book, and an attended place is asked outright: the safe side.',
-  why: 'The lobby lock is new in the IBC and lawful only with every way out of the box in place.',
+  why: 'The lobby lock is new in the IBC and allowed only with every way out of the box in place.',
   clauses: [
     {
       key: 'a',
@@ -89,7 +89,7 @@ export const R95 = defineRule({
     {
       key: 'h',
       effect: 'caution',
-      when: all(ibc({ from: 2024 }), atLobby),
+      when: all(ibc({ from: 2024, readTo: 2024 }), atLobby),
       of: { release: ['lobby'] },
       says: 'Hold the list against the printed text of the 2024 section, which is new, and against local amendments.',
     },

@@ -22,7 +22,7 @@ export const R56 = defineRule({
     {
       key: 'a',
       effect: 'require',
-      when: all(ibc({ from: 2024 }), lockedStair),
+      when: all(ibc({ from: 2024, readTo: 2024 }), lockedStair),
       of: { release: ['stairReentry'] },
       items: ['powerLossRelease'],
       says: 'Besides the switch, any loss of power to the lock frees the stair side.',
@@ -30,7 +30,7 @@ export const R56 = defineRule({
     {
       key: 'c',
       effect: 'require',
-      when: all(ibc({ from: 2024 }), lockedStair, alarmMayBeThere),
+      when: all(ibc({ from: 2024, readTo: 2024 }), lockedStair, alarmMayBeThere),
       of: { release: ['stairReentry'] },
       items: ['stairAlarmRelease'],
       says: 'Besides the switch, a fire alarm in the area the stair serves frees the stair side.',

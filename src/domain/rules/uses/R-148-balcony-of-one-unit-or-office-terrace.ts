@@ -18,7 +18,7 @@ export const R148 = defineRule({
       key: 'a',
       effect: 'signOff',
       grade: 'should',
-      when: all(ibc({ from: 2021 }), privateSpace),
+      when: all(ibc({ from: 2021, readTo: 2024 }), privateSpace),
       says: 'This edition may allow a lock here that shuts out the person outside; a reviewer reads the two items on balconies and office terraces.',
     },
     {
