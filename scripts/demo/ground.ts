@@ -50,6 +50,8 @@ export const groundDoors: readonly DoorRow[] = [
     from: 'vestibule',
     to: 'lobby',
     facts: door(aluminiumEntrance, {
+      inactiveBolts: 'none',
+      inactiveNeededForCapacity: true,
       doorType: 'pair',
       latch: 'pushPull',
       lockFunction: 'none',
@@ -504,6 +506,7 @@ export const groundDoors: readonly DoorRow[] = [
     from: 'corridor1',
     to: 'lobby',
     facts: door(metalRoom, {
+      lessBottomRod: false,
       doorType: 'doubleEgressPair',
       handing: 'RHR',
       swingsWithEgress: true,

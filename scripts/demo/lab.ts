@@ -108,6 +108,8 @@ export const labDoors: readonly DoorRow[] = [
     from: 'corridor5',
     to: 'data',
     facts: door(ratedRoom, {
+      controlledDoorsOnPath: 0,
+      clinicalArea: 'none',
       roomUse: 'serverRoom',
       securityNeed: 'high',
       handing: 'RHR',
@@ -157,6 +159,7 @@ export const labDoors: readonly DoorRow[] = [
     from: 'corridor5',
     to: 'switchgear',
     facts: door(ratedRoom, {
+      activeCouldCloseFirst: true,
       doorType: 'pair',
       roomUse: 'electricalRoom',
       latch: 'mortise',

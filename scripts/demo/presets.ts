@@ -26,6 +26,7 @@ const common: FactValues = {
   occupancyGroup: 'B',
   sensorTrippable: false,
   latchPreload: false,
+  othersLeaveThroughRoom: false,
 };
 
 /** Wood leaf in a steel frame, swinging into the room. */
@@ -112,6 +113,7 @@ export const stairDoor = door(ratedRoom, {
   stairReleasePoint: 'mainEntrance',
   selectedReentry: false,
   singleExitStair: false,
+  reentryFloorTraps: false,
   leafRaceway: true,
 });
 
@@ -218,4 +220,5 @@ export const gate = door(common, {
   exterior: true,
   leafRaceway: false,
   poolBarrierGate: false,
+  safeDispersalArea: false,
 });

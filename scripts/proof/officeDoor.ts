@@ -72,6 +72,14 @@ const facts: FactValues = {
   othersLeaveThroughRoom: false,
   suiteDoor: 'none',
   egressHardwareHeightIn: 40,
+  handing: 'LH',
+  frameConduit: false,
+  wallConstruction: 'gypsum',
+  latchPreload: false,
+  latchProjectionIn: 0.5,
+  existingArrangement: 'freeLever',
+  supplyVolts: '24',
+  distanceToSupplyFt: 80,
 };
 export function officeAnswers(key: FactKey): string | number | boolean | undefined {
   return facts[key];

@@ -72,13 +72,25 @@ const slips: readonly Slip[] = [
   {
     file: `${decide}decide.ts`,
     says: 'doubt about the leader is settled',
-    from: "return inDoubt ? 'open' : 'settled';",
-    to: "return 'settled';",
+    from: 'return !isFree(judgement, leader) || ',
+    to: 'return ',
+  },
+  {
+    file: `${decide}decide.ts`,
+    says: 'what is not yet known to be asked for is settled',
+    from: 'awaited(steps).length > 0 || ',
+    to: '',
+  },
+  {
+    file: `${decide}decide.ts`,
+    says: 'a choice that may lose its place is settled',
+    from: " || mayLosePlace() ? 'open'",
+    to: " ? 'open'",
   },
   {
     file: `${decide}decide.ts`,
     says: 'an unlawful release may lead on a chance',
-    from: '!has(neverLeadsOpen, index) && ',
+    from: 'if (inDoubt && has(neverLeadsOpen, index)) continue;',
     to: '',
   },
   {

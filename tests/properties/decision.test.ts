@@ -13,11 +13,13 @@ test('every sampled opening of the decision space keeps every invariant', () => 
   const random = seeded(20261125);
   const broken: string[] = [];
   const states = new Set<string>();
+  let standing = 0;
   for (let step = 0; step < sampleSize && broken.length < 5; step++) {
     const point = pointAt(Math.floor(random() * spaceSize));
     const view = { slots: slotsFrom(point.facts, point.basis), assumed: new Map() };
     const decision = decideFacts(view, ruleBookFor(point.basis, []), defaultWeights);
     states.add(decision.state);
+    if (decision.stands) standing++;
     for (const [name, invariant] of Object.entries(invariants)) {
       const says = invariant(point, decision);
       if (says === undefined) continue;
@@ -25,6 +27,7 @@ test('every sampled opening of the decision space keeps every invariant', () => 
     }
   }
   expect(broken).toEqual([]);
-  // A sample that never settles anything would keep every invariant and prove nothing.
-  expect([...states].toSorted()).toEqual(['none', 'open', 'referred', 'refused', 'settled']);
+  // A sample in which nothing stands would keep every invariant and prove nothing.
+  expect(standing).toBeGreaterThan(sampleSize / 10);
+  expect([...states]).toEqual(expect.arrayContaining(['none', 'open', 'referred', 'refused']));
 }, 120_000);

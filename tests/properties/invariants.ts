@@ -18,7 +18,7 @@ const isH = (facts: FactValues) => facts.occupancyGroup?.startsWith('H-') ?? fal
 const protectedBuilding = (facts: FactValues) =>
   facts.sprinklered === true || facts.detectionThroughout === true;
 /** The answer is put forward as a decision, not as what would lead if a missing fact turned out well. */
-const decided = (decision: Decision) => decision.state === 'settled' && decision.chosen !== null;
+const decided = (decision: Decision) => decision.stands && decision.chosen !== null;
 
 /** What the sections on electric locks list, as it is ordered; what is tied to a system only where there is one. */
 function partsOfSet(release: Release, facts: FactValues, underIbc: boolean): readonly ItemId[] {

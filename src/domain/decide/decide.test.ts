@@ -6,6 +6,7 @@ import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening } from '../model/project.ts';
 import { decide } from './decide.ts';
 import { reportOf } from './report.ts';
+import { nextQuestion, openQuestions } from './whatMatters.ts';
 
 const office: FactValues = {
   doorType: 'single',
@@ -25,6 +26,23 @@ const office: FactValues = {
   cablePath: true,
   workStatus: 'new',
   egressHardwareHeightIn: 40,
+  securityNeed: 'medium',
+  traffic: 'medium',
+  appearance: 'standard',
+  exterior: false,
+  publicEntrance: false,
+  mainDoor: false,
+  existingArrangement: 'none',
+  othersLeaveThroughRoom: false,
+  closing: 'selfClosing',
+  frameGrouted: false,
+  frameConduit: true,
+  wallConstruction: 'gypsum',
+  latchPreload: false,
+  lockFunction: 'storeroom',
+  basisConfirmed: true,
+  amendmentsReviewed: true,
+  federalHealthCare: false,
 };
 const factsOf = (values: FactValues) =>
   Object.fromEntries(Object.entries(values).map(([key, value]) => [key, known(value)])) as Facts;
@@ -42,6 +60,37 @@ describe('a decision', () => {
     expect(decision.chosen?.candidate.release).toBe('free');
     expect(decision.rejected.length).toBeGreaterThan(20);
     expect(decision.rejected.every((one) => one.because.length > 0)).toBe(true);
+  });
+
+  test('names nothing before door type, leaf and latch are known, and asks for them first', () => {
+    for (const gone of ['doorType', 'leafMaterial', 'latch'] as const) {
+      const { [gone]: _gone, ...rest } = office;
+      const project = newProject('p', 'P');
+      const opening = { ...newOpening('o', '1'), facts: factsOf(rest) };
+      const decision = decide(project, opening);
+      expect([gone, decision.state, decision.chosen]).toEqual([gone, 'open', null]);
+      expect(nextQuestion(project, opening, decision)).toBe(gone);
+    }
+  });
+
+  test('waits for what may still be asked for, signed, or rank another first, and says for what', () => {
+    const without = (gone: keyof FactValues) => {
+      const { [gone]: _gone, ...rest } = office;
+      return decide(newProject('p', 'P'), { ...newOpening('o', '1'), facts: factsOf(rest) });
+    };
+    const waits = (gone: keyof FactValues) => {
+      const decision = without(gone);
+      const { deciding, signing } = openQuestions(decision);
+      return [decision.state, [...deciding.keys(), ...signing.keys()]];
+    };
+    // A weather-rated device, asked for outdoors.
+    expect(waits('exterior')).toEqual(['open', expect.arrayContaining(['exterior'])]);
+    // A lock found to be unlawful is signed for.
+    expect(waits('existingArrangement')).toEqual(['open', expect.arrayContaining(['existingArrangement'])]);
+    // At another need another lock comes first.
+    expect(waits('securityNeed')).toEqual(['open', expect.arrayContaining(['securityNeed'])]);
+    expect(without('traffic').state).toBe('settled');
+    expect(decided().state).toBe('settled');
   });
 
   test('keeps unlabelled devices off a rated door and names why, in and outside the fit table', () => {

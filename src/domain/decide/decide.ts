@@ -1,16 +1,19 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
-import { type Slots, slotCount } from '../logic/compile.ts';
+import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
+import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
 import { has, setOf } from './candidateSet.ts';
 import { answersOf } from './clauseIndex.ts';
+import { mayLoseItsPlace } from './challengers.ts';
 import { Decided, Found } from './decided.ts';
 import type { Decision, DecisionState } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgement } from './judge.ts';
 import { type RuleBook, ruleBookFor } from './ruleBook.ts';
+import { comesBefore } from './outrank.ts';
 import { nearTieTenths } from './score.ts';
 import { scoreFacts } from './scoreFacts.ts';
-import { hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
+import { awaited, hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
 import { totalsFor } from './totals.ts';
 
 /** What the opening being decided reads; the next one writes over it. */
@@ -43,12 +46,20 @@ export function decideFacts(
   const judgement = judge(book, slots, answers);
   const row = judgement.rows.length === 1 ? judgement.rows[0]?.row : undefined;
   const totals = totalsFor(scoreFacts(slots, judgement.rejected), row, weights);
-  const { leader, best, second } = rank(judgement, totals.tenths, override);
+  const ranking = rank(judgement, totals.tenths, override);
+  const leader = override ?? (isSurveyed(slots, judgement) ? ranking.first : undefined);
+  const second = leader && ranking.second;
   const steps = stepsFor(leader, book, answers);
-  const state = stateOf(steps, leader, judgement);
+  const found = new Found(view, book, weights, totals, row, ranking.best, leader);
+  const mayLosePlace = () =>
+    leader === undefined ||
+    (override === undefined && mayLoseItsPlace({ leader, judgement, totals, weights, slots }));
+  const state = stateOf(steps, leader ?? ranking.first, judgement, mayLosePlace);
   const shown = state !== 'refused' && state !== 'referred';
-  return new Decided(new Found(view, book, weights, totals, row, best), steps, {
+  const stands = shown && leader !== undefined && isFree(judgement, leader);
+  return new Decided(found, steps, {
     state,
+    stands,
     chosen: shown ? leader : undefined,
     overridden: override,
     runnerUp: second,
@@ -56,11 +67,28 @@ export function decideFacts(
   });
 }
 
+/** Before these are known nothing is recommended: what is named at a door nobody has looked at is a guess. */
+export const firstFacts = ['doorType', 'leafMaterial', 'latch'] as const satisfies readonly FactKey[];
+const firstSlots = firstFacts.map(slotOf);
+const swingingSlot = slotOf('isSwinging');
+
+/** A turnstile or a sliding door comes as one piece with its leaf and lock: its kind says what goes in. */
+function isSurveyed(slots: Slots, { rows }: Judgement): boolean {
+  return (
+    firstSlots.every((slot) => slots[slot] !== undefined) ||
+    (slots[swingingSlot] === false && rows.length <= 1)
+  );
+}
+
 interface Ranking {
-  readonly leader: Candidate | undefined;
+  /** The best of what is not ruled out, doubted or not. */
+  readonly first: Candidate | undefined;
   /** The best arrangement that nothing forbids or doubts. */
   readonly best: Candidate | undefined;
-  /** The best of the same with another device: the same device in its other fail mode teaches nobody much. */
+  /**
+   * The best of what is not ruled out with another device: the same device in its other fail mode teaches nobody much.
+   * It may be in doubt, as what leads may; whoever shows it says so.
+   */
   readonly second: Candidate | undefined;
 }
 
@@ -77,35 +105,45 @@ function rank(
   override: Candidate | undefined,
 ): Ranking {
   let best = -1;
-  let bestOpen = -1;
+  let first = -1;
   for (let index = 0; index < candidates.length; index++) {
     if (has(rejected, index)) continue;
-    const total = totals[index] as number;
-    if (!has(doubted, index)) {
-      if (best < 0 || total > (totals[best] as number)) best = index;
-    } else if (!has(neverLeadsOpen, index) && (bestOpen < 0 || total > (totals[bestOpen] as number))) {
-      bestOpen = index;
-    }
+    const inDoubt = has(doubted, index);
+    if (inDoubt && has(neverLeadsOpen, index)) continue;
+    if (!inDoubt && (best < 0 || comesBefore(totals, index, best))) best = index;
+    if (first < 0 || comesBefore(totals, index, first)) first = index;
   }
-  const openLeads = bestOpen >= 0 && (best < 0 || (totals[bestOpen] as number) > (totals[best] as number));
-  const leader = override ?? candidates[openLeads ? bestOpen : best];
+  const leader = override ?? candidates[first];
   let second = -1;
   for (let index = 0; index < candidates.length; index++) {
-    if (has(rejected, index) || has(doubted, index)) continue;
-    if (candidates[index]?.deviceId === leader?.deviceId) continue;
-    if (second < 0 || (totals[index] as number) > (totals[second] as number)) second = index;
+    if (has(rejected, index) || candidates[index]?.deviceId === leader?.deviceId) continue;
+    if (has(doubted, index) && has(neverLeadsOpen, index)) continue;
+    if (second < 0 || comesBefore(totals, index, second)) second = index;
   }
-  return { leader, best: candidates[best], second: candidates[second] };
+  return { first: candidates[first], best: candidates[best], second: candidates[second] };
 }
 
 function isNearTie(totals: Int32Array, leader: Candidate, second: Candidate): boolean {
   return (totals[leader.index] as number) - (totals[second.index] as number) <= nearTieTenths;
 }
 
-function stateOf(steps: SortedSteps, leader: Candidate | undefined, judgement: Judgement): DecisionState {
+/** Neither ruled out nor in doubt. */
+function isFree({ rejected, doubted }: Judgement, { index }: Candidate): boolean {
+  return !has(rejected, index) && !has(doubted, index);
+}
+
+/**
+ * Settled is what no answer can take back, given one by one or together: the arrangement stands, nothing else may come
+ * before it, and nothing more may be asked for or signed. A person's own choice waits for no other arrangement.
+ */
+function stateOf(
+  steps: SortedSteps,
+  leader: Candidate | undefined,
+  judgement: Judgement,
+  mayLosePlace: () => boolean,
+): DecisionState {
   if (hasRefusal(steps)) return 'refused';
   if (steps.refers.length > 0) return 'referred';
   if (leader === undefined) return 'none';
-  const inDoubt = has(judgement.rejected, leader.index) || has(judgement.doubted, leader.index);
-  return inDoubt ? 'open' : 'settled';
+  return !isFree(judgement, leader) || awaited(steps).length > 0 || mayLosePlace() ? 'open' : 'settled';
 }

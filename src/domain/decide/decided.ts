@@ -2,12 +2,14 @@ import { type Candidate, candidates } from '../devices/candidates.ts';
 import { type Cell, type FitRow, fitCell } from '../fit/matrix.ts';
 import type { Weights } from '../model/project.ts';
 import { has } from './candidateSet.ts';
+import { type Hanging, whatPlaceHangsOn } from './challengers.ts';
+import { answersOf } from './clauseIndex.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
 import type { FactView } from './factView.ts';
 import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
 import { type FactSet, factWords, type RuleBook } from './ruleBook.ts';
 import { type Score, score } from './score.ts';
-import { type SortedSteps, stepKinds } from './steps.ts';
+import { type SortedSteps, stepKinds, stepsFor } from './steps.ts';
 import type { Totals } from './totals.ts';
 
 /** What one opening was decided from. The sets behind the decision are worked out again if somebody asks for them. */
@@ -20,6 +22,8 @@ export class Found {
   readonly row: FitRow | undefined;
   /** The best arrangement that nothing forbids or doubts. */
   readonly best: Candidate | undefined;
+  /** What leads, whether it is shown or not. */
+  readonly leader: Candidate | undefined;
   #judgement: Judgement | undefined;
 
   constructor(
@@ -29,6 +33,7 @@ export class Found {
     totals: Totals,
     row: FitRow | undefined,
     best: Candidate | undefined,
+    leader: Candidate | undefined,
   ) {
     this.view = view;
     this.book = book;
@@ -36,6 +41,7 @@ export class Found {
     this.totals = totals;
     this.row = row;
     this.best = best;
+    this.leader = leader;
   }
 
   get judgement(): Judgement {
@@ -46,6 +52,7 @@ export class Found {
 
 interface Verdict {
   readonly state: DecisionState;
+  readonly stands: boolean;
   readonly chosen: Candidate | undefined;
   readonly overridden: Candidate | undefined;
   readonly runnerUp: Candidate | undefined;
@@ -59,6 +66,7 @@ interface Verdict {
  */
 export class Decided implements Decision {
   readonly state: DecisionState;
+  readonly stands: boolean;
   readonly basis: Decision['basis'];
   readonly chosen: Choice | null;
   readonly overridden: Candidate | null;
@@ -77,8 +85,10 @@ export class Decided implements Decision {
   #open: Decision['open'] | undefined;
   #relied: FactSet | undefined;
 
-  constructor(found: Found, steps: SortedSteps, { state, chosen, overridden, runnerUp, nearTie }: Verdict) {
+  constructor(found: Found, steps: SortedSteps, verdict: Verdict) {
+    const { state, stands, chosen, overridden, runnerUp, nearTie } = verdict;
     this.state = state;
+    this.stands = stands;
     this.basis = found.book.basis;
     this.chosen = chosen ? new Chosen(chosen, found) : null;
     this.overridden = overridden ?? null;
@@ -111,6 +121,16 @@ export class Decided implements Decision {
   get open(): Decision['open'] {
     this.#open ??= openOf(this.#found.judgement, this.#found.totals.tenths);
     return this.#open;
+  }
+  get hangsOn(): Hanging {
+    const { leader, judgement, totals, weights, view } = this.#found;
+    return leader
+      ? whatPlaceHangsOn({ leader, judgement, totals, weights, slots: view.slots }, this.overridden !== null)
+      : { steps: [...new Set(this.open.flatMap((one) => one.because))], facts: [] };
+  }
+  get aboutRunnerUp(): SortedSteps | null {
+    const { view, book } = this.#found;
+    return this.runnerUp && stepsFor(this.runnerUp.candidate, book, answersOf(book.index, view.slots));
   }
   get wouldHaveLed(): Decision['wouldHaveLed'] {
     return bestLost(this.#found);
@@ -149,7 +169,7 @@ function factsReliedOn(judgement: Judgement, decided: SortedSteps): FactSet {
     reads.forEach((bits, word) => (relied[word] = (relied[word] as number) | bits));
   judgement.sure.forEach(rely);
   judgement.rows.forEach(rely);
-  if (judgement.ratedStep) rely(judgement.ratedStep.ready);
+  if (judgement.ratedStep?.sure) rely(judgement.ratedStep.ready);
   for (const kind of stepKinds) for (const step of decided[kind]) if (step.sure) rely(step.ready);
   return relied;
 }

@@ -3,13 +3,15 @@ import type { Candidate } from '../devices/candidates.ts';
 import type { Cell, FitRow } from '../fit/matrix.ts';
 import type { Slots } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
+import type { Hanging } from './challengers.ts';
 import type { FactSet, Step } from './ruleBook.ts';
 import type { Score } from './score.ts';
 import type { SortedSteps } from './steps.ts';
 
 /**
- * `settled`: one arrangement stands and nothing unknown forbids it. `open`: something unknown could still forbid
- * what leads. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
+ * `settled`: no answer that is not known yet, and no two together, could change the arrangement, what is signed for or
+ * what is asked for, unless it contradicts the survey. `open`: some could; nothing is chosen before door type, leaf and
+ * latch are known. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
  * reviewer does. `none`: the rules leave nothing.
  */
 export type DecisionState = 'settled' | 'open' | 'refused' | 'referred' | 'none';
@@ -39,11 +41,16 @@ export interface Decision extends SortedSteps {
   readonly basis: CodeBasis;
   readonly slots: Slots;
   readonly assumed: ReadonlyMap<FactKey, string>;
+  /** Nothing forbids what leads, and nothing unknown may forbid it; more may still be asked for or signed. */
+  readonly stands: boolean;
   /** What is recommended, or leads while the state is `open`. */
   readonly chosen: Choice | null;
   /** Set when a person chose something else than the engine. */
   readonly overridden: Candidate | null;
+  /** The best of what is not ruled out, with another device; it may be in doubt. */
   readonly runnerUp: Choice | null;
+  /** What the rules say of it, were it taken. */
+  readonly aboutRunnerUp: SortedSteps | null;
   readonly nearTie: boolean;
   readonly rejected: readonly Rejection[];
   /** The rejected candidate that would have scored best, when it beats the choice. */
@@ -52,4 +59,6 @@ export interface Decision extends SortedSteps {
   /** Rows of the fit table that door, frame and latch leave possible; one when the survey says enough. */
   readonly rows: readonly FitRow[];
   readonly relied: FactSet;
+  /** What is in doubt on which it hangs whether the choice keeps its place. */
+  readonly hangsOn: Hanging;
 }

@@ -16,7 +16,7 @@ export interface Judgement {
   readonly rows: readonly ReadyRow[];
   readonly impossible: CandidateSet;
   readonly fitDoubted: CandidateSet;
-  /** The step that keeps devices without a label off this door, when it is rated. */
+  /** The step that keeps devices without a label off this door: sure where it is rated, in doubt where it may be. */
   readonly ratedStep: Step | undefined;
 }
 
@@ -52,7 +52,9 @@ export function judge(
   const { impossible, fitDoubted } = judgeFit(rows, slots);
   include(rejected, impossible);
   include(doubted, fitDoubted);
-  const ratedStep = slots[ratedSlot] === true ? book.ratedStep : undefined;
+  const rated = slots[ratedSlot];
+  const ratedStep =
+    rated === true ? book.ratedStep : rated === undefined ? book.ratedStep.ready.unknown : undefined;
   return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, ratedStep };
 }
 
@@ -111,7 +113,7 @@ export function whyRejected(judgement: Judgement, index: number): readonly Step[
     const { rows, ratedStep } = judgement;
     // A row says no only when every row that is still possible does.
     if (rows.every((row) => has(row.impossible, index))) for (const row of rows) because.push(row.step);
-    if (ratedStep && has(notOnRated, index)) because.push(ratedStep);
+    if (ratedStep?.sure && has(notOnRated, index)) because.push(ratedStep);
   }
   return because;
 }
@@ -127,13 +129,15 @@ export function openOf(judgement: Judgement, totals: Int32Array): readonly OpenC
   return list.toSorted((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
 }
 
-function whyOpen(judgement: Judgement, index: number): readonly Step[] {
+export function whyOpen(judgement: Judgement, index: number): readonly Step[] {
   const because: Step[] = [];
   for (const ready of judgement.unsure) if (has(ready.speaksOf, index)) because.push(ready.unknown);
   if (has(judgement.fitDoubted, index)) {
     for (const row of judgement.rows) {
       if (has(row.impossible, index) || has(row.doubtful, index)) because.push(row.unsureStep);
     }
+    const { ratedStep } = judgement;
+    if (ratedStep && !ratedStep.sure && has(notOnRated, index)) because.push(ratedStep);
   }
   return because;
 }

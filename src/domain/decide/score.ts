@@ -235,6 +235,17 @@ export function scoreAll(
   }
 }
 
+/** What one part brings a candidate, in tenths of a point. */
+export function partTenths(
+  part: ScorePart,
+  candidate: Candidate,
+  facts: ScoreFacts,
+  cell: Cell | undefined,
+  weights: Weights,
+): number {
+  return tenths(value(part, candidate, facts, cell), weights[part], sumOf(weights));
+}
+
 /** The total with its parts. */
 export function score(
   candidate: Candidate,

@@ -4,6 +4,8 @@ import type { FactValue } from '../model/fields.ts';
 import { type CandidateSet, has } from './candidateSet.ts';
 import type { ScoreFacts } from './score.ts';
 
+type Wish = ScoreFacts['wishedRelease'];
+
 const scoreSlots = {
   securityNeed: slotOf('securityNeed'),
   traffic: slotOf('traffic'),
@@ -12,13 +14,21 @@ const scoreSlots = {
   leafMaterial: slotOf('leafMaterial'),
   frameMaterial: slotOf('frameMaterial'),
   frameGrouted: slotOf('frameGrouted'),
-  latchProjectionIn: slotOf('latchProjectionIn'),
   wishDelayedEgress: slotOf('wishDelayedEgress'),
   wishControlledEgress: slotOf('wishControlledEgress'),
 };
 
+/** The release that the owner asks for, while it hangs on an answer whether it is granted: so does the whole ranking. */
+export function hangingWish(slots: Slots, rejected: CandidateSet, doubted: CandidateSet): Wish {
+  const wished = wishedRelease(slots, rejected);
+  const hangs = candidates.every(
+    ({ release, index }) => release !== wished || has(rejected, index) || has(doubted, index),
+  );
+  return hangs ? wished : undefined;
+}
+
 /** A wish that the rules refuse ranks nothing; otherwise any lawful lock would be marked down for it. */
-function wishedRelease(slots: Slots, rejected: CandidateSet): 'delayed' | 'controlled' | undefined {
+function wishedRelease(slots: Slots, rejected: CandidateSet): Wish {
   const wished =
     slots[scoreSlots.wishControlledEgress] === true
       ? 'controlled'
@@ -30,6 +40,9 @@ function wishedRelease(slots: Slots, rejected: CandidateSet): 'delayed' | 'contr
   return granted ? wished : undefined;
 }
 
+/** A latch that falls short is work whatever is chosen (F-13): the gap is closed, and its full reach ranks. */
+const fullReachIn = 2;
+
 /** What the ranking reads of an opening. */
 export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
   return {
@@ -40,7 +53,7 @@ export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
     leafMaterial: slots[scoreSlots.leafMaterial] as FactValue<'leafMaterial'>,
     frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
     frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
-    latchProjectionIn: slots[scoreSlots.latchProjectionIn] as number,
+    latchProjectionIn: fullReachIn,
     wishedRelease: wishedRelease(slots, rejected),
   };
 }

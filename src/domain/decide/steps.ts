@@ -1,4 +1,5 @@
 import type { Candidate } from '../devices/candidates.ts';
+import type { ItemId } from '../devices/items.ts';
 import type { Clause } from '../rules/rule.ts';
 import { type Answers, type ClauseSet, lowestBit } from './clauseIndex.ts';
 import type { ReadyClause, RuleBook, Step } from './ruleBook.ts';
@@ -103,6 +104,39 @@ function heardAs(effect: Clause['effect']): Heard {
     case 'prohibit':
       throw new Error('Prohibitions are judged apart.');
   }
+}
+
+/**
+ * What may still be asked, signed for or taken out of the program's hands, depending on a fact nobody knows: as long as
+ * there is any, nothing is settled. An item that is asked for anyway waits for nothing. Contradictions are left out:
+ * they are caught when they are given.
+ */
+export function awaited({
+  depends,
+  requires: sure,
+}: Pick<SortedSteps, 'depends' | 'requires'>): readonly Step[] {
+  if (depends.length === 0) return none;
+  return depends.filter(({ clause }) => {
+    switch (clause.effect) {
+      case 'refer':
+        return true;
+      case 'signOff':
+        return clause.grade !== 'note';
+      case 'require':
+        return clause.items.some((item) => !sure.some((step) => asksFor(step, item)));
+      default:
+        return false;
+    }
+  });
+}
+
+/** Every item that a rule asks for, once. */
+export function itemsAskedFor({ requires: sure }: Pick<SortedSteps, 'requires'>): readonly ItemId[] {
+  return [...new Set(sure.flatMap(({ clause }) => (clause.effect === 'require' ? clause.items : [])))];
+}
+
+function asksFor({ clause }: Step, item: ItemId): boolean {
+  return clause.effect === 'require' && clause.items.includes(item);
 }
 
 export function hasRefusal(steps: SortedSteps): boolean {

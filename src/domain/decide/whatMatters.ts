@@ -3,24 +3,14 @@ import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 import type { Fact } from '../model/fact.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
-import { decide } from './decide.ts';
+import { decide, firstFacts } from './decide.ts';
 import type { Decision } from './decision.ts';
+import { valueIn } from './factView.ts';
 import type { Step } from './ruleBook.ts';
 import { signOffReasons } from './signOff.ts';
+import { awaited, itemsAskedFor } from './steps.ts';
 
 type Value = string | number | boolean;
-
-/** Facts that the ranking reads, beside any rule: taste and use first, then what the strength of the lock rests on. */
-const rankingFacts: readonly FactKey[] = [
-  'securityNeed',
-  'traffic',
-  'appearance',
-  'latch',
-  'leafMaterial',
-  'frameMaterial',
-  'frameGrouted',
-  'latchProjectionIn',
-];
 
 /** An opening with one more fact known, as if it had been answered. */
 export function answered(project: Project, opening: Opening, key: FactKey, value: Value): [Project, Opening] {
@@ -35,24 +25,17 @@ export function answered(project: Project, opening: Opening, key: FactKey, value
 export type Waiting = ReadonlyMap<FactKey, number>;
 
 /**
- * Facts still unknown on which something waits: first what could outrank or forbid the choice, then what could
- * ask for a reviewer. Contradictions are left out: nobody is asked a question only to be caught.
+ * Facts still unknown on which something waits: first what could change the choice, then what could be asked for,
+ * signed or referred. Contradictions are left out: nobody is asked a question only to be caught.
  */
 export function openQuestions(decision: Decision): { readonly deciding: Waiting; readonly signing: Waiting } {
-  const leads = decision.chosen?.score.tenths ?? 0;
-  const settled = decision.state === 'settled';
-  const steps = new Set<Step>();
-  for (const one of decision.open) {
-    if (settled && one.tenths <= leads) break;
-    for (const step of one.because) steps.add(step);
-  }
-  const signing = decision.depends.filter(
-    ({ clause }) => clause.effect === 'refer' || (clause.effect === 'signOff' && clause.grade !== 'note'),
-  );
-  return { deciding: waitingFor(steps, decision), signing: waitingFor(signing, decision) };
+  const { steps, facts } = decision.hangsOn;
+  const deciding = waitingFor(steps, decision);
+  for (const key of facts) deciding.set(key, (deciding.get(key) ?? 0) + 1);
+  return { deciding, signing: waitingFor(awaited(decision), decision) };
 }
 
-function waitingFor(steps: Iterable<Step>, decision: Decision): Waiting {
+function waitingFor(steps: Iterable<Step>, decision: Decision): Map<FactKey, number> {
   const found = new Map<FactKey, number>();
   for (const step of steps) {
     for (const key of missingFacts(step.clause.when, decision.basis, decision.slots)) {
@@ -62,12 +45,17 @@ function waitingFor(steps: Iterable<Step>, decision: Decision): Waiting {
   return found;
 }
 
-/** What of a decision a missing fact may change: recommendation, fail mode, release, sign-off, and whether it stands. */
+/** What no missing fact may change once all is settled: whether it stands, arrangement, sign-offs, items asked for. */
 export function outcome(decision: Decision): string {
   const signOffs = signOffReasons(decision)
     .filter((reason) => reason.grade !== 'note')
     .map((reason) => `${reason.grade} ${reason.ruleId ?? reason.sentence}`);
-  return [decision.state, decision.chosen?.candidate.id ?? '-', ...signOffs].join('|');
+  return [
+    decision.state,
+    decision.chosen?.candidate.id ?? '-',
+    ...signOffs,
+    ...itemsAskedFor(decision).toSorted(),
+  ].join('|');
 }
 
 /**
@@ -106,11 +94,6 @@ function changingAnswers(
   });
 }
 
-function isUnknown(decision: Decision, key: FactKey, opening: Opening): boolean {
-  const fact = opening.facts[key];
-  return (fact === undefined || fact.is === 'unknown') && !decision.assumed.has(key);
-}
-
 /** Asked before, and nobody could say: it is not asked again, it stays with what is missing. */
 function wasAsked(project: Project, opening: Opening, key: FactKey): boolean {
   return (opening.facts[key] ?? project.building[key])?.is === 'unknown';
@@ -120,31 +103,33 @@ function wasAsked(project: Project, opening: Opening, key: FactKey): boolean {
 const fewQuestions = 8;
 
 /**
- * The question to ask next: what decides comes before what only asks for a reviewer. While much is open, the fact
- * on which most reasons wait; near the end, the one after whose average answer the fewest questions remain.
- * Undefined when nothing more that was not yet asked can change the decision.
+ * The question to ask next until the opening is settled: what is looked at first, then what decides, then what is only
+ * asked for or signed. While much is open, the fact on which most reasons wait; near the end, the one after whose
+ * average answer the fewest questions remain. Undefined when nothing more that was not yet asked can change the
+ * decision.
  */
 export function nextQuestion(
   project: Project,
   opening: Opening,
   decision = decide(project, opening),
 ): FactKey | undefined {
+  if (decision.state === 'refused') return undefined;
   const { deciding, signing } = openQuestions(decision);
+  const isNew = (key: FactKey) => !wasAsked(project, opening, key);
+  if (!decision.chosen && deciding.size > 0) {
+    const first = firstFacts.find((key) => isNew(key) && valueIn(decision.slots, key) === undefined);
+    if (first) return first;
+  }
   for (const waiting of [deciding, signing]) {
     const order = [...waiting]
-      .filter(([key]) => !wasAsked(project, opening, key))
+      .filter(([key]) => isNew(key))
       .toSorted((a, b) => b[1] - a[1])
       .map(([key]) => key);
     const ranked = order.length <= fewQuestions ? byWhatRemains(project, opening, order) : order;
     const found = ranked.find((key) => changingAnswers(project, opening, decision, key).length > 0);
     if (found) return found;
   }
-  return rankingFacts.find(
-    (key) =>
-      isUnknown(decision, key, opening) &&
-      !wasAsked(project, opening, key) &&
-      changingAnswers(project, opening, decision, key).length > 0,
-  );
+  return undefined;
 }
 
 function byWhatRemains(project: Project, opening: Opening, keys: readonly FactKey[]): readonly FactKey[] {

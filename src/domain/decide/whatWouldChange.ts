@@ -66,10 +66,7 @@ function smallestChange(
 
 /** Work that makes the survey contradict itself cannot be done: a push bar on a sliding leaf, say. */
 function stands(decision: Decision, contradictionsBefore: ReadonlySet<string>): boolean {
-  return (
-    decision.state === 'settled' &&
-    [...contradictionsOf(decision)].every((id) => contradictionsBefore.has(id))
-  );
+  return decision.stands && [...contradictionsOf(decision)].every((id) => contradictionsBefore.has(id));
 }
 
 function contradictionsOf(decision: Decision): ReadonlySet<string> {
@@ -77,7 +74,7 @@ function contradictionsOf(decision: Decision): ReadonlySet<string> {
   return new Set(found.map((step) => step.rule.id));
 }
 
-/** The decision once the work is done and the candidate is taken: settled only where nothing forbids or doubts it. */
+/** The decision once the work is done and the candidate is taken: it stands only where nothing forbids or doubts it. */
 function after(
   project: Project,
   opening: Opening,

@@ -1,9 +1,9 @@
 import { text } from '../../codes/sections.ts';
-import { all, yes } from '../../logic/condition.ts';
+import { all, is, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 import { rated, unrated } from './given.ts';
 
-const pair = { ...rated, doorType: 'pair', lessBottomRod: true } as const;
+const pair = { ...rated, doorType: 'pair', latch: 'verticalRods', lessBottomRod: true } as const;
 
 export const R47 = defineRule({
   id: 'R-47',
@@ -19,7 +19,12 @@ export const R47 = defineRule({
   clauses: [
     {
       effect: 'require',
-      when: all(yes('fireRated'), yes('isPair'), yes('lessBottomRod')),
+      when: all(
+        yes('fireRated'),
+        yes('isPair'),
+        is('latch', 'verticalRods', 'rimPlusRods'),
+        yes('lessBottomRod'),
+      ),
       items: ['auxiliaryFirePin'],
       says: 'The auxiliary pin named in the listing of this rod device sits in the leaf edge; it acts at about 400 to 450 °F.',
     },
@@ -29,6 +34,8 @@ export const R47 = defineRule({
     ['rated pair with bottom rods', { ...pair, lessBottomRod: false }, 'no'],
     ['unrated pair without bottom rods', { ...pair, ...unrated }, 'no'],
     ['single leaf', { ...pair, doorType: 'single' }, 'no'],
-    ['rods not looked at', { ...rated, doorType: 'pair' }, 'unknown'],
+    ['rods not looked at', { ...rated, doorType: 'pair', latch: 'verticalRods' }, 'unknown'],
+    ['one leaf on a rim latch, rods on the other', { ...pair, latch: 'rimPlusRods' }, 'yes'],
+    ['no rods at all', { ...pair, latch: 'mortise' }, 'no'],
   ),
 });

@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { is } from '../../logic/condition.ts';
+import { all, is, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -16,7 +16,7 @@ export const T20 = defineRule({
     {
       effect: 'require',
       items: ['magnetBracket'],
-      when: is('handing', 'LH', 'RH'),
+      when: all(yes('isSwinging'), is('handing', 'LH', 'RH')),
       of: { device: ['magnet', 'delayedMagnet'] },
       says: 'The leaf swings in, so the armature hangs on a Z-bracket.',
     },
@@ -25,13 +25,19 @@ export const T20 = defineRule({
     ...onEach(
       ['magnet/safe/sensor', 'delayedMagnet/safe/delayed'],
       'left, swings in',
-      { handing: 'LH' },
+      { doorType: 'single', handing: 'LH' },
       'yes',
     ),
-    ['right, swings in', { handing: 'RH' }, 'yes', { on: 'magnet/safe/sensor', does: ['magnetBracket'] }],
-    ['left, swings out', { handing: 'LHR' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['right, swings out', { handing: 'RHR' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['hand not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+    [
+      'right, swings in',
+      { doorType: 'pair', handing: 'RH' },
+      'yes',
+      { on: 'magnet/safe/sensor', does: ['magnetBracket'] },
+    ],
+    ['left, swings out', { doorType: 'single', handing: 'LHR' }, 'no', { on: 'magnet/safe/sensor' }],
+    ['right, swings out', { doorType: 'single', handing: 'RHR' }, 'no', { on: 'magnet/safe/sensor' }],
+    ['hand not surveyed', { doorType: 'single' }, 'unknown', { on: 'magnet/safe/sensor' }],
+    ['a sliding leaf has no hand', { doorType: 'slidingAutomatic' }, 'no', { on: 'magnet/safe/sensor' }],
     ['a shear magnet lies in the header', { handing: 'LH' }, 'no', { on: 'shearMagnet/safe/sensor' }],
   ),
 });

@@ -1,0 +1,57 @@
+import { type Candidate, candidates } from '../devices/candidates.ts';
+import type { Slots } from '../logic/compile.ts';
+import type { FactKey } from '../model/fields.ts';
+import type { Weights } from '../model/project.ts';
+import { has } from './candidateSet.ts';
+import { type Judgement, whyOpen } from './judge.ts';
+import { mayOutrank, rankingGaps } from './outrank.ts';
+import type { Step } from './ruleBook.ts';
+import { hangingWish } from './scoreFacts.ts';
+import type { Totals } from './totals.ts';
+
+/** What the place of the leader rests on. */
+export interface Place {
+  readonly leader: Candidate;
+  readonly judgement: Judgement;
+  readonly totals: Totals;
+  readonly weights: Weights;
+  readonly slots: Slots;
+}
+
+/** What is not ruled out and could take the place of the leader, once more is known. */
+function challengers({ leader, judgement, totals, weights, slots }: Place): readonly Candidate[] {
+  const { rejected, doubted, rows } = judgement;
+  const ahead = mayOutrank(
+    leader,
+    totals,
+    rows.map((ready) => ready.row),
+    weights,
+  );
+  const wished = hangingWish(slots, rejected, doubted);
+  return candidates.filter(
+    ({ index, release }) =>
+      index !== leader.index && !has(rejected, index) && (has(ahead, index) || release === wished),
+  );
+}
+
+export function mayLoseItsPlace(place: Place): boolean {
+  return challengers(place).length > 0;
+}
+
+/** What it hangs on whether the leader stays where it is: steps in doubt, and facts that only the ranking reads. */
+export interface Hanging {
+  readonly steps: readonly Step[];
+  readonly facts: readonly FactKey[];
+}
+
+export function whatPlaceHangsOn(place: Place, byHand: boolean): Hanging {
+  const { leader, judgement, totals, weights } = place;
+  const steps = new Set(has(judgement.rejected, leader.index) ? [] : whyOpen(judgement, leader.index));
+  if (byHand) return { steps: [...steps], facts: [] };
+  const others = challengers(place);
+  for (const { index } of others) for (const step of whyOpen(judgement, index)) steps.add(step);
+  if (others.length > 0 && judgement.rows.length > 1) {
+    for (const row of judgement.rows) steps.add(row.unsureStep);
+  }
+  return { steps: [...steps], facts: rankingGaps(leader, others, totals.facts, weights) };
+}
