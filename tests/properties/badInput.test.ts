@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits, commandProblemInWords } from '../../src/domain/commands/command.ts';
 import { decide, decideAll } from '../../src/domain/decide/decide.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
+import { stateWords } from '../../src/domain/decide/words.ts';
 import { known } from '../../src/domain/model/fact.ts';
 import { type FactKey, factKeys, fieldInfo } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
@@ -118,7 +119,7 @@ describe('little or nothing', () => {
     if (!applied.ok) throw new Error('An empty opening was refused.');
     const { decision, report } = reported(applied.project);
     expect(decision.state).toBe('open');
-    expect(report.state.means).toBe('Something not yet known could still forbid what leads.');
+    expect(report.state.means).toBe(stateWords.open.means);
     expect(report.findings).toEqual([]);
   });
 

@@ -19,6 +19,7 @@ import { type SignOffReason, signOffReasons } from './signOff.ts';
 import {
   candidateInWords,
   failModeWords,
+  nothingNamedYet,
   pointsInWords,
   releaseInWords,
   scorePartWords,
@@ -113,7 +114,7 @@ export function reportOf(decision: Decision): DecisionReport {
     [...missingFacts(condition, decision.basis, decision.slots)].map((key) => fieldInfo(key).label);
   return {
     state: stateWords[decision.state],
-    headline: chosen ? candidateInWords(chosen.candidate) : stateWords[decision.state].means,
+    headline: headlineOf(decision),
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',
     points: chosen ? pointsInWords(chosen.score.tenths) : '',
@@ -141,6 +142,11 @@ export function reportOf(decision: Decision): DecisionReport {
     facts: factLines(decision),
     caution: standingCaution,
   };
+}
+
+function headlineOf({ chosen, state }: Decision): string {
+  if (chosen) return candidateInWords(chosen.candidate);
+  return state === 'open' ? nothingNamedYet : stateWords[state].means;
 }
 
 function findingField(clause: Decision['findings'][number]['clause']) {

@@ -22,9 +22,13 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   settled: {
     word: 'Settled',
     means:
-      'One arrangement is recommended, and no open question here would change it. That is not a code review.',
+      'Nothing still unknown can change the arrangement, what is signed for or what is required. That is not a code review.',
   },
-  open: { word: 'Provisional', means: 'Something not yet known could still forbid what leads.' },
+  open: {
+    word: 'Provisional',
+    means:
+      'Something not yet known could still change the arrangement, what is signed for or what is required.',
+  },
   refused: {
     word: 'Refused',
     means: 'The survey contradicts itself where lives depend on it; correct it first.',
@@ -32,6 +36,9 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   referred: { word: 'To a reviewer', means: 'Not decided here; a reviewer decides this opening.' },
   none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },
 };
+
+/** In place of a recommendation, while nobody has said what door it is. */
+export const nothingNamedYet = 'Nothing is recommended before door type, leaf and latch are known.';
 
 export const gradeWords: Record<Grade, string> = {
   must: 'Must be signed before issue',

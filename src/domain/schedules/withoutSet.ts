@@ -1,5 +1,11 @@
 import type { Decision, Rejection } from '../decide/decision.ts';
-import { candidateInWords, releaseInWords, stateWords, stepsInWords } from '../decide/words.ts';
+import {
+  candidateInWords,
+  nothingNamedYet,
+  releaseInWords,
+  stateWords,
+  stepsInWords,
+} from '../decide/words.ts';
 import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
@@ -36,6 +42,8 @@ function whyNone(decision: Decision): string {
     }
     case 'referred':
       return said(decision.refers);
+    case 'open':
+      return nothingNamedYet;
     default: {
       const nearest = nearestOf(decision);
       if (!nearest) return stateWords[decision.state].means;

@@ -39,6 +39,15 @@ const office: Facts = {
   publicEntrance: known(false),
   leafRaceway: known(false),
   clinicalNeed: known('none'),
+  traffic: known('medium'),
+  appearance: known('standard'),
+  frameConduit: known(true),
+  wallConstruction: known('gypsum'),
+  closing: known('selfClosing'),
+  latchPreload: known(false),
+  basisConfirmed: known(true),
+  amendmentsReviewed: known(true),
+  federalHealthCare: known(false),
 };
 
 function opened(facts: Facts, signOffs?: DecisionReport['signOffs']) {
