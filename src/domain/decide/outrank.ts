@@ -102,9 +102,7 @@ function completions(facts: ScoreFacts, keys: readonly (keyof ScoreFacts)[]): re
   return keys.reduce<readonly ScoreFacts[]>(
     (surveys, key) =>
       facts[key] === undefined
-        ? surveys.flatMap((survey) =>
-            valuesOf(key as FactKey).map((value) => ({ ...survey, [key]: value }) as ScoreFacts),
-          )
+        ? surveys.flatMap((survey) => valuesOf(key as FactKey).map((value) => ({ ...survey, [key]: value })))
         : surveys,
     [facts],
   );
