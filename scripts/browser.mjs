@@ -6,6 +6,7 @@ import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright';
 import { tools } from './lib/repo.mjs';
+import { argumentsOf } from './lib/arguments.mjs';
 
 /** Smallest first: the headless shell starts in a third of the time of a full browser. */
 const usualPlaces = /** @type {Partial<Record<NodeJS.Platform, string[]>>} */ ({
@@ -99,7 +100,8 @@ const calledDirectly =
   process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href;
 if (calledDirectly) {
   try {
-    const file = process.argv.includes('--install') ? findOrInstallBrowser() : findBrowser();
+    const call = argumentsOf({ usage: 'node scripts/browser.mjs [--install]', flags: ['install'] });
+    const file = call.has('install') ? findOrInstallBrowser() : findBrowser();
     if (file === undefined) throw new Error('No browser found. Run: node scripts/browser.mjs --install');
     console.log(file);
   } catch (error) {

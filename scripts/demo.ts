@@ -4,6 +4,7 @@ import { decideAll } from '../src/domain/decide/decide.ts';
 import { deviceIds, devices } from '../src/domain/devices/devices.ts';
 import { openingsInOrder, type Project, projectSchema } from '../src/domain/model/project.ts';
 import { saveProjectText } from '../src/domain/versions/file.ts';
+import { argumentsOf } from './lib/arguments.mjs';
 import { demoProject } from './demo/demoProject.ts';
 import { goldenText } from './demo/golden.ts';
 import { buildProject } from './demo/kit.ts';
@@ -14,6 +15,7 @@ import { smallOffice } from './demo/smallOffice.ts';
  * --show it also prints what each opening was decided to be; given --accept it writes these decisions down as
  * the expected ones of tests/golden.
  */
+const call = argumentsOf({ usage: 'npx tsx scripts/demo.ts [--show] [--accept]', flags: ['show', 'accept'] });
 const folder = fileURLToPath(new URL('../demo-data/', import.meta.url));
 mkdirSync(folder, { recursive: true });
 
@@ -31,7 +33,7 @@ function report(file: string, project: Project): void {
     const decision = decisions.get(opening.id);
     if (!decision) continue;
     if (decision.chosen && !decision.overridden) chosen.add(decision.chosen.candidate.deviceId);
-    if (process.argv.includes('--show')) {
+    if (call.has('show')) {
       const open = decision.open[0];
       const why = open
         ? `${open.candidate.id} waits on ${open.because.map((step) => step.rule.id).join(' ')}`
@@ -48,7 +50,7 @@ function report(file: string, project: Project): void {
 const demo = demoProject();
 write('demo-building.json', demo);
 write('small-office.json', buildProject(smallOffice));
-if (process.argv.includes('--accept')) {
+if (call.has('accept')) {
   const file = fileURLToPath(new URL('../tests/golden/demo-decisions.jsonl', import.meta.url));
   writeFileSync(file, goldenText(demo));
   console.log('tests/golden/demo-decisions.jsonl: accepted.');

@@ -8,10 +8,17 @@ import { chromium } from 'playwright';
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { browserArgs, findBrowser } from './browser.mjs';
+import { argumentsOf, countOf, refuse } from './lib/arguments.mjs';
 import { pages } from './lib/gallery-pages.ts';
 import { inRoot, reportsDir } from './lib/repo.mjs';
 
-const [page = 'symbols', theme = 'light', width = '1600'] = process.argv.slice(2);
+const { words } = argumentsOf({
+  usage: 'npx tsx scripts/gallery.ts [page] [light|dark|sunlight|print] [width]',
+  words: ['page', 'theme', 'width'],
+});
+const [page = 'symbols', theme = 'light'] = words;
+if (!['light', 'dark', 'sunlight', 'print'].includes(theme)) refuse(`There is no look “${theme}”.`);
+const width = String(countOf(words[2], 'The width', 1600));
 const outDir = path.join(reportsDir, 'gallery');
 mkdirSync(outDir, { recursive: true });
 

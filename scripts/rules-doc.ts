@@ -4,9 +4,11 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { allRules } from '../src/domain/rules/all.ts';
+import { argumentsOf } from './lib/arguments.mjs';
 import { inRoot } from './lib/repo.mjs';
 import { manualPages } from './lib/rules-pages.ts';
 
+const call = argumentsOf({ usage: 'npm run rules:doc -- [--check]', flags: ['check'] });
 const folder = inRoot('docs', 'rules');
 const pages = manualPages(allRules);
 mkdirSync(folder, { recursive: true });
@@ -24,7 +26,7 @@ const stale = [
   ...there.filter((name) => !pages.has(name)),
 ];
 
-if (process.argv.includes('--check')) {
+if (call.has('check')) {
   if (stale.length > 0) {
     console.error(`docs/rules is not what the rules say: ${stale.join(', ')}. Run: npm run rules:doc`);
     process.exitCode = 1;

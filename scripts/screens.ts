@@ -3,11 +3,13 @@ import { mkdirSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright';
 import { browserArgs, findBrowser } from './browser.mjs';
+import { argumentsOf } from './lib/arguments.mjs';
 
 /**
  * Pictures of every screen and sheet, for looking at: `npm run screens` writes them to docs/screens.
  * The README's picture is one of them, so it is always of the product as it is.
  */
+argumentsOf({ usage: 'npm run screens' });
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}docs/screens`;
 const port = 4391;

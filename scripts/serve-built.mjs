@@ -1,13 +1,13 @@
 // Serves the built app on one given port, building it first when it is out of date. Used by the browser tests:
 //   node scripts/serve-built.mjs 4317
+import { argumentsOf, countOf } from './lib/arguments.mjs';
 import { ensureBuilt } from './lib/build.mjs';
 import { main } from './lib/main.mjs';
 import { root } from './lib/repo.mjs';
 
 await main(async () => {
-  const port = Number(process.argv[2]);
-  if (!Number.isInteger(port))
-    throw new Error('Say which port, for example: node scripts/serve-built.mjs 4317');
+  const { words } = argumentsOf({ usage: 'node scripts/serve-built.mjs PORT', words: ['port'] });
+  const port = countOf(words[0], 'The port', 4317);
   await ensureBuilt();
   const { preview } = await import('vite');
   await preview({

@@ -1,11 +1,13 @@
 // npm start: installs, builds and serves the app on this machine only, and opens it in the browser.
 import { spawn } from 'node:child_process';
+import { argumentsOf } from './lib/arguments.mjs';
 import { requireNode } from './lib/node-version.mjs';
 import { ensureInstalled } from './lib/install.mjs';
 import { ensureBuilt } from './lib/build.mjs';
 import { main } from './lib/main.mjs';
 import { root } from './lib/repo.mjs';
 
+argumentsOf({ usage: 'npm start' });
 const usualPort = 4173;
 
 /** @returns {[string, string[]] | undefined} the command that opens an address in the usual browser */

@@ -2,6 +2,7 @@
 // The last line is always "N passed, N failed, N skipped"; any failure stops the run with a non-zero code.
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import { argumentsOf } from './lib/arguments.mjs';
 import { requireNode } from './lib/node-version.mjs';
 import { ensureInstalled } from './lib/install.mjs';
 import { build } from './lib/build.mjs';
@@ -9,6 +10,8 @@ import { freePort } from './lib/free-port.mjs';
 import { inRoot, reportsDir, tools } from './lib/repo.mjs';
 import { runNode } from './lib/run.mjs';
 import { add, none, readTotals, storyTotals, totalsLine, vitestTotals } from './lib/totals.mjs';
+
+argumentsOf({ usage: 'npm test' });
 
 class StepFailed extends Error {}
 

@@ -8,10 +8,15 @@ import type { FactValues } from '../../src/domain/model/fields.ts';
 import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import { type Opening, type Project, securityLevels, type Space } from '../../src/domain/model/project.ts';
 import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
+import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { pointAt, seeded, spaceSize } from '../../tests/properties/space.ts';
 
-const openingCount = Number(process.argv[2] ?? 5000);
-const spaceCount = Number(process.argv[3] ?? 2000);
+const { words } = argumentsOf({
+  usage: 'npx tsx scripts/bench/building.ts [openings] [spaces]',
+  words: ['openings', 'spaces'],
+});
+const openingCount = countOf(words[0], 'The number of openings', 5000);
+const spaceCount = countOf(words[1], 'The number of spaces', 2000);
 const random = seeded(20261127);
 const pick = (count: number) => Math.floor(random() * count);
 

@@ -2,11 +2,13 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'vite';
+import { argumentsOf } from '../lib/arguments.mjs';
 
 /**
  * `npm run bench`. Each benchmark is bundled for Node first, as the app is bundled for the browser: run file by file
  * from source the same code takes twice as long.
  */
+argumentsOf({ usage: 'npm run bench' });
 const benchmarks = ['core', 'building'];
 // Inside node_modules, so that the rule library, which is left out of the bundle, is found.
 mkdirSync('node_modules/.cache', { recursive: true });

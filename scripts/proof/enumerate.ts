@@ -3,13 +3,18 @@ import { ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
 import { invariants } from '../../tests/properties/invariants.ts';
+import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { pointAt, seeded, spaceSize } from '../../tests/properties/space.ts';
 
 /**
  * Walks the decision space and holds every answer against the invariants.
- * `npx tsx scripts/proof/enumerate.ts` walks all of it; `-- 200000` a sample of that size at a fixed seed.
+ * `npx tsx scripts/proof/enumerate.ts` walks all of it; `enumerate.ts 200000` a sample of that size at a fixed seed.
  */
-const wanted = Number(process.argv[2] ?? spaceSize);
+const { words } = argumentsOf({
+  usage: 'npx tsx scripts/proof/enumerate.ts [openings]',
+  words: ['openings'],
+});
+const wanted = countOf(words[0], 'The number of openings', spaceSize);
 const random = seeded(20261125);
 const amendments: never[] = [];
 const broken = new Map<string, { count: number; first: string }>();

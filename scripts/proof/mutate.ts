@@ -1,14 +1,17 @@
 import { allRules } from '../../src/domain/rules/all.ts';
 import { families } from '../../src/domain/rules/rule.ts';
 import { derivedKeys } from '../../src/domain/logic/derivedKeys.ts';
+import { argumentsOf, refuse } from '../lib/arguments.mjs';
 import { mutateClause, mutateDerived, type Tried } from './mutation.ts';
 
 /**
  * Changes every rule in every small way and asks its own cases. `npx tsx scripts/proof/mutate.ts` prints the figures by
- * family and every survivor; `-- R-58` only the rules whose id begins so.
+ * family and every survivor; `mutate.ts R-58` only the rules whose id begins so.
  */
-const wanted = process.argv[2] ?? '';
+const { words } = argumentsOf({ usage: 'npx tsx scripts/proof/mutate.ts [rule]', words: ['rule'] });
+const wanted = words[0] ?? '';
 const rules = allRules.filter((rule) => rule.id.startsWith(wanted));
+if (rules.length === 0) refuse(`No rule has an id that begins with “${wanted}”.`);
 const tried = rules.flatMap((rule) => rule.clauses.flatMap((clause) => mutateClause(rule, clause)));
 
 const share = (part: number, whole: number) => (whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`);

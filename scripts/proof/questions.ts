@@ -1,17 +1,21 @@
 import { readFileSync } from 'node:fs';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { openProjectText } from '../../src/domain/versions/file.ts';
+import { argumentsOf, refuse } from '../lib/arguments.mjs';
 import { blank, fromSurvey, interview } from './interview.ts';
 import { officeAnswers, officeDoor, officeProject } from './officeDoor.ts';
 
 /**
  * How many answers an opening needs: every opening of the demo building is asked from the start, with its own survey
- * for answers. `npx tsx scripts/proof/questions.ts`; `-- 101A` prints the questions of one opening as well.
+ * for answers. `npx tsx scripts/proof/questions.ts`; `questions.ts 101A` prints the questions of one opening as well.
  */
-const wanted = process.argv[2];
+const { words } = argumentsOf({ usage: 'npx tsx scripts/proof/questions.ts [mark]', words: ['mark'] });
+const wanted = words[0];
 const opened = openProjectText(readFileSync('demo-data/demo-building.json', 'utf8'));
 if (!opened.ok) throw new Error('The demo building cannot be opened.');
 const { project } = opened;
+if (wanted !== undefined && !Object.values(project.openings).some(({ mark }) => mark === wanted))
+  refuse(`The demo building has no opening ${wanted}.`);
 
 const office = interview(officeProject, officeDoor, officeAnswers);
 console.log(

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { argumentsOf } from '../lib/arguments.mjs';
 
 /**
  * Hand-picked slips in the engine itself, put one after the other into a copy of the source; each must make a test
@@ -13,6 +14,7 @@ interface Slip {
   readonly from: string;
   readonly to: string;
 }
+argumentsOf({ usage: 'npx tsx scripts/proof/sourceMutants.ts' });
 const decide = 'src/domain/decide/';
 const slips: readonly Slip[] = [
   {
