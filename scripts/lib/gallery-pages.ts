@@ -47,7 +47,7 @@ const samples: readonly Sample[] = [
       ...usual,
       handing: 'RHR',
       fireRatingMin: 90,
-      labelSeen: true,
+      fireLabel: 'seen',
       latch: 'rimExit',
       panicPresent: true,
       wallConstruction: 'masonry',

@@ -51,7 +51,7 @@ const facts: FactValues = {
   fireRatingMin: 0,
   wallRatingMin: 0,
   wallKind: 'none',
-  labelSeen: false,
+  fireLabel: 'none',
   closing: 'selfClosing',
   holdOpen: 'none',
   roomUse: 'office',

@@ -74,7 +74,7 @@ describe('a project stored under format 1', () => {
     const before = await everything();
     const loaded = await store.load(old.id);
     if (!loaded.ok) throw new Error(storageProblemInWords(loaded.problem));
-    expect(loaded.migrated).toEqual(['SpacesGetUseAndArea']);
+    expect(loaded.migrated).toEqual(['SpacesGetUseAndArea', 'LabelsAndPreparations']);
     expect(loaded.setAside).toEqual([]);
     expect(loaded.project.spaces['s1']).toMatchObject({ name: 'Corridor', occupantLoad: 40, use: null });
     expect(loaded.project.setNumbers).toEqual({});

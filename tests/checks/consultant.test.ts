@@ -127,7 +127,7 @@ const office: FactValues = {
 };
 const bar: FactValues = { latch: 'rimExit', panicPresent: true };
 const rated = (fireRatingMin: number, wallRatingMin: number, wallKind: FactValues['wallKind']): FactValues =>
-  ({ fireRatingMin, wallRatingMin, wallKind, labelSeen: true, frameLabelMin: fireRatingMin }) as FactValues;
+  ({ fireRatingMin, wallRatingMin, wallKind, fireLabel: 'seen', frameLabelMin: fireRatingMin }) as FactValues;
 const ratedBar: FactValues = { ...bar, exitHardwareFireListed: true, lessBottomRod: false };
 const bareGlass: FactValues = {
   leafMaterial: 'glassFrameless',
@@ -1395,7 +1395,8 @@ const rows: readonly Row[] = [
       latch: 'boredPlusDeadbolt',
       existingArrangement: 'deadboltPlusLatch',
       workStatus: 'existing',
-      preparedUnderLabel: true,
+      framePrepared: true,
+      leafPrepared: true,
       unitOccupantLoad: 6,
       unitSingleExit: true,
       occupantLoad: 6,
@@ -1638,7 +1639,8 @@ const rows: readonly Row[] = [
       ...office,
       ...rated(45, 60, 'fireBarrier'),
       workStatus: 'existing',
-      preparedUnderLabel: false,
+      framePrepared: false,
+      leafPrepared: false,
       fieldModificationApproved: false,
       latch: 'bored',
       strikePrep: 'light234',
@@ -1661,7 +1663,8 @@ const rows: readonly Row[] = [
       ...office,
       ...rated(45, 60, 'fireBarrier'),
       workStatus: 'existing',
-      preparedUnderLabel: false,
+      framePrepared: false,
+      leafPrepared: false,
       fieldModificationApproved: true,
       latch: 'bored',
       strikePrep: 'light234',
@@ -1691,9 +1694,10 @@ const rows: readonly Row[] = [
       fireRatingMin: 0,
       wallRatingMin: 120,
       wallKind: 'fireBarrier',
-      labelSeen: false,
+      fireLabel: 'none',
       workStatus: 'existing',
-      preparedUnderLabel: false,
+      framePrepared: false,
+      leafPrepared: false,
     },
     want: { state: 'refused', signed: true },
   },

@@ -78,8 +78,8 @@ describe('rules of thumb of the trade (common practice, no source)', () => {
     ).toBe(true);
   });
   test('a fail-secure strike suits a labelled door, a fail-safe one never (trade commentary on NFPA 80)', () => {
-    expect(says('T-02', 'strikeMortise/safe/free', { labelSeen: true })).toEqual(['·']);
-    expect(says('T-02', 'strikeMortise/secure/free', { labelSeen: true })).toEqual([]);
+    expect(says('T-02', 'strikeMortise/safe/free', { fireLabel: 'seen' })).toEqual(['·']);
+    expect(says('T-02', 'strikeMortise/secure/free', { fireLabel: 'seen' })).toEqual([]);
   });
   test('a steel frame usually comes with a standard strike preparation, from which the strike that fits is read', () => {
     const at = (

@@ -19,14 +19,14 @@ export const badOpenings: readonly BadOpening[] = [
   ],
   [
     'label not seen',
-    { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, labelSeen: false },
-    'labelSeen',
+    { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, fireLabel: 'none' },
+    'fireLabel',
     'refuse',
     'A storefront leaf is to be rated 45 min and nobody saw its label; ask for the label or the listing.',
   ],
   [
     'plain solid core over 20 min',
-    { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: false },
+    { leafMaterial: 'woodSolidCore', fireRatingMin: 21, fireLabel: 'none' },
     'fireRatingMin',
     'refuse',
     'A leaf of wood, solid core is to be rated 21 min, more than such leaves carry, and nobody saw its label; check core, label and rating.',
@@ -47,8 +47,8 @@ export const badOpenings: readonly BadOpening[] = [
   ],
   [
     'label not seen',
-    { leafMaterial: 'glazedFireAssembly', labelSeen: false },
-    'labelSeen',
+    { leafMaterial: 'glazedFireAssembly', fireLabel: 'none' },
+    'fireLabel',
     'refuse',
     'This is entered as a fire-resistive glazed assembly, and no label or listing was seen; ask for the listing before any hardware is named.',
   ],

@@ -182,7 +182,7 @@ const shared: FactValues = {
   swingsWithEgress: true,
   closing: 'selfClosing',
   holdOpen: 'none',
-  labelSeen: true,
+  fireLabel: 'seen',
   basisConfirmed: true,
   amendmentsReviewed: true,
 };

@@ -182,7 +182,11 @@ export function answersByHand(facts: Facts) {
       or(
         and(
           fireRated,
-          or(is(door.closing, 'none'), oneOf(latch, ['pushPull', 'roller']), not(door.labelSeen)),
+          or(
+            is(door.closing, 'none'),
+            oneOf(latch, ['pushPull', 'roller']),
+            oneOf(door.fireLabel, ['illegible', 'removed', 'none']),
+          ),
         ),
         and(panicRequired, noExitDevice),
         and(clearWidthIn !== null, under(clearWidthIn, 32)),
@@ -205,7 +209,7 @@ export function answersByHand(facts: Facts) {
       fireRated,
       oneOf(workStatus, ['altered', 'existing']),
       oneOf(strikePrep, ['none', 'light234', 'residential', 'aluminium458']),
-      not(door.preparedUnderLabel),
+      not(door.framePrepared),
     ),
     'T-21b': and(is(leafMaterial, 'aluminiumNarrow'), not(oneOf(latch, ['deadlatch', 'hookbolt']))),
     'N-03': and(
@@ -222,7 +226,7 @@ export function answersByHand(facts: Facts) {
     'B-02a': and(
       oneOf(leafMaterial, ['aluminiumMedium', 'aluminiumWide']),
       over(door.fireRatingMin, 0),
-      door.labelSeen !== true,
+      door.fireLabel !== 'seen',
     ),
     'B-07': and(
       is(door.wallKind, 'fireBarrier'),

@@ -49,17 +49,17 @@ const ask = (condition: Condition, facts: Survey['facts']) =>
   answerFor(answersOf(indexClauses([condition], defaultBasis), slotsFrom(facts, defaultBasis)), 0);
 
 test.each<[string, Condition, Survey['facts'], VerdictWord]>([
-  ['what speaks because a fact is missing', not(isKnown('labelSeen')), {}, 'yes'],
-  ['the same once it is known', not(isKnown('labelSeen')), { labelSeen: true }, 'no'],
+  ['what speaks because a fact is missing', not(isKnown('smokeSeals')), {}, 'yes'],
+  ['the same once it is known', not(isKnown('smokeSeals')), { smokeSeals: true }, 'no'],
   [
     'one alternative sure, the other unknown',
-    any(yes('labelSeen'), yes('fireAlarm')),
+    any(yes('smokeSeals'), yes('fireAlarm')),
     { fireAlarm: true },
     'yes',
   ],
   [
     'one alternative out, the other unknown',
-    any(yes('labelSeen'), yes('fireAlarm')),
+    any(yes('smokeSeals'), yes('fireAlarm')),
     { fireAlarm: false },
     'unknown',
   ],
@@ -69,8 +69,8 @@ test.each<[string, Condition, Survey['facts'], VerdictWord]>([
     { roomUse: 'lobby' },
     'unknown',
   ],
-  ['it is so or it is not so, unknown', any(yes('labelSeen'), no('labelSeen')), {}, 'unknown'],
-  ['it is so and it is not so, unknown', all(yes('labelSeen'), no('labelSeen')), {}, 'unknown'],
+  ['it is so or it is not so, unknown', any(yes('smokeSeals'), no('smokeSeals')), {}, 'unknown'],
+  ['it is so and it is not so, unknown', all(yes('smokeSeals'), no('smokeSeals')), {}, 'unknown'],
   ['a number on the bound', over('occupantLoad', 49), { occupantLoad: 49 }, 'no'],
   ['a number above it', over('occupantLoad', 49), { occupantLoad: 49.5 }, 'yes'],
   [
@@ -91,10 +91,10 @@ test.each<[string, Condition, Survey['facts'], VerdictWord]>([
 });
 
 test('further alternatives belong to their own clause', () => {
-  const many = Array.from({ length: 40 }, () => any(yes('labelSeen'), yes('fireAlarm')));
+  const many = Array.from({ length: 40 }, () => any(yes('smokeSeals'), yes('fireAlarm')));
   const answers = answersOf(
     indexClauses([...many, yes('sprinklered')], defaultBasis),
-    slotsFrom({ labelSeen: false, fireAlarm: true, sprinklered: false }, defaultBasis),
+    slotsFrom({ smokeSeals: false, fireAlarm: true, sprinklered: false }, defaultBasis),
   );
   expect(many.every((_one, clause) => answerFor(answers, clause) === 'yes')).toBe(true);
   expect(answerFor(answers, 40)).toBe('no');

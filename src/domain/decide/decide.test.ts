@@ -94,7 +94,7 @@ describe('a decision', () => {
 
   test('keeps unlabelled devices off a rated door and names why, in and outside the fit table', () => {
     const why = (change: FactValues) =>
-      decided({ fireRatingMin: 90, labelSeen: true, ...change })
+      decided({ fireRatingMin: 90, fireLabel: 'seen', ...change })
         .rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor')
         ?.because.map((step) => step.rule.id);
     expect(why({})?.filter((id) => id === 'FIT-22')).toHaveLength(1);
@@ -106,7 +106,7 @@ describe('a decision', () => {
     expect(open.rows.length).toBeGreaterThan(1);
     const bolt = open.rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor');
     expect(bolt?.because.filter((step) => step.rule.id === 'FIT-22')).toHaveLength(1);
-    const outside = decided({ fireRatingMin: 90, labelSeen: true, latch: 'patch' });
+    const outside = decided({ fireRatingMin: 90, fireLabel: 'seen', latch: 'patch' });
     expect(outside.rows).toEqual([]);
     const there = outside.rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor');
     expect(there?.because.map((step) => step.rule.id)).toContain('FIT-22');

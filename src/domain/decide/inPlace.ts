@@ -86,7 +86,7 @@ export function inPlace(decision: Decision): ReadonlyMap<ItemId, number> {
   if (bolts === 'automaticFlush' || bolts === 'constantLatching') keep('automaticFlushBolts', 1);
   if (valueIn(slots, 'coordinator') === true) keep('coordinator', 1);
   if (valueIn(slots, 'smokeSeals') === true) keep('gasketing', 1);
-  if (valueIn(slots, 'labelSeen') === true) keep('doubleEgressListing', 1);
+  if (valueIn(slots, 'fireLabel') === 'seen') keep('doubleEgressListing', 1);
 
   const found = valueIn(slots, 'existingArrangement');
   if (found === 'magnetFullSet' && chosen.candidate.deviceId === 'magnet') {

@@ -545,6 +545,11 @@ export const items = {
   },
   keyBox: { name: 'Fire-department key box or key switch', trade: 'owner', step: 'protect' },
 
+  fieldLabel: {
+    name: 'Leaf and frame inspected and labeled anew by a labeling agency',
+    trade: 'doorSupplier',
+    step: 'paper',
+  },
   ahjApproval: { name: 'Authority’s approval in writing', trade: 'owner', step: 'paper' },
   staffMeans: {
     name: 'Keys or codes carried by all clinical staff; unlocking in the emergency plan',

@@ -233,7 +233,8 @@ export const factSchemas = {
       freeBar: 'Exit device that always opens from inside',
       doubleCylinder: 'Lock keyed on both sides',
       deadboltPlusLatch: 'Latch and deadbolt, two motions',
-      chainOrPadlock: 'Chain, padlock or slide bolt',
+      padlock: 'Padlock, or a chain with one',
+      slideBolt: 'Slide bolt, night latch or security chain',
       barricade: 'Barricade device',
       magnetNoSensor: 'Magnet with a button only',
       magnetAlarmOnly: 'Magnet released by the fire alarm only',
@@ -297,11 +298,20 @@ export const factSchemas = {
       help: 'Minutes, never letters: a bare B may mean 60 or 90.',
     },
   ),
-  labelSeen: yesNo({
-    label: 'Fire label seen',
-    group: 'fire',
-    ask: 'Did you see the fire label on leaf and frame?',
-  }),
+  fireLabel: choice(
+    {
+      seen: 'Seen and legible',
+      illegible: 'Painted over or illegible',
+      removed: 'Removed, its place can be seen',
+      none: 'None found',
+    },
+    {
+      label: 'Fire label',
+      group: 'fire',
+      ask: 'What do you see of the fire label on leaf and frame?',
+      help: 'Look at the hinge edge of the leaf and at the hinge jamb; on some leaves it is on the top edge.',
+    },
+  ),
   frameLabelMin: amount(
     { min: 0, max: 240, whole: true },
     {
@@ -349,10 +359,20 @@ export const factSchemas = {
     },
     { label: 'Hold-open', group: 'fire', ask: 'Is it held open, and what lets go?' },
   ),
-  preparedUnderLabel: yesNo({
-    label: 'Preparation already in the labelled door',
+  framePrepared: yesNo({
+    label: 'Labeled frame made for the strike',
     group: 'fire',
-    ask: 'Were the labelled leaf and frame made with the preparation for the new hardware?',
+    ask: 'Was the labeled frame made with the cut-out that an electric strike needs?',
+  }),
+  leafPrepared: yesNo({
+    label: 'Labeled leaf made for the lock',
+    group: 'fire',
+    ask: 'Was the labeled leaf made with the preparation for the lock or bar that is wanted?',
+  }),
+  inactiveLeafPrepared: yesNo({
+    label: 'Labeled inactive leaf made for a strike',
+    group: 'fire',
+    ask: 'Was the edge of the labeled inactive leaf made with a cut-out and a wire way for a strike?',
   }),
   fieldModificationApproved: yesNo({
     label: 'Cutting approved by the laboratory',

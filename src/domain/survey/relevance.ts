@@ -23,6 +23,18 @@ const healthCare = any(
 const dwelling = is('roomUse', 'dwellingEntrance', 'dwellingBedroom', 'unitBalcony');
 const sensorLikely = not(is('readerSides', 'none'));
 
+/** Walls whose doors are fire doors more often than not: a label tells more than the wall does. */
+const wallAsksForLabel = is(
+  'wallKind',
+  'corridor',
+  'otherPartition',
+  'fireBarrier',
+  'exitEnclosure',
+  'horizontalExit',
+  'fireWall',
+  'smokeBarrier',
+);
+
 const relevance: { readonly [K in FactKey]?: Condition } = {
   handing: yes('isSwinging'),
   glassRails: is('leafMaterial', 'glassFrameless'),
@@ -35,10 +47,16 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   coordinator: pair,
   activeCouldCloseFirst: pair,
   mullion: pair,
-  labelSeen: yes('fireRated'),
+  fireLabel: any(yes('fireRated'), wallAsksForLabel),
   frameLabelMin: yes('fireRated'),
-  preparedUnderLabel: yes('fireRated'),
-  fieldModificationApproved: all(yes('fireRated'), no('preparedUnderLabel'), not(is('workStatus', 'new'))),
+  framePrepared: yes('fireRated'),
+  leafPrepared: yes('fireRated'),
+  inactiveLeafPrepared: all(yes('fireRated'), pair),
+  fieldModificationApproved: all(
+    yes('fireRated'),
+    any(no('framePrepared'), no('leafPrepared'), no('inactiveLeafPrepared'), no('leafRaceway')),
+    not(is('workStatus', 'new')),
+  ),
   stairLockWanted: is('egressRole', 'stairEntry'),
   stairStories: stair,
   stairReleasePoint: any(yes('stairSideToLock'), yes('floorSideToLock')),

@@ -56,3 +56,96 @@ describe('SpacesGetUseAndArea, format 1 to 2', () => {
     expect(up({ spaces: { s: 'a hall' } })).toEqual({ spaces: { s: 'a hall' }, setNumbers: {} });
   });
 });
+
+describe('LabelsAndPreparations, format 2 to 3', () => {
+  const up = step('LabelsAndPreparations');
+  const at = '2026-01-02T03:04:05.000Z';
+  const opening = (facts: object) => up({ openings: { o: { id: 'o', mark: '101', facts } } });
+  const after = (facts: object) => ({ openings: { o: { id: 'o', mark: '101', facts } } });
+
+  test('a label seen or not seen becomes the answer that says as much', () => {
+    expect(opening({ labelSeen: { is: 'known', value: true, at, by: 'A' } })).toEqual(
+      after({ fireLabel: { is: 'known', value: 'seen', at, by: 'A' } }),
+    );
+    expect(opening({ labelSeen: { is: 'assumed', value: false, from: 'plan' } })).toEqual(
+      after({ fireLabel: { is: 'assumed', value: 'none', from: 'plan' } }),
+    );
+    expect(opening({ labelSeen: { is: 'unknown', at } })).toEqual(
+      after({ fireLabel: { is: 'unknown', at } }),
+    );
+  });
+
+  test('made with the preparation: frame and leaf both; not made with it: both are asked again', () => {
+    const made = { is: 'known', value: true, at };
+    expect(opening({ preparedUnderLabel: made })).toEqual(after({ framePrepared: made, leafPrepared: made }));
+    const open = { is: 'unknown', at };
+    expect(opening({ preparedUnderLabel: { is: 'assumed', value: false, from: 'plan', at } })).toEqual(
+      after({ framePrepared: open, leafPrepared: open }),
+    );
+  });
+
+  test('a chain, padlock or slide bolt is taken for a padlock until somebody looks', () => {
+    expect(opening({ existingArrangement: { is: 'known', value: 'chainOrPadlock', at } })).toEqual(
+      after({
+        existingArrangement: {
+          is: 'assumed',
+          value: 'padlock',
+          from: 'recorded as chain, padlock or slide bolt',
+          at,
+        },
+      }),
+    );
+    const bar = { existingArrangement: { is: 'known', value: 'freeBar' } };
+    expect(opening(bar)).toEqual(after(bar));
+  });
+
+  test('what a reviewer saw is told in the new words', () => {
+    const mark = (facts: object) => ({ verdict: 'approved', saw: { candidate: null, facts } });
+    const saw = {
+      labelSeen: false,
+      preparedUnderLabel: true,
+      latch: 'bored',
+      existingArrangement: 'chainOrPadlock',
+    };
+    expect(up({ openings: { o: { review: mark(saw) }, p: { review: mark({ labelSeen: null }) } } })).toEqual({
+      openings: {
+        o: {
+          review: mark({
+            fireLabel: 'none',
+            framePrepared: true,
+            leafPrepared: true,
+            latch: 'bored',
+            existingArrangement: 'padlock',
+          }),
+        },
+        p: { review: mark({ fireLabel: null }) },
+      },
+    });
+    expect(up({ openings: { o: { review: null }, p: { review: { saw: 3 } } } })).toEqual({
+      openings: { o: { review: null }, p: { review: { saw: 3 } } },
+    });
+  });
+
+  test('facts of the building likewise, everything else stays, and the input is not touched', () => {
+    const before = {
+      id: 'p',
+      building: { labelSeen: { is: 'known', value: true }, highRise: { is: 'unknown' } },
+      openings: { o: { id: 'o' } },
+    };
+    const untouched = structuredClone(before);
+    expect(up(before)).toEqual({
+      id: 'p',
+      building: { fireLabel: { is: 'known', value: 'seen' }, highRise: { is: 'unknown' } },
+      openings: { o: { id: 'o' } },
+    });
+    expect(before).toEqual(untouched);
+  });
+
+  test('what was damaged before is passed on as it was, to be set aside and shown', () => {
+    expect(up('porridge')).toBe('porridge');
+    expect(up({ openings: { o: 'a door', p: { facts: [1] } } })).toEqual({
+      openings: { o: 'a door', p: { facts: [1] } },
+    });
+    expect(opening({ labelSeen: 'yes' })).toEqual(after({ labelSeen: 'yes' }));
+  });
+});

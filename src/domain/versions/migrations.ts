@@ -37,8 +37,86 @@ function spacesGetUseAndArea(project: unknown): unknown {
   };
 }
 
+/** A fact under another name or with another answer; what is no fact passes through to be set aside. */
+type Step = (fact: Raw) => Readonly<Record<string, Raw>>;
+const unanswered = ({ value: _value, from: _from, ...stamp }: Raw): Raw => ({ ...stamp, is: 'unknown' });
+
+const factsOfThree: Readonly<Record<string, Step>> = {
+  // "Seen" was seen; "not seen" did not say whether one was painted over, so it is the plainest of the answers.
+  labelSeen: (fact) => ({
+    fireLabel: 'value' in fact ? { ...fact, value: fact.value === true ? 'seen' : 'none' } : fact,
+  }),
+  // One answer stood for leaf and frame. "Yes" was both of them; "no" did not say which, so both are asked again.
+  preparedUnderLabel: (fact) => {
+    const each = fact.value === true ? fact : unanswered(fact);
+    return { framePrepared: each, leafPrepared: each };
+  },
+  // The graver of what the old answer may have meant; a padlock takes a key or a tool.
+  existingArrangement: (fact) => ({
+    existingArrangement:
+      fact.value === 'chainOrPadlock'
+        ? { ...fact, is: 'assumed', value: 'padlock', from: 'recorded as chain, padlock or slide bolt' }
+        : fact,
+  }),
+};
+
+function withSightOfThree(review: unknown): unknown {
+  if (!isObject(review) || !isObject(review['saw']) || !isObject(review['saw']['facts'])) return review;
+  const facts = Object.entries(review['saw']['facts']).flatMap(([key, value]): [string, unknown][] => {
+    if (key === 'labelSeen') return [['fireLabel', value === null ? null : value === true ? 'seen' : 'none']];
+    if (key === 'preparedUnderLabel')
+      return [
+        ['framePrepared', value],
+        ['leafPrepared', value],
+      ];
+    return [[key, value === 'chainOrPadlock' ? 'padlock' : value]];
+  });
+  return { ...review, saw: { ...review['saw'], facts: Object.fromEntries(facts) } };
+}
+
+function withFactsOfThree(facts: unknown): unknown {
+  if (!isObject(facts)) return facts;
+  return Object.fromEntries(
+    Object.entries(facts).flatMap(([key, fact]): [string, unknown][] => {
+      const step = Object.hasOwn(factsOfThree, key) ? factsOfThree[key] : undefined;
+      return step && isObject(fact) ? Object.entries(step(fact)) : [[key, fact]];
+    }),
+  );
+}
+
+/**
+ * The fire label is described and no longer only seen or not, a preparation under the label is told of frame and leaf
+ * apart, and a padlock is not a slide bolt. What a reviewer saw is told in the new words, so that a mark is stale only
+ * where more than a word changed.
+ */
+function labelsAndPreparations(project: unknown): unknown {
+  if (!isObject(project)) return project;
+  const { openings } = project;
+  return {
+    ...project,
+    ...('building' in project ? { building: withFactsOfThree(project['building']) } : {}),
+    ...(isObject(openings)
+      ? {
+          openings: Object.fromEntries(
+            Object.entries(openings).map(([id, opening]) => [
+              id,
+              isObject(opening)
+                ? {
+                    ...opening,
+                    ...('facts' in opening ? { facts: withFactsOfThree(opening['facts']) } : {}),
+                    ...('review' in opening ? { review: withSightOfThree(opening['review']) } : {}),
+                  }
+                : opening,
+            ]),
+          ),
+        }
+      : {}),
+  };
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
+  { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
 ];
 
 /** Format 1 is the first; each migration raises it by one. */

@@ -50,7 +50,7 @@ const anyFacts: fc.Arbitrary<FactValues> = fc
       coordinator: fc.boolean(),
       mullion: fc.boolean(),
       fireRatingMin: fc.integer({ min: 0, max: 240 }),
-      labelSeen: fc.boolean(),
+      fireLabel: fc.constantFrom('seen', 'illegible', 'removed', 'none'),
       exitSign: fc.boolean(),
       readerSides: fc.constantFrom(...factSchemas.readerSides.options),
       operator: fc.constantFrom(...factSchemas.operator.options),

@@ -1,4 +1,4 @@
-import type { FactValues } from '../../domain/model/fields.ts';
+import type { FactValue, FactValues } from '../../domain/model/fields.ts';
 import { fromHinge, fromLock, type Leaf, lockward } from './leaf.ts';
 import type { Pen } from './scene.ts';
 import { centred, pens, type Sketch } from './sketch.ts';
@@ -198,6 +198,14 @@ export function drawControl(sketch: Sketch, leaf: Leaf, subject: Subject, levels
   fireLabel(sketch, leaf, subject);
 }
 
+/** As short as a drawing has room for. */
+const labelInWords: Readonly<Record<FactValue<'fireLabel'>, string>> = {
+  seen: 'label seen',
+  illegible: 'label illegible',
+  removed: 'label removed',
+  none: 'no label',
+};
+
 function fireLabel(sketch: Sketch, leaf: Leaf, { facts }: Subject): void {
   const minutes = facts.fireRatingMin;
   if (minutes === undefined || minutes === 0 || !leaf.active) return;
@@ -205,11 +213,11 @@ function fireLabel(sketch: Sketch, leaf: Leaf, { facts }: Subject): void {
     fromHinge(leaf, Math.min(1.4, leaf.box.width / 8)),
     leaf.box.y + leaf.box.height * 0.27,
   ] as const;
-  const seen = facts.labelSeen;
-  if (seen !== false)
+  const label = facts.fireLabel;
+  if (label !== 'none' && label !== 'removed')
     sketch.rect(
       centred(at[0], at[1], 1.2, 3.6),
-      seen ? { weight: 'thin', fill: 'ink' } : { weight: 'thin', dash: 'unknown' },
+      label === 'seen' ? { weight: 'thin', fill: 'ink' } : { weight: 'thin', dash: 'unknown' },
     );
-  sketch.label(at, `${minutes} min, ${seen === undefined ? 'label ?' : seen ? 'label seen' : 'no label'}`);
+  sketch.label(at, `${minutes} min, ${label === undefined ? 'label ?' : labelInWords[label]}`);
 }

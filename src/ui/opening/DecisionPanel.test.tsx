@@ -102,7 +102,7 @@ describe('a decision', () => {
   test.each([
     ['settled', office],
     ['open', {}],
-    ['refused', { ...office, fireRatingMin: known(90), labelSeen: known(false) }],
+    ['refused', { ...office, fireRatingMin: known(90), fireLabel: known('none' as const) }],
   ] as const)('carries the caution while it is %s', (state, facts) => {
     const { decision } = opened(facts);
     expect(decision.state).toBe(state);
@@ -110,7 +110,7 @@ describe('a decision', () => {
   });
 
   test('that is refused names what contradicts itself, with its rule', () => {
-    const { report } = opened({ ...office, fireRatingMin: known(90), labelSeen: known(false) });
+    const { report } = opened({ ...office, fireRatingMin: known(90), fireLabel: known('none' as const) });
     expect(screen.getByText('Refused')).toBeInTheDocument();
     const first = report.findings.find((one) => one.refuses);
     const heading = screen.getByRole('heading', { name: 'Contradictions in the survey' });

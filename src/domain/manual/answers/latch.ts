@@ -55,7 +55,8 @@ export const latchAnswers: AnswersTo<Keys> = {
     deadboltPlusLatch: trade(
       'Leaving takes two movements, such as turning the thumb turn and then the lever.',
     ),
-    chainOrPadlock: trade('Something added that a person must undo before the door opens.'),
+    padlock: trade('Without its key, or a tool, nobody opens it.'),
+    slideBolt: trade('Added beside the latch and undone by hand from inside, without a key or a tool.'),
     barricade: trade('A bar, wedge or sleeve made to keep an intruder out of a room, put on from inside.'),
     magnetNoSensor: trade('Leaving takes a press on the wall button; nothing sees people come.'),
     magnetAlarmOnly: trade('On an ordinary day nothing at the door lets anybody out.'),

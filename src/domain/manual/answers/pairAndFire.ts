@@ -1,6 +1,6 @@
 import { type AnswersTo, plain, standard, trade } from './said.ts';
 
-type Keys = 'inactiveBolts' | 'wallKind' | 'holdOpen';
+type Keys = 'inactiveBolts' | 'fireLabel' | 'wallKind' | 'holdOpen';
 
 export const pairAndFireAnswers: AnswersTo<Keys> = {
   inactiveBolts: {
@@ -12,6 +12,14 @@ export const pairAndFireAnswers: AnswersTo<Keys> = {
     rods: trade('An exit device of its own, with rods up and mostly down.'),
     rim: trade('An exit device of its own, latching on a post between the leaves.'),
     none: trade('Nothing holds it but its closer, or the other leaf.'),
+  },
+  fireLabel: {
+    seen: trade('Maker, rating and listing mark can be read, on the leaf and on the frame.'),
+    illegible: trade(
+      'There is a label, but paint, wear or weld hides what it says; do not scrape a label bare.',
+    ),
+    removed: trade('Two rivet holes or a clean rectangle show where it was.'),
+    none: trade('Edges and jamb were looked at and carry no label.'),
   },
   wallKind: {
     none: plain,

@@ -4,7 +4,14 @@ import { cases, defineRule } from '../rule.ts';
 
 /** What is often left standing in an old building and would not be built today. */
 const oftenRelieved = any(
-  all(yes('fireRated'), any(is('closing', 'none'), is('latch', 'pushPull', 'roller'), no('labelSeen'))),
+  all(
+    yes('fireRated'),
+    any(
+      is('closing', 'none'),
+      is('latch', 'pushPull', 'roller'),
+      is('fireLabel', 'illegible', 'removed', 'none'),
+    ),
+  ),
   all(yes('panicRequired'), no('hasExitDevice')),
   all(isKnown('clearWidthIn'), under('clearWidthIn', 'clearWidthMinIn')),
   all(yes('fireRated'), is('inactiveBolts', 'manualFlush')),
@@ -16,7 +23,7 @@ const plainDoor = {
   egressRole: 'exitAccess',
   fireRatingMin: 0,
   wallRatingMin: 0,
-  labelSeen: false,
+  fireLabel: 'none',
   closing: 'selfClosing',
   latch: 'mortise',
   panicPresent: false,
@@ -25,7 +32,7 @@ const plainDoor = {
   roomUse: 'office',
   occupantLoad: 12,
 } as const;
-const fireDoor = { ...plainDoor, fireRatingMin: 45, labelSeen: true } as const;
+const fireDoor = { ...plainDoor, fireRatingMin: 45, fireLabel: 'seen' } as const;
 const hallDoor = { ...plainDoor, occupancyGroup: 'A-3', occupantLoad: 120 } as const;
 
 export const R163 = defineRule({
@@ -50,7 +57,7 @@ export const R163 = defineRule({
     ['rated door that nothing closes', { ...fireDoor, closing: 'none' }, 'yes', { does: 'signOff note' }],
     ['rated door with push and pull', { ...fireDoor, latch: 'pushPull' }, 'yes'],
     ['rated door with a roller latch', { ...fireDoor, latch: 'roller' }, 'yes'],
-    ['rated door without a label', { ...fireDoor, labelSeen: false }, 'yes'],
+    ['rated door without a label', { ...fireDoor, fireLabel: 'none' }, 'yes'],
     ['rated pair with hand bolts', { ...fireDoor, inactiveBolts: 'manualFlush' }, 'yes'],
     ['rated pair with automatic bolts', { ...fireDoor, inactiveBolts: 'automaticFlush' }, 'no'],
     ['unrated door that nothing closes', { ...plainDoor, closing: 'none' }, 'no'],

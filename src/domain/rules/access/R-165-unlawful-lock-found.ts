@@ -16,6 +16,7 @@ import {
   heldInHighHazard,
   magnetWithoutBar,
   sensorBesideBar,
+  slideBolted,
   stairSide,
   twoMotions,
 } from './unlawfulLocks.ts';
@@ -52,7 +53,7 @@ export const R165 = defineRule({
       key: 'c',
       ...warning,
       when: chained,
-      says: 'A chain, padlock or slide bolt was found on a way out, which R-08 forbids; take it off today.',
+      says: 'A padlock was found on a way out, which R-08 forbids, also at the entrance of a unit; take it off today.',
     },
     {
       key: 'd',
@@ -118,6 +119,7 @@ export const R165 = defineRule({
         buttonBeforeBar,
         electricBolt,
         stairSide,
+        slideBolted,
         heldInHighHazard,
         magnetWithoutBar,
       ),
@@ -142,6 +144,12 @@ export const R165 = defineRule({
       when: sensorBesideBar,
       says: 'A sensor-released magnet stands beside the panic hardware this door needs, which R-18 does not allow for new work; ask the authority whether it may stay as it is.',
     },
+    {
+      key: 'p',
+      ...warning,
+      when: slideBolted,
+      says: 'A slide bolt, night latch or chain was found on a way out, which R-08 forbids on this door; take it off today.',
+    },
   ],
   cases: cases(
     ...doing(
@@ -161,6 +169,7 @@ export const R165 = defineRule({
         m: 'warn existingArrangement',
         n: 'warn existingArrangement',
         o: 'signOff note',
+        p: 'warn existingArrangement',
       },
       [...unlawfulLockCases],
     ),

@@ -263,11 +263,21 @@ const fullSet = { ...office, existingArrangement: 'magnetFullSet' } as const;
 export const unlawfulLockCases: readonly CaseRow[] = [
   ...found('a', 'doubleCylinder', doubleCylinders),
   ...found('b', 'deadboltPlusLatch', latchesAndBolts),
-  ...found('c', 'chainOrPadlock', [
+  ...found('c', 'padlock', [
     ['chain on a shop exit', shopExit, 'yes'],
+    ['entrance of a unit for two', smallUnit, 'yes'],
+    ['bedroom in a unit', { ...smallUnit, roomUse: 'dwellingBedroom' }, 'yes'],
+    ...detained,
+    ['gate nobody leaves by', { ...shopExit, egressRole: 'sealedOff', roomUse: 'site' }, 'no'],
+    ['role not known', without(shopExit, 'egressRole'), 'unknown'],
+  ]),
+  ...found('p', 'slideBolt', [
+    ['slide bolt on a shop exit', shopExit, 'yes'],
     ...units,
     ['gate nobody leaves by', { ...shopExit, egressRole: 'sealedOff', roomUse: 'site' }, 'no'],
   ]),
+  ['a padlock is clause c', { ...shopExit, existingArrangement: 'padlock' }, 'no', { clause: 'p' }],
+  ['a slide bolt is clause p', { ...shopExit, existingArrangement: 'slideBolt' }, 'no', { clause: 'c' }],
   ...found('d', 'barricade', [
     ['barricade in a school', wayOut, 'yes'],
     ['barricade on a cabinet', { egressRole: 'noOccupiedSpace' }, 'no'],

@@ -57,9 +57,11 @@ export const twoMotions = all(
   not(nfpaClassroom),
   not(placeOfDetention),
 );
-export const chained = all(
+export const chained = all(egress, is('existingArrangement', 'padlock'), not(placeOfDetention));
+/** A night latch or chain that a hand undoes is accepted at units; what takes a key or a tool is not. */
+export const slideBolted = all(
   egress,
-  is('existingArrangement', 'chainOrPadlock'),
+  is('existingArrangement', 'slideBolt'),
   not(unitEntrance),
   not(is('roomUse', 'dwellingBedroom')),
   not(placeOfDetention),

@@ -1,8 +1,8 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, is, isKnown, not, over, yes } from '../../logic/condition.ts';
+import { all, is, isKnown, not, over } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
-const seen = all(isKnown('labelSeen'), yes('labelSeen'));
+const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 const storefront = all(is('leafMaterial', 'aluminiumMedium', 'aluminiumWide'), over('fireRatingMin', 0));
 
 export const B02 = defineRule({
@@ -17,7 +17,7 @@ export const B02 = defineRule({
     {
       key: 'a',
       effect: 'finding',
-      field: 'labelSeen',
+      field: 'fireLabel',
       severity: 'refuse',
       when: all(storefront, not(seen)),
       says: 'A storefront leaf is to be rated {fireRatingMin} and nobody saw its label; ask for the label or the listing.',
@@ -34,67 +34,67 @@ export const B02 = defineRule({
   cases: cases(
     [
       'label not seen',
-      { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, labelSeen: false },
+      { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, fireLabel: 'none' },
       'yes',
-      { clause: 'a', does: 'refuse labelSeen' },
+      { clause: 'a', does: 'refuse fireLabel' },
     ],
     [
       'label not seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: false },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'none' },
       'yes',
       { clause: 'a' },
     ],
     ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 1 }, 'yes', { clause: 'a' }],
     [
       'label seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: true },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'seen' },
       'no',
       { clause: 'a' },
     ],
     [
       'not rated',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, labelSeen: false },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, fireLabel: 'none' },
       'no',
       { clause: 'a' },
     ],
     [
       'hollow metal',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 45, labelSeen: false },
+      { leafMaterial: 'hollowMetal', fireRatingMin: 45, fireLabel: 'none' },
       'no',
       { clause: 'a' },
     ],
-    ['rating not known', { leafMaterial: 'aluminiumWide', labelSeen: false }, 'unknown', { clause: 'a' }],
+    ['rating not known', { leafMaterial: 'aluminiumWide', fireLabel: 'none' }, 'unknown', { clause: 'a' }],
     [
       'label seen',
-      { leafMaterial: 'aluminiumMedium', fireRatingMin: 1, labelSeen: true },
+      { leafMaterial: 'aluminiumMedium', fireRatingMin: 1, fireLabel: 'seen' },
       'yes',
       { clause: 'b', does: 'warn leafMaterial' },
     ],
     [
       'label seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 1, labelSeen: true },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 1, fireLabel: 'seen' },
       'yes',
       { clause: 'b' },
     ],
     [
       'label not seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, labelSeen: false },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'none' },
       'no',
       { clause: 'b' },
     ],
     ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 45 }, 'no', { clause: 'b' }],
     [
       'not rated',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, labelSeen: true },
+      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, fireLabel: 'seen' },
       'no',
       { clause: 'b' },
     ],
     [
       'hollow metal',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 45, labelSeen: true },
+      { leafMaterial: 'hollowMetal', fireRatingMin: 45, fireLabel: 'seen' },
       'no',
       { clause: 'b' },
     ],
-    ['rating not known', { leafMaterial: 'aluminiumWide', labelSeen: true }, 'unknown', { clause: 'b' }],
+    ['rating not known', { leafMaterial: 'aluminiumWide', fireLabel: 'seen' }, 'unknown', { clause: 'b' }],
   ),
 });

@@ -1,8 +1,8 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, any, is, isKnown, not, over, yes } from '../../logic/condition.ts';
+import { all, any, is, isKnown, not, over } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
-const seen = all(isKnown('labelSeen'), yes('labelSeen'));
+const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 const tooMuch = any(
   all(is('leafMaterial', 'woodSolidCore'), over('fireRatingMin', 20)),
   all(is('leafMaterial', 'woodMineralCore'), over('fireRatingMin', 90)),
@@ -37,13 +37,13 @@ export const B03 = defineRule({
   cases: cases(
     [
       'plain solid core over 20 min',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: false },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 21, fireLabel: 'none' },
       'yes',
       { clause: 'a', does: 'refuse fireRatingMin' },
     ],
     [
       'plain solid core of 20 min',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 20, labelSeen: false },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 20, fireLabel: 'none' },
       'no',
       { clause: 'a' },
     ],
@@ -55,60 +55,60 @@ export const B03 = defineRule({
     ],
     [
       'mineral core of 90 min',
-      { leafMaterial: 'woodMineralCore', fireRatingMin: 90, labelSeen: false },
+      { leafMaterial: 'woodMineralCore', fireRatingMin: 90, fireLabel: 'none' },
       'no',
       { clause: 'a' },
     ],
     [
       'plain solid core of 90 min with its label',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 90, labelSeen: true },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 90, fireLabel: 'seen' },
       'no',
       { clause: 'a' },
     ],
     [
       'hollow metal of 180 min',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 180, labelSeen: false },
+      { leafMaterial: 'hollowMetal', fireRatingMin: 180, fireLabel: 'none' },
       'no',
       { clause: 'a' },
     ],
     ['rating not known', { leafMaterial: 'woodSolidCore' }, 'unknown', { clause: 'a' }],
     [
       'plain solid core over 20 min with a label',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 21, labelSeen: true },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 21, fireLabel: 'seen' },
       'yes',
       { clause: 'b', does: 'warn leafMaterial' },
     ],
     [
       'plain solid core of 20 min',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 20, labelSeen: true },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 20, fireLabel: 'seen' },
       'no',
       { clause: 'b' },
     ],
     [
       'mineral core over 90 min with a label',
-      { leafMaterial: 'woodMineralCore', fireRatingMin: 91, labelSeen: true },
+      { leafMaterial: 'woodMineralCore', fireRatingMin: 91, fireLabel: 'seen' },
       'yes',
       { clause: 'b' },
     ],
     [
       'mineral core of 90 min',
-      { leafMaterial: 'woodMineralCore', fireRatingMin: 90, labelSeen: true },
+      { leafMaterial: 'woodMineralCore', fireRatingMin: 90, fireLabel: 'seen' },
       'no',
       { clause: 'b' },
     ],
     [
       'no label seen',
-      { leafMaterial: 'woodSolidCore', fireRatingMin: 90, labelSeen: false },
+      { leafMaterial: 'woodSolidCore', fireRatingMin: 90, fireLabel: 'none' },
       'no',
       { clause: 'b' },
     ],
     ['label not asked', { leafMaterial: 'woodSolidCore', fireRatingMin: 90 }, 'no', { clause: 'b' }],
     [
       'hollow metal',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 180, labelSeen: true },
+      { leafMaterial: 'hollowMetal', fireRatingMin: 180, fireLabel: 'seen' },
       'no',
       { clause: 'b' },
     ],
-    ['rating not known', { leafMaterial: 'woodSolidCore', labelSeen: true }, 'unknown', { clause: 'b' }],
+    ['rating not known', { leafMaterial: 'woodSolidCore', fireLabel: 'seen' }, 'unknown', { clause: 'b' }],
   ),
 });

@@ -1,8 +1,8 @@
 import { text } from '../../codes/sections.ts';
-import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { all, is, isKnown, not } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
-const seen = all(isKnown('labelSeen'), yes('labelSeen'));
+const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 
 export const B06 = defineRule({
   id: 'B-06',
@@ -15,7 +15,7 @@ export const B06 = defineRule({
   clauses: [
     {
       effect: 'finding',
-      field: 'labelSeen',
+      field: 'fireLabel',
       severity: 'refuse',
       when: all(is('leafMaterial', 'glazedFireAssembly'), not(seen)),
       says: 'This is entered as a fire-resistive glazed assembly, and no label or listing was seen; ask for the listing before any hardware is named.',
@@ -24,13 +24,13 @@ export const B06 = defineRule({
   cases: cases(
     [
       'label not seen',
-      { leafMaterial: 'glazedFireAssembly', labelSeen: false },
+      { leafMaterial: 'glazedFireAssembly', fireLabel: 'none' },
       'yes',
-      { does: 'refuse labelSeen' },
+      { does: 'refuse fireLabel' },
     ],
     ['label not asked', { leafMaterial: 'glazedFireAssembly' }, 'yes'],
-    ['label seen', { leafMaterial: 'glazedFireAssembly', labelSeen: true }, 'no'],
-    ['hollow metal', { leafMaterial: 'hollowMetal', labelSeen: false }, 'no'],
-    ['leaf not known', { labelSeen: false }, 'unknown'],
+    ['label seen', { leafMaterial: 'glazedFireAssembly', fireLabel: 'seen' }, 'no'],
+    ['hollow metal', { leafMaterial: 'hollowMetal', fireLabel: 'none' }, 'no'],
+    ['leaf not known', { fireLabel: 'none' }, 'unknown'],
   ),
 });

@@ -1,5 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, is, isKnown, no, not, yes } from '../../logic/condition.ts';
+import { all, any, is, isKnown, no, not, yes } from '../../logic/condition.ts';
+import type { FactValues } from '../../model/fields.ts';
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
@@ -7,65 +8,86 @@ import { without } from '../without.ts';
 import { rated, unrated } from './given.ts';
 
 /** An approval nobody has shown does not count; a work status nobody entered leaves the question open. */
-const labelledAsItStands = all(
-  yes('fireRated'),
-  is('workStatus', 'existing', 'altered'),
-  no('preparedUnderLabel'),
-);
+const inPlace = all(yes('fireRated'), is('workStatus', 'existing', 'altered'));
 const approved = all(isKnown('fieldModificationApproved'), yes('fieldModificationApproved'));
-const uncut = all(labelledAsItStands, not(approved));
+/** Each part under its own label: what the frame was made for says nothing of the leaf, nor of the other leaf. */
+const frameUncut = all(inPlace, no('framePrepared'), not(approved));
+const leafUncut = all(inPlace, no('leafPrepared'), not(approved));
+const otherLeafUncut = all(inPlace, no('inactiveLeafPrepared'), not(approved));
+/** Without a mullion the strike of a pair sits in the edge of the other leaf. */
+const strikeInOtherLeaf = all(yes('isPair'), no('mullion'));
+const anythingIsCut = any(
+  no('framePrepared'),
+  no('leafPrepared'),
+  all(yes('isPair'), no('inactiveLeafPrepared')),
+  no('leafRaceway'),
+);
+/** Wired devices that need a pocket, a bore or a wire way; the rest is screwed to the surface. */
+const cuttingDevices = { wired: true, not: { device: ['magnet', 'delayedMagnet', 'strikeRim'] } } as const;
 
-const standing = { ...rated, workStatus: 'altered', preparedUnderLabel: false } as const;
-const approvedDoor = { ...standing, fieldModificationApproved: true } as const;
-const made = { ...rated, workStatus: 'altered', preparedUnderLabel: true } as const;
-const fresh = { ...rated, workStatus: 'new', preparedUnderLabel: false } as const;
-const plain = { ...unrated, workStatus: 'altered', preparedUnderLabel: false } as const;
+const standing = { ...rated, workStatus: 'altered', framePrepared: false, leafPrepared: false } as const;
+const made = {
+  ...rated,
+  workStatus: 'altered',
+  framePrepared: true,
+  leafPrepared: true,
+  inactiveLeafPrepared: true,
+  leafRaceway: true,
+} as const;
+const plain = { ...standing, ...unrated } as const;
+const pair = { ...made, doorType: 'pair', mullion: false, inactiveLeafPrepared: false } as const;
 
-/** Every leaf of `uncut` once, for a clause whose own condition the facts given satisfy. */
-const bothSides = (clause: string, on: string, also: object) =>
-  [
-    [
-      'existing labelled door, not altered',
-      { ...standing, workStatus: 'existing', ...also },
-      'yes',
-      { clause, on },
-    ],
-    ['labelled door being altered', { ...standing, ...also }, 'yes', { clause, on }],
-    [
-      'laboratory asked and said no',
-      { ...standing, fieldModificationApproved: false, ...also },
-      'yes',
-      { clause, on },
-    ],
-    ['laboratory has approved the cutting', { ...approvedDoor, ...also }, 'no', { clause, on }],
-    ['made with the preparation under its label', { ...made, ...also }, 'no', { clause, on }],
-    ['new opening: the preparation comes with the label', { ...fresh, ...also }, 'no', { clause, on }],
-    ['no rating', { ...plain, ...also }, 'no', { clause, on }],
-    [
-      'new or existing not known',
-      { ...rated, preparedUnderLabel: false, ...also },
-      'unknown',
-      { clause, on },
-    ],
-    ['preparation not surveyed', { ...rated, workStatus: 'altered', ...also }, 'unknown', { clause, on }],
-  ] as const;
+type Part = 'framePrepared' | 'leafPrepared' | 'inactiveLeafPrepared' | 'leafRaceway';
 
+/** Both sides of everything around one part, for a clause whose own condition the other facts satisfy. */
+const bothSides = (clause: string, on: string, part: Part, also: FactValues): readonly CaseRow[] => {
+  const at = { clause, on };
+  const uncut: FactValues = { ...made, ...also, [part]: false };
+  return [
+    ['labeled door, not altered', { ...uncut, workStatus: 'existing' }, 'yes', at],
+    ['labeled door being altered', uncut, 'yes', at],
+    ['laboratory asked and said no', { ...uncut, fieldModificationApproved: false }, 'yes', at],
+    ['laboratory has approved the cutting', { ...uncut, fieldModificationApproved: true }, 'no', at],
+    ['this part was made with the preparation', { ...uncut, [part]: true }, 'no', at],
+    ['new opening: the preparation comes with the label', { ...uncut, workStatus: 'new' }, 'no', at],
+    ['no rating', { ...uncut, ...unrated }, 'no', at],
+    ['new or existing not known', without(uncut, 'workStatus'), 'unknown', at],
+    ['preparation of this part not surveyed', without(uncut, part), 'unknown', at],
+  ];
+};
+
+const approvedDoor = {
+  ...standing,
+  leafRaceway: true,
+  doorType: 'single',
+  fieldModificationApproved: true,
+} as const;
 /** Every leaf of the clauses where the laboratory has approved; `unwired` is a device without a wire. */
 const approvalRows = (clause: string, unwired: string): readonly CaseRow[] => {
   const asked = { clause, on: 'strikeMortise/secure/free' } as const;
+  const allMade = { ...made, doorType: 'pair', fieldModificationApproved: true } as const;
   return [
     ['approved by the laboratory', approvedDoor, 'yes', asked],
     [
-      'existing, approved by the laboratory',
+      'existing, approved',
       { ...approvedDoor, workStatus: 'existing' },
       'yes',
       { clause, on: 'mortiseLock/secure/free' },
     ],
+    ...(['framePrepared', 'leafPrepared', 'inactiveLeafPrepared', 'leafRaceway'] as const).map(
+      (part): CaseRow => [`approved, ${part} alone is missing`, { ...allMade, [part]: false }, 'yes', asked],
+    ),
+    [
+      'single leaf has no other leaf',
+      { ...allMade, doorType: 'single', inactiveLeafPrepared: false },
+      'no',
+      asked,
+    ],
     ['not approved', { ...standing, fieldModificationApproved: false }, 'no', asked],
     ['approval not asked: nothing is cut', standing, 'no', asked],
     ['approved, new or existing not known', without(approvedDoor, 'workStatus'), 'unknown', asked],
-    ['made with the preparation', { ...made, fieldModificationApproved: true }, 'no', asked],
-    ['new opening', { ...fresh, fieldModificationApproved: true }, 'no', asked],
+    ['made with every preparation', allMade, 'no', asked],
+    ['new opening', { ...approvedDoor, workStatus: 'new' }, 'no', asked],
     ['unrated door', { ...plain, fieldModificationApproved: true }, 'no', asked],
     ...onEach(
       ['magnet/safe/sensor', 'delayedMagnet/safe/delayed', 'strikeRim/secure/free', unwired],
@@ -77,8 +99,8 @@ const approvalRows = (clause: string, unwired: string): readonly CaseRow[] => {
   ];
 };
 
-const boredDoor = { latch: 'bored', leafRaceway: true } as const;
-const mortiseDoor = { latch: 'mortise', leafRaceway: true } as const;
+const boredDoor = { latch: 'bored' } as const;
+const mortiseDoor = { latch: 'mortise' } as const;
 
 export const R39 = defineRule({
   id: 'R-39',
@@ -91,63 +113,70 @@ export const R39 = defineRule({
     under('openingProtectives'),
   ],
   confidence: 'secondary',
-  note: 'What each device needs cut is trade practice. Clause numbers of NFPA 80 are from general knowledge and moved between editions.',
+  note: 'Each part is judged by its own label. What each device needs cut is trade practice. Clause numbers of NFPA 80 are from general knowledge and moved between editions.',
   why: 'The label covers the door as it was made; a pocket or raceway cut later voids it unless the laboratory agreed first.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(uncut, not(all(is('strikePrep', 'ansi478'), is('doorType', 'single')))),
+      when: all(frameUncut, not(strikeInOtherLeaf), not(is('strikePrep', 'ansi478'))),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'The strike needs a pocket cut into a labelled frame or leaf; only a laboratory’s approval, or a labelled part made with the cut-out, lifts this.',
+      says: 'The strike needs a pocket cut into the labeled frame; only a laboratory’s approval, or a labeled frame made with the cut-out, lifts this.',
+    },
+    {
+      key: 'j',
+      effect: 'prohibit',
+      when: all(otherLeafUncut, strikeInOtherLeaf),
+      of: { device: ['strikeMortise', 'strikeCylindrical'] },
+      says: 'The strike would sit in the edge of the other labeled leaf, with a wire way to it, and that leaf was not made so; a lock in the active leaf, or a labeled leaf made with the pocket, does the work.',
     },
     {
       key: 'b',
       effect: 'prohibit',
-      when: all(uncut, not(is('latch', 'mortise', 'mortiseDeadbolt'))),
+      when: all(leafUncut, not(is('latch', 'mortise', 'mortiseDeadbolt'))),
       of: { device: ['mortiseLock'] },
       says: 'This labelled leaf has no mortise pocket: a mortise lock needs a new labelled leaf or a laboratory’s approval.',
     },
     {
       key: 'c',
       effect: 'prohibit',
-      when: all(uncut, not(is('latch', 'bored', 'boredPlusDeadbolt'))),
+      when: all(leafUncut, not(is('latch', 'bored', 'boredPlusDeadbolt'))),
       of: { device: ['cylindricalLock'] },
       says: 'This labelled leaf is not bored for a cylindrical lock: it needs a new labelled leaf or a laboratory’s approval.',
     },
     {
       key: 'd',
       effect: 'prohibit',
-      when: all(uncut, is('latch', 'pushPull', 'roller')),
+      when: all(leafUncut, is('latch', 'pushPull', 'roller')),
       of: { family: ['battery', 'mechanical'] },
       says: 'This labelled leaf has no preparation for a lock; boring or mortising it takes a new labelled leaf or a laboratory’s approval.',
     },
     {
       key: 'e',
       effect: 'prohibit',
-      when: all(uncut, no('leafRaceway')),
+      when: all(inPlace, not(approved), no('leafRaceway')),
       of: { transfer: true },
       says: 'No wire way runs through this labelled leaf, and coring one on site voids the label unless the laboratory agreed first.',
     },
     {
       key: 'f',
       effect: 'prohibit',
-      when: all(uncut, no('hasExitDevice')),
+      when: all(leafUncut, no('hasExitDevice')),
       of: { device: ['delayedExitDevice'] },
       says: 'The bar would take the place of a lock whose holes the label does not let anyone fill: it takes a labelled leaf made for the bar.',
     },
     {
       key: 'g',
       effect: 'prohibit',
-      when: uncut,
+      when: all(inPlace, not(approved)),
       of: { device: ['shearMagnet'] },
       says: 'A shear magnet needs pockets in head and leaf, and this labelled door was not made with them.',
     },
     {
       key: 'h',
       effect: 'require',
-      when: all(labelledAsItStands, approved),
-      of: { wired: true, not: { device: ['magnet', 'delayedMagnet', 'strikeRim'] } },
+      when: all(inPlace, approved, anythingIsCut),
+      of: cuttingDevices,
       items: ['laboratoryApproval'],
       says: 'The laboratory’s letter names this door and this cut, and is there before anybody cuts.',
     },
@@ -155,8 +184,8 @@ export const R39 = defineRule({
       key: 'i',
       effect: 'signOff',
       grade: 'must',
-      when: all(labelledAsItStands, approved),
-      of: { wired: true, not: { device: ['magnet', 'delayedMagnet', 'strikeRim'] } },
+      when: all(inPlace, approved, anythingIsCut),
+      of: cuttingDevices,
       says: 'A labelled door is cut on the word of the laboratory: a reviewer reads the approval before issue.',
     },
   ],
@@ -171,7 +200,10 @@ export const R39 = defineRule({
         i: 'signOff must',
       },
       [
-        ...bothSides('a', 'strikeMortise/secure/free', { strikePrep: 'none', doorType: 'single' }),
+        ...bothSides('a', 'strikeMortise/secure/free', 'framePrepared', {
+          strikePrep: 'none',
+          doorType: 'single',
+        }),
         [
           'frame has the small cut-out only',
           { ...standing, strikePrep: 'light234', doorType: 'single' },
@@ -185,9 +217,21 @@ export const R39 = defineRule({
           { clause: 'a', on: 'strikeCylindrical/secure/free' },
         ],
         [
-          'pair: the strike sits in the other leaf',
-          { ...standing, strikePrep: 'ansi478', doorType: 'pair' },
+          'leaf made for a lock, frame not made for a strike',
+          { ...made, framePrepared: false, strikePrep: 'none', doorType: 'single' },
           'yes',
+          { clause: 'a', on: 'strikeMortise/secure/free' },
+        ],
+        [
+          'pair with a mullion: the strike sits in it',
+          { ...pair, framePrepared: false, mullion: true, strikePrep: 'none' },
+          'yes',
+          { clause: 'a', on: 'strikeMortise/secure/free' },
+        ],
+        [
+          'pair without one is clause j',
+          { ...pair, framePrepared: false, strikePrep: 'none' },
+          'no',
           { clause: 'a', on: 'strikeMortise/secure/free' },
         ],
         [
@@ -202,7 +246,36 @@ export const R39 = defineRule({
           'no',
           { clause: 'a', on: 'strikeRim/secure/free' },
         ],
-        ...bothSides('b', 'mortiseLock/secure/free', boredDoor),
+        ...bothSides('j', 'strikeMortise/secure/free', 'inactiveLeafPrepared', {
+          doorType: 'pair',
+          mullion: false,
+        }),
+        [
+          'the cut-out of the frame does not help',
+          { ...pair, strikePrep: 'ansi478' },
+          'yes',
+          { clause: 'j', on: 'strikeCylindrical/secure/free', does: 'prohibit' },
+        ],
+        [
+          'mullion between the leaves',
+          { ...pair, mullion: true },
+          'no',
+          { clause: 'j', on: 'strikeMortise/secure/free' },
+        ],
+        [
+          'single leaf',
+          { ...pair, doorType: 'single' },
+          'no',
+          { clause: 'j', on: 'strikeMortise/secure/free' },
+        ],
+        [
+          'mullion not surveyed',
+          without(pair, 'mullion'),
+          'unknown',
+          { clause: 'j', on: 'strikeMortise/secure/free' },
+        ],
+        ['a lock in the active leaf', pair, 'no', { clause: 'j', on: 'mortiseLock/secure/free' }],
+        ...bothSides('b', 'mortiseLock/secure/free', 'leafPrepared', boredDoor),
         [
           'mortise latch there',
           { ...standing, ...mortiseDoor },
@@ -221,7 +294,7 @@ export const R39 = defineRule({
           'no',
           { clause: 'b', on: 'cylindricalLock/secure/free' },
         ],
-        ...bothSides('c', 'cylindricalLock/secure/free', mortiseDoor),
+        ...bothSides('c', 'cylindricalLock/secure/free', 'leafPrepared', mortiseDoor),
         [
           'bored latch there',
           { ...standing, ...boredDoor },
@@ -240,7 +313,7 @@ export const R39 = defineRule({
           'no',
           { clause: 'c', on: 'mortiseLock/secure/free' },
         ],
-        ...bothSides('d', 'batteryLock/asIs/free', { latch: 'pushPull' }),
+        ...bothSides('d', 'batteryLock/asIs/free', 'leafPrepared', { latch: 'pushPull' }),
         [
           'roller latch, mechanical lock',
           { ...standing, latch: 'roller' },
@@ -260,28 +333,24 @@ export const R39 = defineRule({
           'no',
           { clause: 'd', on: 'strikeMortise/secure/free' },
         ],
-        ...bothSides('e', 'exitTrim/secure/free', { leafRaceway: false }),
+        ...bothSides('e', 'exitTrim/secure/free', 'leafRaceway', {}),
         ...onEach(
           ['mortiseLock/secure/free', 'latchRetractionMotor/secure/free', 'delayedExitDevice/safe/delayed'],
-          'no wire way in the leaf',
-          { ...standing, leafRaceway: false },
+          'made for the lock, but not cored',
+          { ...made, leafRaceway: false },
           'yes',
           { clause: 'e', does: 'prohibit' },
         ),
-        [
-          'wire way there',
-          { ...standing, leafRaceway: true },
-          'no',
-          { clause: 'e', on: 'exitTrim/secure/free' },
-        ],
-        ['wire way not surveyed', standing, 'unknown', { clause: 'e', on: 'exitTrim/secure/free' }],
         [
           'a strike in the frame needs no wire way',
           { ...standing, leafRaceway: false },
           'no',
           { clause: 'e', on: 'strikeRim/secure/free' },
         ],
-        ...bothSides('f', 'delayedExitDevice/safe/delayed', { latch: 'mortise', panicPresent: false }),
+        ...bothSides('f', 'delayedExitDevice/safe/delayed', 'leafPrepared', {
+          latch: 'mortise',
+          panicPresent: false,
+        }),
         [
           'an exit device is there already',
           { ...standing, latch: 'rimExit' },
@@ -295,7 +364,33 @@ export const R39 = defineRule({
           'no',
           { clause: 'f', on: 'exitTrim/secure/free' },
         ],
-        ...bothSides('g', 'shearMagnet/safe/sensor', {}),
+        ['labeled door in place', standing, 'yes', { clause: 'g', on: 'shearMagnet/safe/sensor' }],
+        [
+          'existing, made for strike and lock',
+          { ...made, workStatus: 'existing' },
+          'yes',
+          { clause: 'g', on: 'shearMagnet/safe/sensor' },
+        ],
+        ['laboratory has approved', approvedDoor, 'no', { clause: 'g', on: 'shearMagnet/safe/sensor' }],
+        [
+          'laboratory said no',
+          { ...standing, fieldModificationApproved: false },
+          'yes',
+          { clause: 'g', on: 'shearMagnet/safe/sensor' },
+        ],
+        [
+          'new opening',
+          { ...standing, workStatus: 'new' },
+          'no',
+          { clause: 'g', on: 'shearMagnet/safe/sensor' },
+        ],
+        ['no rating', plain, 'no', { clause: 'g', on: 'shearMagnet/safe/sensor' }],
+        [
+          'new or existing not known',
+          without(standing, 'workStatus'),
+          'unknown',
+          { clause: 'g', on: 'shearMagnet/safe/sensor' },
+        ],
         [
           'a magnet on the face of the frame cuts nothing',
           standing,

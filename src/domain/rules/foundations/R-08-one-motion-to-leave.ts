@@ -125,10 +125,15 @@ export const R08 = defineRule({
       when: all(
         yes('isEgress'),
         any(
-          is('latch', 'boredPlusDeadbolt'),
-          is('existingArrangement', 'deadboltPlusLatch', 'chainOrPadlock'),
+          is('existingArrangement', 'padlock'),
+          all(
+            any(
+              is('latch', 'boredPlusDeadbolt'),
+              is('existingArrangement', 'deadboltPlusLatch', 'slideBolt'),
+            ),
+            not(judgedElsewhere),
+          ),
         ),
-        not(judgedElsewhere),
       ),
       says: 'Take off the second bolt, chain or padlock, or fit a lock that draws latch and bolt together with one turn of the lever.',
     },
@@ -158,9 +163,29 @@ export const R08 = defineRule({
     ['latch not known', office, 'unknown', { clause: 'a', on: 'magnet/safe/sensor' }],
     ...exceptions('b', { latch: 'boredPlusDeadbolt', existingArrangement: 'freeLever' }),
     ...exceptions('b', { latch: 'bored', existingArrangement: 'deadboltPlusLatch' }),
+    ...exceptions('b', { latch: 'bored', existingArrangement: 'slideBolt' }),
+    [
+      'padlock at the entrance of a unit',
+      {
+        ...office,
+        latch: 'bored',
+        roomUse: 'dwellingEntrance',
+        occupancyGroup: 'R-2',
+        unitOccupantLoad: 4,
+        existingArrangement: 'padlock',
+      },
+      'yes',
+      { clause: 'b' },
+    ],
+    [
+      'padlock on a cabinet',
+      { ...office, egressRole: 'noOccupiedSpace', latch: 'bored', existingArrangement: 'padlock' },
+      'no',
+      { clause: 'b' },
+    ],
     [
       'chain on the door',
-      { ...office, latch: 'bored', existingArrangement: 'chainOrPadlock' },
+      { ...office, latch: 'bored', existingArrangement: 'padlock' },
       'yes',
       { clause: 'b', does: 'modify locksmith' },
     ],

@@ -10,7 +10,7 @@ const hall = {
   roomUse: 'other',
 } as const;
 const office = { ...hall, occupancyGroup: 'B' } as const;
-const found = ['deadboltPlusLatch', 'doubleCylinder', 'chainOrPadlock', 'barricade'] as const;
+const found = ['deadboltPlusLatch', 'doubleCylinder', 'padlock', 'slideBolt', 'barricade'] as const;
 const bolts = ['boredPlusDeadbolt', 'mortiseDeadbolt', 'deadboltOnly', 'hookbolt'] as const;
 const plain = { latch: 'rimExit', existingArrangement: 'freeBar' } as const;
 
@@ -75,7 +75,7 @@ export const R73 = defineRule({
     ['bar alone', { ...hall, ...plain }, 'no', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
     [
       'office with a chain is R-08',
-      { ...office, ...plain, existingArrangement: 'chainOrPadlock' },
+      { ...office, ...plain, existingArrangement: 'padlock' },
       'no',
       { clause: 'a' },
     ],

@@ -67,7 +67,7 @@ export const R78 = defineRule({
         yes('isEgress'),
         yes('hasExitDevice'),
         no('panicRequired'),
-        is('existingArrangement', 'deadboltPlusLatch', 'chainOrPadlock', 'doubleCylinder', 'barricade'),
+        is('existingArrangement', 'deadboltPlusLatch', 'padlock', 'slideBolt', 'doubleCylinder', 'barricade'),
       ),
       says: 'Something else locks the door beside its push bar today, so a push on the bar does not open it; have it taken off.',
     },
@@ -96,7 +96,8 @@ export const R78 = defineRule({
         'no',
         'b',
       ),
-      ...around('c', { existingArrangement: 'chainOrPadlock' }),
+      ...around('c', { existingArrangement: 'padlock' }),
+      ...around('c', { existingArrangement: 'slideBolt' }),
       ...(['deadboltPlusLatch', 'doubleCylinder', 'barricade'] as const).map(
         (existingArrangement): CaseRow => [
           existingArrangement,

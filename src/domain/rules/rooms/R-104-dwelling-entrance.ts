@@ -19,7 +19,7 @@ const large = { ...unit, unitOccupantLoad: 11 } as const;
 const unitEntrance = all(is('roomUse', 'dwellingEntrance'), is('occupancyGroup', 'R-1', 'R-2', 'R-3'));
 const secondBolt = any(
   is('latch', 'boredPlusDeadbolt'),
-  is('existingArrangement', 'deadboltPlusLatch', 'chainOrPadlock'),
+  is('existingArrangement', 'deadboltPlusLatch', 'slideBolt'),
 );
 const boltAccepted = any(
   all(ibc({ to: 2021 }), atMost('unitOccupantLoad', 'unitBoltLoadIbc')),
@@ -126,7 +126,7 @@ export const R104 = defineRule({
     ...around('b', unit),
     [
       'chain on the door',
-      { ...unit, latch: 'bored', existingArrangement: 'chainOrPadlock' },
+      { ...unit, latch: 'bored', existingArrangement: 'slideBolt' },
       'yes',
       { clause: 'b', does: 'permit' },
     ],
@@ -156,7 +156,7 @@ export const R104 = defineRule({
     ...around('d', large),
     [
       'chain on the door',
-      { ...large, latch: 'bored', existingArrangement: 'chainOrPadlock' },
+      { ...large, latch: 'bored', existingArrangement: 'slideBolt' },
       'yes',
       { clause: 'd', does: 'modify locksmith' },
     ],

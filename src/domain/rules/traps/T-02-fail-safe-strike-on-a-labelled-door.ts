@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { yes } from '../../logic/condition.ts';
+import { is } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const T02 = defineRule({
@@ -13,16 +13,18 @@ export const T02 = defineRule({
   clauses: [
     {
       effect: 'prohibit',
-      when: yes('labelSeen'),
+      when: is('fireLabel', 'seen', 'illegible', 'removed'),
       of: { family: ['strike'], failMode: ['safe'] },
       says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labelled door.',
     },
   ],
   cases: cases(
-    ['labelled door', { labelSeen: true }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
-    ['no label', { labelSeen: false }, 'no', { on: 'strikeMortise/safe/free' }],
+    ['labelled door', { fireLabel: 'seen' }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
+    ['label painted over', { fireLabel: 'illegible' }, 'yes', { on: 'strikeMortise/safe/free' }],
+    ['label removed', { fireLabel: 'removed' }, 'yes', { on: 'strikeMortise/safe/free' }],
+    ['no label', { fireLabel: 'none' }, 'no', { on: 'strikeMortise/safe/free' }],
     ['label not looked for', {}, 'unknown', { on: 'strikeMortise/safe/free' }],
-    ['a fail-secure strike may be listed', { labelSeen: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['a fail-safe lock keeps its latch', { labelSeen: true }, 'no', { on: 'mortiseLock/safe/free' }],
+    ['a fail-secure strike may be listed', { fireLabel: 'seen' }, 'no', { on: 'strikeMortise/secure/free' }],
+    ['a fail-safe lock keeps its latch', { fireLabel: 'seen' }, 'no', { on: 'mortiseLock/safe/free' }],
   ),
 });
