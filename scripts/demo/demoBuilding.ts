@@ -20,6 +20,8 @@ export const demoBuilding: BuildingRows = {
     standbyHours: 4,
     readerSides: 'secure',
     sprinklered: true,
+    sprinklerKind: 'nfpa13',
+    buildingOccupantLoad: 1450,
     detectionThroughout: true,
     fireAlarm: true,
     voiceAlarm: false,

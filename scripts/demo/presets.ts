@@ -4,6 +4,7 @@ import { door } from './kit.ts';
 /** Door types that come back all over the building. Facts that a survey sheet fills in at every door. */
 
 const common: FactValues = {
+  agentFlooded: false,
   workStatus: 'existing',
   exitDirection: 'towardSecure',
   opensTo90: true,

@@ -105,6 +105,8 @@ const office: FactValues = {
   clearWidthIn: 33,
   fireDepartmentAccess: false,
   roomUse: 'office',
+  agentFlooded: false,
+  placeOfWorship: false,
   occupancyGroup: 'B',
   equipmentAmps: 0,
   equipmentVolts: 0,
@@ -1459,9 +1461,21 @@ const rows: readonly Row[] = [
     want: { state: 'referred', signed: true },
   },
   {
+    opening: 'storm shelter whose listing nobody has seen',
+    rests: 'ICC 500; IBC 2021 423',
+    facts: { ...office, roomUse: 'stormShelter', occupantLoad: 30 },
+    want: { state: 'referred' },
+  },
+  {
     opening: 'storm shelter',
     rests: 'ICC 500; IBC 2021 423',
-    facts: { ...office, roomUse: 'stormShelter', readerSides: 'none', occupantLoad: 30 },
+    facts: {
+      ...office,
+      roomUse: 'stormShelter',
+      shelterListingSeen: true,
+      readerSides: 'none',
+      occupantLoad: 30,
+    },
     want: {
       has: ['testedShelterAssembly'],
       never: ['strikeMortise/safe/free', 'magnet/safe/sensor'],

@@ -393,6 +393,16 @@ export const limits = {
     what: 'free length between two doors in series, the leaf that swings in not counted',
     editions: same(48, { 2018: '1010.1.8', 2021: '1010.1.7', 2024: '1010.1.7' }, 'memory', '2026-11-25'),
   },
+  bedDoorWidthIn: {
+    book: 'ibc',
+    unit: 'in',
+    what: 'clear width of egress doors of Group I-2 through which beds are moved',
+    editions: {
+      2018: { value: 41.5, section: '1010.1.1', checkedOn: '2026-11-30', confidence: 'read' },
+      2021: { value: 41.5, section: '1010.1.1', checkedOn: '2026-11-30', confidence: 'memory' },
+      2024: { value: 41.5, section: '1010.1.1', checkedOn: '2026-11-30', confidence: 'memory' },
+    },
+  },
   autoDoorAssemblyLoad: {
     book: 'ibc',
     unit: 'people',

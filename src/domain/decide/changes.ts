@@ -131,6 +131,13 @@ export const possibleChanges: readonly Change[] = [
   ),
   change('sprinklered', true, 'fireAlarm', 9, 'Sprinklers throughout the building.'),
   change(
+    'sprinklerKind',
+    'nfpa13',
+    'fireAlarm',
+    9,
+    'A full sprinkler system (NFPA 13) in place of the residential one.',
+  ),
+  change(
     'stairReleasePoint',
     'mainEntrance',
     'fireAlarm',

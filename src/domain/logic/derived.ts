@@ -114,6 +114,10 @@ export const panicTriggers = {
   ),
 } as const satisfies Record<string, Condition>;
 
+/** Groups whose buildings may have a system of NFPA 13R or 13D. */
+const mayBeResidential = is('occupancyGroup', 'R-1', 'R-2', 'R-3', 'R-4', 'I-1.1', 'I-4');
+const residentialSystem = is('sprinklerKind', 'nfpa13R', 'nfpa13D');
+
 const definitions: Record<DerivedKey, Condition> = {
   // An unknown role stays unknown here; R-10 then treats the door as an egress door.
   isEgress: not(is('egressRole', 'noOccupiedSpace', 'sealedOff')),
@@ -134,6 +138,11 @@ const definitions: Record<DerivedKey, Condition> = {
   hasExitDevice: any(yes('panicPresent'), is('latch', 'rimExit', 'verticalRods', 'rimPlusRods', 'railExit')),
   panicRequired: any(...Object.values(panicTriggers)),
   wantsReader: not(is('readerSides', 'none')),
+  // IBC 903.3.1.1; a residential system is asked about only where one may have been built.
+  fullSprinklers: all(
+    yes('sprinklered'),
+    not(any(all(mayBeResidential, residentialSystem), all(isKnown('sprinklerKind'), residentialSystem))),
+  ),
 };
 
 export function derivedDefinition(key: DerivedKey): Condition {

@@ -14,6 +14,7 @@ export const derivedKeys = [
   'hasExitDevice',
   'panicRequired',
   'wantsReader',
+  'fullSprinklers',
 ] as const;
 export type DerivedKey = (typeof derivedKeys)[number];
 

@@ -80,6 +80,10 @@ const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
   groupI: ['the occupancy is institutional (Group I)', 'the occupancy is not institutional (Group I)'],
   hasExitDevice: ['the door carries an exit device', 'the door carries no exit device'],
   panicRequired: ['a rule requires panic hardware', 'no rule requires panic hardware'],
+  fullSprinklers: [
+    'a full (NFPA 13) sprinkler system throughout',
+    'no full (NFPA 13) sprinkler system throughout',
+  ],
   wantsReader: ['a credential is to be read', 'no credential is to be read'],
 };
 

@@ -703,6 +703,22 @@ export const factSchemas = {
       ask: 'How far is the door from the working space at the equipment?',
     },
   ),
+  placeOfWorship: yesNo({
+    label: 'Place of worship',
+    group: 'use',
+    scope: 'both',
+    ask: 'Is it a place of religious worship?',
+  }),
+  agentFlooded: yesNo({
+    label: 'Room flooded by an extinguishing gas',
+    group: 'use',
+    ask: 'Does a clean agent or carbon dioxide system flood the room in a fire?',
+  }),
+  shelterListingSeen: yesNo({
+    label: 'Listing of the shelter assembly seen',
+    group: 'use',
+    ask: 'Has the listing of leaf, frame and this hardware as one tested shelter assembly been seen?',
+  }),
   unitOccupantLoad: amount(
     { min: 0, max: 1000, whole: true },
     {
@@ -753,6 +769,23 @@ export const factSchemas = {
     label: 'All clinical staff can unlock',
     group: 'health',
     ask: 'Do all clinical staff carry the key or know the code at all times?',
+  }),
+  lockedUnitWatch: choice(
+    {
+      smokeDetection: 'Smoke detection throughout the locked unit',
+      attended: 'An attended place in the unit from which the locks open',
+      neither: 'Neither',
+    },
+    {
+      label: 'Watch over the locked unit',
+      group: 'health',
+      ask: 'What notices a fire in the locked unit, or who can open its locks at any hour?',
+    },
+  ),
+  bedsMoved: yesNo({
+    label: 'Beds are moved through it',
+    group: 'health',
+    ask: 'Are patients moved through this door in their beds?',
   }),
   suiteDoor: choice(
     { none: 'Not a suite', perimeter: 'Suite entrance from the corridor', inside: 'Inside a suite' },
@@ -936,6 +969,20 @@ export const factSchemas = {
     scope: 'building',
     ask: 'Is the building sprinklered throughout?',
   }),
+  sprinklerKind: choice(
+    {
+      nfpa13: 'NFPA 13, full',
+      nfpa13R: 'NFPA 13R, residential up to four stories',
+      nfpa13D: 'NFPA 13D, one and two dwellings',
+    },
+    {
+      label: 'Kind of sprinkler system',
+      group: 'building',
+      scope: 'building',
+      ask: 'To which standard were the sprinklers built?',
+      help: 'The plate at the riser or the drawings say so. Residential systems leave rooms out, so some sections do not count them.',
+    },
+  ),
   detectionThroughout: yesNo({
     label: 'Smoke or heat detection throughout',
     group: 'building',
@@ -968,6 +1015,16 @@ export const factSchemas = {
       scope: 'building',
       unit: 'stories',
       ask: 'How many stories does the building have?',
+    },
+  ),
+  buildingOccupantLoad: amount(
+    { min: 0, max: 1000000, whole: true },
+    {
+      label: 'Occupant load of the building',
+      group: 'building',
+      scope: 'building',
+      unit: 'people',
+      ask: 'For how many people is the whole building calculated?',
     },
   ),
   fireCommandCenter: yesNo({

@@ -35,6 +35,16 @@ const wallAsksForLabel = is(
   'smokeBarrier',
 );
 
+const gasRoom = is(
+  'roomUse',
+  'serverRoom',
+  'modularDataCenter',
+  'electricalRoom',
+  'transformerVault',
+  'batteryRoom',
+  'equipment',
+);
+
 const relevance: { readonly [K in FactKey]?: Condition } = {
   handing: yes('isSwinging'),
   glassRails: is('leafMaterial', 'glassFrameless'),
@@ -85,6 +95,12 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   clinicalNeed: healthCare,
   clinicalArea: healthCare,
   abductionSystem: healthCare,
+  lockedUnitWatch: is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+  bedsMoved: is('occupancyGroup', 'I-2'),
+  placeOfWorship: yes('groupA'),
+  agentFlooded: gasRoom,
+  shelterListingSeen: is('roomUse', 'stormShelter'),
+  sprinklerKind: yes('sprinklered'),
   staffCanUnlock: healthCare,
   suiteDoor: healthCare,
   breakaway: is('doorType', 'slidingAutomatic'),

@@ -113,4 +113,18 @@ export const derivedCases: readonly DerivedCase[] = [
   ['wantsReader', { readerSides: 'secure' }, 'yes'],
   ['wantsReader', { readerSides: 'none' }, 'no'],
   ['wantsReader', {}, 'unknown'],
+  ...(['R-1', 'R-2', 'R-3', 'R-4', 'I-1.1', 'I-4'] as const).flatMap(
+    (occupancyGroup): readonly DerivedCase[] => [
+      ['fullSprinklers', { occupancyGroup, sprinklered: true }, 'unknown'],
+      ['fullSprinklers', { occupancyGroup, sprinklered: true, sprinklerKind: 'nfpa13' }, 'yes'],
+      ['fullSprinklers', { occupancyGroup, sprinklered: true, sprinklerKind: 'nfpa13R' }, 'no'],
+      ['fullSprinklers', { occupancyGroup, sprinklered: true, sprinklerKind: 'nfpa13D' }, 'no'],
+    ],
+  ),
+  ['fullSprinklers', { occupancyGroup: 'B', sprinklered: true }, 'yes'],
+  ['fullSprinklers', { occupancyGroup: 'B', sprinklered: true, sprinklerKind: 'nfpa13R' }, 'no'],
+  ['fullSprinklers', { sprinklered: true, sprinklerKind: 'nfpa13' }, 'yes'],
+  ['fullSprinklers', { sprinklered: true, sprinklerKind: 'nfpa13D' }, 'no'],
+  ['fullSprinklers', { sprinklered: true }, 'unknown'],
+  ['fullSprinklers', { sprinklered: false }, 'no'],
 ];

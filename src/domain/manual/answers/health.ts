@@ -1,6 +1,6 @@
 import { type AnswersTo, plain, standard, trade } from './said.ts';
 
-type Keys = 'clinicalNeed' | 'clinicalArea' | 'suiteDoor';
+type Keys = 'clinicalNeed' | 'clinicalArea' | 'lockedUnitWatch' | 'suiteDoor';
 
 export const healthAnswers: AnswersTo<Keys> = {
   clinicalNeed: {
@@ -18,6 +18,11 @@ export const healthAnswers: AnswersTo<Keys> = {
     pediatric: trade('Treatment of children.'),
     emergency: trade('Where patients arrive without an appointment and in need.'),
     other: plain,
+  },
+  lockedUnitWatch: {
+    smokeDetection: standard('Smoke detectors in every part of the space whose doors are locked.'),
+    attended: standard('Somebody is always there, inside the locked space, and can open every lock from it.'),
+    neither: plain,
   },
   suiteDoor: {
     none: plain,

@@ -1,8 +1,13 @@
 import { type AnswersTo, plain, standard, trade } from './said.ts';
 
-type Keys = 'supplyVolts' | 'lockPowerSource' | 'operator' | 'workStatus';
+type Keys = 'sprinklerKind' | 'supplyVolts' | 'lockPowerSource' | 'operator' | 'workStatus';
 
 export const siteAnswers: AnswersTo<Keys> = {
+  sprinklerKind: {
+    nfpa13: standard('Every part of the building is protected; the only kind some sections count.'),
+    nfpa13R: standard('For residences of up to four stories; closets, attics and such may be left out.'),
+    nfpa13D: standard('For one- and two-family dwellings and small homes; made to let people get out.'),
+  },
   supplyVolts: {
     '12': trade('Direct current; twice the current of 24 V, so long cables lose more.'),
     '24': trade('Direct current; the usual choice, and the only one for most latch retraction.'),

@@ -40,7 +40,8 @@ const shopExit = { egressRole: 'exteriorExit', occupancyGroup: 'M', roomUse: 'ot
 const sideDoor = { mainDoor: false } as const;
 const meetingRoom = { ...office, roomUse: 'conference', ...sideDoor } as const;
 const mainDoor = { ...office, egressRole: 'exteriorExit', roomUse: 'lobby', mainDoor: true } as const;
-const hall = { ...mainDoor, occupancyGroup: 'A-3', roomUse: 'conference' } as const;
+const hall = { ...mainDoor, occupancyGroup: 'A-3', roomUse: 'conference', placeOfWorship: false } as const;
+const church = { ...hall, occupantLoad: 800, placeOfWorship: true } as const;
 const terrace = { ...office, egressRole: 'exteriorSpace', roomUse: 'other', ...sideDoor } as const;
 const roofTerrace = { ...terrace, egressRole: 'roofDoor', roofUse: 'occupied', occupantLoad: 20 } as const;
 const balcony = { ...terrace, occupancyGroup: 'R-2', roomUse: 'unitBalcony' } as const;
@@ -184,6 +185,11 @@ const doubleCylinders: readonly Row[] = [
   ['main door of a school', { ...mainDoor, occupancyGroup: 'E', occupantLoad: 40 }, 'yes'],
   ['main door of a hall for 300', { ...hall, occupantLoad: 300 }, 'no'],
   ['main door of a hall for 301', { ...hall, occupantLoad: 301 }, 'yes'],
+  ['main door of a church for 800', church, 'no'],
+  ['church for 800, both codes', church, 'no', bothCodes],
+  ['church for 800, neither code', church, 'no', neitherCode],
+  ['side door of a church', { ...church, ...sideDoor }, 'yes'],
+  ['church for 800, NFPA 101 alone', church, 'yes', nfpaAlone],
   ['hall for 500, NFPA 101 alone', { ...hall, occupantLoad: 500 }, 'no', nfpaAlone],
   ['hall for 501, NFPA 101 alone', { ...hall, occupantLoad: 501 }, 'yes', nfpaAlone],
   ['hall for 500, both codes', { ...hall, occupantLoad: 500 }, 'yes', bothCodes],

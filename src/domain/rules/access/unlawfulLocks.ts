@@ -18,6 +18,7 @@ const mainDoorKeyLock = all(
       yes('groupA'),
       any(
         atMost('occupantLoad', 'keyLockAssemblyLoadIbc'),
+        all(yes('placeOfWorship'), not(nfpaAlone)),
         all(nfpaAlone, atMost('occupantLoad', 'keyLockAssemblyLoadNfpa')),
       ),
     ),

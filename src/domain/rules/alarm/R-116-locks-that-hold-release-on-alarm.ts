@@ -16,7 +16,7 @@ const old = { nfpa72: 2010 } as const;
 function excuses(at: Pick<RuleCase, 'clause' | 'on'>): readonly CaseRow[] {
   return [
     ['psychiatric area', { ...ward, fireAlarm: true, clinicalArea: 'psychiatric' }, 'no', at],
-    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'no', at],
+    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'yes', at],
     ['nursery with listed abduction system', { ...nursery, fireAlarm: true }, 'no', at],
     [
       'nursery, NFPA 101 adopted too',

@@ -72,7 +72,7 @@ export const R120 = defineRule({
     ['ward with detection', { ...ward, ...nothing, detectionThroughout: true }, 'yes', b],
     ['ward, nothing releases it', { ...ward, ...nothing }, 'no', b],
     ['psychiatric area', { ...ward, fireAlarm: true, clinicalArea: 'psychiatric' }, 'no', b],
-    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'no', b],
+    ['memory care', { ...ward, fireAlarm: true, clinicalArea: 'cognitive' }, 'yes', b],
     ['nursery with listed abduction system', { ...nursery, fireAlarm: true }, 'no', b],
     [
       'nursery, NFPA 101 adopted too',

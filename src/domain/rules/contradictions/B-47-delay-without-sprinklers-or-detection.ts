@@ -15,20 +15,36 @@ export const B47 = defineRule({
       effect: 'finding',
       field: 'wishDelayedEgress',
       severity: 'warn',
-      when: all(yes('wishDelayedEgress'), no('sprinklered'), no('detectionThroughout')),
+      when: all(yes('wishDelayedEgress'), no('fullSprinklers'), no('detectionThroughout')),
       says: 'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or drop the wish.',
     },
   ],
   cases: cases(
     [
       'neither',
-      { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false },
+      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
       'yes',
       { does: 'warn wishDelayedEgress' },
     ],
-    ['sprinklers', { wishDelayedEgress: true, sprinklered: true, detectionThroughout: false }, 'no'],
-    ['detection', { wishDelayedEgress: true, sprinklered: false, detectionThroughout: true }, 'no'],
-    ['not wanted', { wishDelayedEgress: false, sprinklered: false, detectionThroughout: false }, 'no'],
-    ['detection not known', { wishDelayedEgress: true, sprinklered: false }, 'unknown'],
+    [
+      'sprinklers',
+      { wishDelayedEgress: true, sprinklered: true, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+    ],
+    [
+      'detection',
+      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: true },
+      'no',
+    ],
+    [
+      'not wanted',
+      { wishDelayedEgress: false, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+    ],
+    [
+      'detection not known',
+      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'unknown',
+    ],
   ),
 });

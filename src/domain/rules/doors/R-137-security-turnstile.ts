@@ -17,7 +17,7 @@ export const R137 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(barrier, no('sprinklered')),
+      when: all(barrier, no('fullSprinklers')),
       says: 'A powered barrier may stand in a way out only where the building is sprinklered throughout.',
     },
     {
@@ -62,25 +62,30 @@ export const R137 = defineRule({
   cases: cases(
     [
       'no sprinklers',
-      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: false },
+      {
+        egressRole: 'exitAccess',
+        doorType: 'turnstileSecurity',
+        sprinklered: false,
+        sprinklerKind: 'nfpa13',
+      },
       'yes',
       { clause: 'a', does: 'prohibit' },
     ],
     [
       'sprinklered',
-      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: true },
+      { egressRole: 'exitAccess', doorType: 'turnstileSecurity', sprinklered: true, sprinklerKind: 'nfpa13' },
       'no',
       { clause: 'a' },
     ],
     [
       'waist-high turnstile',
-      { egressRole: 'exitAccess', doorType: 'turnstile', sprinklered: false },
+      { egressRole: 'exitAccess', doorType: 'turnstile', sprinklered: false, sprinklerKind: 'nfpa13' },
       'no',
       { clause: 'a' },
     ],
     [
       'sealed off',
-      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', sprinklered: false },
+      { egressRole: 'sealedOff', doorType: 'turnstileSecurity', sprinklered: false, sprinklerKind: 'nfpa13' },
       'no',
       { clause: 'a' },
     ],

@@ -3,6 +3,7 @@ import { all, any, atMost, ibc, is, nfpa101, not, yes } from '../../logic/condit
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 import {
   exteriorSpace,
   exteriorSpaceKeyLock,
@@ -11,6 +12,7 @@ import {
   placeOfDetention,
   privateBalconyLock,
   unusedRoof,
+  worshipMainDoor,
 } from './keyLocks.ts';
 
 const on = 'mechanicalLock/none/keyInside';
@@ -36,6 +38,7 @@ const terrace = {
 } as const;
 const roof = { ...terrace, egressRole: 'roofDoor', roofUse: 'unoccupied' } as const;
 const terraceRoof = { ...roof, roofUse: 'occupied' } as const;
+const church = { ...shop, occupancyGroup: 'A-3', occupantLoad: 800, placeOfWorship: true } as const;
 const nfpaOnly = { ibc: null, nfpa101: 2021 } as const;
 const neither = { ibc: null, nfpa101: null } as const;
 const groups = ['B', 'F-1', 'F-2', 'M', 'S-1', 'S-2'] as const;
@@ -53,12 +56,18 @@ const mainDoors = (
       (occupancyGroup): CaseRow => [`main door, ${occupancyGroup}`, { ...shop, occupancyGroup }, lawful, at],
     ),
     ['assembly at the load', { ...shop, occupancyGroup: 'A-2', occupantLoad: limit }, lawful, at],
-    ['assembly over the load', { ...shop, occupancyGroup: 'A-2', occupantLoad: limit + 1 }, unlawful, at],
+    [
+      'assembly over the load',
+      { ...shop, occupancyGroup: 'A-2', occupantLoad: limit + 1, placeOfWorship: false },
+      unlawful,
+      at,
+    ],
     ['shop over the assembly load', { ...shop, occupantLoad: limit + 1 }, lawful, at],
     ['school', { ...shop, occupancyGroup: 'E' }, unlawful, at],
     ['side door of a hall', { ...shop, occupancyGroup: 'A-2', mainDoor: false }, unlawful, at],
     ['side door of a shop', { ...shop, mainDoor: false }, unlawful, at],
     ['main door or not: not known', openMainDoor, 'unknown', at],
+    ['side door of a church', { ...church, mainDoor: false }, unlawful, at],
   ];
 };
 
@@ -73,7 +82,7 @@ export const R12 = defineRule({
     text('nfpa101', '12.2.2.2', 'Assembly main entrance'),
   ],
   confidence: 'read',
-  note: 'The NFPA 101 figure and the private balconies are from general knowledge. A place of worship over the assembly load, which the IBC also lets lock its main door, is refused here because the survey does not ask for it. NFPA 101 is not known to have the exterior-space case; its sign and the key at hand are from general knowledge.',
+  note: 'The NFPA 101 figure and the private balconies are from general knowledge. That the IBC lets a place of worship lock its main door at any load was read for 2018; NFPA 101 has no such case that is known here. NFPA 101 is not known to have the exterior-space case; its sign and the key at hand are from general knowledge.',
   why: 'Whoever does not hold the key is locked in; the listed cases make sure that the door is open while people are inside.',
   clauses: [
     {
@@ -98,7 +107,7 @@ export const R12 = defineRule({
       key: 'c',
       effect: 'require',
       items: ['keyLockMainDoor', 'signKeyLock'],
-      when: all(any(ibc(), not(nfpa101())), yes('isEgress'), mainDoorKeyLockNfpa),
+      when: all(any(ibc(), not(nfpa101())), yes('isEgress'), any(mainDoorKeyLockNfpa, worshipMainDoor)),
       of: { release: ['keyInside'] },
       says: 'The lock must be readily seen as locked, and a sign in letters 1 in high says that the door stays unlocked while the space is occupied.',
     },
@@ -118,6 +127,7 @@ export const R12 = defineRule({
         yes('isEgress'),
         any(
           mainDoorKeyLockNfpa,
+          all(any(ibc(), not(nfpa101())), worshipMainDoor),
           all(exteriorSpace, atMost('occupantLoad', 'exteriorSpaceLoadIbc')),
           is('roomUse', 'unitBalcony', 'officeTerrace'),
         ),
@@ -194,6 +204,19 @@ export const R12 = defineRule({
       ['room door beside it', { ...terraceRoof, egressRole: 'exitAccess' }, 'yes', { clause: 'a', on }],
       ['use of the roof not known', { ...terrace, egressRole: 'roofDoor' }, 'unknown', { clause: 'a', on }],
       ['room door, roof not used', { ...roof, egressRole: 'exitAccess' }, 'yes', { clause: 'a', on }],
+      ['main door of a church for 800', church, 'no', { clause: 'a', on }],
+      ['worship not asked, 800 people', without(church, 'placeOfWorship'), 'unknown', { clause: 'a', on }],
+      ['main door of a church for 800', church, 'yes', { clause: 'b', on, basis: nfpaOnly }],
+      ['main door of a church for 800', church, 'yes', { clause: 'c', on }],
+      ['main door of a church for 800', church, 'no', { clause: 'e', on, basis: nfpaOnly }],
+      ...(['c', 'd'] as const).flatMap((clause): readonly CaseRow[] => [
+        ['side door of a church', { ...church, mainDoor: false }, 'no', { clause, on }],
+        ['chapel of a school', { ...church, occupancyGroup: 'E' }, 'no', { clause, on }],
+        ['church for 800, no code chosen', church, 'yes', { clause, on, basis: neither }],
+        ['church for 800, both codes', church, 'yes', { clause, on, basis: { nfpa101: 2021 } }],
+      ]),
+      ['main door of a church for 800', church, 'yes', { clause: 'd', on }],
+      ['church for 800, NFPA 101 alone', church, 'no', { clause: 'd', on, basis: nfpaOnly }],
       ...mainDoors('b', 500, 'no', nfpaOnly),
       ['roof that nobody uses', roof, 'no', { clause: 'b', on, basis: nfpaOnly }],
       ['roof that people use', terraceRoof, 'yes', { clause: 'b', on, basis: nfpaOnly, does: 'prohibit' }],

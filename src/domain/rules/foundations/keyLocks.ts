@@ -1,11 +1,13 @@
 import { all, any, atMost, ibc, is, yes } from '../../logic/condition.ts';
 
-/** Main door of an assembly space up to the load of the IBC; here a key lock may also stand in for panic hardware. */
+/** Main door of an assembly space up to the load of the IBC, or of a place of worship at any load; here a key lock may also stand in for panic hardware. */
 export const assemblyMainDoorIbc = all(
   yes('mainDoor'),
   yes('groupA'),
-  atMost('occupantLoad', 'keyLockAssemblyLoadIbc'),
+  any(atMost('occupantLoad', 'keyLockAssemblyLoadIbc'), yes('placeOfWorship')),
 );
+/** The part of it that has no load: nobody but the IBC knows it. */
+export const worshipMainDoor = all(yes('mainDoor'), yes('groupA'), yes('placeOfWorship'));
 /** The same under NFPA 101, whose figure is higher. */
 export const assemblyMainDoorNfpa = all(
   yes('mainDoor'),

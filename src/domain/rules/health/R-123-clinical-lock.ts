@@ -74,7 +74,7 @@ export const R123 = defineRule({
     {
       key: 'g',
       effect: 'caution',
-      when: all(no('sprinklered'), no('detectionThroughout')),
+      when: all(no('fullSprinklers'), no('detectionThroughout')),
       of: { release: ['clinical'] },
       says: 'Without sprinklers or detection throughout nobody may notice a fire in time to open this lock; better refuse it.',
     },
@@ -189,13 +189,28 @@ export const R123 = defineRule({
     ['a free lever', ward, 'no', { clause: 'f', on: free }],
     [
       'neither sprinklers nor detection',
-      { sprinklered: false, detectionThroughout: false },
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
       'yes',
       { clause: 'g', on, does: 'caution' },
     ],
-    ['sprinklers', { sprinklered: true, detectionThroughout: false }, 'no', { clause: 'g', on }],
-    ['detection', { sprinklered: false, detectionThroughout: true }, 'no', { clause: 'g', on }],
-    ['detection not asked', { sprinklered: false }, 'unknown', { clause: 'g', on }],
-    ['a free lever', { sprinklered: false, detectionThroughout: false }, 'no', { clause: 'g', on: free }],
+    [
+      'sprinklers',
+      { sprinklered: true, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+      { clause: 'g', on },
+    ],
+    [
+      'detection',
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: true },
+      'no',
+      { clause: 'g', on },
+    ],
+    ['detection not asked', { sprinklered: false, sprinklerKind: 'nfpa13' }, 'unknown', { clause: 'g', on }],
+    [
+      'a free lever',
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+      { clause: 'g', on: free },
+    ],
   ),
 });

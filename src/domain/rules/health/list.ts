@@ -11,6 +11,8 @@ import { R131 } from './R-131-smoke-barrier-across-a-corridor.ts';
 import { R132 } from './R-132-detention-building.ts';
 import { R133 } from './R-133-courtroom-doors.ts';
 import { R134 } from './R-134-day-care.ts';
+import { R167 } from './R-167-one-lock-on-a-leaf.ts';
+import { R168 } from './R-168-beds-need-their-width.ts';
 
 export const healthRules: readonly Rule[] = [
   R123,
@@ -25,4 +27,6 @@ export const healthRules: readonly Rule[] = [
   R132,
   R133,
   R134,
+  R167,
+  R168,
 ];

@@ -230,9 +230,21 @@ export const R69 = defineRule({
     ['main door of a hall for 300', { ...hall, mainDoor: true, occupantLoad: 300 }, 'no', atKeyLock],
     [
       'main door of a hall for 301',
-      { ...hall, mainDoor: true, occupantLoad: 301 },
+      { ...hall, mainDoor: true, occupantLoad: 301, placeOfWorship: false },
       'yes',
       { ...atKeyLock, does: 'prohibit' },
+    ],
+    [
+      'main door of a church for 301',
+      { ...hall, mainDoor: true, occupantLoad: 301, placeOfWorship: true },
+      'no',
+      atKeyLock,
+    ],
+    [
+      'side door of a church',
+      { ...hall, mainDoor: false, occupantLoad: 301, placeOfWorship: true },
+      'yes',
+      atKeyLock,
     ],
     ['main door of a school', { ...hall, mainDoor: true, occupancyGroup: 'E' }, 'yes', atKeyLock],
     [

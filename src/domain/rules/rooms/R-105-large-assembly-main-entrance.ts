@@ -1,10 +1,10 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, over, yes } from '../../logic/condition.ts';
+import { all, ibc, not, over, yes } from '../../logic/condition.ts';
 import { doing } from '../doing.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
-const hall = { occupancyGroup: 'A-1', mainDoor: true, occupantLoad: 301 } as const;
+const hall = { occupancyGroup: 'A-1', mainDoor: true, occupantLoad: 301, placeOfWorship: false } as const;
 const largeMain = all(ibc(), yes('groupA'), yes('mainDoor'), over('occupantLoad', 'keyLockAssemblyLoadIbc'));
 const key = 'mechanicalLock/none/keyInside';
 
@@ -28,13 +28,13 @@ export const R105 = defineRule({
   book: 'ibc',
   cites: [under('locksAndLatches'), under('assemblyMainExit')],
   confidence: 'read',
-  note: 'Places of worship may have the key lock at any load; the survey does not ask for them, so they are refused here as the safe side. The figure of NFPA 101 is in R-154.',
+  note: 'Places of worship may have the key lock at any load. The figure of NFPA 101 is in R-154.',
   why: 'Most of a crowd turns to the door it came in by.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
-      when: largeMain,
+      when: all(largeMain, not(yes('placeOfWorship'))),
       of: { release: ['keyInside'] },
       says: 'More than 300 people use this main entrance, so it may not have a lock that needs a key from inside.',
     },
@@ -60,6 +60,14 @@ export const R105 = defineRule({
       ...around('b', 'exitTrim/secure/free'),
       ['a mechanical lock', hall, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
       ...around('c'),
+      ['church for 301', { ...hall, placeOfWorship: true }, 'no', { clause: 'a', on: key }],
+      ['worship not asked', without(hall, 'placeOfWorship'), 'unknown', { clause: 'a', on: key }],
+      [
+        'church for 301',
+        { ...hall, placeOfWorship: true },
+        'yes',
+        { clause: 'b', on: 'exitTrim/secure/free' },
+      ],
     ]),
   ),
 });

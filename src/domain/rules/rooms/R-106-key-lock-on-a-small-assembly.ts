@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, any, atMost, ibc, is, no, not, yes } from '../../logic/condition.ts';
+import { all, any, atMost, ibc, is, no, not, over, yes } from '../../logic/condition.ts';
 import { exteriorSpace } from '../foundations/keyLocks.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
@@ -13,6 +13,7 @@ const hall = {
   roomUse: 'conference',
 } as const;
 const side = { ...hall, mainDoor: false } as const;
+const church = { ...hall, occupantLoad: 301, placeOfWorship: true } as const;
 const alone = { ibc: null, nfpa101: 2021 } as const;
 
 export const R106 = defineRule({
@@ -42,6 +43,19 @@ export const R106 = defineRule({
       ),
       of: { release: ['keyInside'] },
       says: 'The key lock of an assembly is for its main door alone, and this is another door.',
+    },
+    {
+      key: 'c',
+      effect: 'permit',
+      when: all(
+        ibc(),
+        yes('groupA'),
+        yes('mainDoor'),
+        over('occupantLoad', 'keyLockAssemblyLoadIbc'),
+        yes('placeOfWorship'),
+      ),
+      of: { release: ['keyInside'] },
+      says: 'A place of worship may lock its main door by key whatever its load, on the same terms.',
     },
   ],
   cases: cases(
@@ -74,5 +88,13 @@ export const R106 = defineRule({
     ['side door, NFPA 101 alone', side, 'no', { clause: 'b', on, basis: alone }],
     ['main or not unknown', without(hall, 'mainDoor'), 'unknown', { clause: 'b', on }],
     ['a free bar', side, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
+    ['church for 301', church, 'yes', { clause: 'c', on, does: 'permit' }],
+    ['church for 300 is clause a', { ...church, occupantLoad: 300 }, 'no', { clause: 'c', on }],
+    ['theater for 301', { ...church, placeOfWorship: false }, 'no', { clause: 'c', on }],
+    ['side door of the church', { ...church, mainDoor: false }, 'no', { clause: 'c', on }],
+    ['chapel of an office', { ...church, occupancyGroup: 'B' }, 'no', { clause: 'c', on }],
+    ['NFPA 101 alone', church, 'no', { clause: 'c', on, basis: alone }],
+    ['worship not asked', without(church, 'placeOfWorship'), 'unknown', { clause: 'c', on }],
+    ['a free bar', church, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
   ),
 });

@@ -11,6 +11,7 @@ const pair = {
   inactiveBolts: 'manualFlush',
   occupantLoad: 49,
   sprinklered: true,
+  sprinklerKind: 'nfpa13',
   inactiveNeededForCapacity: true,
   fireRatingMin: 0,
   wallRatingMin: 0,
@@ -27,7 +28,7 @@ const boltedPair = all(
 );
 const boltsAccepted = any(
   under('occupantLoad', 'manualBoltLoadIbc'),
-  all(yes('sprinklered'), no('inactiveNeededForCapacity')),
+  all(yes('fullSprinklers'), no('inactiveNeededForCapacity')),
 );
 
 /** Pairs the rule does not speak of, and the groups it does; `facts` is a pair the clause says yes to. */
@@ -92,11 +93,16 @@ export const R112 = defineRule({
     ],
     [
       'office pair for 50, no sprinklers, leaf not needed',
-      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
+      { ...large, sprinklered: false, sprinklerKind: 'nfpa13', inactiveNeededForCapacity: false },
       'no',
       { clause: 'a' },
     ],
-    ['office pair for 49, no sprinklers', { ...pair, sprinklered: false }, 'yes', { clause: 'a' }],
+    [
+      'office pair for 49, no sprinklers',
+      { ...pair, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'yes',
+      { clause: 'a' },
+    ],
     ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],
     ['dummy lever on the inactive leaf', dummy, 'no', { clause: 'a' }],
     ['load not known', without(pair, 'occupantLoad'), 'unknown', { clause: 'a' }],
@@ -114,7 +120,7 @@ export const R112 = defineRule({
     ],
     [
       'office pair for 50, no sprinklers, leaf not needed',
-      { ...large, sprinklered: false, inactiveNeededForCapacity: false },
+      { ...large, sprinklered: false, sprinklerKind: 'nfpa13', inactiveNeededForCapacity: false },
       'yes',
       { clause: 'd' },
     ],

@@ -10,6 +10,7 @@ const courtroom = {
   roomUse: 'courtroom',
   mainDoor: false,
   sprinklered: true,
+  sprinklerKind: 'nfpa13',
 } as const;
 const businessCourtroom = { ...courtroom, occupancyGroup: 'B' } as const;
 const alone = { ibc: null, nfpa101: 2021 } as const;
@@ -30,7 +31,9 @@ export const R82 = defineRule({
       when: all(
         not(nfpaAlone),
         yes('groupA'),
-        not(all(is('occupancyGroup', 'A-3'), is('roomUse', 'courtroom'), no('mainDoor'), yes('sprinklered'))),
+        not(
+          all(is('occupancyGroup', 'A-3'), is('roomUse', 'courtroom'), no('mainDoor'), yes('fullSprinklers')),
+        ),
       ),
       of: { release: ['delayed'] },
       says: 'In assembly use only a courtroom in A-3 may have delayed egress, at a door that is not its main one, in a building sprinklered throughout.',
@@ -42,7 +45,7 @@ export const R82 = defineRule({
         not(nfpaAlone),
         is('occupancyGroup', 'B'),
         is('roomUse', 'courtroom'),
-        not(all(no('mainDoor'), yes('sprinklered'))),
+        not(all(no('mainDoor'), yes('fullSprinklers'))),
       ),
       of: { release: ['delayed'] },
       says: 'A courtroom may have delayed egress only at a door that is not its main one, in a building sprinklered throughout.',
@@ -74,7 +77,12 @@ export const R82 = defineRule({
     ['courtroom classed A-1', { ...courtroom, occupancyGroup: 'A-1' }, 'yes', { clause: 'a', on }],
     ['church hall, A-3', { ...courtroom, roomUse: 'conference' }, 'yes', { clause: 'a', on }],
     ['main door of the courtroom', { ...courtroom, mainDoor: true }, 'yes', { clause: 'a', on }],
-    ['courtroom without sprinklers', { ...courtroom, sprinklered: false }, 'yes', { clause: 'a', on }],
+    [
+      'courtroom without sprinklers',
+      { ...courtroom, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'yes',
+      { clause: 'a', on },
+    ],
     ['sprinklers not known', without(courtroom, 'sprinklered'), 'unknown', { clause: 'a', on }],
     ['office, B', { occupancyGroup: 'B' }, 'no', { clause: 'a', on }],
     [
@@ -116,7 +124,7 @@ export const R82 = defineRule({
     ],
     [
       'small courtroom in B, no sprinklers',
-      { ...businessCourtroom, sprinklered: false },
+      { ...businessCourtroom, sprinklered: false, sprinklerKind: 'nfpa13' },
       'yes',
       { clause: 'b', on },
     ],

@@ -7,7 +7,12 @@ import { nfpaAlone } from './conditions.ts';
 const on = 'delayedExitDevice/safe/delayed';
 const free = 'exitTrim/secure/free';
 const hospital = { occupancyGroup: 'I-2', delayedDoorsOnPath: 1, wishDelay30s: false } as const;
-const home = { occupancyGroup: 'I-1.1', delayedDoorsOnPath: 1, sprinklered: false } as const;
+const home = {
+  occupancyGroup: 'I-1.1',
+  delayedDoorsOnPath: 1,
+  sprinklered: false,
+  sprinklerKind: 'nfpa13',
+} as const;
 const alone = { ibc: null, nfpa101: 2021 } as const;
 const sheltered = is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-4');
 const another = atLeast('delayedDoorsOnPath', 'delayedDoorsPerPathIbc');
@@ -52,7 +57,7 @@ export const R88 = defineRule({
     {
       key: 'd',
       effect: 'prohibit',
-      when: all(not(nfpaAlone), sheltered, another, no('sprinklered')),
+      when: all(not(nfpaAlone), sheltered, another, no('fullSprinklers')),
       of: { release: ['delayed'] },
       says: 'A second delayed door in this group needs a building sprinklered throughout.',
     },
@@ -68,7 +73,7 @@ export const R88 = defineRule({
       effect: 'caution',
       when: all(
         not(nfpaAlone),
-        any(is('occupancyGroup', 'I-2', 'I-3'), all(sheltered, yes('sprinklered'))),
+        any(is('occupancyGroup', 'I-2', 'I-3'), all(sheltered, yes('fullSprinklers'))),
         another,
       ),
       of: { release: ['delayed'] },
@@ -116,7 +121,12 @@ export const R88 = defineRule({
     ['condition 2, no sprinklers', { ...home, occupancyGroup: 'I-1.2' }, 'yes', { clause: 'd', on }],
     ['day care, no sprinklers', { ...home, occupancyGroup: 'I-4' }, 'yes', { clause: 'd', on }],
     ['hospital', { ...home, occupancyGroup: 'I-2' }, 'no', { clause: 'd', on }],
-    ['assisted living with sprinklers', { ...home, sprinklered: true }, 'no', { clause: 'd', on }],
+    [
+      'assisted living with sprinklers',
+      { ...home, sprinklered: true, sprinklerKind: 'nfpa13' },
+      'no',
+      { clause: 'd', on },
+    ],
     ['the only one', { ...home, delayedDoorsOnPath: 0 }, 'no', { clause: 'd', on }],
     ['sprinklers not known', without(home, 'sprinklered'), 'unknown', { clause: 'd', on }],
     ['NFPA 101 alone', home, 'no', { clause: 'd', on, basis: alone }],
@@ -149,21 +159,31 @@ export const R88 = defineRule({
     ['a free bar', { ...hospital, wishDelay30s: true }, 'no', { clause: 'e', on: free }],
     ['hospital, second delayed door', hospital, 'yes', { clause: 'f', on, does: 'caution' }],
     ['prison, second delayed door', { ...hospital, occupancyGroup: 'I-3' }, 'yes', { clause: 'f', on }],
-    ['assisted living, sprinklered', { ...home, sprinklered: true }, 'yes', { clause: 'f', on }],
+    [
+      'assisted living, sprinklered',
+      { ...home, sprinklered: true, sprinklerKind: 'nfpa13' },
+      'yes',
+      { clause: 'f', on },
+    ],
     [
       'condition 2, sprinklered',
-      { ...home, occupancyGroup: 'I-1.2', sprinklered: true },
+      { ...home, occupancyGroup: 'I-1.2', sprinklered: true, sprinklerKind: 'nfpa13' },
       'yes',
       { clause: 'f', on },
     ],
     [
       'day care, sprinklered',
-      { ...home, occupancyGroup: 'I-4', sprinklered: true },
+      { ...home, occupancyGroup: 'I-4', sprinklered: true, sprinklerKind: 'nfpa13' },
       'yes',
       { clause: 'f', on },
     ],
     ['assisted living, no sprinklers', home, 'no', { clause: 'f', on }],
-    ['office, sprinklered', { ...home, occupancyGroup: 'B', sprinklered: true }, 'no', { clause: 'f', on }],
+    [
+      'office, sprinklered',
+      { ...home, occupancyGroup: 'B', sprinklered: true, sprinklerKind: 'nfpa13' },
+      'no',
+      { clause: 'f', on },
+    ],
     ['the only one', { ...hospital, delayedDoorsOnPath: 0 }, 'no', { clause: 'f', on }],
     ['number not known', { occupancyGroup: 'I-2' }, 'unknown', { clause: 'f', on }],
     ['NFPA 101 alone', hospital, 'no', { clause: 'f', on, basis: alone }],

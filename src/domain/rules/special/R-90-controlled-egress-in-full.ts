@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, is, no, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 import { abductionExcuse, releaseExcuse } from './conditions.ts';
 
@@ -26,7 +26,7 @@ export const R90 = defineRule({
     text('ifc', 'chapter 4', 'Emergency planning'),
   ],
   confidence: 'secondary',
-  note: 'The exceptions for psychiatric, cognitive and child-abduction areas were read in a text amended by a state. The NFPA 101 list for security-needs locks is from general knowledge; beside NFPA 101 a nursery keeps its automatic release, the safe side.',
+  note: 'The exception for psychiatric areas was read for 2018; a state’s text that also names cognitive areas is no model text. The exception for child abduction was read in a text amended by a state. The NFPA 101 list for security-needs locks is from general knowledge; beside NFPA 101 a nursery keeps its automatic release, the safe side.',
   why: 'People who cannot let themselves out depend on fire detection, on power loss and on staff to open.',
   clauses: [
     {
@@ -39,9 +39,9 @@ export const R90 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      when: all(no('sprinklered'), no('detectionThroughout')),
+      when: all(no('fullSprinklers'), no('detectionThroughout')),
       of: { release: ['controlled'] },
-      says: 'The building has neither sprinklers nor smoke or heat detection throughout, so nothing would open the door in a fire.',
+      says: 'The building has neither a full sprinkler system (NFPA 13) nor smoke or heat detection throughout, so nothing would open the door in a fire.',
     },
     {
       key: 'c',
@@ -88,6 +88,21 @@ export const R90 = defineRule({
       of: { release: ['controlled'] },
       says: 'The section on controlled egress speaks of patients who need containment; a patient who is a threat is named only beside the clinical lock (IBC 2021 on), so say which section is used.',
     },
+    {
+      key: 'i',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(ibc({ from: 2021, readTo: 2024 }), yes('isEgress'), is('clinicalArea', 'cognitive')),
+      of: { release: ['controlled'] },
+      says: 'The whole release set is asked here. Whether the printed exception of this edition names cognitive areas beside psychiatric ones was not read; a reviewer reads it before anything is left out.',
+    },
+    {
+      key: 'j',
+      effect: 'caution',
+      when: all(ibc({ to: 2018 }), is('clinicalArea', 'cognitive')),
+      of: { release: ['controlled'] },
+      says: 'The edition of 2018 excuses psychiatric areas alone, so memory care has the whole release set.',
+    },
   ],
   cases: cases(
     ['no clinical need', { ...ward, clinicalNeed: 'none' }, 'yes', { clause: 'a', on, does: 'prohibit' }],
@@ -116,14 +131,29 @@ export const R90 = defineRule({
     ['a free lever', { ...ward, clinicalNeed: 'none' }, 'no', { clause: 'a', on: free }],
     [
       'neither sprinklers nor detection',
-      { sprinklered: false, detectionThroughout: false },
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
       'yes',
       { clause: 'b', on, does: 'prohibit' },
     ],
-    ['sprinklers', { sprinklered: true, detectionThroughout: false }, 'no', { clause: 'b', on }],
-    ['detection', { sprinklered: false, detectionThroughout: true }, 'no', { clause: 'b', on }],
-    ['detection not asked', { sprinklered: false }, 'unknown', { clause: 'b', on }],
-    ['a free lever', { sprinklered: false, detectionThroughout: false }, 'no', { clause: 'b', on: free }],
+    [
+      'sprinklers',
+      { sprinklered: true, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+      { clause: 'b', on },
+    ],
+    [
+      'detection',
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: true },
+      'no',
+      { clause: 'b', on },
+    ],
+    ['detection not asked', { sprinklered: false, sprinklerKind: 'nfpa13' }, 'unknown', { clause: 'b', on }],
+    [
+      'a free lever',
+      { sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
+      'no',
+      { clause: 'b', on: free },
+    ],
     ['fail-secure bolt on a ward', ward, 'yes', { clause: 'c', on: secure, does: 'prohibit' }],
     [
       'fail-secure bolt on a psychiatric ward',
@@ -134,7 +164,7 @@ export const R90 = defineRule({
     [
       'fail-secure bolt in memory care',
       { ...ward, clinicalArea: 'cognitive' },
-      'no',
+      'yes',
       { clause: 'c', on: secure },
     ],
     ['fail-secure bolt at a nursery with system', nursery, 'no', { clause: 'c', on: secure }],
@@ -181,11 +211,18 @@ export const R90 = defineRule({
     ],
     ['cabinet', { ...ward, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'f', on }],
     ['psychiatric ward', { ...ward, clinicalArea: 'psychiatric' }, 'no', { clause: 'f', on }],
-    ['memory care', { ...ward, clinicalArea: 'cognitive' }, 'no', { clause: 'f', on }],
+    ...([2018, 2021, 2024] as const).map(
+      (ibc): CaseRow => [
+        'memory care',
+        { ...ward, clinicalArea: 'cognitive' },
+        'yes',
+        { clause: 'f', on, basis: { ibc } },
+      ],
+    ),
     [
       'memory care, both books',
       { ...ward, clinicalArea: 'cognitive' },
-      'no',
+      'yes',
       { clause: 'f', on, basis: { nfpa101: 2021 } },
     ],
     ['nursery with system', nursery, 'no', { clause: 'f', on }],
@@ -209,5 +246,53 @@ export const R90 = defineRule({
     ],
     ['need not recorded', {}, 'unknown', { clause: 'h', on }],
     ['a free lever', { clinicalNeed: 'securityThreat' }, 'no', { clause: 'h', on: free }],
+    [
+      'memory care, 2021',
+      { ...ward, clinicalArea: 'cognitive' },
+      'yes',
+      { clause: 'i', on, does: 'signOff must' },
+    ],
+    [
+      'memory care, 2024',
+      { ...ward, clinicalArea: 'cognitive' },
+      'yes',
+      { clause: 'i', on, basis: { ibc: 2024 } },
+    ],
+    [
+      'memory care, 2018',
+      { ...ward, clinicalArea: 'cognitive' },
+      'no',
+      { clause: 'i', on, basis: { ibc: 2018 } },
+    ],
+    [
+      'memory care, NFPA 101 alone',
+      { ...ward, clinicalArea: 'cognitive' },
+      'no',
+      { clause: 'i', on, basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['psychiatric ward, 2021', { ...ward, clinicalArea: 'psychiatric' }, 'no', { clause: 'i', on }],
+    [
+      'cabinet',
+      { ...ward, egressRole: 'noOccupiedSpace', clinicalArea: 'cognitive' },
+      'no',
+      { clause: 'i', on },
+    ],
+    ['area not known', without(ward, 'clinicalArea'), 'unknown', { clause: 'i', on }],
+    ['a free lever', { ...ward, clinicalArea: 'cognitive' }, 'no', { clause: 'i', on: free }],
+    [
+      'memory care, 2018',
+      { clinicalArea: 'cognitive' },
+      'yes',
+      { clause: 'j', on, basis: { ibc: 2018 }, does: 'caution' },
+    ],
+    ['memory care, 2021', { clinicalArea: 'cognitive' }, 'no', { clause: 'j', on }],
+    [
+      'psychiatric ward, 2018',
+      { clinicalArea: 'psychiatric' },
+      'no',
+      { clause: 'j', on, basis: { ibc: 2018 } },
+    ],
+    ['area not known', {}, 'unknown', { clause: 'j', on, basis: { ibc: 2018 } }],
+    ['a free lever', { clinicalArea: 'cognitive' }, 'no', { clause: 'j', on: free, basis: { ibc: 2018 } }],
   ),
 });

@@ -1,11 +1,13 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, nfpa101, no, not } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
-import { abductionExcuse } from './conditions.ts';
+import { abductionExcuse, protectiveUnit } from './conditions.ts';
 
 const on = 'magnet/safe/controlled';
+const bare = { clinicalArea: 'pediatric', sprinklered: false, lockedUnitWatch: 'neither' } as const;
+const both = { nfpa101: 2021 } as const;
 const free = 'mortiseLock/safe/free';
 const nursery = { clinicalArea: 'nurseryObstetric', abductionSystem: true, occupancyGroup: 'I-2' } as const;
 
@@ -16,7 +18,7 @@ export const R92 = defineRule({
   book: 'ibc',
   cites: [under('controlledEgress'), under('controlledEgressNfpa')],
   confidence: 'secondary',
-  note: 'The exception for nurseries was read in a text amended by a state. Beside NFPA 101 it is not offered, because its security-needs lock keeps automatic release.',
+  note: 'The exception for nurseries was read in a text amended by a state. Beside NFPA 101 it is not offered, because its security-needs lock keeps automatic release. Sprinklers together with detection or an attended place: read in the federal form for NFPA 101 of 2012, for later editions from general knowledge.',
   why: 'Infants are stolen and children run, yet only one of these units is excused from automatic release.',
   clauses: [
     {
@@ -47,6 +49,20 @@ export const R92 = defineRule({
       when: all(is('clinicalArea', 'nurseryObstetric'), no('abductionSystem')),
       of: { release: ['controlled'] },
       says: 'Without a listed child-abduction system the nursery has no exception, so the full set applies.',
+    },
+    {
+      key: 'e',
+      effect: 'prohibit',
+      when: all(nfpa101(), protectiveUnit, no('fullSprinklers')),
+      of: { release: ['controlled', 'clinical'] },
+      says: 'NFPA 101 lets these patients be kept in only where sprinklers protect the whole building, and here they do not.',
+    },
+    {
+      key: 'f',
+      effect: 'prohibit',
+      when: all(nfpa101(), protectiveUnit, is('lockedUnitWatch', 'neither')),
+      of: { release: ['controlled', 'clinical'] },
+      says: 'NFPA 101 wants smoke detection throughout the locked unit, or a place in it that is always attended and opens the locks; there is neither.',
     },
   ],
   cases: cases(
@@ -89,5 +105,48 @@ export const R92 = defineRule({
     ],
     ['system not asked', { clinicalArea: 'nurseryObstetric' }, 'unknown', { clause: 'd', on }],
     ['a free lever', { ...nursery, abductionSystem: false }, 'no', { clause: 'd', on: free }],
+    ...(['nurseryObstetric', 'pediatric', 'emergency'] as const).flatMap(
+      (clinicalArea): readonly CaseRow[] => [
+        [
+          'no sprinklers',
+          { clinicalArea, sprinklered: false },
+          'yes',
+          { clause: 'e', on, basis: both, does: 'prohibit' },
+        ],
+        [
+          'nothing watches',
+          { clinicalArea, lockedUnitWatch: 'neither' },
+          'yes',
+          { clause: 'f', on, basis: both, does: 'prohibit' },
+        ],
+      ],
+    ),
+    ...(['e', 'f'] as const).flatMap((clause): readonly CaseRow[] => [
+      ['NFPA 101 alone', bare, 'yes', { clause, on, basis: { ibc: null, nfpa101: 2021 } }],
+      ['IBC alone', bare, 'no', { clause, on }],
+      ['psychiatric ward', { ...bare, clinicalArea: 'psychiatric' }, 'no', { clause, on, basis: both }],
+      ['area not known', without(bare, 'clinicalArea'), 'unknown', { clause, on, basis: both }],
+      ['clinical lock', bare, 'yes', { clause, on: 'mortiseLock/secure/clinical', basis: both }],
+      ['a free lever', bare, 'no', { clause, on: free, basis: both }],
+    ]),
+    [
+      'full sprinklers',
+      { ...bare, sprinklered: true, sprinklerKind: 'nfpa13' },
+      'no',
+      { clause: 'e', on, basis: both },
+    ],
+    [
+      'smoke detection in the unit',
+      { ...bare, lockedUnitWatch: 'smokeDetection' },
+      'no',
+      { clause: 'f', on, basis: both },
+    ],
+    [
+      'attended place in the unit',
+      { ...bare, lockedUnitWatch: 'attended' },
+      'no',
+      { clause: 'f', on, basis: both },
+    ],
+    ['watch not asked', without(bare, 'lockedUnitWatch'), 'unknown', { clause: 'f', on, basis: both }],
   ),
 });

@@ -48,7 +48,7 @@ export const R93 = defineRule({
     ['second controlled door', second, 'yes', { clause: 'a', on, does: 'prohibit' }],
     ['the only one', { ...second, controlledDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
     ['psychiatric ward', { ...second, clinicalArea: 'psychiatric' }, 'no', { clause: 'a', on }],
-    ['memory care', { ...second, clinicalArea: 'cognitive' }, 'no', { clause: 'a', on }],
+    ['memory care', { ...second, clinicalArea: 'cognitive' }, 'yes', { clause: 'a', on }],
     ['nursery with system', nursery, 'no', { clause: 'a', on }],
     ['nursery without system', { ...nursery, abductionSystem: false }, 'yes', { clause: 'a', on }],
     ['children’s ward with system', { ...nursery, clinicalArea: 'pediatric' }, 'yes', { clause: 'a', on }],

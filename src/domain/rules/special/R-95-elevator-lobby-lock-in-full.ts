@@ -10,6 +10,7 @@ const secure = 'boltMotor/secure/lobby';
 const lobby = {
   egressRole: 'elevatorLobby',
   sprinklered: true,
+  sprinklerKind: 'nfpa13',
   fireAlarm: true,
   attendedStation: true,
 } as const;
@@ -53,7 +54,7 @@ export const R95 = defineRule({
     {
       key: 'c',
       effect: 'prohibit',
-      when: all(atLobby, any(no('sprinklered'), no('fireAlarm'))),
+      when: all(atLobby, any(no('fullSprinklers'), no('fireAlarm'))),
       of: { release: ['lobby'] },
       says: 'The lobby lock needs sprinklers throughout and a fire alarm with smoke detection in the lobby.',
     },
@@ -127,11 +128,26 @@ export const R95 = defineRule({
     ['corridor door', corridor, 'no', { clause: 'b', on: 'mortiseLock/safe/lobby' }],
     ['role not known', {}, 'unknown', { clause: 'b', on: 'mortiseLock/safe/lobby' }],
     ['sprinklers and alarm', lobby, 'no', { clause: 'c', on }],
-    ['no sprinklers', { ...lobby, sprinklered: false }, 'yes', { clause: 'c', on, does: 'prohibit' }],
+    [
+      'no sprinklers',
+      { ...lobby, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'yes',
+      { clause: 'c', on, does: 'prohibit' },
+    ],
     ['no fire alarm', { ...lobby, fireAlarm: false }, 'yes', { clause: 'c', on }],
-    ['corridor door without sprinklers', { ...corridor, sprinklered: false }, 'no', { clause: 'c', on }],
+    [
+      'corridor door without sprinklers',
+      { ...corridor, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'no',
+      { clause: 'c', on },
+    ],
     ['sprinklers not known', without(lobby, 'sprinklered'), 'unknown', { clause: 'c', on }],
-    ['a free lever', { ...lobby, sprinklered: false }, 'no', { clause: 'c', on: free }],
+    [
+      'a free lever',
+      { ...lobby, sprinklered: false, sprinklerKind: 'nfpa13' },
+      'no',
+      { clause: 'c', on: free },
+    ],
     [
       'nobody at the desk',
       { ...lobby, attendedStation: false },

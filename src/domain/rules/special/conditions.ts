@@ -10,11 +10,14 @@ export const abductionExcuse = all(
   is('occupancyGroup', 'I-2'),
 );
 
-/** IBC exceptions 1 and 2: automatic release, power-loss release, remote switch and one-door limit fall away. */
-export const controlledExcuse = any(is('clinicalArea', 'psychiatric', 'cognitive'), abductionExcuse);
+/**
+ * IBC exceptions 1 and 2. The text of 2018 names psychiatric areas alone; that later ones name cognitive areas too was not
+ * read, so nobody is excused for it and R-90 has a reviewer read the section. What falls away: automatic release, power-loss release, remote switch and one-door limit.
+ */
+export const controlledExcuse = any(is('clinicalArea', 'psychiatric'), abductionExcuse);
 
 /** What is left of those exceptions beside NFPA 101, whose security-needs lock always releases by itself. */
-export const releaseExcuse = any(
-  is('clinicalArea', 'psychiatric', 'cognitive'),
-  all(abductionExcuse, not(nfpa101())),
-);
+export const releaseExcuse = any(is('clinicalArea', 'psychiatric'), all(abductionExcuse, not(nfpa101())));
+
+/** Units whose patients NFPA 101 protects for their safety; memory care and psychiatric wards are clinical needs there. */
+export const protectiveUnit = is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency');

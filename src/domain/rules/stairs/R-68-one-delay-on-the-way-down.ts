@@ -9,7 +9,7 @@ import { bothCodes, nfpaOnly } from './given.ts';
 const another = atLeast('delayedDoorsOnPath', 'delayedDoorsPerPathIbc');
 const twoAllowed = any(
   is('occupancyGroup', 'I-2', 'I-3'),
-  all(is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-4'), yes('sprinklered')),
+  all(is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-4'), yes('fullSprinklers')),
 );
 const on = 'delayedExitDevice/safe/delayed';
 const office = {
@@ -17,6 +17,7 @@ const office = {
   delayedDoorsOnPath: 1,
   occupancyGroup: 'B',
   sprinklered: true,
+  sprinklerKind: 'nfpa13',
 } as const;
 const care = ['I-1.1', 'I-1.2', 'I-4'] as const;
 
@@ -78,7 +79,7 @@ export const R68 = defineRule({
     ['detention, second delay', { ...office, occupancyGroup: 'I-3' }, 'no', { clause: 'a', on }],
     [
       'hospital without sprinklers, second delay',
-      { ...office, occupancyGroup: 'I-2', sprinklered: false },
+      { ...office, occupancyGroup: 'I-2', sprinklered: false, sprinklerKind: 'nfpa13' },
       'no',
       { clause: 'a', on },
     ],
@@ -99,7 +100,7 @@ export const R68 = defineRule({
     ),
     [
       'I-4 without sprinklers, second delay',
-      { ...office, occupancyGroup: 'I-4', sprinklered: false },
+      { ...office, occupancyGroup: 'I-4', sprinklered: false, sprinklerKind: 'nfpa13' },
       'yes',
       { clause: 'a', on },
     ],
@@ -107,7 +108,7 @@ export const R68 = defineRule({
     ['both codes adopted', office, 'yes', { clause: 'a', on, basis: bothCodes }],
     [
       'other doors not counted',
-      { egressRole: 'stairEntry', occupancyGroup: 'B', sprinklered: true },
+      { egressRole: 'stairEntry', occupancyGroup: 'B', sprinklered: true, sprinklerKind: 'nfpa13' },
       'unknown',
       { clause: 'a', on },
     ],
@@ -121,7 +122,7 @@ export const R68 = defineRule({
     ],
     [
       'detention, second delay',
-      { ...office, occupancyGroup: 'I-3', sprinklered: false },
+      { ...office, occupancyGroup: 'I-3', sprinklered: false, sprinklerKind: 'nfpa13' },
       'yes',
       { clause: 'b', on },
     ],
@@ -136,7 +137,7 @@ export const R68 = defineRule({
     ),
     [
       'I-4 without sprinklers',
-      { ...office, occupancyGroup: 'I-4', sprinklered: false },
+      { ...office, occupancyGroup: 'I-4', sprinklered: false, sprinklerKind: 'nfpa13' },
       'no',
       { clause: 'b', on },
     ],
@@ -167,7 +168,7 @@ export const R68 = defineRule({
     ],
     [
       'group not known',
-      { egressRole: 'stairEntry', delayedDoorsOnPath: 1, sprinklered: true },
+      { egressRole: 'stairEntry', delayedDoorsOnPath: 1, sprinklered: true, sprinklerKind: 'nfpa13' },
       'unknown',
       { clause: 'b', on },
     ],

@@ -1,5 +1,5 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, any, is, yes } from '../../logic/condition.ts';
+import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const R149 = defineRule({
@@ -37,6 +37,15 @@ export const R149 = defineRule({
       grade: 'must',
       when: is('roomUse', 'stormShelter'),
       says: 'A reviewer compares every part with the listing of the shelter door.',
+    },
+    {
+      key: 'e',
+      effect: 'refer',
+      when: all(
+        is('roomUse', 'stormShelter'),
+        not(all(isKnown('shelterListingSeen'), yes('shelterListingSeen'))),
+      ),
+      says: 'Nothing is decided before the listing of the shelter assembly has been seen: it alone says which lock the door may carry.',
     },
   ],
   cases: cases(
@@ -97,5 +106,15 @@ export const R149 = defineRule({
       { clause: 'c' },
     ],
     ['wishes not known', { roomUse: 'stormShelter' }, 'unknown', { clause: 'c' }],
+    ['listing seen', { roomUse: 'stormShelter', shelterListingSeen: true }, 'no', { clause: 'e' }],
+    [
+      'listing not there',
+      { roomUse: 'stormShelter', shelterListingSeen: false },
+      'yes',
+      { clause: 'e', does: 'refer' },
+    ],
+    ['nobody asked for the listing', { roomUse: 'stormShelter' }, 'yes', { clause: 'e' }],
+    ['office', { roomUse: 'office' }, 'no', { clause: 'e' }],
+    ['room not known', {}, 'unknown', { clause: 'e' }],
   ),
 });

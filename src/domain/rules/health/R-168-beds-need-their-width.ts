@@ -1,0 +1,49 @@
+import { text, under as section } from '../../codes/sections.ts';
+import { all, is, under, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+const ward = {
+  occupancyGroup: 'I-2',
+  egressRole: 'exitAccess',
+  bedsMoved: true,
+  clearWidthIn: 41.4375,
+} as const;
+
+export const R168 = defineRule({
+  id: 'R-168',
+  title: 'Doors that beds pass need 41-1/2 in',
+  family: 'health',
+  book: 'ibc',
+  cites: [section('doorWidth'), text('nfpa101', '18.2.3', 'Width of health-care doors')],
+  confidence: 'read',
+  note: 'Read for 2018; the same figure in later editions and in NFPA 101 for new work is from general knowledge. Existing health care may be let off with less.',
+  why: 'In a fire patients are rolled out in their beds, and a bed that sticks in a door closes it for everybody.',
+  clauses: [
+    {
+      effect: 'finding',
+      field: 'clearWidthIn',
+      severity: 'warn',
+      when: all(
+        is('occupancyGroup', 'I-2'),
+        yes('isEgress'),
+        yes('bedsMoved'),
+        under('clearWidthIn', 'bedDoorWidthIn'),
+      ),
+      says: 'Beds are moved through this door and it leaves {clearWidthIn}: 41-1/2 in is the least for new work; hardware that reaches into the opening counts against it.',
+    },
+  ],
+  cases: cases(
+    ['just under', ward, 'yes', { does: 'warn clearWidthIn' }],
+    ['41-1/2 in', { ...ward, clearWidthIn: 41.5 }, 'no'],
+    ...([2018, 2024] as const).flatMap((ibc): readonly CaseRow[] => [
+      ['just under', ward, 'yes', { basis: { ibc } }],
+      ['41-1/2 in', { ...ward, clearWidthIn: 41.5 }, 'no', { basis: { ibc } }],
+    ]),
+    ['no beds', { ...ward, bedsMoved: false }, 'no'],
+    ['office building', { ...ward, occupancyGroup: 'B' }, 'no'],
+    ['cabinet', { ...ward, egressRole: 'noOccupiedSpace' }, 'no'],
+    ['beds or not: not asked', without(ward, 'bedsMoved'), 'unknown'],
+    ['not measured', without(ward, 'clearWidthIn'), 'unknown'],
+  ),
+});

@@ -1,0 +1,144 @@
+import { text } from '../../codes/sections.ts';
+import { all, any, is, isKnown, no, yes } from '../../logic/condition.ts';
+import { onEach } from '../onEach.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
+
+/** Rooms in which such systems are usual are asked about; elsewhere the fact counts when somebody recorded it. */
+const flooded = any(
+  all(is('roomUse', 'serverRoom', 'modularDataCenter'), yes('agentFlooded')),
+  all(isKnown('agentFlooded'), yes('agentFlooded')),
+);
+const room = {
+  roomUse: 'serverRoom',
+  agentFlooded: true,
+  doorType: 'single',
+  egressRole: 'exitAccess',
+  swingsWithEgress: false,
+} as const;
+const held = 'magnet/safe/sensor';
+
+/** The room, for a clause whose own condition the facts given satisfy. */
+const around = (clause: string, on?: string): readonly CaseRow[] => {
+  const at = { clause, ...(on === undefined ? {} : { on }) };
+  return [
+    ['data center module with gas', { ...room, roomUse: 'modularDataCenter' }, 'yes', at],
+    [
+      'data center module, not asked',
+      without({ ...room, roomUse: 'modularDataCenter' }, 'agentFlooded'),
+      'unknown',
+      at,
+    ],
+    ['switchgear room where gas was recorded', { ...room, roomUse: 'electricalRoom' }, 'yes', at],
+    ['archive where gas was recorded', { ...room, roomUse: 'storage' }, 'yes', at],
+    ['no such system', { ...room, agentFlooded: false }, 'no', at],
+    ['office, not asked', without({ ...room, roomUse: 'office' }, 'agentFlooded'), 'no', at],
+    ['server room, not asked', without(room, 'agentFlooded'), 'unknown', at],
+  ];
+};
+
+export const R169 = defineRule({
+  id: 'R-169',
+  title: 'Rooms flooded by an extinguishing gas',
+  family: 'uses',
+  book: 'practice',
+  cites: [
+    text('practice', '', 'NFPA 2001, safety of people in clean-agent rooms'),
+    text('practice', '', 'NFPA 12, safety of people in carbon dioxide rooms'),
+  ],
+  confidence: 'memory',
+  note: 'Neither standard was read here. Outward swing and panic hardware are advice of their annexes.',
+  why: 'The gas must stay in the room to put the fire out, and nobody may stay in it.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'require',
+      when: all(flooded, yes('isSwinging')),
+      items: ['closer', 'gasketing'],
+      says: 'The door closes by itself and fits tightly before the gas is let in, so it has a closer and seals, and nothing holds it open that the release does not let go.',
+    },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: flooded,
+      of: {
+        release: [
+          'delayed',
+          'controlled',
+          'clinical',
+          'lobby',
+          'keyInside',
+          'credentialOut',
+          'buttonOnly',
+          'alarmOnly',
+          'none',
+        ],
+      },
+      says: 'People must leave this room at once and at all times, also while it is locked; this arrangement can keep them in the gas.',
+    },
+    {
+      key: 'c',
+      effect: 'signOff',
+      grade: 'must',
+      when: flooded,
+      of: { release: ['sensor', 'doorSwitch'] },
+      says: 'An electric release stands between people and the way out of a room flooded by gas: a reviewer agrees, or a lever or bar that always opens takes its place.',
+    },
+    {
+      key: 'd',
+      effect: 'signOff',
+      grade: 'should',
+      when: all(flooded, yes('isEgress')),
+      says: 'Read the system’s standard and its listing for swing, panic hardware, signs and the time before discharge, which this schedule does not hold.',
+    },
+    {
+      key: 'e',
+      effect: 'caution',
+      when: all(flooded, yes('isSwinging'), no('swingsWithEgress')),
+      says: 'The door swings into the room; where gas raises the pressure it is hard to pull, so outward swing is advised.',
+    },
+  ],
+  cases: cases(
+    ...around('a'),
+    ['server room with gas', room, 'yes', { clause: 'a', does: ['closer', 'gasketing'] }],
+    ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'a' }],
+    ...around('b', 'magnet/safe/none'),
+    ...onEach(
+      [
+        'delayedMagnet/safe/delayed',
+        'magnet/safe/controlled',
+        'mortiseLock/secure/clinical',
+        'magnet/safe/lobby',
+        'mechanicalLock/none/keyInside',
+        'magnet/safe/credentialOut',
+        'magnet/safe/buttonOnly',
+        'magnet/safe/alarmOnly',
+        'magnet/safe/none',
+      ],
+      'server room with gas',
+      room,
+      'yes',
+      { clause: 'b', does: 'prohibit' },
+    ),
+    ...onEach(
+      ['mortiseLock/secure/free', held, 'magnet/safe/doorSwitch'],
+      'server room with gas',
+      room,
+      'no',
+      'b',
+    ),
+    ...around('c', held),
+    ...onEach([held, 'magnet/safe/doorSwitch'], 'server room with gas', room, 'yes', {
+      clause: 'c',
+      does: 'signOff must',
+    }),
+    ...onEach(['mortiseLock/secure/free', 'magnet/safe/none'], 'server room with gas', room, 'no', 'c'),
+    ...around('d'),
+    ['server room with gas', room, 'yes', { clause: 'd', does: 'signOff should' }],
+    ['cabinet with gas', { ...room, egressRole: 'noOccupiedSpace' }, 'no', { clause: 'd' }],
+    ...around('e'),
+    ['swings in', room, 'yes', { clause: 'e', does: 'caution' }],
+    ['swings out', { ...room, swingsWithEgress: true }, 'no', { clause: 'e' }],
+    ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'e' }],
+  ),
+});
