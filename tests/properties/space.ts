@@ -187,7 +187,8 @@ const shared: FactValues = {
   amendmentsReviewed: true,
 };
 
-export const spaceSize = axes.reduce((size, one) => size * one.values.length, bases.length);
+const sizeOf = (list: readonly Axis[]) => list.reduce((size, one) => size * one.values.length, bases.length);
+export const spaceSize = sizeOf(axes);
 
 export interface Point {
   readonly index: number;
@@ -197,6 +198,10 @@ export interface Point {
 
 /** The opening at a place in the space; places count from 0 to `spaceSize` − 1. */
 export function pointAt(index: number): Point {
+  return pointIn(axes, shared, index);
+}
+
+function pointIn(list: readonly Axis[], common: FactValues, index: number): Point {
   let rest = index;
   const take = (count: number) => {
     const digit = rest % count;
@@ -206,10 +211,145 @@ export function pointAt(index: number): Point {
   const basis = bases[take(bases.length)] as CodeBasis;
   const facts: FactValues = Object.assign(
     {},
-    shared,
-    ...axes.map((one) => one.values[take(one.values.length)]),
+    common,
+    ...list.map((one) => one.values[take(one.values.length)]),
   );
   return { index, facts, basis };
+}
+
+/**
+ * A second space, of doors at which a lock can shut somebody in: what hangs on the leaf and what its lever does, who
+ * passes which way, where a credential is read, what is wished of a stair door. Answers left out are part of it.
+ */
+const leaves: Axis = {
+  name: 'door',
+  values: [
+    { doorType: 'single', leafMaterial: 'hollowMetal', frameMaterial: 'hollowMetal', latch: 'mortise' },
+    { doorType: 'single', leafMaterial: 'woodSolidCore', frameMaterial: 'hollowMetal', latch: 'bored' },
+    { doorType: 'single', leafMaterial: 'hollowMetal', frameMaterial: 'hollowMetal', latch: 'pushPull' },
+    {
+      doorType: 'single',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'boredPlusDeadbolt',
+    },
+    {
+      doorType: 'single',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'rimExit',
+      panicPresent: true,
+    },
+    { doorType: 'single', leafMaterial: 'glassFrameless', frameMaterial: 'none', latch: 'patch' },
+    { doorType: 'gateSwing', leafMaterial: 'gateFramed', frameMaterial: 'posts', latch: 'gateLock' },
+    {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'verticalRods',
+      panicPresent: true,
+      inactiveBolts: 'rods',
+    },
+    {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'mortise',
+      inactiveBolts: 'manualFlush',
+    },
+    {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'mortise',
+      inactiveBolts: 'automaticFlush',
+      coordinator: true,
+    },
+    { doorType: 'pair', leafMaterial: 'glassFrameless', frameMaterial: 'none', latch: 'patch' },
+    { doorType: 'single', leafMaterial: 'hollowMetal', frameMaterial: 'hollowMetal' },
+  ],
+};
+const people: Axis = {
+  name: 'people',
+  values: [
+    { occupancyGroup: 'B', roomUse: 'office', occupantLoad: 20 },
+    { occupancyGroup: 'A-3', roomUse: 'other', occupantLoad: 200 },
+    { occupancyGroup: 'E', roomUse: 'other', occupantLoad: 300 },
+    { occupancyGroup: 'H-3', roomUse: 'laboratory', occupantLoad: 8 },
+    { occupancyGroup: 'B', roomUse: 'refrigerationMachinery', roomAreaFt2: 1200, occupantLoad: 4 },
+    {
+      occupancyGroup: 'I-1.2',
+      roomUse: 'memoryCare',
+      clinicalNeed: 'containment',
+      clinicalArea: 'cognitive',
+      staffCanUnlock: true,
+      occupantLoad: 20,
+    },
+  ],
+};
+const places: Axis = {
+  name: 'place',
+  values: [
+    { egressRole: 'exitAccess' },
+    { egressRole: 'exteriorExit', exterior: true },
+    { egressRole: 'stairEntry', stairLockWanted: 'none' },
+    { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+    { egressRole: 'stairEntry', stairLockWanted: 'floorSide' },
+    { egressRole: 'stairEntry', stairLockWanted: 'both' },
+    { egressRole: 'stairEntry' },
+    { egressRole: 'stairDischarge', exterior: true },
+    { egressRole: 'elevatorLobby', lobbyHasOtherExit: false, attendedStation: true },
+    { egressRole: 'horizontalExit' },
+    { egressRole: 'crossCorridor' },
+    { egressRole: 'noOccupiedSpace', occupantLoad: 0, panicPresent: false, exitSign: false },
+  ],
+};
+const heldAxes: readonly Axis[] = [
+  leaves,
+  people,
+  axis('exitDirection', 'towardSecure', 'both', undefined),
+  axis('readerSides', 'none', 'secure', 'both', undefined),
+  {
+    name: 'wish',
+    values: [
+      {},
+      { wishScheduledUnlock: true },
+      { wishLockdown: true },
+      { wishAfterHoursMagnet: true },
+      { wishDelayedEgress: true, delayedDoorsOnPath: 0 },
+      { wishControlledEgress: true, controlledDoorsOnPath: 0 },
+    ],
+  },
+  axis('lockFunction', 'storeroom', 'classroom', 'passage', 'none', undefined),
+  axis('workStatus', 'new', 'existing'),
+  axis('fireRatingMin', 0, 90),
+  axis('egressHardwareHeightIn', 40, 52, undefined),
+  {
+    name: 'protection',
+    values: [
+      { sprinklered: true, fireAlarm: true, detectionThroughout: true },
+      { sprinklered: false, fireAlarm: false, detectionThroughout: false },
+    ],
+  },
+  places,
+];
+const heldShared: FactValues = {
+  ...shared,
+  stairStories: 6,
+  stairReleasePoint: 'mainEntrance',
+  fireCommandCenter: false,
+  reentryFloorTraps: false,
+  singleExitStair: false,
+  selectedReentry: false,
+  inactiveNeededForCapacity: false,
+  inactiveHasHardware: false,
+  securityNeed: 'medium',
+  operator: 'none',
+  existingArrangement: 'freeLever',
+};
+export const heldSpaceSize = sizeOf(heldAxes);
+export function heldPointAt(index: number): Point {
+  return pointIn(heldAxes, heldShared, index);
 }
 
 /** A fixed sequence of numbers, so that a failure can be looked at again (mulberry32, public domain). */
