@@ -7,7 +7,7 @@ import { known } from '../../src/domain/model/fact.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import { type Opening, type Project, securityLevels, type Space } from '../../src/domain/model/project.ts';
-import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
+import { simulateOpening } from '../../src/domain/decide/whatHappens.ts';
 import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { pointAt, seeded, spaceSize } from '../../tests/properties/space.ts';
 

@@ -1,4 +1,4 @@
-import { simulateOpening } from '../domain/simulate/simulate.ts';
+import { simulateOpening } from '../domain/decide/whatHappens.ts';
 import { decisionFor } from './decisions.ts';
 import { rememberByIdentity } from './derive.ts';
 

@@ -1760,8 +1760,22 @@ const rows: readonly Row[] = [
       exitDirection: 'both',
       roomUse: 'corridor',
       readerSides: 'none',
+      lockFunction: 'passage',
     },
     want: { state: 'settled', family: ['mechanical'], release: ['free'], signed: false },
+  },
+  {
+    opening: 'the same with a storeroom lock on the leaf: it locks one way out',
+    rests: 'IBC 2021 1010.2',
+    facts: {
+      ...office,
+      egressRole: 'crossCorridor',
+      exitDirection: 'both',
+      roomUse: 'corridor',
+      readerSides: 'none',
+      lockFunction: 'storeroom',
+    },
+    want: { family: ['mechanical'], release: ['free'], has: ['passageFunction'], signed: true },
   },
   {
     opening: 'door across a corridor, nobody looked which way people leave',

@@ -6,7 +6,7 @@ import { items, trades } from '../../src/domain/devices/items.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 import { buildingConditionIds, type ConditionId } from '../../src/domain/simulate/conditions.ts';
 import type { Outcomes } from '../../src/domain/simulate/outcome.ts';
-import { simulate } from '../../src/domain/simulate/simulate.ts';
+import { simulate } from '../../src/domain/decide/whatHappens.ts';
 import type { Point } from './space.ts';
 
 /**
@@ -37,7 +37,8 @@ function handLockOutside(at: Settled): boolean {
   const { facts, decision } = at;
   const { device, failMode, deviceId } = decision.chosen!.candidate;
   if (has(at, 'passageFunction')) return false;
-  const stays = (device.family === 'mechanical' && failMode === 'none') || !replacesLock(device.family, deviceId);
+  const stays =
+    (device.family === 'mechanical' && failMode === 'none') || !replacesLock(device.family, deviceId);
   if (!stays) return false;
   if (device.family === 'mechanical') {
     return facts.lockFunction !== 'passage';
@@ -47,10 +48,20 @@ function handLockOutside(at: Settled): boolean {
   return boltsOfTheirOwn.includes(latch) && !has(at, 'lockTakenOff');
 }
 function replacesLock(family: string, deviceId: string): boolean {
-  return !(family === 'magnet' || (family === 'bolt' && deviceId !== 'glassPatchLock') || deviceId === 'delayedMagnet');
+  return !(
+    family === 'magnet' ||
+    (family === 'bolt' && deviceId !== 'glassPatchLock') ||
+    deviceId === 'delayedMagnet'
+  );
 }
 
-const atRest: readonly ConditionId[] = ['lockedHours', 'batterySpent', 'supplyLost', 'fireAlarm', 'relayStuckLocked'];
+const atRest: readonly ConditionId[] = [
+  'lockedHours',
+  'batterySpent',
+  'supplyLost',
+  'fireAlarm',
+  'relayStuckLocked',
+];
 const held = (outcomes: Outcomes, id: ConditionId) => outcomes[id].applies && outcomes[id].entry === 'locked';
 
 /** People come to this door from the locked side too, and nothing else lets them go. */
@@ -70,7 +81,9 @@ function barIsDue({ facts, basis, id }: Settled): boolean {
   const load = facts.occupantLoad ?? 0;
   if (basis.ibc !== null && ((crowd && load >= 50) || group.startsWith('H-'))) return true;
   if (basis.nfpa101 !== null && ((crowd && load >= 100) || (group.startsWith('H-') && load > 5))) return true;
-  return facts.roomUse === 'refrigerationMachinery' && (facts.roomAreaFt2 ?? 0) > 1000 && (basis.ibc ?? 0) >= 2021;
+  return (
+    facts.roomUse === 'refrigerationMachinery' && (facts.roomAreaFt2 ?? 0) > 1000 && (basis.ibc ?? 0) >= 2021
+  );
 }
 
 export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
@@ -79,13 +92,17 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
     if (facts.egressRole !== 'stairEntry' || basis.ibc === null) return undefined;
     if (handLockOutside(at)) return 'a lock that only a key frees holds the stair side';
     if (!held(outcomes, 'lockedHours')) return undefined;
-    if (!outcomes.releaseCommand.applies || held(outcomes, 'releaseCommand')) return 'no command frees the stair side';
-    return basis.ibc >= 2024 && held(outcomes, 'fireAlarm') ? 'the alarm leaves the stair side locked' : undefined;
+    if (!outcomes.releaseCommand.applies || held(outcomes, 'releaseCommand'))
+      return 'no command frees the stair side';
+    return basis.ibc >= 2024 && held(outcomes, 'fireAlarm')
+      ? 'the alarm leaves the stair side locked'
+      : undefined;
   },
 
   'a stair side that stays open is not locked': (at) => {
     const { stairLockWanted, egressRole } = at.facts;
-    if (egressRole !== 'stairEntry' || (stairLockWanted !== 'none' && stairLockWanted !== 'floorSide')) return undefined;
+    if (egressRole !== 'stairEntry' || (stairLockWanted !== 'none' && stairLockWanted !== 'floorSide'))
+      return undefined;
     return handLockOutside(at) || held(at.outcomes, 'lockedHours') ? 'the stair side is locked' : undefined;
   },
 
@@ -101,11 +118,16 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
     if (handLockOutside(at)) return 'a lock that only a key frees holds the other way';
     const { release } = decision.chosen!.candidate;
     // These let go of both sides at once; who is held is let out by the alarm and by staff.
-    const bySpecialRelease = release === 'lobby' || release === 'controlled' || release === 'attended';
+    const bySpecialRelease =
+      release === 'lobby' || release === 'controlled' || release === 'attended' || has(at, 'delayBothSides');
     const wrong = atRest.find(
       (id) =>
         held(outcomes, id) &&
-        !(bySpecialRelease && outcomes[id].exit !== 'blocked' && !['fireAlarm', 'batterySpent'].includes(id)) &&
+        !(
+          bySpecialRelease &&
+          outcomes[id].exit !== 'blocked' &&
+          !['fireAlarm', 'batterySpent'].includes(id)
+        ) &&
         !(release === 'clinical' && outcomes[id].exit === 'byStaff'),
     );
     return wrong ? `${wrong}: the other way is locked` : undefined;
@@ -119,15 +141,19 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
     const bar = device.exitDevice || facts.panicPresent === true || bars.includes(facts.latch ?? '');
     if (!bar && !has(at, 'panicHardware', 'fireExitHardware')) return 'no bar';
     const other = [...levers, ...boltsOfTheirOwn].includes(facts.latch ?? '');
-    if (other && !replacesLock(device.family, decision.chosen!.candidate.deviceId)) return 'the old lock stays';
+    if (other && !replacesLock(device.family, decision.chosen!.candidate.deviceId))
+      return 'the old lock stays';
     return outcomes.personLeaving.exit === 'blocked' ? 'blocked' : undefined;
   },
 
   'a credential opens what it is read for': (at) => {
     const { facts, outcomes, decision } = at;
     const { readerSides } = facts;
-    if (readerSides === undefined || readerSides === 'none' || !decision.chosen!.candidate.device.wired) return undefined;
-    return handLockOutside(at) || held(outcomes, 'validCredential') ? 'the credential opens nothing' : undefined;
+    if (readerSides === undefined || readerSides === 'none' || !decision.chosen!.candidate.device.wired)
+      return undefined;
+    return handLockOutside(at) || held(outcomes, 'validCredential')
+      ? 'the credential opens nothing'
+      : undefined;
   },
 
   'what says that it releases does so': ({ id, outcomes }) =>
@@ -153,7 +179,8 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
     const eachByItself = facts.inactiveBolts === 'rods' || facts.inactiveBolts === 'rim';
     if (eachByItself && (release === 'delayed' || release === 'controlled')) {
       const devices = ['delayedExitDevice', 'delayedMagnet', 'magnetLock', 'mortiseLock', 'cylindricalLock'];
-      const count = Math.max(...devices.map((item) => parts.get(item) ?? 0)) + (parts.get('doubleMagnet') ?? 0);
+      const count =
+        Math.max(...devices.map((item) => parts.get(item) ?? 0)) + (parts.get('doubleMagnet') ?? 0);
       if (count < 2) return `${device.family} holds one leaf of two`;
     }
     return undefined;
@@ -176,8 +203,11 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
 };
 
 /** What is broken at one opening, by the name of the invariant; nothing while it is not settled. */
-export function brokenOutcomes({ facts, basis }: Point, decision: Decision): readonly (readonly [string, string])[] {
-  if (decision.state !== 'settled' || !decision.chosen) return [];
+export function brokenOutcomes(
+  { facts, basis }: Point,
+  decision: Decision,
+): readonly (readonly [string, string])[] {
+  if (!decision.stands || !decision.chosen) return [];
   const simulated = simulate(decision);
   if (!simulated) return [];
   const at: Settled = {

@@ -21,7 +21,7 @@ import { factKeys, fieldInfo } from '../../src/domain/model/fields.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import { conditions } from '../../src/domain/simulate/conditions.ts';
 import { findingWords } from '../../src/domain/simulate/sentences.ts';
-import { simulateOpening } from '../../src/domain/simulate/simulate.ts';
+import { simulateOpening } from '../../src/domain/decide/whatHappens.ts';
 import { buildingLines } from '../../src/exporting/sheets/buildingLines.ts';
 import { diagramSheet } from '../../src/exporting/sheets/diagramSheet.ts';
 import { scheduleSheet } from '../../src/exporting/sheets/doorSchedule.ts';

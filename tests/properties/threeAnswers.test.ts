@@ -29,6 +29,7 @@ const forbiddenUntilKnown = [
   'R-54a',
   'R-54b',
   'R-59a',
+  'R-59c',
   'R-66b',
   'N-90',
   'N-91',

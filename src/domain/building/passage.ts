@@ -54,7 +54,11 @@ function outGrade({ simulated }: Edge, condition: ConditionId): Grade {
 function intoGrade(edge: Edge, condition: ConditionId): Grade {
   const { simulated } = edge;
   if (!simulated) return NOT_SAID;
-  // A lobby lock lets the people of the locked side out, so its exit speaks of this direction.
-  if (edge.bothWays && simulated.arrangement.release === 'lobby') return outGrade(edge, condition);
-  return standing(simulated.outcomes, condition).entry === 'unlocked' ? FREE : SHUT;
+  // Where people leave both ways, what lets go of both sides lets these out as it lets out the others.
+  const out = standing(simulated.outcomes, condition);
+  if (out.entry === 'unlocked') return FREE;
+  const { arrangement } = simulated;
+  return edge.bothWays && arrangement.releaseOnBothSides && out.exit !== 'free'
+    ? outGrade(edge, condition)
+    : SHUT;
 }

@@ -1,7 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
-import { type Simulated, simulateOpening } from '../simulate/simulate.ts';
+import { type Simulated, simulateOpening } from '../decide/whatHappens.ts';
 
 /** One opening as an edge of the building. */
 export interface Edge {

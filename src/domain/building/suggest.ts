@@ -4,7 +4,8 @@ import { ruleBookFor } from '../decide/ruleBook.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Project } from '../model/project.ts';
 import type { ConditionId } from '../simulate/conditions.ts';
-import { simulate, standing } from '../simulate/simulate.ts';
+import { simulate } from '../decide/whatHappens.ts';
+import { standing } from '../simulate/simulate.ts';
 import type { Edge } from './plan.ts';
 
 /** Another arrangement of the opening that stays locked in the condition and lets people out in every one. */

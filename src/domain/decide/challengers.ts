@@ -2,7 +2,7 @@ import { type Candidate, candidates } from '../devices/candidates.ts';
 import type { Slots } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Weights } from '../model/project.ts';
-import { has } from './candidateSet.ts';
+import { type CandidateSet, has } from './candidateSet.ts';
 import { type Judgement, whyOpen } from './judge.ts';
 import { mayOutrank, rankingGaps } from './outrank.ts';
 import type { Step } from './ruleBook.ts';
@@ -13,13 +13,15 @@ import type { Totals } from './totals.ts';
 export interface Place {
   readonly leader: Candidate;
   readonly judgement: Judgement;
+  /** Passed over for what would happen under it: it challenges nobody. */
+  readonly barred: CandidateSet;
   readonly totals: Totals;
   readonly weights: Weights;
   readonly slots: Slots;
 }
 
 /** What is not ruled out and could take the place of the leader, once more is known. */
-function challengers({ leader, judgement, totals, weights, slots }: Place): readonly Candidate[] {
+function challengers({ leader, judgement, barred, totals, weights, slots }: Place): readonly Candidate[] {
   const { rejected, doubted, rows } = judgement;
   const ahead = mayOutrank(
     leader,
@@ -30,7 +32,10 @@ function challengers({ leader, judgement, totals, weights, slots }: Place): read
   const wished = hangingWish(slots, rejected, doubted);
   return candidates.filter(
     ({ index, release }) =>
-      index !== leader.index && !has(rejected, index) && (has(ahead, index) || release === wished),
+      index !== leader.index &&
+      !has(rejected, index) &&
+      !has(barred, index) &&
+      (has(ahead, index) || release === wished),
   );
 }
 

@@ -145,7 +145,7 @@ describe('a decision', () => {
     expect(allowed.chosen?.candidate.id).toBe('cylindricalLock/secure/free');
     expect(reportOf(allowed).signOffs[0]?.sentence).toContain('was chosen by hand');
     const forbidden = decided({}, byHand('magnet/safe/none'));
-    expect(forbidden.state).toBe('open');
+    expect(forbidden.state).toBe('severe');
     expect(
       reportOf(forbidden)
         .signOffs.map((one) => one.sentence)

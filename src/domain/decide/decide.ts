@@ -1,12 +1,13 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
+import { fitCell } from '../fit/matrix.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
-import { has, setOf } from './candidateSet.ts';
+import { add, type CandidateSet, emptySet, has, setOf } from './candidateSet.ts';
 import { answersOf } from './clauseIndex.ts';
 import { mayLoseItsPlace } from './challengers.ts';
 import { Decided, Found } from './decided.ts';
-import type { Decision, DecisionState } from './decision.ts';
+import type { Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgement } from './judge.ts';
 import { type RuleBook, ruleBookFor } from './ruleBook.ts';
@@ -15,6 +16,7 @@ import { nearTieTenths } from './score.ts';
 import { scoreFacts } from './scoreFacts.ts';
 import { awaited, hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
 import { totalsFor } from './totals.ts';
+import { severeOf } from './whatHappens.ts';
 
 /** What the opening being decided reads; the next one writes over it. */
 const slotsInUse: Slots = new Array<Slots[number]>(slotCount).fill(undefined);
@@ -46,17 +48,30 @@ export function decideFacts(
   const judgement = judge(book, slots, answers);
   const row = judgement.rows.length === 1 ? judgement.rows[0]?.row : undefined;
   const totals = totalsFor(scoreFacts(slots, judgement.rejected), row, weights);
-  const ranking = rank(judgement, totals.tenths, override);
-  const leader = override ?? (isSurveyed(slots, judgement) ? ranking.first : undefined);
+  const barred = emptySet();
+  const passedOver: PassedOver[] = [];
+  let led = lead(barred);
+  const first = led;
+  // What ends badly does not lead while something else is left; where nothing is, the best is shown with what happens.
+  while (led.leader && led.severe.length > 0 && override === undefined) {
+    passedOver.push({ candidate: led.leader, says: led.severe.map((one) => one.says).join(' ') });
+    add(barred, led.leader.index);
+    led = lead(barred);
+  }
+  if (first.leader && !led.leader) {
+    led = first;
+    barred.fill(0);
+    passedOver.length = 0;
+  }
+  const { ranking, leader, steps, severe } = led;
   const second = leader && ranking.second;
-  const steps = stepsFor(leader, book, answers);
-  const found = new Found(view, book, weights, totals, row, ranking.best, leader);
+  const found = new Found(view, book, weights, totals, row, ranking.best, leader, barred);
   const mayLosePlace = () =>
     leader === undefined ||
-    (override === undefined && mayLoseItsPlace({ leader, judgement, totals, weights, slots }));
-  const state = stateOf(steps, leader ?? ranking.first, judgement, mayLosePlace);
+    (override === undefined && mayLoseItsPlace({ leader, judgement, barred, totals, weights, slots }));
+  const state = stateOf(led, judgement, mayLosePlace);
   const shown = state !== 'refused' && state !== 'referred';
-  const stands = shown && leader !== undefined && isFree(judgement, leader);
+  const stands = shown && leader !== undefined && severe.length === 0 && isFree(judgement, leader);
   return new Decided(found, steps, {
     state,
     stands,
@@ -64,7 +79,32 @@ export function decideFacts(
     overridden: override,
     runnerUp: second,
     nearTie: leader !== undefined && second !== undefined && isNearTie(totals.tenths, leader, second),
+    severe: shown ? severe : [],
+    passedOver: shown ? passedOver : [],
   });
+
+  /** What comes first but for what was passed over, with what the rules say of it and what happens under it. */
+  function lead(without: CandidateSet): Led {
+    const ranking = rank(judgement, totals.tenths, override, without);
+    const leader = override ?? (isSurveyed(slots, judgement) ? ranking.first : undefined);
+    const steps = stepsFor(leader, book, answers);
+    const judged = leader !== undefined && !hasRefusal(steps) && steps.refers.length === 0;
+    if (!judged) return { ranking, leader, steps, severe: [] };
+    const chosen = { candidate: leader, cell: row && fitCell(row, leader.deviceId) };
+    return {
+      ranking,
+      leader,
+      steps,
+      severe: severeOf({ chosen, slots, requires: steps.requires }, book.basis),
+    };
+  }
+}
+
+interface Led {
+  readonly ranking: Ranking;
+  readonly leader: Candidate | undefined;
+  readonly steps: SortedSteps;
+  readonly severe: readonly SevereFinding[];
 }
 
 /** Before these are known nothing is recommended: what is named at a door nobody has looked at is a guess. */
@@ -103,11 +143,12 @@ function rank(
   { rejected, doubted }: Judgement,
   totals: Int32Array,
   override: Candidate | undefined,
+  barred: CandidateSet,
 ): Ranking {
   let best = -1;
   let first = -1;
   for (let index = 0; index < candidates.length; index++) {
-    if (has(rejected, index)) continue;
+    if (has(rejected, index) || has(barred, index)) continue;
     const inDoubt = has(doubted, index);
     if (inDoubt && has(neverLeadsOpen, index)) continue;
     if (!inDoubt && (best < 0 || comesBefore(totals, index, best))) best = index;
@@ -116,7 +157,8 @@ function rank(
   const leader = override ?? candidates[first];
   let second = -1;
   for (let index = 0; index < candidates.length; index++) {
-    if (has(rejected, index) || candidates[index]?.deviceId === leader?.deviceId) continue;
+    if (has(rejected, index) || has(barred, index)) continue;
+    if (candidates[index]?.deviceId === leader?.deviceId) continue;
     if (has(doubted, index) && has(neverLeadsOpen, index)) continue;
     if (second < 0 || comesBefore(totals, index, second)) second = index;
   }
@@ -137,13 +179,14 @@ function isFree({ rejected, doubted }: Judgement, { index }: Candidate): boolean
  * before it, and nothing more may be asked for or signed. A person's own choice waits for no other arrangement.
  */
 function stateOf(
-  steps: SortedSteps,
-  leader: Candidate | undefined,
+  { steps, leader, severe, ranking }: Led,
   judgement: Judgement,
   mayLosePlace: () => boolean,
 ): DecisionState {
   if (hasRefusal(steps)) return 'refused';
   if (steps.refers.length > 0) return 'referred';
-  if (leader === undefined) return 'none';
-  return !isFree(judgement, leader) || awaited(steps).length > 0 || mayLosePlace() ? 'open' : 'settled';
+  const first = leader ?? ranking.first;
+  if (first === undefined) return 'none';
+  if (severe.length > 0) return 'severe';
+  return !isFree(judgement, first) || awaited(steps).length > 0 || mayLosePlace() ? 'open' : 'settled';
 }

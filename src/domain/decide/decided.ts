@@ -1,10 +1,10 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
 import { type Cell, type FitRow, fitCell } from '../fit/matrix.ts';
 import type { Weights } from '../model/project.ts';
-import { has } from './candidateSet.ts';
+import { type CandidateSet, has } from './candidateSet.ts';
 import { type Hanging, whatPlaceHangsOn } from './challengers.ts';
 import { answersOf } from './clauseIndex.ts';
-import type { Choice, Decision, DecisionState } from './decision.ts';
+import type { Choice, Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import type { FactView } from './factView.ts';
 import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
 import { type FactSet, factWords, type RuleBook } from './ruleBook.ts';
@@ -24,6 +24,8 @@ export class Found {
   readonly best: Candidate | undefined;
   /** What leads, whether it is shown or not. */
   readonly leader: Candidate | undefined;
+  /** Passed over for what would happen under it. */
+  readonly barred: CandidateSet;
   #judgement: Judgement | undefined;
 
   constructor(
@@ -34,6 +36,7 @@ export class Found {
     row: FitRow | undefined,
     best: Candidate | undefined,
     leader: Candidate | undefined,
+    barred: CandidateSet,
   ) {
     this.view = view;
     this.book = book;
@@ -42,6 +45,7 @@ export class Found {
     this.row = row;
     this.best = best;
     this.leader = leader;
+    this.barred = barred;
   }
 
   get judgement(): Judgement {
@@ -57,6 +61,8 @@ interface Verdict {
   readonly overridden: Candidate | undefined;
   readonly runnerUp: Candidate | undefined;
   readonly nearTie: boolean;
+  readonly severe: readonly SevereFinding[];
+  readonly passedOver: readonly PassedOver[];
 }
 
 /**
@@ -72,6 +78,8 @@ export class Decided implements Decision {
   readonly overridden: Candidate | null;
   readonly runnerUp: Choice | null;
   readonly nearTie: boolean;
+  readonly severe: readonly SevereFinding[];
+  readonly passedOver: readonly PassedOver[];
   readonly requires: Decision['requires'];
   readonly modifies: Decision['modifies'];
   readonly signOffs: Decision['signOffs'];
@@ -81,6 +89,8 @@ export class Decided implements Decision {
   readonly refers: Decision['refers'];
   readonly depends: Decision['depends'];
   readonly #found: Found;
+  readonly #steps: SortedSteps;
+  readonly #verdict: Verdict;
   #rejected: Decision['rejected'] | undefined;
   #open: Decision['open'] | undefined;
   #relied: FactSet | undefined;
@@ -94,6 +104,8 @@ export class Decided implements Decision {
     this.overridden = overridden ?? null;
     this.runnerUp = runnerUp ? new Chosen(runnerUp, found) : null;
     this.nearTie = nearTie;
+    this.severe = verdict.severe;
+    this.passedOver = verdict.passedOver;
     this.requires = steps.requires;
     this.modifies = steps.modifies;
     this.signOffs = steps.signOffs;
@@ -103,6 +115,17 @@ export class Decided implements Decision {
     this.refers = steps.refers;
     this.depends = steps.depends;
     this.#found = found;
+    this.#steps = steps;
+    this.#verdict = verdict;
+  }
+
+  withSevere(more: readonly SevereFinding[]): Decided {
+    if (more.length === 0) return this;
+    const before = this.#verdict;
+    const state = before.state === 'settled' || before.state === 'open' ? 'severe' : before.state;
+    const severe = [...before.severe, ...more];
+    const chosen = this.chosen?.candidate;
+    return new Decided(this.#found, this.#steps, { ...before, chosen, state, stands: false, severe });
   }
 
   get slots(): Decision['slots'] {
@@ -123,9 +146,12 @@ export class Decided implements Decision {
     return this.#open;
   }
   get hangsOn(): Hanging {
-    const { leader, judgement, totals, weights, view } = this.#found;
+    const { leader, judgement, totals, weights, view, barred } = this.#found;
     return leader
-      ? whatPlaceHangsOn({ leader, judgement, totals, weights, slots: view.slots }, this.overridden !== null)
+      ? whatPlaceHangsOn(
+          { leader, judgement, barred, totals, weights, slots: view.slots },
+          this.overridden !== null,
+        )
       : { steps: [...new Set(this.open.flatMap((one) => one.because))], facts: [] };
   }
   get aboutRunnerUp(): SortedSteps | null {

@@ -11,16 +11,35 @@ import type { SortedSteps } from './steps.ts';
 /**
  * `settled`: no answer that is not known yet, and no two together, could change the arrangement, what is signed for or
  * what is asked for, unless it contradicts the survey. `open`: some could; nothing is chosen before door type, leaf and
- * latch are known. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
+ * latch are known. `severe`: what leads was run through every condition, or stands in a building that was, and somebody
+ * is shut in or a fire door fails. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
  * reviewer does. `none`: the rules leave nothing.
  */
-export type DecisionState = 'settled' | 'open' | 'refused' | 'referred' | 'none';
+export type DecisionState = 'settled' | 'open' | 'severe' | 'refused' | 'referred' | 'none';
 
 export interface Choice {
   readonly candidate: Candidate;
   readonly score: Score;
   /** How it goes in; undefined when door, frame and latch leave more than one row possible. */
   readonly cell: Cell | undefined;
+}
+
+/** As much of a decision as parts are counted from, so that they can be while it is still being made. */
+export interface Arranged extends Pick<SortedSteps, 'requires'> {
+  readonly chosen: Pick<Choice, 'candidate' | 'cell'> | null;
+  readonly slots: Slots;
+}
+
+/** A severe finding, in a sentence, about what leads or about the building around it. */
+export interface SevereFinding {
+  readonly says: string;
+  readonly from: 'opening' | 'building';
+}
+
+/** It scores better than what leads and is not taken, because of what would happen. */
+export interface PassedOver {
+  readonly candidate: Candidate;
+  readonly says: string;
 }
 
 export interface Rejection {
@@ -52,6 +71,9 @@ export interface Decision extends SortedSteps {
   /** What the rules say of it, were it taken. */
   readonly aboutRunnerUp: SortedSteps | null;
   readonly nearTie: boolean;
+  /** Severe findings of the arrangement, and those of the building once they were taken in. */
+  readonly severe: readonly SevereFinding[];
+  readonly passedOver: readonly PassedOver[];
   readonly rejected: readonly Rejection[];
   /** The rejected candidate that would have scored best, when it beats the choice. */
   readonly wouldHaveLed: Rejection | null;
@@ -61,4 +83,6 @@ export interface Decision extends SortedSteps {
   readonly relied: FactSet;
   /** What is in doubt on which it hangs whether the choice keeps its place. */
   readonly hangsOn: Hanging;
+  /** The same decision with more severe findings: it is settled no longer. */
+  withSevere(more: readonly SevereFinding[]): Decision;
 }

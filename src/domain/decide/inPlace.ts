@@ -1,39 +1,33 @@
 import type { ItemId } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
+import { barLatches, leverLatches } from '../model/latches.ts';
 import { valueIn } from './factView.ts';
-import type { Decision } from './decision.ts';
+import type { Arranged } from './decision.ts';
 
-/** Latches that a lockset or bar brings; what hangs on the leaf today and latches may stay. */
-const lockLatches: readonly unknown[] = [
-  'bored',
-  'mortise',
-  'mortiseDeadbolt',
-  'boredPlusDeadbolt',
-  'deadlatch',
-  'gateLock',
-];
-const barLatches: readonly unknown[] = ['rimExit', 'verticalRods', 'rimPlusRods', 'railExit'];
+/** What hangs on the leaf today and latches may stay. */
+const lockLatches: readonly unknown[] = leverLatches;
+const barred: readonly unknown[] = barLatches;
 /** Outside levers that a key works. */
 const keyedFunctions: readonly unknown[] = ['storeroom', 'classroom', 'office'];
 
 const swingingSlot = slotOf('isSwinging');
 const pairSlot = slotOf('isPair');
 
-export function leavesOf({ slots }: Pick<Decision, 'slots'>): 1 | 2 {
+export function leavesOf({ slots }: Pick<Arranged, 'slots'>): 1 | 2 {
   return slots[pairSlot] === true ? 2 : 1;
 }
 
-export function isSwinging({ slots }: Pick<Decision, 'slots'>): boolean {
+export function isSwinging({ slots }: Pick<Arranged, 'slots'>): boolean {
   return slots[swingingSlot] === true;
 }
 
 /** A bar latches the leaf, or is asked of it. */
-export function carriesBar({ slots }: Pick<Decision, 'slots'>): boolean {
-  return valueIn(slots, 'panicPresent') === true || barLatches.includes(valueIn(slots, 'latch'));
+export function carriesBar({ slots }: Pick<Arranged, 'slots'>): boolean {
+  return valueIn(slots, 'panicPresent') === true || barred.includes(valueIn(slots, 'latch'));
 }
 
 /** An operator moves the leaf and closes it, so that leaf carries no closer. */
-export function leavesWithCloser(decision: Pick<Decision, 'slots'>): number {
+export function leavesWithCloser(decision: Pick<Arranged, 'slots'>): number {
   const operator = valueIn(decision.slots, 'operator');
   const driven = operator === 'lowEnergy' || operator === 'fullPower' ? 1 : 0;
   return leavesOf(decision) - driven;
@@ -43,7 +37,7 @@ export function leavesWithCloser(decision: Pick<Decision, 'slots'>): number {
  * What the survey saw at an existing opening and the choice can keep, with how many: it is listed as kept and not
  * bought. Nothing is kept at a new opening, or where nobody said whether the opening is new.
  */
-export function inPlace(decision: Decision): ReadonlyMap<ItemId, number> {
+export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
   const kept = new Map<ItemId, number>();
   const { slots, chosen } = decision;
   const work = valueIn(slots, 'workStatus');
@@ -100,7 +94,7 @@ export function inPlace(decision: Decision): ReadonlyMap<ItemId, number> {
 const magnetSet: readonly ItemId[] = ['exitSensor', 'pushToExit', 'fireAlarmRelease'];
 
 /** How many bars the choice brings with it. */
-export function barsBrought({ chosen, slots }: Pick<Decision, 'chosen' | 'slots'>): number {
+export function barsBrought({ chosen, slots }: Pick<Arranged, 'chosen' | 'slots'>): number {
   const id = chosen?.candidate.deviceId;
   if (id !== 'delayedExitDevice' && id !== 'glassRailExit') return 0;
   return chosen?.cell?.both ? leavesOf({ slots }) : 1;

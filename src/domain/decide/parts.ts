@@ -2,7 +2,7 @@ import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/
 import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { slotOf } from '../logic/compile.ts';
-import type { Decision } from './decision.ts';
+import type { Arranged } from './decision.ts';
 import { valueIn } from './factView.ts';
 import { barsBrought, carriesBar, inPlace, isSwinging, leavesOf, leavesWithCloser } from './inPlace.ts';
 
@@ -74,9 +74,19 @@ function hingesPerLeaf(leafHeightIn: number): number {
  * The parts one opening needs for the choice: the device, what goes with it, and what the rules ask for, in the
  * order a hardware set is listed. Empty while nothing is chosen.
  */
-export function partsOf(decision: Decision): readonly Part[] {
+export function partsOf(decision: Arranged): readonly Part[] {
+  return listOf(decision)?.inOrder(inPlace(decision)) ?? [];
+}
+
+/** The same without order and without what is there already: what stands on the opening once it is done. */
+export function itemsOf(decision: Arranged): ReadonlySet<ItemId> {
+  return listOf(decision)?.items() ?? nothing;
+}
+const nothing: ReadonlySet<ItemId> = new Set();
+
+function listOf(decision: Arranged): PartList | undefined {
   const { chosen } = decision;
-  if (!chosen) return [];
+  if (!chosen) return undefined;
   const list = new PartList();
   putDevice(decision, chosen, list);
   putElectrics(decision, chosen, list);
@@ -94,10 +104,10 @@ export function partsOf(decision: Decision): readonly Part[] {
   putClosing(decision, list);
   putPerLeaf(decision, chosen, list);
   list.mergeStandIns();
-  return list.inOrder(inPlace(decision));
+  return list;
 }
 
-type PutChosen = NonNullable<Decision['chosen']>;
+type PutChosen = NonNullable<Arranged['chosen']>;
 type Quantities = Omit<Part, 'kept'>;
 
 class PartList {
@@ -148,6 +158,10 @@ class PartList {
     }
   }
 
+  items(): ReadonlySet<ItemId> {
+    return new Set(this.#parts.keys());
+  }
+
   inOrder(kept: ReadonlyMap<ItemId, number>): readonly Part[] {
     return [...this.#parts.values()]
       .map((part) => ({ ...part, kept: (kept.get(part.item) ?? 0) >= part.quantity }))
@@ -156,7 +170,7 @@ class PartList {
 }
 
 /** The device, what it works with, and what a new opening must be bought with. */
-function putDevice(decision: Decision, { candidate, cell }: PutChosen, list: PartList): void {
+function putDevice(decision: Arranged, { candidate, cell }: PutChosen, list: PartList): void {
   const { slots } = decision;
   const { device, deviceId } = candidate;
   const leaves = leavesOf(decision);
@@ -183,7 +197,7 @@ const bareLatches: readonly unknown[] = ['pushPull', 'roller'];
 const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadbolt', 'boredPlusDeadbolt'];
 
 /** A bar without outside trim, or a lever that nothing locks, has nothing to put a key into. */
-function needsCylinder({ slots }: Decision, { family, keepsLatch }: Device): boolean {
+function needsCylinder({ slots }: Arranged, { family, keepsLatch }: Device): boolean {
   // A magnet takes none, with a delay or without.
   if (['magnet', 'bolt', 'none'].includes(family) || (family === 'delayed' && !keepsLatch)) return false;
   const outside = valueIn(slots, 'lockFunction');
@@ -191,7 +205,7 @@ function needsCylinder({ slots }: Decision, { family, keepsLatch }: Device): boo
 }
 
 /** Reader, switches, cable and what feeds them. */
-function putElectrics(decision: Decision, { candidate, cell }: PutChosen, list: PartList): void {
+function putElectrics(decision: Arranged, { candidate, cell }: PutChosen, list: PartList): void {
   const { slots } = decision;
   const { device, release } = candidate;
   const reader = valueIn(slots, 'readerSides');
@@ -216,7 +230,7 @@ function putElectrics(decision: Decision, { candidate, cell }: PutChosen, list: 
  * A leaf that must close has its closer in the set: what the survey saw at an existing opening is kept, what a new
  * opening is to have is bought, and at a rated leaf also where nobody knows what closes it (R-36).
  */
-function putClosing(decision: Decision, list: PartList): void {
+function putClosing(decision: Arranged, list: PartList): void {
   const { slots } = decision;
   if (!isSwinging(decision)) return;
   const rated = slots[ratedSlot] === true;
@@ -230,7 +244,7 @@ function putClosing(decision: Decision, list: PartList): void {
 const closerRule = 'R-36';
 
 /** What goes with a leaf or with each device is counted with them, also where a rule asks for it once. */
-function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): void {
+function putPerLeaf(decision: Arranged, { cell }: PutChosen, list: PartList): void {
   const leaves = leavesOf(decision);
   const devices = cell?.both ? leaves : 1;
   // Counted already, one magnet for each leaf.
@@ -248,7 +262,7 @@ function putPerLeaf(decision: Decision, { cell }: PutChosen, list: PartList): vo
   list.atLeast('leafRaceway', cell?.transfer ? devices : 1);
 }
 
-function putHanging(decision: Decision, leaves: number, list: PartList): void {
+function putHanging(decision: Arranged, leaves: number, list: PartList): void {
   const { slots } = decision;
   const hanging = valueIn(slots, 'hinges');
   const height = valueIn(slots, 'leafHeightIn');

@@ -1,3 +1,4 @@
+import { arrangedItems } from '../arrangement/arrange.ts';
 import { type CodeBasis, basisKey } from '../codes/basis.ts';
 import { text } from '../codes/sections.ts';
 import { deviceIds, type DeviceId, type FailMode } from '../devices/devices.ts';
@@ -24,6 +25,8 @@ export interface ReadyClause {
   readonly test: Test;
   readonly speaksOf: CandidateSet;
   readonly reads: FactSet;
+  /** Parts it asks for that an arrangement is made of, as bits over `arrangedItems`. */
+  readonly brings: number;
   readonly yes: Step;
   readonly unknown: Step;
 }
@@ -102,6 +105,14 @@ export function factsIn(set: FactSet): FactKey[] {
   return factKeys.filter((_key, index) => ((set[index >>> 5] as number) & (1 << (index & 31))) !== 0);
 }
 
+const itemPlaces = new Map<string, number>(arrangedItems.map((item, place) => [item, place]));
+function itemBits(items: readonly string[]): number {
+  return items.reduce((bits, item) => {
+    const place = itemPlaces.get(item);
+    return place === undefined ? bits : bits | (1 << place);
+  }, 0);
+}
+
 function readyClause(rule: Rule, clause: Clause, basis: CodeBasis): ReadyClause {
   const ready: { -readonly [K in keyof ReadyClause]: ReadyClause[K] } = {
     rule,
@@ -109,6 +120,7 @@ function readyClause(rule: Rule, clause: Clause, basis: CodeBasis): ReadyClause 
     test: compile(clause.when, basis, rule.id),
     speaksOf: setMatching(clause.of),
     reads: factSet(surveyedFacts(clause.when)),
+    brings: clause.effect === 'require' ? itemBits(clause.items) : 0,
     yes: undefined as unknown as Step,
     unknown: undefined as unknown as Step,
   };

@@ -6,7 +6,7 @@ import { midSentence } from '../text/midSentence.ts';
 import type { Grade } from '../rules/rule.ts';
 import type { Decision } from './decision.ts';
 import { factsIn } from './ruleBook.ts';
-import { candidateInWords, isSecondHand } from './words.ts';
+import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
 
 export interface SignOffReason {
   readonly grade: Grade;
@@ -34,6 +34,14 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
       grade: 'must',
       sentence: fillSentence(step.clause.says, decision.slots),
       ruleId: step.rule.id,
+    });
+  }
+  for (const { says } of decision.severe) reasons.push({ grade: 'must', sentence: says, ruleId: undefined });
+  for (const { candidate, says } of decision.passedOver) {
+    reasons.push({
+      grade: 'note',
+      sentence: `${candidateInWords(candidate)} (${midSentence(releaseInWords(candidate))}) scores higher and is passed over: ${says}`,
+      ruleId: undefined,
     });
   }
   if (decision.overridden) reasons.push(overrideReason(decision));

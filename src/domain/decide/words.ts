@@ -29,6 +29,10 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
     means:
       'Something not yet known could still change the arrangement, what is signed for or what is required.',
   },
+  severe: {
+    word: 'Severe finding',
+    means: 'What leads shuts somebody in or fails in a fire; it is not settled until that is mended.',
+  },
   refused: {
     word: 'Refused',
     means: 'The survey contradicts itself where lives depend on it; correct it first.',

@@ -238,6 +238,17 @@ export const items = {
     standard: 'A156.10',
   },
 
+  lockTakenOff: {
+    name: 'Old lock or bolt taken off the leaf, its holes covered',
+    trade: 'locksmith',
+    step: 'secure',
+    quality: true,
+  },
+  delayBothSides: {
+    name: 'Touch bar or sensing push on the other side as well, starting the delay',
+    trade: 'security',
+    step: 'secure',
+  },
   passageFunction: {
     name: 'Passage function: nothing locks the entry side',
     trade: 'locksmith',

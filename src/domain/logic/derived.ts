@@ -11,6 +11,7 @@ import {
   isKnown,
   nec,
   nfpa101,
+  no,
   not,
   over,
   under,
@@ -142,6 +143,33 @@ const definitions: Record<DerivedKey, Condition> = {
   fullSprinklers: all(
     yes('sprinklered'),
     not(any(all(mayBeResidential, residentialSystem), all(isKnown('sprinklerKind'), residentialSystem))),
+  ),
+  // A door across a corridor and a horizontal exit are asked about; elsewhere two ways of leaving count where somebody
+  // says so. A double-egress pair has a leaf for each way, a lobby with its own exit needs no other, and a door into a
+  // stair has its own rules.
+  peopleOnLockedSide: any(
+    all(is('egressRole', 'elevatorLobby'), no('lobbyHasOtherExit')),
+    all(
+      is('exitDirection', 'both'),
+      any(
+        is('egressRole', 'crossCorridor', 'horizontalExit'),
+        all(
+          isKnown('exitDirection'),
+          is(
+            'egressRole',
+            'exitAccess',
+            'exteriorExit',
+            'exteriorSpace',
+            'egressCourt',
+            'dischargeGate',
+            'stairDischarge',
+            'roofDoor',
+            'convenience',
+          ),
+        ),
+      ),
+      not(is('doorType', 'doubleEgressPair')),
+    ),
   ),
 };
 

@@ -15,6 +15,7 @@ export const derivedKeys = [
   'panicRequired',
   'wantsReader',
   'fullSprinklers',
+  'peopleOnLockedSide',
 ] as const;
 export type DerivedKey = (typeof derivedKeys)[number];
 

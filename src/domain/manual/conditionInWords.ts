@@ -84,6 +84,10 @@ const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
     'a full (NFPA 13) sprinkler system throughout',
     'no full (NFPA 13) sprinkler system throughout',
   ],
+  peopleOnLockedSide: [
+    'people leave from the locked side as well',
+    'nobody has to leave from the locked side',
+  ],
   wantsReader: ['a credential is to be read', 'no credential is to be read'],
 };
 

@@ -6,7 +6,7 @@ import { valueInWords } from '../text/format.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { onFireAlarm } from '../simulate/outcomeWords.ts';
-import { simulateOpening } from '../simulate/simulate.ts';
+import { simulateOpening } from '../decide/whatHappens.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';

@@ -67,6 +67,7 @@ function nearestOf({ rejected }: Decision): Rejection | undefined {
 /** What an opening waits for before its parts may be ordered; empty when it is settled. */
 export function waitsFor(decision: Decision): string {
   if (decision.state === 'settled') return '';
+  if (decision.severe.length > 0) return decision.severe.map((one) => one.says).join(' ');
   const labels = missingKeys(decision).map((key) => fieldInfo(key).label.toLowerCase());
   if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
   return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';

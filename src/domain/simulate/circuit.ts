@@ -1,4 +1,4 @@
-import type { Arrangement } from './arrangement.ts';
+import type { Arrangement } from '../arrangement/arrangement.ts';
 import type { Situation } from './conditions.ts';
 import type { Exit } from './outcome.ts';
 
@@ -59,14 +59,24 @@ function withoutSupply(arrangement: Arrangement, at: Situation): Moment {
       ? (at.unlockedHours && arrangement.scheduled) || (at.credential && arrangement.reader)
       : arrangement.release === 'keyInside'
         ? at.unlockedHours
-        : arrangement.outside === 'no';
+        : arrangement.lockedOutsideBy === 'leafLock' && arrangement.leafLock.outsideLocked === 'no';
   return { locked: !released, energised: false, fed: false, cut: false, released };
+}
+
+/** Whether somebody outside is kept out: the device may have let go while the lock of the leaf still holds. */
+export function outsideLocked({ lockedOutsideBy, leafLock }: Arrangement, { locked }: Moment): boolean {
+  if (lockedOutsideBy === 'device') return locked;
+  return leafLock.outsideLocked !== 'no' || (lockedOutsideBy === 'both' && locked);
 }
 
 /** What a person leaving meets: `rest` is the lock before they act, `acting` while they do what the door asks. */
 export function exitAt(arrangement: Arrangement, rest: Moment, acting: Moment): Exit {
+  const { leafLock, release } = arrangement;
+  if (leafLock.heldByHand) return 'blocked';
+  // Whoever waits in an elevator lobby stands on the locked side of the leaf, and its lever must open there too.
+  if (release === 'lobby' && leafLock.outsideLocked !== 'no') return 'blocked';
   if (!rest.locked) return 'free';
-  switch (arrangement.release) {
+  switch (release) {
     case 'free':
     case 'stairReentry':
       return arrangement.freeHardware ? 'free' : 'blocked';

@@ -1,4 +1,4 @@
-import type { Arrangement, Setting, Simulable } from './arrangement.ts';
+import type { Arrangement, Setting, Simulable } from '../arrangement/arrangement.ts';
 import { buildingConditionIds, type ConditionId, conditionIds } from './conditions.ts';
 import { bySeverity, type OpeningFinding, type Outcomes } from './outcome.ts';
 import { findingWords as words } from './sentences.ts';
@@ -15,12 +15,16 @@ const finders: readonly Find[] = [
       : { kind: 'blockedExit', severity: 'severe', conditions: blocked, says: words.blockedExit(blocked) };
   },
 
-  function blockedOtherWay({ release }, { personBehind, bothWays }, outcomes) {
+  function blockedOtherWay({ release, releaseOnBothSides }, { personBehind, peopleOnLockedSide }, outcomes) {
     // A lobby lock holds the people on that very side, and its exit column speaks of them already.
-    if (!personBehind || !bothWays || release === 'lobby') return undefined;
+    if (!personBehind || !peopleOnLockedSide || release === 'lobby') return undefined;
     const locked = whereTrue(
       outcomes,
-      (one) => one.entry === 'locked' && buildingConditionIds.includes(one.condition),
+      // Staff and a delay let go of both sides, but not of a lever that is locked beside them.
+      (one) =>
+        one.entry === 'locked' &&
+        !(releaseOnBothSides && (one.exit === 'byStaff' || one.exit === 'after')) &&
+        buildingConditionIds.includes(one.condition),
     );
     return locked.length > 0
       ? {
@@ -65,7 +69,15 @@ const finders: readonly Find[] = [
   },
 
   function stairUnderAlarm(_arrangement, setting, outcomes) {
-    if (!setting.stairSideLocked || setting.loneStair || !alarmMustFreeStair(setting)) return undefined;
+    if (!setting.stairEntry || setting.loneStair || !alarmMustFreeStair(setting)) return undefined;
+    if (!outcomes.fireAlarm.applies && outcomes.lockedHours.entry === 'locked') {
+      return {
+        kind: 'stairSideLocked',
+        severity: 'severe',
+        conditions: ['lockedHours'],
+        says: words.stairNeverFreed,
+      };
+    }
     const locked = whereTrue(
       outcomes,
       (one) =>
@@ -76,8 +88,8 @@ const finders: readonly Find[] = [
       : undefined;
   },
 
-  function stairOnCommand(arrangement, { stairSideLocked, loneStair, basis }, outcomes) {
-    if (!stairSideLocked || loneStair || basis.ibc === null || outcomes.lockedHours.entry !== 'locked') {
+  function stairOnCommand(arrangement, { stairEntry, loneStair, basis }, outcomes) {
+    if (!stairEntry || loneStair || basis.ibc === null || outcomes.lockedHours.entry !== 'locked') {
       return undefined;
     }
     return arrangement.commandCuts && outcomes.releaseCommand.entry === 'unlocked'
@@ -169,8 +181,9 @@ const finders: readonly Find[] = [
       : undefined;
   },
 
-  function failSafeStaysLocked({ failMode }, _setting, outcomes) {
-    return failMode === 'safe' && outcomes.supplyLost.entry === 'locked'
+  function failSafeStaysLocked({ failMode, lockedOutsideBy }, _setting, outcomes) {
+    // A lever under a magnet holds by itself; that is no failing of the magnet.
+    return failMode === 'safe' && lockedOutsideBy === 'device' && outcomes.supplyLost.entry === 'locked'
       ? {
           kind: 'failSafeStaysLocked',
           severity: 'severe',

@@ -1,5 +1,5 @@
 import { midSentence, startSentence } from '../text/midSentence.ts';
-import type { Arrangement } from './arrangement.ts';
+import type { Arrangement } from '../arrangement/arrangement.ts';
 import type { Outcome } from './outcome.ts';
 import { notApplyingInWords } from './sentences.ts';
 

@@ -1,6 +1,6 @@
 import type { DeviceId } from '../devices/devices.ts';
 import { midSentence, startSentence } from '../text/midSentence.ts';
-import type { Arrangement } from './arrangement.ts';
+import type { Arrangement } from '../arrangement/arrangement.ts';
 import type { Moment } from './circuit.ts';
 import { condition, type ConditionId } from './conditions.ts';
 import type { Outcome } from './outcome.ts';
@@ -92,17 +92,33 @@ export function outcomeInWords(
         : 'no contact would report it, and '
       : '';
   return startSentence(
-    `${forced}${lockClause(arrangement, outcome.condition, rest)}; ${exitClause(arrangement, outcome)}.`,
+    `${forced}${lockClause(arrangement, outcome.condition, rest)}${leafLockClause(arrangement, outcome, rest)}; ${exitClause(arrangement, outcome)}.`,
   );
+}
+
+/** What the lock of the leaf adds where the device alone would say something else. */
+function leafLockClause(
+  { lockedOutsideBy, leafLock }: Arrangement,
+  { entry }: Pick<Outcome, 'entry'>,
+  rest: Moment,
+): string {
+  if (lockedOutsideBy === 'device' || rest.locked === (entry === 'locked')) return '';
+  if (entry === 'unlocked') return ', while its trim opens from outside';
+  return leafLock.kind === 'handBolt'
+    ? ', but the bolt of the leaf stays locked'
+    : `, but the ${leafLock.kind === 'bar' ? 'trim of the bar' : 'lever'} stays locked outside${
+        leafLock.outsideLocked === 'notKnown' ? ' for all that was surveyed' : ''
+      }`;
 }
 
 function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): string {
   const thing = `the ${things[arrangement.device]}`;
+  const leafHolds = arrangement.lockedOutsideBy === 'both' && arrangement.leafLock.outsideLocked !== 'no';
   const { situation } = condition(id);
   switch (arrangement.failMode) {
     case 'none':
       return rest.locked
-        ? arrangement.outside === 'notKnown'
+        ? arrangement.leafLock.outsideLocked === 'notKnown'
           ? `${thing} needs no power and is counted as locked outside, which nobody surveyed`
           : `${thing} needs no power and stays locked outside`
         : 'nothing locks the outside';
@@ -118,9 +134,10 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
             ? `${thing} stands thrown while power is there`
             : `current holds ${thing}`;
       }
-      return `${releaseCause(arrangement, id, rest)}, so ${thing} lets go`;
+      return `${releaseCause(arrangement, id, rest)}, so ${thing} ${leafHolds ? 'no longer holds' : 'lets go'}`;
     case 'secure':
-      if (!rest.locked) return `${releaseCause(arrangement, id, rest)}, so ${thing} gives way`;
+      if (!rest.locked)
+        return `${releaseCause(arrangement, id, rest)}, so ${thing} ${leafHolds ? 'no longer holds' : 'gives way'}`;
       if (rest.released && rest.cut) return `${cutCause(arrangement, id)}, so ${thing} drops back to locked`;
       if (rest.released) return `${thing} has no power to release with and stays locked`;
       return `${thing} needs no power to stay locked`;
@@ -172,15 +189,22 @@ function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
 }
 
 function blockedClause(arrangement: Arrangement): string {
+  if (arrangement.leafLock.heldByHand) return 'a bolt that only a hand draws keeps people in';
   switch (arrangement.release) {
     case 'credentialOut':
       return 'without a credential nobody gets out';
     case 'keyInside':
       return 'without a key nobody gets out';
+    case 'lobby':
+      return arrangement.leafLock.outsideLocked === 'no'
+        ? 'nobody can be called to unlock it'
+        : 'the lever is locked toward the lobby, so nobody gets out of there';
     case 'sensor':
     case 'buttonOnly':
     case 'doorSwitch':
-      return 'what should release it only asks the controller, so nobody gets out';
+      return arrangement.failMode === 'secure' && arrangement.button === 'direct'
+        ? 'without lock power this lock stays locked, so nobody gets out'
+        : 'what should release it only asks the controller, so nobody gets out';
     default:
       return 'nothing on the egress side opens it';
   }
@@ -224,6 +248,8 @@ export const findingWords = {
   ratedStaysOpen: 'Nothing closes this fire-rated leaf, so no latch can hold it in a fire.',
   stairAlarm:
     'The stair side stays locked under fire alarm, and people in the stair cannot turn back onto the floor.',
+  stairNeverFreed:
+    'The stair side stays locked, the building has no alarm that could free it, and people in the stair cannot turn back onto a floor.',
   stairCommand: 'The stair side cannot be unlocked on command from another place.',
   softwareOnly:
     'Leaving depends on the controller alone: with its relay stuck locked nothing on the egress side frees the door.',

@@ -1,44 +1,22 @@
-import type { Decision } from '../decide/decision.ts';
-import type { Opening, Project } from '../model/project.ts';
-import { arrange, type Surroundings } from './arrange.ts';
-import type { Arrangement, Setting } from './arrangement.ts';
-import { circuitAt, exitAt, type Moment } from './circuit.ts';
+import type { Arrangement, Setting, Simulable } from '../arrangement/arrangement.ts';
+import { circuitAt, exitAt, type Moment, outsideLocked } from './circuit.ts';
 import { condition, type ConditionId, conditionIds, type Situation } from './conditions.ts';
 import { findingsOf } from './findings.ts';
 import type { Exit, OpeningFinding, Outcome, Outcomes, YesNo } from './outcome.ts';
 import { notApplyingInWords, outcomeInWords } from './sentences.ts';
 
-/** One opening run through every condition, or the reason why it could not be. */
-export interface Simulated {
+/** One arrangement run through every condition. */
+export interface Ran {
   readonly arrangement: Arrangement;
   readonly setting: Setting;
   readonly outcomes: Outcomes;
+  /** The worst first. */
   readonly findings: readonly OpeningFinding[];
-  /** Something unknown could still forbid this arrangement, or a person chose it against the engine. */
-  readonly provisional: boolean;
 }
 
-/** Undefined where nothing is chosen: an opening that is refused, referred or left without a device is not run. */
-export function simulate(decision: Decision, around: Surroundings = {}): Simulated | undefined {
-  const found = arrange(decision, around);
-  if (!found) return undefined;
+export function runArrangement(found: Simulable): Ran {
   const outcomes = outcomesOf(found.arrangement);
-  return {
-    ...found,
-    outcomes,
-    findings: findingsOf(found, outcomes),
-    provisional: decision.state !== 'settled',
-  };
-}
-
-export function simulateOpening(
-  project: Project,
-  opening: Opening,
-  decision: Decision,
-  batteryHours?: number | null,
-): Simulated | undefined {
-  const to = opening.toSpaceId === null ? undefined : project.spaces[opening.toSpaceId];
-  return simulate(decision, { toLevel: to?.securityLevel, batteryHours });
+  return { ...found, outcomes, findings: findingsOf(found, outcomes) };
 }
 
 const remembered = new Map<string, Outcomes>();
@@ -46,7 +24,7 @@ const mostRemembered = 4000;
 
 /** All conditions of an arrangement. Openings alike in every part share one answer, so a big building costs little. */
 function outcomesOf(arrangement: Arrangement): Outcomes {
-  const key = JSON.stringify(Object.values(arrangement));
+  const key = JSON.stringify(arrangement);
   const before = remembered.get(key);
   if (before) return before;
   const entries = conditionIds.map((id) => [id, outcomeIn(arrangement, id)] as const);
@@ -86,7 +64,7 @@ function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
   const outcome: Omit<Outcome, 'says'> = {
     condition: id,
     applies: true,
-    entry: held || !rest.locked ? 'unlocked' : 'locked',
+    entry: held || !outsideLocked(arrangement, rest) ? 'unlocked' : 'locked',
     exit: held ? 'free' : exit,
     afterS: !held && exit === 'after' ? arrangement.delayS : null,
     latched: held ? 'no' : latched,

@@ -51,6 +51,9 @@ function endInWords(decision: Decision, notKnown: number): string {
       notKnown === 1 ? 'one answer of “not known”' : `${notKnown} answers of “not known”`
     } could still change this decision:`;
   }
+  if (decision.state === 'severe') {
+    return 'Nothing more needs to be asked; what leads ends badly for somebody, and that has to be mended first.';
+  }
   if (decision.state === 'open') {
     return 'Nothing more can be asked here, and the decision stays provisional: what it waits for stands with its reasons.';
   }

@@ -1,6 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { knownValues } from '../../domain/decide/factView.ts';
-import { oneLineOf } from '../../domain/simulate/oneLine.ts';
+import { oneLineOf } from '../../domain/schedules/oneLine.ts';
 import { elevation } from './elevation.ts';
 import { oneLine } from './one-line.ts';
 import { type DrawingSize, drawingSizes } from './paper.ts';

@@ -1,4 +1,4 @@
-import type { OneLine, Station } from '../../domain/simulate/oneLine.ts';
+import type { OneLine, Station } from '../../domain/schedules/oneLine.ts';
 import { startSentence } from '../../domain/text/midSentence.ts';
 import { wrap } from './lettering.ts';
 import { letterHeight, lineHeight } from './paper.ts';

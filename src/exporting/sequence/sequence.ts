@@ -1,12 +1,12 @@
 import { midSentence } from '../../domain/text/midSentence.ts';
 import { device } from '../../domain/devices/devices.ts';
 import { releases } from '../../domain/devices/candidates.ts';
-import type { Arrangement, Setting } from '../../domain/simulate/arrangement.ts';
+import type { Arrangement, Setting } from '../../domain/arrangement/arrangement.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import type { Outcomes } from '../../domain/simulate/outcome.ts';
 import { exitInWords, isOnAlarm, onFireAlarm } from '../../domain/simulate/outcomeWords.ts';
 import { hoursInWords, thingInWords } from '../../domain/simulate/sentences.ts';
-import type { Simulated } from '../../domain/simulate/simulate.ts';
+import type { Simulated } from '../../domain/decide/whatHappens.ts';
 
 export interface SequenceLine {
   readonly event: string;

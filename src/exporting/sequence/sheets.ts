@@ -1,7 +1,7 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { hardwareSets } from '../../domain/schedules/sets.ts';
-import { type Simulated, simulateOpening } from '../../domain/simulate/simulate.ts';
+import { type Simulated, simulateOpening } from '../../domain/decide/whatHappens.ts';
 import { acceptanceTestOf, noTestBecause } from './acceptance.ts';
 import { type Sequence, sequenceOf } from './sequence.ts';
 import type { TestLine } from './testLine.ts';

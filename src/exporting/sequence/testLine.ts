@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import type { Simulated } from '../../domain/simulate/simulate.ts';
+import type { Simulated } from '../../domain/decide/whatHappens.ts';
 
 /** One line of the test: what to do, what must happen; result, value and initials are written in by hand. */
 export interface TestLine {

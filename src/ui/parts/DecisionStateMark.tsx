@@ -6,6 +6,7 @@ import { StatusMark } from '../face/Mark.tsx';
 const symbols: Record<DecisionState, StatusWord> = {
   settled: 'settled',
   open: 'provisional',
+  severe: 'refused',
   refused: 'refused',
   referred: 'needsSignOff',
   none: 'nothingFits',

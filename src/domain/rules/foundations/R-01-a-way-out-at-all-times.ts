@@ -1,6 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import type { CandidateMatch } from '../../devices/candidates.ts';
-import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { locksOutside, outsideNotKnownFree } from '../../arrangement/leafLocks.ts';
+import { all, is, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 
@@ -12,22 +13,22 @@ const noRelease = [
   'glassPatchLock/safe/none',
 ];
 
-/**
- * A door across a corridor is asked about; elsewhere two ways of leaving count where somebody says so. Horizontal
- * exits are judged by R-67, stairs by their own rules, and a double-egress pair has a leaf for each way.
- */
-const bothWays = all(
-  is('exitDirection', 'both'),
-  any(
-    is('egressRole', 'crossCorridor'),
-    all(
-      isKnown('exitDirection'),
-      is('egressRole', 'exitAccess', 'exteriorExit', 'exteriorSpace', 'egressCourt', 'dischargeGate'),
-    ),
-  ),
-  not(is('doorType', 'doubleEgressPair')),
-);
-/** Delay and release by staff act on both ways alike and go to a reviewer anyway. */
+/** Horizontal exits are judged by R-67, elevator lobbies by R-94, stairs by their own rules. */
+const bothWays = all(yes('peopleOnLockedSide'), not(is('egressRole', 'horizontalExit', 'elevatorLobby')));
+/** A lock worked by hand, the trim of a delayed bar, and whatever stays beside a magnet or bolt. */
+const staysBesidePeople: CandidateMatch = {
+  device: [
+    'mechanicalLock',
+    'delayedExitDevice',
+    'magnet',
+    'shearMagnet',
+    'delayedMagnet',
+    'boltSolenoid',
+    'boltMotor',
+  ],
+  not: { release: ['keyInside'] },
+};
+/** Release by staff acts on both ways alike and goes to a reviewer anyway; a delayed bar has a trim for the other way. */
 const locksOneSide: CandidateMatch = {
   release: ['free', 'stairReentry', 'sensor', 'doorSwitch', 'keyInside', 'lobby'],
   not: { family: ['mechanical'], release: ['free'] },
@@ -58,8 +59,135 @@ export const R01 = defineRule({
       of: locksOneSide,
       says: 'People leave through this door both ways, so whatever locks one side locks somebody’s way out; it may have a passage latch or push and pull, and a reader belongs on another door.',
     },
+    {
+      key: 'c',
+      effect: 'require',
+      items: ['passageFunction'],
+      when: all(yes('peopleOnLockedSide'), outsideNotKnownFree),
+      of: staysBesidePeople,
+      says: 'People leave from the locked side too, so the lever or trim of that side is free at all hours: a passage function, whatever hangs there now.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      items: ['delayBothSides'],
+      when: yes('peopleOnLockedSide'),
+      of: { device: ['delayedMagnet'] },
+      says: 'People leave from both sides, so what they push to start the delay stands on both.',
+    },
+    {
+      key: 'e',
+      effect: 'finding',
+      field: 'lockFunction',
+      severity: 'warn',
+      when: all(yes('peopleOnLockedSide'), locksOutside),
+      says: 'People leave from the locked side too, and the lock on the leaf locks that side: it shuts them in until its function is changed.',
+    },
+    {
+      key: 'f',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('peopleOnLockedSide'), locksOutside),
+      of: staysBesidePeople,
+      says: 'The lock on the leaf locks a side that people leave from; a reviewer confirms that it was changed to passage.',
+    },
   ],
   cases: cases(
+    ...onEach(
+      [
+        'mechanicalLock/none/free',
+        'delayedExitDevice/safe/delayed',
+        'magnet/safe/controlled',
+        'boltMotor/safe/lobby',
+      ],
+      'both ways, function not surveyed',
+      across,
+      'yes',
+      { clause: 'c', does: ['passageFunction'] },
+    ),
+    ...onEach(
+      ['mechanicalLock/none/keyInside', 'mortiseLock/safe/controlled', 'noLock/none/free'],
+      'both ways, not meant',
+      across,
+      'no',
+      'c',
+    ),
+    [
+      'both ways, passage',
+      { ...across, lockFunction: 'passage' },
+      'no',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'both ways, storeroom lock',
+      { ...across, lockFunction: 'storeroom' },
+      'yes',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'lobby with no other way out',
+      { egressRole: 'elevatorLobby', lobbyHasOtherExit: false },
+      'yes',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'one way',
+      { ...across, exitDirection: 'towardSecure' },
+      'no',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'direction not known',
+      { egressRole: 'crossCorridor', doorType: 'single' },
+      'unknown',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'delayed magnet, both ways',
+      across,
+      'yes',
+      { clause: 'd', on: 'delayedMagnet/safe/delayed', does: ['delayBothSides'] },
+    ],
+    ['delayed bar, both ways', across, 'no', { clause: 'd', on: 'delayedExitDevice/safe/delayed' }],
+    [
+      'delayed magnet, one way',
+      { ...across, exitDirection: 'towardSecure' },
+      'no',
+      { clause: 'd', on: 'delayedMagnet/safe/delayed' },
+    ],
+    [
+      'delayed magnet, direction not known',
+      { egressRole: 'crossCorridor', doorType: 'single' },
+      'unknown',
+      { clause: 'd', on: 'delayedMagnet/safe/delayed' },
+    ],
+    ...(['e', 'f'] as const).flatMap((clause): readonly CaseRow[] => {
+      const at = clause === 'e' ? { clause } : { clause, on: 'mechanicalLock/none/free' };
+      return [
+        ...(['storeroom', 'classroom', 'office', 'none'] as const).map(
+          (lockFunction): CaseRow => [
+            `both ways, ${lockFunction} lock`,
+            { ...across, lockFunction },
+            'yes',
+            { ...at, does: clause === 'e' ? 'warn lockFunction' : 'signOff must' },
+          ],
+        ),
+        ['both ways, passage', { ...across, lockFunction: 'passage' }, 'no', at],
+        ['both ways, function not surveyed', across, 'unknown', at],
+        [
+          'one way, storeroom lock',
+          { ...across, exitDirection: 'towardSecure', lockFunction: 'storeroom' },
+          'no',
+          at,
+        ],
+      ];
+    }),
+    [
+      'a lock that takes the place of it',
+      { ...across, lockFunction: 'storeroom' },
+      'no',
+      { clause: 'f', on: 'mortiseLock/safe/controlled' },
+    ],
     ...onEach(
       ['mortiseLock/safe/stairReentry', 'magnet/safe/lobby'],
       'corridor, both ways',

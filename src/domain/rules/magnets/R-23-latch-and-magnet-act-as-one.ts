@@ -1,4 +1,11 @@
 import { under } from '../../codes/sections.ts';
+import {
+  besideLeafLock,
+  entryByElectricLock,
+  handBoltOnLeaf,
+  leverOrBarOnLeaf,
+  outsideNotKnownFree,
+} from '../../arrangement/leafLocks.ts';
 import { all, is, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
@@ -30,8 +37,94 @@ export const R23 = defineRule({
       of: { family: ['magnet'], release: ['sensor'] },
       says: 'The leaf keeps its latch beside the magnet; set the sensor so that it has unlocked before a hand reaches the lever or bar.',
     },
+    {
+      key: 'c',
+      effect: 'require',
+      items: ['passageFunction'],
+      when: all(entryByElectricLock, leverOrBarOnLeaf, outsideNotKnownFree),
+      of: besideLeafLock,
+      says: 'The lever or trim beside this lock is free outside at all hours, or a credential opens nothing: one lock decides who comes in, and the latch under it only holds the leaf closed.',
+    },
+    {
+      key: 'd',
+      effect: 'require',
+      items: ['lockTakenOff'],
+      when: handBoltOnLeaf,
+      of: besideLeafLock,
+      says: 'The patch lock or bolt on the leaf goes: once thrown it holds the door after everything else has let go.',
+    },
   ],
   cases: cases(
+    ...onEach(
+      ['magnet/safe/sensor', 'delayedMagnet/safe/delayed', 'boltSolenoid/safe/doorSwitch'],
+      'reader, lever lock on the leaf',
+      { ...room, readerSides: 'secure' },
+      'yes',
+      { clause: 'c', does: ['passageFunction'] },
+    ),
+    [
+      'reader, storeroom lever',
+      { ...room, readerSides: 'secure', lockFunction: 'storeroom' },
+      'yes',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'reader, passage lever',
+      { ...room, readerSides: 'secure', lockFunction: 'passage' },
+      'no',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'reader, bar',
+      { ...room, latch: 'rimExit', readerSides: 'secure' },
+      'yes',
+      { clause: 'c', on: 'magnet/safe/doorSwitch' },
+    ],
+    [
+      'reader, push and pull',
+      { ...room, latch: 'pushPull', readerSides: 'secure' },
+      'no',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'open by schedule',
+      { ...room, readerSides: 'none', wishScheduledUnlock: true },
+      'yes',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'nobody let in by it',
+      { ...room, readerSides: 'none', wishScheduledUnlock: false },
+      'no',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    ['reader not known', room, 'unknown', { clause: 'c', on: 'magnet/safe/sensor' }],
+    [
+      'a lock that takes the place of the lever',
+      { ...room, readerSides: 'secure' },
+      'no',
+      { clause: 'c', on: 'mortiseLock/safe/free' },
+    ],
+    ...(['patch', 'hookbolt', 'deadboltOnly'] as const).flatMap((latch) =>
+      onEach(
+        ['magnet/safe/sensor', 'delayedMagnet/safe/delayed', 'boltMotor/safe/sensor'],
+        latch,
+        { latch },
+        'yes',
+        {
+          clause: 'd',
+          does: ['lockTakenOff'],
+        },
+      ),
+    ),
+    ['lever lock', { latch: 'mortise' }, 'no', { clause: 'd', on: 'magnet/safe/sensor' }],
+    ['latch not known', {}, 'unknown', { clause: 'd', on: 'magnet/safe/sensor' }],
+    [
+      'a patch lock of its own takes the place of the old one',
+      { latch: 'patch' },
+      'no',
+      { clause: 'd', on: 'glassPatchLock/safe/doorSwitch' },
+    ],
     ...doing(
       { a: ['doorSwitchHardware'], b: 'caution' },
       (

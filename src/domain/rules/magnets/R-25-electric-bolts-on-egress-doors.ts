@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { yes } from '../../logic/condition.ts';
+import { always, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -40,8 +40,40 @@ export const R25 = defineRule({
       of: { family: ['bolt'], failMode: ['safe'], release: ['sensor', 'doorSwitch'] },
       says: 'A bolt can bind under side load; a reviewer must accept it here, and a lock with its own lever or bar is better.',
     },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: always,
+      of: {
+        family: ['bolt'],
+        failMode: ['secure'],
+        release: ['sensor', 'doorSwitch', 'buttonOnly', 'alarmOnly', 'lobby', 'controlled'],
+      },
+      says: 'What releases it breaks lock power, and a fail-secure bolt stays thrown without power: nothing here lets anybody out.',
+    },
   ],
   cases: cases(
+    ...onEach(
+      [
+        'boltMotor/secure/sensor',
+        'boltSolenoid/secure/doorSwitch',
+        'glassPatchLock/secure/buttonOnly',
+        'boltMotor/secure/alarmOnly',
+        'boltMotor/secure/lobby',
+        'boltMotor/secure/controlled',
+      ],
+      'cabinet that nobody can enter',
+      { egressRole: 'noOccupiedSpace' },
+      'yes',
+      { clause: 'd', does: 'prohibit' },
+    ),
+    ...onEach(
+      ['boltMotor/safe/sensor', 'boltMotor/secure/none', 'boltMotor/secure/credentialOut'],
+      'cabinet that nobody can enter',
+      { egressRole: 'noOccupiedSpace' },
+      'no',
+      'd',
+    ),
     ...onEach(
       [
         'boltMotor/safe/none',

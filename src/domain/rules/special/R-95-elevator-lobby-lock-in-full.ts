@@ -1,4 +1,5 @@
 import { under } from '../../codes/sections.ts';
+import { leverOrBarOnLeaf } from '../../arrangement/leafLocks.ts';
 import { all, any, ibc, is, nfpa101, no } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
@@ -52,6 +53,14 @@ export const R95 = defineRule({
       says: 'This lock stays latched after it unlocks, so a lever or bar 34 to 48 in high on the lobby side must open the latch.',
     },
     {
+      key: 'i',
+      effect: 'require',
+      when: all(atLobby, leverOrBarOnLeaf),
+      of: { release: ['lobby'], keepsLatch: false },
+      items: ['latchHardwareOnLeaf'],
+      says: 'The latch of the leaf holds it after the lock has let go, so a lever or bar 34 to 48 in high on the lobby side must open that latch at all hours.',
+    },
+    {
       key: 'c',
       effect: 'prohibit',
       when: all(atLobby, any(no('fullSprinklers'), no('fireAlarm'))),
@@ -96,6 +105,26 @@ export const R95 = defineRule({
     },
   ],
   cases: cases(
+    ...onEach(
+      ['magnet/safe/lobby', 'boltMotor/safe/lobby'],
+      'latch stays on the leaf',
+      { ...lobby, latch: 'mortise' },
+      'yes',
+      {
+        clause: 'i',
+        does: ['latchHardwareOnLeaf'],
+      },
+    ),
+    ['bar stays on the leaf', { ...lobby, latch: 'rimExit' }, 'yes', { clause: 'i', on }],
+    ['push and pull', { ...lobby, latch: 'pushPull' }, 'no', { clause: 'i', on }],
+    ['latch not known', lobby, 'unknown', { clause: 'i', on }],
+    ['corridor', { ...corridor, latch: 'mortise' }, 'no', { clause: 'i', on }],
+    [
+      'a lock of its own is clause b',
+      { ...lobby, latch: 'mortise' },
+      'no',
+      { clause: 'i', on: 'mortiseLock/safe/lobby' },
+    ],
     [
       'lobby lock',
       lobby,

@@ -1,10 +1,17 @@
 import { under } from '../../codes/sections.ts';
-import { all, atMost, ibc, is, no, not, over, yes } from '../../logic/condition.ts';
+import type { CandidateMatch } from '../../devices/candidates.ts';
+import { all, any, atMost, ibc, is, nfpa101, no, not, over, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 import { loneStair, loneStairIbc, nfpaAlone, selectedReentry } from './conditions.ts';
 import { bothCodes, bothLocked, locked, loneStairCases, nfpaOnly, noCode, open } from './given.ts';
 
+const stairEntry = is('egressRole', 'stairEntry');
+/** Freed on command, or locked on the floor side only: the trim of a delayed bar stays free. */
+const releasedOrDelayedBar: CandidateMatch = {
+  device: ['mortiseLock', 'cylindricalLock', 'exitTrim', 'detentionLock', 'delayedExitDevice'],
+  release: ['stairReentry', 'attended', 'delayed'],
+};
 const reentry = [
   'mortiseLock/safe/stairReentry',
   'cylindricalLock/safe/stairReentry',
@@ -12,6 +19,9 @@ const reentry = [
 ];
 const five = { ...locked, stairStories: 5 } as const;
 const four = { ...locked, stairStories: 4 } as const;
+const floor = { egressRole: 'stairEntry', stairLockWanted: 'floorSide' } as const;
+const noHold = { wishDelayedEgress: false, wishControlledEgress: false } as const;
+const delayedBar = 'delayedExitDevice/safe/delayed';
 const b = { clause: 'b', on: 'mortiseLock/secure/free', basis: nfpaOnly } as const;
 const c = { clause: 'c', on: 'mortiseLock/secure/free', basis: nfpaOnly } as const;
 
@@ -28,21 +38,24 @@ export const R54 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(ibc(), yes('stairSideToLock'), not(loneStairIbc)),
-      of: { wired: true, not: { release: ['stairReentry', 'attended'] } },
-      says: 'The stair side of this door may be locked only by a fail-safe lock or trim that is released on command and stays latched; this one is not.',
+      when: all(ibc(), stairEntry, not(loneStairIbc)),
+      of: { wired: true, not: releasedOrDelayedBar },
+      says: 'Whatever is wished for, this lock holds the stair side. That may be locked only by a fail-safe lock or trim that is released on command and stays latched; this one is not.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: all(
         nfpaAlone,
-        yes('stairSideToLock'),
+        stairEntry,
         over('stairStories', 'stairLockStoriesNfpa'),
         not(selectedReentry),
         not(loneStair),
       ),
-      of: { not: { release: ['stairReentry', 'attended'] } },
+      of: {
+        family: ['strike', 'magnet', 'bolt', 'lock', 'exitDevice', 'battery', 'delayed'],
+        not: releasedOrDelayedBar,
+      },
       says: 'The stair serves {stairStories}, too many for a stair side that nothing releases: it takes a lock that is released and stays latched.',
     },
     {
@@ -71,8 +84,29 @@ export const R54 = defineRule({
       effect: 'finding',
       field: 'stairLockWanted',
       severity: 'refuse',
-      when: all(is('egressRole', 'stairEntry'), is('stairLockWanted', 'none'), yes('wantsReader')),
+      when: all(stairEntry, is('stairLockWanted', 'none'), yes('wantsReader')),
       says: 'A reader is wished for at this stair door, yet both sides are said to stay open: a reader locks the stair side, so one of the two answers is wrong.',
+    },
+    {
+      key: 'g',
+      effect: 'finding',
+      field: 'stairLockWanted',
+      severity: 'refuse',
+      when: all(
+        stairEntry,
+        is('stairLockWanted', 'floorSide'),
+        yes('wantsReader'),
+        no('wishDelayedEgress'),
+        no('wishControlledEgress'),
+      ),
+      says: 'A reader is wished for while only the way into the stair is to be locked. A reader on the floor makes people ask for their exit, and one in the stair locks the stair side: one of the two answers is wrong, or a delay is meant.',
+    },
+    {
+      key: 'h',
+      effect: 'prohibit',
+      when: all(any(ibc(), nfpa101()), yes('stairSideToLock')),
+      of: { device: ['delayedExitDevice'] },
+      says: 'The stair side is to be locked, and a delayed bar with a locked trim is released by no command; its trim has to stay free.',
     },
   ],
   cases: cases(
@@ -98,19 +132,32 @@ export const R54 = defineRule({
       { clause: 'a', on: 'exitTrim/secure/free', does: 'prohibit' },
     ],
     [
-      'floor side only',
+      'floor side only: the lock holds the stair side all the same',
       { egressRole: 'stairEntry', stairLockWanted: 'floorSide' },
-      'no',
+      'yes',
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
-    ['both sides stay open', open, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    [
+      'floor side only, delayed bar',
+      { egressRole: 'stairEntry', stairLockWanted: 'floorSide' },
+      'no',
+      { clause: 'a', on: 'delayedExitDevice/safe/delayed' },
+    ],
+    [
+      'floor side only, delayed magnet',
+      { egressRole: 'stairEntry', stairLockWanted: 'floorSide' },
+      'yes',
+      { clause: 'a', on: 'delayedMagnet/safe/delayed' },
+    ],
+    ['both sides are to stay open', open, 'yes', { clause: 'a', on: 'exitTrim/secure/free' }],
     [
       'not a stair door',
       { egressRole: 'exitAccess', stairLockWanted: 'stairSide' },
       'no',
       { clause: 'a', on: 'exitTrim/secure/free' },
     ],
-    ['wish not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['wish not asked', { egressRole: 'stairEntry' }, 'yes', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['role not known', {}, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
     [
       'IBC and NFPA 101 both adopted: IBC governs',
       { ...four },
@@ -136,7 +183,8 @@ export const R54 = defineRule({
     ['five stories, no selected re-entry', { ...five, selectedReentry: false }, 'yes', b],
     ['five stories, single exit stair', { ...five, singleExitStair: true }, 'no', b],
     ['five stories, two stairs', { ...five, singleExitStair: false }, 'yes', b],
-    ['five stories, stair side open', { ...open, stairStories: 5 }, 'no', b],
+    ['five stories, both sides to stay open', { ...open, stairStories: 5 }, 'yes', b],
+    ['five stories, a lever of passage function', five, 'no', { ...b, on: 'mechanicalLock/none/free' }],
     ['five stories, both codes adopted', five, 'no', { ...b, basis: bothCodes }],
     ['five stories, no code chosen', five, 'no', { ...b, basis: noCode }],
     ['stories not known', locked, 'unknown', b],
@@ -179,5 +227,47 @@ export const R54 = defineRule({
       { clause: 'f' },
     ],
     ['reader not asked', open, 'unknown', { clause: 'f' }],
+    [
+      'floor side to be locked, reader, no delay',
+      { ...floor, readerSides: 'secure', ...noHold },
+      'yes',
+      { clause: 'g', does: 'refuse stairLockWanted' },
+    ],
+    [
+      'the same with a delay',
+      { ...floor, readerSides: 'secure', ...noHold, wishDelayedEgress: true },
+      'no',
+      { clause: 'g' },
+    ],
+    [
+      'the same held by staff',
+      { ...floor, readerSides: 'secure', ...noHold, wishControlledEgress: true },
+      'no',
+      { clause: 'g' },
+    ],
+    [
+      'floor side to be locked, no reader',
+      { ...floor, readerSides: 'none', ...noHold },
+      'no',
+      { clause: 'g' },
+    ],
+    [
+      'stair side to be locked, reader',
+      { ...locked, readerSides: 'secure', ...noHold },
+      'no',
+      { clause: 'g' },
+    ],
+    ['floor side, reader not asked', { ...floor, ...noHold }, 'unknown', { clause: 'g' }],
+    [
+      'office door',
+      { ...floor, egressRole: 'exitAccess', readerSides: 'secure', ...noHold },
+      'no',
+      { clause: 'g' },
+    ],
+    ['stair side locked', locked, 'yes', { clause: 'h', on: delayedBar, does: 'prohibit' }],
+    ['stair side locked, NFPA 101 alone', locked, 'yes', { clause: 'h', on: delayedBar, basis: nfpaOnly }],
+    ['stair side locked, no code chosen', locked, 'no', { clause: 'h', on: delayedBar, basis: noCode }],
+    ['floor side locked', floor, 'no', { clause: 'h', on: delayedBar }],
+    ['wish not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'h', on: delayedBar }],
   ),
 });

@@ -19,7 +19,7 @@ export const R55 = defineRule({
     {
       key: 'a',
       effect: 'require',
-      when: lockedStair,
+      when: all(ibc(), is('egressRole', 'stairEntry'), not(loneStairIbc)),
       of: { release: ['stairReentry'] },
       items: ['stairReleaseTogether'],
       says: 'A signal from the fire command center, or where there is none from one point inside the main entrance, frees every locked stair door at once and leaves them latched.',
@@ -60,14 +60,21 @@ export const R55 = defineRule({
       { clause: 'a', on: 'exitTrim/safe/stairReentry', does: ['stairReleaseTogether'] },
     ],
     ['both sides to be locked', bothLocked, 'yes', { clause: 'a', on: 'mortiseLock/safe/stairReentry' }],
-    ['stair side open', open, 'no', { clause: 'a', on: 'exitTrim/safe/stairReentry' }],
+    [
+      'put in by hand where both sides are to stay open',
+      open,
+      'yes',
+      { clause: 'a', on: 'exitTrim/safe/stairReentry' },
+    ],
     ['NFPA 101 alone', locked, 'no', { clause: 'a', on: 'exitTrim/safe/stairReentry', basis: nfpaOnly }],
     [
       'wish not asked',
       { egressRole: 'stairEntry' },
-      'unknown',
+      'yes',
       { clause: 'a', on: 'exitTrim/safe/stairReentry' },
     ],
+    ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'a', on: 'exitTrim/safe/stairReentry' }],
+    ['role not known', {}, 'unknown', { clause: 'a', on: 'exitTrim/safe/stairReentry' }],
     ['an ordinary lock is not meant', locked, 'no', { clause: 'a', on: 'exitTrim/safe/free' }],
     ...loneStairCases('no', 'yes', { clause: 'a', on: 'exitTrim/safe/stairReentry' }),
     [

@@ -1,11 +1,11 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, ibc, not, yes } from '../../logic/condition.ts';
+import { all, ibc, is, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 import { alarmMayBeThere } from '../alarm/given.ts';
 import { loneStairIbc } from './conditions.ts';
 import { locked, loneStairCases, nfpaOnly, open } from './given.ts';
 
-const lockedStair = all(yes('stairSideToLock'), not(loneStairIbc));
+const lockedStair = all(is('egressRole', 'stairEntry'), not(loneStairIbc));
 const trim = 'exitTrim/safe/stairReentry';
 const ibc2024 = { ibc: 2024 } as const;
 
@@ -49,13 +49,19 @@ export const R56 = defineRule({
     ['IBC 2021', locked, 'no', { clause: 'a', on: trim }],
     ['IBC 2018', locked, 'no', { clause: 'a', on: trim, basis: { ibc: 2018 } }],
     ['NFPA 101 alone', locked, 'no', { clause: 'a', on: trim, basis: nfpaOnly }],
-    ['IBC 2024, stair side open', open, 'no', { clause: 'a', on: trim, basis: ibc2024 }],
+    [
+      'IBC 2024, put in by hand where both sides are to stay open',
+      open,
+      'yes',
+      { clause: 'a', on: trim, basis: ibc2024 },
+    ],
     [
       'IBC 2024, wish not asked',
       { egressRole: 'stairEntry' },
-      'unknown',
+      'yes',
       { clause: 'a', on: trim, basis: ibc2024 },
     ],
+    ['IBC 2024, role not known', {}, 'unknown', { clause: 'a', on: trim, basis: ibc2024 }],
     ['IBC 2024, ordinary trim', locked, 'no', { clause: 'a', on: 'exitTrim/safe/free', basis: ibc2024 }],
     ...loneStairCases('no', 'yes', { clause: 'a', on: trim, basis: ibc2024 }),
     [
@@ -71,17 +77,12 @@ export const R56 = defineRule({
       { clause: 'c', on: trim, basis: ibc2024 },
     ],
     ['IBC 2024, alarm not asked', locked, 'yes', { clause: 'c', on: trim, basis: ibc2024 }],
-    [
-      'IBC 2024, alarm and wish not asked',
-      { egressRole: 'stairEntry' },
-      'unknown',
-      { clause: 'c', on: trim, basis: ibc2024 },
-    ],
+    ['IBC 2024, alarm and role not known', {}, 'unknown', { clause: 'c', on: trim, basis: ibc2024 }],
     ['IBC 2021, fire alarm', { ...locked, fireAlarm: true }, 'no', { clause: 'c', on: trim }],
     [
-      'IBC 2024, fire alarm, stair side open',
+      'IBC 2024, fire alarm, put in by hand where both sides are to stay open',
       { ...open, fireAlarm: true },
-      'no',
+      'yes',
       { clause: 'c', on: trim, basis: ibc2024 },
     ],
     [
@@ -99,7 +100,7 @@ export const R56 = defineRule({
       { clause: 'b', on: trim, basis: { ibc: 2018 } },
     ],
     ['low building', { ...locked, highRise: false }, 'no', { clause: 'b', on: trim }],
-    ['high-rise, stair side open', { ...open, highRise: true }, 'no', { clause: 'b', on: trim }],
+    ['high-rise, put in by hand', { ...open, highRise: true }, 'yes', { clause: 'b', on: trim }],
     [
       'high-rise, NFPA 101 alone',
       { ...locked, highRise: true },

@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, ibc, nfpa101, not, over, yes } from '../../logic/condition.ts';
+import { all, ibc, is, nfpa101, not, over, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 import { loneStair, nfpaAlone, selectedReentry } from './conditions.ts';
 import { bothCodes, locked, nfpaOnly, noCode, open } from './given.ts';
@@ -24,7 +24,7 @@ export const R58 = defineRule({
       effect: 'require',
       when: all(
         nfpa101(),
-        yes('stairSideToLock'),
+        is('egressRole', 'stairEntry'),
         over('stairStories', 'stairLockStoriesNfpa'),
         not(all(not(ibc()), selectedReentry)),
         not(loneStair),
@@ -51,7 +51,8 @@ export const R58 = defineRule({
     ['four stories', { ...five, stairStories: 4 }, 'no', a],
     ['five stories, both codes adopted', five, 'yes', { ...a, basis: bothCodes }],
     ['five stories, IBC alone', five, 'no', { ...a, basis: {} }],
-    ['stair side open', { ...open, stairStories: 5 }, 'no', a],
+    ['put in by hand where both sides are to stay open', { ...open, stairStories: 5 }, 'yes', a],
+    ['office door', { egressRole: 'exitAccess', stairStories: 5 }, 'no', a],
     ['selected re-entry planned', chosen, 'no', a],
     ['selected re-entry planned, but the IBC governs too', chosen, 'yes', { ...a, basis: bothCodes }],
     ['no selected re-entry', { ...five, selectedReentry: false }, 'yes', a],

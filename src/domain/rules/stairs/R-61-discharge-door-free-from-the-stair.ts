@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { is } from '../../logic/condition.ts';
+import { all, any, ibc, is, nfpa101, not } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -12,6 +12,7 @@ const unlawful = [
   'magnet/safe/lobby',
   'mechanicalLock/none/keyInside',
 ];
+const held = ['sensor', 'doorSwitch', 'delayed', 'controlled', 'clinical', 'attended'] as const;
 const whole = [
   'magnet/safe/sensor',
   'magnet/safe/doorSwitch',
@@ -28,7 +29,7 @@ export const R61 = defineRule({
   book: 'ibc',
   cites: [under('stairDoors')],
   confidence: 'read',
-  note: 'Whether a whole release arrangement (delay, sensor, switch in the bar) may stand at a discharge door was not read; it goes to a reviewer.',
+  note: 'That a discharge door is locked only from the side opposite to egress was read; that no release arrangement of another section lifts this is our reading, the safe side. NFPA 101 alone: a reviewer decides.',
   why: 'Everybody in the stair ends at this door; only its outside may be locked.',
   clauses: [
     {
@@ -50,11 +51,41 @@ export const R61 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: is('egressRole', 'stairDischarge'),
-      of: { release: ['sensor', 'doorSwitch', 'delayed', 'controlled', 'clinical', 'attended'] },
+      of: { release: held },
       says: 'It holds the last door of a stair until something releases it: a reviewer decides whether that is acceptable here.',
+    },
+    {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(any(ibc(), not(nfpa101())), is('egressRole', 'stairDischarge')),
+      of: { release: held.filter((release) => release !== 'attended') },
+      says: 'The last door of a stair may be locked only from outside; from the stair its lever or bar opens it at once, and no delay or release stands in for that.',
     },
   ],
   cases: cases(
+    ...onEach(
+      whole.filter((id) => !id.endsWith('attended')),
+      'way out of the stair',
+      out,
+      'yes',
+      { clause: 'd', does: 'prohibit' },
+    ),
+    [
+      'no code chosen',
+      out,
+      'yes',
+      { clause: 'd', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: null } },
+    ],
+    [
+      'NFPA 101 alone',
+      out,
+      'no',
+      { clause: 'd', on: 'magnet/safe/sensor', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    ['detention goes to its own rules', out, 'no', { clause: 'd', on: 'detentionLock/none/attended' }],
+    ['free bar', out, 'no', { clause: 'd', on: 'exitTrim/secure/free' }],
+    ['door into the stair', { egressRole: 'stairEntry' }, 'no', { clause: 'd', on: 'magnet/safe/sensor' }],
+    ['role not known', {}, 'unknown', { clause: 'd', on: 'magnet/safe/sensor' }],
     ['way out of the stair', out, 'yes', { clause: 'a', on: 'exitTrim/secure/free', does: 'permit' }],
     ['the same with a mechanical lock', out, 'yes', { clause: 'a', on: 'mechanicalLock/none/free' }],
     ['door into the stair', { egressRole: 'stairEntry' }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],

@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { any, yes } from '../../logic/condition.ts';
+import { any, is, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const T28 = defineRule({
@@ -13,7 +13,7 @@ export const T28 = defineRule({
   clauses: [
     {
       effect: 'prohibit',
-      when: any(yes('wishUnlockOnAlarm'), yes('stairSideToLock')),
+      when: any(yes('wishUnlockOnAlarm'), is('egressRole', 'stairEntry')),
       of: { device: ['batteryLock'] },
       says: 'This door must unlock on a signal, and a battery lock has no wire for it and stays as it was.',
     },
@@ -28,6 +28,12 @@ export const T28 = defineRule({
     [
       'stair side locked',
       { wishUnlockOnAlarm: false, egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+      'yes',
+      { on: 'batteryLock/asIs/free' },
+    ],
+    [
+      'stair door, wish not asked',
+      { wishUnlockOnAlarm: false, egressRole: 'stairEntry' },
       'yes',
       { on: 'batteryLock/asIs/free' },
     ],

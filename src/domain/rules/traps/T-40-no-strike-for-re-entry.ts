@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { all, any, is, no, yes } from '../../logic/condition.ts';
+import { all, any, is, no } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -14,9 +14,12 @@ export const T40 = defineRule({
   clauses: [
     {
       effect: 'prohibit',
-      when: any(yes('stairSideToLock'), all(is('egressRole', 'elevatorLobby'), no('lobbyHasOtherExit'))),
+      when: any(
+        is('egressRole', 'stairEntry'),
+        all(is('egressRole', 'elevatorLobby'), no('lobbyHasOtherExit')),
+      ),
       of: { family: ['strike'] },
-      says: 'Stair re-entry and elevator-lobby release need a fail-safe electrified lock that stays latched, not a strike.',
+      says: 'A strike locks the stair side or the lobby side. Stair re-entry and elevator-lobby release need a fail-safe electrified lock that stays latched, not a strike.',
     },
   ],
   cases: cases(
@@ -26,6 +29,13 @@ export const T40 = defineRule({
       { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
       'yes',
     ),
+    [
+      'stair door whose sides are to stay open',
+      { egressRole: 'stairEntry', stairLockWanted: 'none' },
+      'yes',
+      { on: 'strikeMortise/secure/free' },
+    ],
+    ['stair door, wish not asked', { egressRole: 'stairEntry' }, 'yes', { on: 'strikeMortise/secure/free' }],
     [
       'lobby without another exit',
       { egressRole: 'elevatorLobby', lobbyHasOtherExit: false },

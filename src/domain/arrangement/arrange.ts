@@ -1,11 +1,13 @@
+import type { CodeBasis } from '../codes/basis.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { ItemId } from '../devices/items.ts';
-import type { Decision } from '../decide/decision.ts';
-import { partsOf } from '../decide/parts.ts';
-import { slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/compile.ts';
+import type { Readable } from '../logic/condition.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
+import { bareLatches, handBolts } from '../model/latches.ts';
 import type { SecurityLevel } from '../model/project.ts';
 import type { Arrangement, Known, Setting, Simulable } from './arrangement.ts';
+import { type LeafLock, leafLockOf } from './leafLocks.ts';
 
 /** What the decision itself does not know and the project may. */
 export interface Surroundings {
@@ -15,55 +17,95 @@ export interface Surroundings {
   readonly batteryHours?: number | null | undefined;
 }
 
-/** Latches that hold a leaf by themselves beside a magnet or bolt. */
-const positiveLatches: ReadonlySet<string> = new Set([
-  'bored',
-  'mortise',
-  'mortiseDeadbolt',
-  'boredPlusDeadbolt',
-  'rimExit',
-  'verticalRods',
-  'rimPlusRods',
-  'deadlatch',
-  'railExit',
-  'gateLock',
-]);
-const nothingToTurn: ReadonlySet<string> = new Set(['pushPull', 'roller']);
+const bare: readonly string[] = bareLatches;
 const latchingItems = ['passiveLatch', 'latchingHardware', 'panicHardware', 'fireExitHardware'] as const;
 
 /**
- * The arrangement behind a decision, or undefined where nothing was chosen. What a person put in its place counts
- * even where the engine refuses to decide: it is what would be built.
+ * All that an arrangement is made of, beside the candidate. Named, so that two openings equal in these need be run
+ * once only, and typed, so that nothing else can be read below.
  */
-export function arrange(decision: Decision, around: Surroundings = {}): Simulable | undefined {
-  const candidate = decision.chosen?.candidate ?? decision.overridden ?? undefined;
-  if (candidate === undefined) return undefined;
-  const items = new Set<ItemId>(partsOf(decision).map((part) => part.item));
-  return arrangeFrom(candidate, items, factsOf(decision), decision, around);
-}
+export const arrangedFacts = [
+  'latch',
+  'lockFunction',
+  'readerSides',
+  'fireAlarm',
+  'detectionThroughout',
+  'sprinklered',
+  'lockPowerSource',
+  'wishScheduledUnlock',
+  'operator',
+  'egressRole',
+  'closing',
+  'singleExitStair',
+  'stairStories',
+  'selectedReentry',
+  'fireRated',
+  'peopleOnLockedSide',
+] as const satisfies readonly Readable[];
+/** Read for how long, how well guarded: no severe finding hangs on these. */
+const milderFacts = ['standbyHours', 'wishDelay30s', 'delay30sApproved', 'securityNeed'] as const;
+/** At most 31, one bit each. */
+export const arrangedItems = [
+  'passiveLatch',
+  'latchingHardware',
+  'panicHardware',
+  'fireExitHardware',
+  'storeroomLockset',
+  'passageFunction',
+  'delayBothSides',
+  'lockTakenOff',
+  'exitSensor',
+  'pushToExit',
+  'doorSwitchHardware',
+  'fireAlarmRelease',
+  'detectionRelease',
+  'fireAlarmRelatch',
+  'doorDetector',
+  'stairAlarmRelease',
+  'stairReleaseTogether',
+  'remoteRelease',
+  'detentionRelease',
+  'delayOverride',
+  'lockSupply',
+  'twoWayCommunication',
+  'staffMeans',
+  'closer',
+  'smokeClosing',
+  'signKeyLock',
+  'signKeyLockBuilding',
+  'signOutdoor',
+] as const satisfies readonly ItemId[];
+const milderItems = [
+  'exitShuntSensor',
+  'requestToExit',
+  'doorPosition',
+  'signDelayed30',
+  'signDelayedPull30',
+] as const satisfies readonly ItemId[];
+type ArrangedFact = (typeof arrangedFacts)[number] | (typeof milderFacts)[number];
+type ArrangedItem = (typeof arrangedItems)[number] | (typeof milderItems)[number];
 
-type Facts = Partial<FactValues>;
+type Known3<K extends ArrangedFact> = K extends FactKey ? FactValues[K] : boolean;
 
-function factsOf(decision: Decision): <K extends FactKey>(key: K) => FactValues[K] {
-  return <K extends FactKey>(key: K) => decision.slots[slotOf(key)] as FactValues[K];
-}
-
-function arrangeFrom(
+/**
+ * The one description of what a candidate makes of an opening, with the parts that come with it: every lock on the
+ * leaf, what releases which, and who stands where. Simulation, building and sheets read nothing else.
+ */
+export function arrangementOf(
   candidate: Candidate,
   items: ReadonlySet<ItemId>,
-  fact: <K extends FactKey>(key: K) => Facts[K],
-  decision: Decision,
-  around: Surroundings,
+  slots: Slots,
+  basis: CodeBasis,
+  around: Surroundings = {},
 ): Simulable {
+  const fact = <K extends ArrangedFact>(key: K) => slots[slotOf(key)] as Known3<K> | undefined;
   const { deviceId, device, release, failMode } = candidate;
-  const has = (...wanted: readonly ItemId[]) => wanted.some((item) => items.has(item));
+  const has = (...wanted: readonly ArrangedItem[]) => wanted.some((item) => items.has(item));
   const latch = fact('latch');
-  const noHandle = latch !== undefined && nothingToTurn.has(latch);
+  const noHandle = latch !== undefined && bare.includes(latch);
   const reader = fact('readerSides');
   const { wired } = device;
-  // Push and pull only, or a passage set: whatever hangs on the leaf today, nothing locks it from outside.
-  const bare = failMode === 'none' && !device.keepsLatch;
-  const nothingLocks = bare || noHandle || has('passageFunction');
+  const leafLock = leafLockOf(candidate, latch, fact('lockFunction'), has);
   const alarmKnown = either(fact('fireAlarm'), fact('detectionThroughout'));
   const fireAlarm: Known = has('doorDetector') ? 'yes' : alarmKnown;
   const byAlarmAlone = release === 'alarmOnly' && fireAlarm !== 'no';
@@ -88,7 +130,10 @@ function arrangeFrom(
     flowCuts:
       byAlarmAlone || has('fireAlarmRelease', 'detectionRelease', 'fireAlarmRelatch', 'stairAlarmRelease'),
     commandCuts: has('stairReleaseTogether', 'remoteRelease', 'detentionRelease', 'delayOverride'),
-    latch: latchOf(candidate, has(...latchingItems), latch),
+    latch: latchOf(candidate, leafLock, has(...latchingItems), latch),
+    leafLock,
+    lockedOutsideBy: lockedOutsideBy(candidate, leafLock, has('passageFunction')),
+    releaseOnBothSides: ['lobby', 'controlled', 'attended'].includes(release) || has('delayBothSides'),
     freeHardware: !(device.family === 'strike' && noHandle) || has('storeroomLockset', ...latchingItems),
     battery: wired ? batteryOf(fact('lockPowerSource'), has('lockSupply')) : 'no',
     batteryHours: around.batteryHours ?? hoursIn(fact('standbyHours')),
@@ -104,7 +149,6 @@ function arrangeFrom(
         ? 30
         : 15,
     staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease', 'detentionRelease'),
-    outside: outsideOf(fact('lockFunction'), nothingLocks),
     fireAlarm,
     sprinklers: asKnown(fact('sprinklered')),
   };
@@ -112,15 +156,15 @@ function arrangeFrom(
   const need = fact('securityNeed');
   const role = fact('egressRole');
   const setting: Setting = {
-    basis: decision.basis,
-    rated: decision.slots[slotOf('fireRated')] === true,
+    basis,
+    rated: fact('fireRated') === true,
     staysOpen: fact('closing') === 'none' && !has('closer', 'smokeClosing'),
     personBehind: role !== 'noOccupiedSpace' && role !== 'sealedOff',
-    stairSideLocked: decision.slots[slotOf('stairSideToLock')] === true,
+    stairEntry: role === 'stairEntry',
     loneStair: fact('singleExitStair') === true,
     stairStories: fact('stairStories'),
     selectedReentry: fact('selectedReentry') === true,
-    bothWays: fact('exitDirection') === 'both',
+    peopleOnLockedSide: fact('peopleOnLockedSide') === true,
     openWhileOccupied: has('signKeyLock', 'signKeyLockBuilding', 'signOutdoor'),
     secure:
       need === 'high' ||
@@ -129,13 +173,27 @@ function arrangeFrom(
       around.toLevel === 'critical',
     operatorDrives: operator === 'lowEnergy' || operator === 'fullPower',
     powerSource: fact('lockPowerSource'),
-    lockFunctionKnown: fact('lockFunction') !== undefined || nothingLocks,
+    lockFunctionKnown: leafLock.outsideLocked !== 'notKnown',
   };
   return { arrangement, setting };
 }
 
+function lockedOutsideBy(
+  { device, deviceId, release }: Candidate,
+  leafLock: LeafLock,
+  trimIsFree: boolean,
+): Arrangement['lockedOutsideBy'] {
+  // Its bar is delayed and its trim is not: a trim of passage function lets in whatever the bar does.
+  if (deviceId === 'delayedExitDevice' && trimIsFree) return 'leafLock';
+  if (device.family === 'none') return 'leafLock';
+  // A lock keyed from inside, or by staff, is thrown against both sides.
+  if (device.family === 'mechanical') return release === 'free' ? 'leafLock' : 'device';
+  return leafLock.kind === 'none' ? 'device' : 'both';
+}
+
 function latchOf(
   { deviceId, device, failMode }: Candidate,
+  leafLock: LeafLock,
   otherLatch: boolean,
   latch: string | undefined,
 ): Arrangement['latch'] {
@@ -155,28 +213,25 @@ function latchOf(
       if (device.keepsLatch) return 'always';
       break;
     case 'mechanical':
-      return failMode === 'none' && latch !== undefined && !positiveLatches.has(latch) && !otherLatch
-        ? 'never'
-        : 'always';
+      return latch !== undefined && noSpring.includes(latch) && !otherLatch ? 'never' : 'always';
     case 'none':
       return 'never';
     case 'magnet':
     case 'bolt':
       break;
   }
-  return otherLatch || (latch !== undefined && positiveLatches.has(latch)) ? 'always' : 'never';
+  return otherLatch || springLatch(leafLock) ? 'always' : 'never';
+}
+const noSpring: readonly string[] = [...handBolts, 'operatorLock'];
+
+function springLatch({ kind }: LeafLock): boolean {
+  return kind === 'lever' || kind === 'bar';
 }
 
 /** A listed lock supply brings its battery, and so does the fire alarm panel; any other source was not asked. */
 function batteryOf(source: string | undefined, supplyListed: boolean): Known {
   if (source === 'poe' || source === 'other') return 'notKnown';
   return supplyListed ? 'yes' : 'notKnown';
-}
-
-/** Whether the outside of a lock without electricity is locked while nobody used its key or button. */
-function outsideOf(lockFunction: string | undefined, nothingLocks: boolean): Known {
-  if (nothingLocks || lockFunction === 'passage') return 'no';
-  return lockFunction === undefined ? 'notKnown' : 'yes';
 }
 
 function asKnown(value: boolean | undefined): Known {

@@ -4,10 +4,10 @@ import { decide } from '../decide/decide.ts';
 import { candidates } from '../devices/candidates.ts';
 import { unknown } from '../model/fact.ts';
 import type { FactValues } from '../model/fields.ts';
-import { arrange } from './arrange.ts';
-import type { Arrangement } from './arrangement.ts';
-import { circuitAt } from './circuit.ts';
-import { conditions, type Situation } from './conditions.ts';
+import type { Arrangement } from '../arrangement/arrangement.ts';
+import { arrange } from '../decide/whatHappens.ts';
+import { circuitAt } from '../simulate/circuit.ts';
+import { conditions, type Situation } from '../simulate/conditions.ts';
 import { type OneLine, oneLineOf } from './oneLine.ts';
 
 const demo = demoProject();

@@ -6,9 +6,9 @@ import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { slotOf } from '../logic/compile.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import type { Arrangement } from './arrangement.ts';
-import { onFireAlarm } from './outcomeWords.ts';
-import { simulate } from './simulate.ts';
+import type { Arrangement } from '../arrangement/arrangement.ts';
+import { simulate } from '../decide/whatHappens.ts';
+import { onFireAlarm } from '../simulate/outcomeWords.ts';
 
 /** What stands in the wire that feeds the lock, from supply to lock. */
 export type StationId =

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { defaultBasis } from '../codes/basis.ts';
 import type { CodeBasis } from '../codes/basis.ts';
-import { decideFacts } from '../decide/decide.ts';
-import { ruleBookFor } from '../decide/ruleBook.ts';
+import { decideFacts } from './decide.ts';
+import { ruleBookFor } from './ruleBook.ts';
 import { candidateById } from '../devices/candidates.ts';
 import type { FactValues } from '../model/fields.ts';
 import { defaultWeights } from '../model/project.ts';
 import { slotsFrom } from '../rules/runCase.ts';
-import type { Surroundings } from './arrange.ts';
-import type { ConditionId } from './conditions.ts';
-import { type Simulated, simulate } from './simulate.ts';
+import type { Surroundings } from '../arrangement/arrange.ts';
+import type { ConditionId } from '../simulate/conditions.ts';
+import { type Simulated, simulate } from './whatHappens.ts';
 
 /** An opening with this device on it, the parts being those the rules ask for. */
 function run(
@@ -269,11 +269,14 @@ describe('battery lockset and mechanical lock (hardware 1.8: stay as they are)',
     expect(row(found, 'supplyLost')).toBe('–');
     expect(row(found, 'validCredential')).toBe('unlocked, free, yes, none');
   });
-  test('mechanical: a storeroom lock stays locked, a passage set is open, a push/pull leaf latches nothing', () => {
+  test('mechanical: a storeroom lock stays locked, a passage set is open, a bare leaf gets a lock that latches', () => {
     const of = (facts: FactValues) => row(run('mechanicalLock/none/free', facts), 'batterySpent');
     expect(of({ lockFunction: 'storeroom' })).toBe('locked, free, yes, none');
     expect(of({ lockFunction: 'passage' })).toBe('unlocked, free, yes, none');
-    expect(of({ latch: 'pushPull' })).toBe('unlocked, free, no, none');
+    expect(of({ latch: 'pushPull' })).toBe('locked, free, yes, none');
+    expect(row(run('noLock/none/free', { latch: 'pushPull' }), 'batterySpent')).toBe(
+      'unlocked, free, no, none',
+    );
   });
   test('function not surveyed: counted as locked, and said', () => {
     expect(kinds(run('mechanicalLock/none/free'), 'note')).toEqual(['functionUnknown']);
@@ -291,7 +294,7 @@ describe('a door by which people leave both ways', () => {
     );
   });
   test('a leaf without lock or latch: both ways free, and never latched', () => {
-    const found = run('mechanicalLock/none/free', { ...lobby, latch: 'pushPull' });
+    const found = run('noLock/none/free', { ...lobby, latch: 'pushPull' });
     expect(found.outcomes.fireAlarm.latched).toBe('no');
     expect(kinds(found, 'severe')).toEqual([]);
   });

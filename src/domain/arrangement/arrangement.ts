@@ -1,6 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import type { DeviceId, FailMode } from '../devices/devices.ts';
 import type { Release } from '../devices/candidates.ts';
+import type { LeafLock } from './leafLocks.ts';
 
 export type Known = 'yes' | 'no' | 'notKnown';
 
@@ -22,6 +23,12 @@ export interface Arrangement {
   readonly commandCuts: boolean;
   /** A latch holds the closed leaf: in every state, only while the lock is not released, or never. */
   readonly latch: 'always' | 'whileLocked' | 'never';
+  /** The lock of the leaf itself, beside the device or in place of one. */
+  readonly leafLock: LeafLock;
+  /** What keeps the outside shut: the device alone, the lock of the leaf alone, or either of the two. */
+  readonly lockedOutsideBy: 'device' | 'leafLock' | 'both';
+  /** Whoever stands on the locked side is let go in the same way as whoever stands on the other. */
+  readonly releaseOnBothSides: boolean;
   /** A lever, bar or pull on the egress side opens the leaf by hand. */
   readonly freeHardware: boolean;
   readonly battery: Known;
@@ -34,8 +41,6 @@ export interface Arrangement {
   readonly delayS: number;
   /** People held can call an attended place that is able to unlock. */
   readonly staffReached: boolean;
-  /** Where nothing electric locks it: whether the outside is locked. */
-  readonly outside: Known;
   readonly fireAlarm: Known;
   readonly sprinklers: Known;
 }
@@ -48,13 +53,14 @@ export interface Setting {
   readonly staysOpen: boolean;
   /** Somebody can stand on the egress side; also while nobody said what part the door plays. */
   readonly personBehind: boolean;
-  readonly stairSideLocked: boolean;
+  /** A door into an exit stair: whoever is in the stair stands on its locked side. */
+  readonly stairEntry: boolean;
   /** The stair is the only exit of its building: its own exception, left to a reviewer. */
   readonly loneStair: boolean;
   readonly stairStories: number | undefined;
   readonly selectedReentry: boolean;
-  /** People leave through it from the locked side as well. */
-  readonly bothWays: boolean;
+  /** People must get away through it from the locked side as well. */
+  readonly peopleOnLockedSide: boolean;
   /** A lock keyed from inside that a sign orders to stand open while people are in. */
   readonly openWhileOccupied: boolean;
   readonly secure: boolean;

@@ -1,0 +1,87 @@
+import type { Candidate, CandidateMatch } from '../devices/candidates.ts';
+import type { DeviceId } from '../devices/devices.ts';
+import { all, any, is, isKnown, not, yes } from '../logic/condition.ts';
+import type { FactValue } from '../model/fields.ts';
+import { barLatches, handBolts, leverLatches } from '../model/latches.ts';
+
+/**
+ * Every lock on the leaf counts, not only the one that was chosen. What hangs beside it decides with it who gets
+ * through: a magnet that lets go opens nothing while the lever under it is locked. Rules read the conditions and
+ * matches here, the simulation reads `leafLockOf`, and both speak of the same locks.
+ */
+
+/** Devices that hold the leaf from the frame or header and leave the lock of the leaf where it is. */
+const besideDevices: readonly DeviceId[] = [
+  'magnet',
+  'shearMagnet',
+  'delayedMagnet',
+  'boltSolenoid',
+  'boltMotor',
+];
+export const besideLeafLock: CandidateMatch = { device: besideDevices };
+/** Nothing but a lock worked by hand: its function says which side it locks. */
+export const handLock: CandidateMatch = { family: ['mechanical'], release: ['free'] };
+/** A delayed bar frees one side; the trim on its other side is a lock of its own. */
+export const delayedBar: CandidateMatch = { device: ['delayedExitDevice'] };
+
+export const leverOrBarOnLeaf = is('latch', ...leverLatches, ...barLatches);
+export const handBoltOnLeaf = is('latch', ...handBolts);
+/** A lever or bolt that a crowd would have to work by hand, whatever kind. */
+export const lockWithoutBarOnLeaf = is('latch', ...leverLatches, ...handBolts);
+/** Surveyed, and locked from outside by key, button, or for want of a trim. */
+export const locksOutside = is('lockFunction', 'storeroom', 'classroom', 'office', 'none');
+/** A function that nobody surveyed is no free lever. */
+export const outsideNotKnownFree = not(all(isKnown('lockFunction'), is('lockFunction', 'passage')));
+/** The electric lock is to let somebody in from outside. */
+export const entryByElectricLock = any(yes('wantsReader'), yes('wishScheduledUnlock'));
+
+export type LeafLockKind = 'none' | 'lever' | 'bar' | 'handBolt';
+export interface LeafLock {
+  readonly kind: LeafLockKind;
+  /** It holds the leaf closed, whatever the chosen device does. */
+  readonly latches: boolean;
+  /** Its outside is locked while nobody uses a key. */
+  readonly outsideLocked: 'yes' | 'no' | 'notKnown';
+  /** It may be thrown, and nothing on the egress side but a hand at the bolt itself draws it. */
+  readonly heldByHand: boolean;
+}
+
+const noLeafLock: LeafLock = { kind: 'none', latches: false, outsideLocked: 'no', heldByHand: false };
+const oneOf = (list: readonly string[], value: string | undefined) =>
+  value !== undefined && list.includes(value);
+
+/** The lock that stays on the leaf or comes with it beside the chosen device, or is the whole choice. */
+export function leafLockOf(
+  { device, deviceId }: Candidate,
+  latch: FactValue<'latch'> | undefined,
+  lockFunction: FactValue<'lockFunction'> | undefined,
+  has: (
+    ...items: readonly ('passageFunction' | 'lockTakenOff' | 'panicHardware' | 'fireExitHardware')[]
+  ) => boolean,
+): LeafLock {
+  const outsideLocked =
+    has('passageFunction') || lockFunction === 'passage'
+      ? 'no'
+      : lockFunction === undefined
+        ? 'notKnown'
+        : 'yes';
+  if (device.family === 'mechanical') {
+    const bar = oneOf(barLatches, latch) || has('panicHardware', 'fireExitHardware');
+    return { kind: bar ? 'bar' : 'lever', latches: true, outsideLocked, heldByHand: false };
+  }
+  if (!besideDevices.includes(deviceId)) return noLeafLock;
+  if (oneOf(leverLatches, latch)) return { kind: 'lever', latches: true, outsideLocked, heldByHand: false };
+  if (oneOf(barLatches, latch)) return { kind: 'bar', latches: true, outsideLocked, heldByHand: false };
+  if (has('panicHardware', 'fireExitHardware')) {
+    return {
+      kind: 'bar',
+      latches: true,
+      outsideLocked: has('passageFunction') ? 'no' : 'notKnown',
+      heldByHand: false,
+    };
+  }
+  if (oneOf(handBolts, latch) && !has('lockTakenOff')) {
+    return { kind: 'handBolt', latches: true, outsideLocked: 'yes', heldByHand: true };
+  }
+  return noLeafLock;
+}
