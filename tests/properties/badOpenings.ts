@@ -599,4 +599,18 @@ export const badOpenings: readonly BadOpening[] = [
     'warn',
     'The latch is entered as push/pull and today’s locking needs a latch; look at the door edge again.',
   ],
+  [
+    'rated door in an ordinary wall',
+    { fireRatingMin: 20, wallKind: 'none', wallRatingMin: 0 },
+    'wallKind',
+    'warn',
+    'The door is to be rated 20 min and its wall is entered as ordinary; find out what the wall separates, or why the door needs a rating. It is treated as a fire door.',
+  ],
+  [
+    'bar that draws no latch',
+    { panicPresent: true, latch: 'pushPull' },
+    'panicPresent',
+    'refuse',
+    'A push bar was seen and the leaf is entered without a latch (push/pull only, no latch). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is no panic hardware.',
+  ],
 ];

@@ -81,6 +81,11 @@ import { B81 } from './B-81-private-terrace-too-large.ts';
 import { B82 } from './B-82-pool-gate-that-is-no-gate.ts';
 import { B83 } from './B-83-breakaway-or-rails-on-the-wrong-leaf.ts';
 import { B84 } from './B-84-locked-both-ways-and-free-latch.ts';
+import { B85 } from './B-85-a-rated-door-in-an-ordinary-wall.ts';
+import { B86 } from './B-86-a-label-on-a-door-of-zero-minutes.ts';
+import { B87 } from './B-87-a-push-bar-that-draws-no-latch.ts';
+import { B88 } from './B-88-more-people-than-the-leaf-passes.ts';
+import { B89 } from './B-89-a-release-on-alarm-without-an-alarm.ts';
 
 export const contradictionsRules: readonly Rule[] = [
   B01,
@@ -165,4 +170,9 @@ export const contradictionsRules: readonly Rule[] = [
   B82,
   B83,
   B84,
+  B85,
+  B86,
+  B87,
+  B88,
+  B89,
 ];

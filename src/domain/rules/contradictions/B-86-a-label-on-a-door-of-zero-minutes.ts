@@ -1,0 +1,55 @@
+import { text, under as cite } from '../../codes/sections.ts';
+import { all, atMost, is, isKnown } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+
+/** Nobody is asked for the label of an unrated door; an answer that is there counts. */
+const labeledZero = all(
+  isKnown('fireLabel'),
+  atMost('fireRatingMin', 0),
+  is('fireLabel', 'seen', 'illegible', 'removed'),
+);
+
+export const B86 = defineRule({
+  id: 'B-86',
+  title: 'A label on a door entered as unrated',
+  family: 'contradictions',
+  book: 'project',
+  cites: [text('project', '', 'Survey check'), cite('openingProtectives')],
+  confidence: 'project',
+
+  why: 'Nobody pays for a label without a reason, so the reason is looked for before the label is forgotten.',
+  clauses: [
+    {
+      key: 'a',
+      effect: 'finding',
+      field: 'fireRatingMin',
+      severity: 'warn',
+      when: labeledZero,
+      says: 'The door is entered with 0 min and it has, or had, a fire label; enter the minutes of the label, or have somebody show that this wall asks for none.',
+    },
+    {
+      key: 'b',
+      effect: 'signOff',
+      grade: 'must',
+      when: labeledZero,
+      says: 'A labeled door is about to be treated as an ordinary one: a reviewer says which of the two it is.',
+    },
+  ],
+  cases: cases(
+    ...(['a', 'b'] as const).flatMap((clause): readonly CaseRow[] => [
+      ...(['seen', 'illegible', 'removed'] as const).map(
+        (fireLabel): CaseRow => [
+          `0 min, label ${fireLabel}`,
+          { fireRatingMin: 0, fireLabel },
+          'yes',
+          { clause, does: clause === 'a' ? 'warn fireRatingMin' : 'signOff must' },
+        ],
+      ),
+      ['0 min, no label', { fireRatingMin: 0, fireLabel: 'none' }, 'no', { clause }],
+      ['20 min, label seen', { fireRatingMin: 20, fireLabel: 'seen' }, 'no', { clause }],
+      ['one minute, label seen', { fireRatingMin: 1, fireLabel: 'seen' }, 'no', { clause }],
+      ['0 min, label not asked', { fireRatingMin: 0 }, 'no', { clause }],
+      ['rating not known', { fireLabel: 'seen' }, 'unknown', { clause }],
+    ]),
+  ),
+});
