@@ -1,5 +1,5 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, is, yes } from '../../logic/condition.ts';
+import { all, is, not, yes } from '../../logic/condition.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { rated, unrated } from './given.ts';
 
@@ -43,6 +43,17 @@ export const R38 = defineRule({
       grade: 'must',
       when: all(nothingLatches, is('workStatus', 'existing', 'altered')),
       says: 'A fire door in use has no latch: a reviewer hears of it now and agrees what holds it until the new latch is in.',
+    },
+    {
+      key: 'e',
+      effect: 'caution',
+      when: all(
+        yes('fireRated'),
+        not(is('latch', 'roller', 'pushPull')),
+        is('workStatus', 'existing', 'altered'),
+      ),
+      of: { not: { family: ['none'] } },
+      says: 'Positive latching: let it fall shut from fully open and from a hand’s breadth, ten times each; each time the closer must bring the latch home without a push.',
     },
   ],
   cases: cases(
@@ -136,5 +147,53 @@ export const R38 = defineRule({
     ['unrated, push/pull', { ...unrated, latch: 'pushPull', workStatus: 'existing' }, 'no', { clause: 'd' }],
     ['latch not surveyed', { ...rated, workStatus: 'existing' }, 'unknown', { clause: 'd' }],
     ['new or not: not known', { ...rated, latch: 'roller' }, 'unknown', { clause: 'd' }],
+    [
+      'fire door in use, mortise latch',
+      { ...rated, latch: 'mortise', workStatus: 'existing' },
+      'yes',
+      { clause: 'e', on: 'strikeMortise/secure/free', does: 'caution' },
+    ],
+    [
+      'being altered',
+      { ...rated, latch: 'mortise', workStatus: 'altered' },
+      'yes',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'new opening',
+      { ...rated, latch: 'mortise', workStatus: 'new' },
+      'no',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'roller latch',
+      { ...rated, latch: 'roller', workStatus: 'existing' },
+      'no',
+      { clause: 'e', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'push/pull',
+      { ...rated, latch: 'pushPull', workStatus: 'existing' },
+      'no',
+      { clause: 'e', on: 'mortiseLock/secure/free' },
+    ],
+    [
+      'unrated',
+      { ...unrated, latch: 'mortise', workStatus: 'existing' },
+      'no',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'latch not surveyed',
+      { ...rated, workStatus: 'existing' },
+      'unknown',
+      { clause: 'e', on: 'strikeMortise/secure/free' },
+    ],
+    [
+      'no lock at all',
+      { ...rated, latch: 'mortise', workStatus: 'existing' },
+      'no',
+      { clause: 'e', on: 'noLock/none/free' },
+    ],
   ),
 });

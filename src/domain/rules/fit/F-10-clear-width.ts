@@ -1,6 +1,8 @@
 import { text, under as section } from '../../codes/sections.ts';
-import { all, any, under, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { all, any, no, under, yes } from '../../logic/condition.ts';
+import { type CaseRow, cases, defineRule } from '../rule.ts';
+
+const tooNarrow = all(any(yes('isEgress'), yes('accessibleRoute')), under('clearWidthIn', 'clearWidthMinIn'));
 
 export const F10 = defineRule({
   id: 'F-10',
@@ -13,32 +15,64 @@ export const F10 = defineRule({
   why: 'One leaf open 90 degrees must leave 32 in for a person in a wheelchair and for people leaving.',
   clauses: [
     {
+      key: 'a',
       effect: 'finding',
       field: 'clearWidthIn',
       severity: 'warn',
-      when: all(any(yes('isEgress'), yes('accessibleRoute')), under('clearWidthIn', 'clearWidthMinIn')),
+      when: all(tooNarrow, yes('isSwinging')),
       says: 'Only {clearWidthIn} clear: 32 in is the least, on a pair from one leaf alone; swing-clear hinges or a wider leaf would give it.',
+    },
+    {
+      key: 'b',
+      effect: 'finding',
+      field: 'clearWidthIn',
+      severity: 'warn',
+      when: all(tooNarrow, no('isSwinging')),
+      says: 'Only {clearWidthIn} clear: 32 in is the least where people leave or an accessible route runs; a wider opening, or a door beside it, would give it.',
     },
   ],
   cases: cases(
-    [
-      'egress door, just under',
-      { egressRole: 'exitAccess', clearWidthIn: 31.99 },
-      'yes',
-      { does: 'warn clearWidthIn' },
-    ],
-    ['egress door, exactly 32 in', { egressRole: 'exitAccess', clearWidthIn: 32 }, 'no'],
-    [
-      'accessible route without egress',
-      { egressRole: 'noOccupiedSpace', accessibleRoute: true, clearWidthIn: 30 },
-      'yes',
-    ],
-    ['neither', { egressRole: 'noOccupiedSpace', accessibleRoute: false, clearWidthIn: 30 }, 'no'],
+    ...(['a', 'b'] as const).flatMap((clause): readonly CaseRow[] => {
+      const doorType = clause === 'a' ? 'single' : 'turnstile';
+      return [
+        [
+          'egress door, just under',
+          { doorType, egressRole: 'exitAccess', clearWidthIn: 31.99 },
+          'yes',
+          { clause, does: 'warn clearWidthIn' },
+        ],
+        [
+          'egress door, exactly 32 in',
+          { doorType, egressRole: 'exitAccess', clearWidthIn: 32 },
+          'no',
+          { clause },
+        ],
+        [
+          'accessible route without egress',
+          { doorType, egressRole: 'noOccupiedSpace', accessibleRoute: true, clearWidthIn: 30 },
+          'yes',
+          { clause },
+        ],
+        [
+          'neither',
+          { doorType, egressRole: 'noOccupiedSpace', accessibleRoute: false, clearWidthIn: 30 },
+          'no',
+          { clause },
+        ],
+        [
+          'the other kind of door',
+          { doorType: clause === 'a' ? 'turnstile' : 'single', egressRole: 'exitAccess', clearWidthIn: 30 },
+          'no',
+          { clause },
+        ],
+        ['not measured', { doorType, egressRole: 'exitAccess' }, 'unknown', { clause }],
+      ];
+    }),
     [
       'pair, 31 in from the active leaf',
       { egressRole: 'exitAccess', doorType: 'pair', inactiveBolts: 'manualFlush', clearWidthIn: 31 },
       'yes',
+      { clause: 'a' },
     ],
-    ['not measured', { egressRole: 'exitAccess' }, 'unknown'],
   ),
 });

@@ -137,6 +137,13 @@ export const R08 = defineRule({
       ),
       says: 'Take off the second bolt, chain or padlock, or fit a lock that draws latch and bolt together with one turn of the lever.',
     },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: all(yes('isEgress'), is('latch', 'mortiseDeadbolt')),
+      of: { family: ['strike', 'lock', 'battery', 'mechanical'], release: ['free'] },
+      says: 'One motion: the inside lever must draw latch and deadbolt together. Throw the bolt and try it, and take out any turn that has to be worked first.',
+    },
   ],
   cases: cases(
     ...exceptions('a', { latch: 'boredPlusDeadbolt' }, 'magnet/safe/sensor'),
@@ -190,5 +197,32 @@ export const R08 = defineRule({
       { clause: 'b', does: 'modify locksmith' },
     ],
     ['plain lever', { ...office, latch: 'bored', existingArrangement: 'freeLever' }, 'no', { clause: 'b' }],
+    ...onEach(
+      [
+        'strikeMortise/secure/free',
+        'mortiseLock/secure/free',
+        'batteryLock/asIs/free',
+        'mechanicalLock/none/free',
+      ],
+      'latch and deadbolt in one case',
+      { ...office, latch: 'mortiseDeadbolt' },
+      'yes',
+      { clause: 'c', does: 'caution' },
+    ),
+    ...onEach(
+      ['magnet/safe/sensor', 'mechanicalLock/none/keyInside', 'exitTrim/secure/free'],
+      'latch and deadbolt in one case',
+      { ...office, latch: 'mortiseDeadbolt' },
+      'no',
+      'c',
+    ),
+    ['plain latch', { ...office, latch: 'mortise' }, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],
+    [
+      'cabinet',
+      { egressRole: 'noOccupiedSpace', latch: 'mortiseDeadbolt' },
+      'no',
+      { clause: 'c', on: 'mechanicalLock/none/free' },
+    ],
+    ['latch not known', office, 'unknown', { clause: 'c', on: 'mechanicalLock/none/free' }],
   ),
 });

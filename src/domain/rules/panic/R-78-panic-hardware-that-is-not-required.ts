@@ -1,8 +1,10 @@
-import { under } from '../../codes/sections.ts';
-import { all, is, no, yes } from '../../logic/condition.ts';
+import { under as cite } from '../../codes/sections.ts';
+import { all, any, atLeast, ibc, is, no, not, under, yes } from '../../logic/condition.ts';
+import type { FactValues } from '../../model/fields.ts';
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { without } from '../without.ts';
 
 const office = {
   egressRole: 'exteriorExit',
@@ -35,12 +37,37 @@ const around = (clause: string, facts: CaseRow[1], on?: string): readonly CaseRo
   ];
 };
 
+/** An egress leaf that swings, has no bar and needs none: where people would look for one it is said why not. */
+const bareEgress = all(yes('isEgress'), yes('isSwinging'), no('hasExitDevice'), no('panicRequired'));
+const lever = { ...office, latch: 'bored', panicPresent: false } as const;
+const hall = { ...lever, occupancyGroup: 'A-3', roomUse: 'conference', occupantLoad: 49 } as const;
+const floor = { ...lever, occupantLoad: 50 } as const;
+const cold = { ...lever, roomUse: 'refrigerationMachinery', roomAreaFt2: 2000 } as const;
+const switchgear = {
+  ...lever,
+  roomUse: 'electricalRoom',
+  equipmentAmps: 400,
+  equipmentVolts: 480,
+  equipmentWidthFt: 3,
+  overcurrentDevices: true,
+  doorToWorkingSpaceFt: 10,
+} as const;
+/** What ends each of the four sentences. */
+const noBar = (clause: string, facts: FactValues, basis = {}): readonly CaseRow[] => [
+  ['no bar', facts, 'yes', { clause, basis, does: 'permit' }],
+  ['bar there', { ...facts, latch: 'rimExit', panicPresent: true }, 'no', { clause, basis }],
+  ['sliding leaf', { ...facts, doorType: 'slidingManual' }, 'no', { clause, basis }],
+  ['cabinet', { ...facts, egressRole: 'noOccupiedSpace' }, 'no', { clause, basis }],
+  ['high hazard', { ...facts, occupancyGroup: 'H-2' }, 'no', { clause, basis }],
+  ['bar or not: not known', without(facts, 'panicPresent'), 'unknown', { clause, basis }],
+];
+
 export const R78 = defineRule({
   id: 'R-78',
-  title: 'Panic hardware that need not be there must still work',
+  title: 'Panic hardware that is not required',
   family: 'panic',
   book: 'ibc',
-  cites: [under('freeEgressIbc'), under('unlatching'), under('locksAndLatches')],
+  cites: [cite('freeEgressIbc'), cite('unlatching'), cite('locksAndLatches'), cite('panicHardware')],
   confidence: 'secondary',
   why: 'People trust a bar they can see; one that opens nothing is worse than none.',
   clauses: [
@@ -77,6 +104,34 @@ export const R78 = defineRule({
       when: all(yes('isEgress'), yes('hasExitDevice'), no('panicRequired')),
       of: { release: ['sensor'] },
       says: 'The bar alone would not release this lock; give the bar a switch of its own, because people will push it and nothing else.',
+    },
+    {
+      key: 'e',
+      effect: 'permit',
+      when: all(bareEgress, ibc(), any(yes('groupA'), yes('groupE')), under('occupantLoad', 'panicLoadIbc')),
+      says: 'A lever will do by the rules checked here: panic hardware is asked in this group from 50 people on, and the door serves {occupantLoad}.',
+    },
+    {
+      key: 'f',
+      effect: 'permit',
+      when: all(
+        bareEgress,
+        not(any(yes('groupA'), yes('groupE'), yes('groupH'))),
+        atLeast('occupantLoad', 'panicLoadIbc'),
+      ),
+      says: 'A lever will do by the rules checked here: {occupantLoad} people in {occupancyGroup} ask for no panic hardware; assembly, schools, day care and high hazard do.',
+    },
+    {
+      key: 'g',
+      effect: 'permit',
+      when: all(bareEgress, ibc({ to: 2018 }), is('roomUse', 'refrigerationMachinery')),
+      says: 'The edition of 2018 does not name refrigeration machinery rooms for panic hardware; later ones do, over 1,000 ft².',
+    },
+    {
+      key: 'h',
+      effect: 'permit',
+      when: all(bareEgress, is('roomUse', 'electricalRoom')),
+      says: 'The equipment entered is too small, or too far from the door, for the panic hardware of electrical rooms.',
     },
   ],
   cases: cases(
@@ -120,5 +175,50 @@ export const R78 = defineRule({
         'd',
       ),
     ]),
+    ...noBar('e', hall),
+    ['school room for 49', { ...hall, occupancyGroup: 'E' }, 'yes', { clause: 'e' }],
+    ['hall for 50', { ...hall, occupantLoad: 50 }, 'no', { clause: 'e' }],
+    ['office for 49', { ...hall, occupancyGroup: 'B', roomUse: 'office' }, 'no', { clause: 'e' }],
+    ['NFPA 101 alone', hall, 'no', { clause: 'e', basis: { ibc: null, nfpa101: 2021 } }],
+    ...noBar('f', floor),
+    ['office floor for 49', { ...floor, occupantLoad: 49 }, 'no', { clause: 'f' }],
+    [
+      'hall for 60, IBC not adopted',
+      { ...hall, occupantLoad: 60 },
+      'no',
+      { clause: 'f', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'school for 60, IBC not adopted',
+      { ...hall, occupancyGroup: 'E', occupantLoad: 60 },
+      'no',
+      { clause: 'f', basis: { ibc: null, nfpa101: 2021 } },
+    ],
+    [
+      'high hazard for 50, IBC not adopted',
+      { ...floor, occupancyGroup: 'H-2' },
+      'no',
+      { clause: 'f', basis: { ibc: null } },
+    ],
+    [
+      'day care for 100, NFPA 101',
+      { ...floor, roomUse: 'dayCare', occupantLoad: 100 },
+      'no',
+      { clause: 'f', basis: { nfpa101: 2021 } },
+    ],
+    ...noBar('g', cold, { ibc: 2018 }),
+    ['IBC 2021', cold, 'no', { clause: 'g' }],
+    ['small room, IBC 2021', { ...cold, roomAreaFt2: 500 }, 'no', { clause: 'g' }],
+    ['office', { ...cold, roomUse: 'office' }, 'no', { clause: 'g', basis: { ibc: 2018 } }],
+    ...noBar('h', switchgear),
+    ['800 A near the door', { ...switchgear, equipmentAmps: 800 }, 'no', { clause: 'h' }],
+    ['office', { ...switchgear, roomUse: 'office' }, 'no', { clause: 'h' }],
+    [
+      'hall for 50, nothing latches or locks',
+      { ...hall, occupantLoad: 50, latch: 'pushPull', readerSides: 'none' },
+      'no',
+      { clause: 'e' },
+    ],
+    ['battery room in a hall', { ...hall, roomUse: 'batteryRoom' }, 'no', { clause: 'e' }],
   ),
 });

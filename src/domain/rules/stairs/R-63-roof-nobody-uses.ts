@@ -35,6 +35,13 @@ export const R63 = defineRule({
       when: emptyRoof,
       says: 'Ask the local fire department how it wants to reach the roof; many keep a practice of their own.',
     },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: emptyRoof,
+      of: { not: { family: ['none'] } },
+      says: 'Whoever works on the roof and lets the door fall shut is stranded there: give the roof side a key, a reader or a telephone, or a stop with an alarm, and say so on a sign.',
+    },
   ],
   cases: cases(
     ['unoccupied roof', roof, 'yes', { clause: 'a', on: 'mortiseLock/secure/free', does: 'permit' }],
@@ -62,5 +69,20 @@ export const R63 = defineRule({
     ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'c' }],
     ['office door', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
     ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'c' }],
+    ['unoccupied roof', roof, 'yes', { clause: 'd', on: 'mechanicalLock/none/free', does: 'caution' }],
+    ['terrace', { ...roof, roofUse: 'occupied' }, 'no', { clause: 'd', on: 'mechanicalLock/none/free' }],
+    [
+      'office door',
+      { ...roof, egressRole: 'exitAccess' },
+      'no',
+      { clause: 'd', on: 'mechanicalLock/none/free' },
+    ],
+    [
+      'use of the roof not known',
+      { egressRole: 'roofDoor' },
+      'unknown',
+      { clause: 'd', on: 'mechanicalLock/none/free' },
+    ],
+    ['nothing locks', roof, 'no', { clause: 'd', on: 'noLock/none/free' }],
   ),
 });

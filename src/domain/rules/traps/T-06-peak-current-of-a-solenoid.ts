@@ -5,7 +5,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const T06 = defineRule({
   id: 'T-06',
-  title: 'Peak current of solenoid retraction',
+  title: 'Peak current of solenoids',
   family: 'traps',
   book: 'practice',
   cites: [text('practice', '')],
@@ -25,6 +25,13 @@ export const T06 = defineRule({
       when: is('supplyVolts', '12'),
       of: { device: ['latchRetractionMotor', 'latchRetractionSolenoid', 'delayedExitDevice'] },
       says: 'These devices are commonly made for 24 V DC only: bring 24 V.',
+    },
+    {
+      key: 'c',
+      effect: 'caution',
+      when: always,
+      of: { device: ['boltSolenoid', 'glassPatchLock', 'gateLock'] },
+      says: 'It draws about three times its steady current for the moment in which it moves (inrush): supply, wire and voltage drop are sized for that peak.',
     },
   ],
   cases: cases(
@@ -49,5 +56,13 @@ export const T06 = defineRule({
     ['24 V supply', { supplyVolts: '24' }, 'no', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],
     ['voltage not chosen', {}, 'unknown', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],
     ['strikes come in both', { supplyVolts: '12' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
+    ...onEach(
+      ['boltSolenoid/secure/sensor', 'glassPatchLock/safe/sensor', 'gateLock/secure/free'],
+      'moved by a solenoid',
+      {},
+      'yes',
+      { clause: 'c', does: 'caution' },
+    ),
+    ['moved by a motor', {}, 'no', { clause: 'c', on: 'boltMotor/secure/sensor' }],
   ),
 });
