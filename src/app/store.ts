@@ -8,6 +8,7 @@ import {
 } from '../domain/commands/command.ts';
 import type { PageId } from '../domain/manual/pages.ts';
 import type { Project } from '../domain/model/project.ts';
+import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';
 import type { SetAside } from '../domain/versions/file.ts';
 import type { SavingState } from '../storage/autosave.ts';
 import type { Clock, NewId } from './clock.ts';
@@ -42,6 +43,8 @@ export interface SessionSlice {
   readonly page: PageId;
   readonly selectedId: string | null;
   readonly filters: Filters;
+  /** The basis that the project is held against; null while none was chosen. */
+  readonly otherBasis: OtherBasisChoice | null;
   /** False until the first load has ended; until then nothing may be edited. */
   readonly ready: boolean;
   /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
@@ -76,6 +79,7 @@ export interface AppState {
   readonly goTo: (page: PageId) => void;
   readonly select: (openingId: string | null) => void;
   readonly filter: (change: Partial<Filters>) => void;
+  readonly compareWith: (choice: OtherBasisChoice | null) => void;
   readonly tell: (notice: Omit<Notice, 'id'>) => void;
   readonly putAway: (noticeId: string) => void;
 
@@ -136,6 +140,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         page: 'schedule',
         selectedId: null,
         filters: noFilters,
+        otherBasis: null,
         ready: needs.ready ?? true,
         notices: [],
       },
@@ -180,6 +185,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       select: (selectedId) => set(({ session }) => ({ session: { ...session, selectedId } })),
       filter: (change) =>
         set(({ session }) => ({ session: { ...session, filters: { ...session.filters, ...change } } })),
+      compareWith: (otherBasis) => set(({ session }) => ({ session: { ...session, otherBasis } })),
       tell: (notice) =>
         set(({ session }) => ({
           session: { ...session, notices: [...session.notices, { ...notice, id: needs.ids() }] },
@@ -194,6 +200,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
           document: { project, past: [], future: [] },
           session: {
             ...session,
+            otherBasis: null,
             selectedId:
               session.selectedId !== null && Object.hasOwn(project.openings, session.selectedId)
                 ? session.selectedId

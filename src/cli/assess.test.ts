@@ -49,6 +49,20 @@ const header = 'mark,doorType,leafMaterial,frameMaterial,latch,readerSides,occup
 const good = 'single,hollowMetal,hollowMetal,mortise,secure,4\r\n';
 
 describe('assess, run as a program', () => {
+  it('says at each opening what another basis would change, and with which rule', () => {
+    const { status, stdout } = run('demo-data/demo-building.json', '--compare-basis', 'ibc2024');
+    expect(status).toBe(0);
+    const compared = new Map(lines(stdout).map((one) => [one.mark, one.comparison]));
+    expect([...compared.values()].every((one) => one?.basis.startsWith('IBC 2024'))).toBe(true);
+    expect(compared.get('P02')?.differences).toEqual([]);
+    const lobby = compared.get('209')?.differences.find((one) => one.kind === 'decided');
+    expect(lobby?.rules.map((one) => one.rule)).toContain('R-94');
+    expect(run('demo-data/demo-building.json', '--compare-basis', 'ibc2030').status).toBe(2);
+    const same = run('demo-data/demo-building.json', '--compare-no-amendments');
+    expect(lines(same.stdout).every((one) => one.comparison?.differences.length === 0)).toBe(true);
+    expect(lines(run('demo-data/demo-building.json').stdout)[0]).not.toHaveProperty('comparison');
+  });
+
   it('decides every opening of a project file', () => {
     // As the manual says it is called.
     const documented = ['run', '--silent', 'assess', '--', 'demo-data/demo-building.json'];

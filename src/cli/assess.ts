@@ -7,8 +7,10 @@ import { pathFindings } from '../domain/building/paths.ts';
 import { spaceEgress } from '../domain/building/spaceEgress.ts';
 import { decideAll } from '../domain/decide/decide.ts';
 import { setNumbersOf } from '../domain/schedules/openings.ts';
-import { openingsInOrder } from '../domain/model/project.ts';
+import { openingsInOrder, type Project } from '../domain/model/project.ts';
+import type { OtherBasis } from '../domain/schedules/otherBasis.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';
+import { comparisonRecord } from '../exporting/jsonl/comparisonRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
 import { readText } from './readText.ts';
@@ -16,10 +18,11 @@ import { loadProject } from './source.ts';
 
 /**
  * Decides every opening of a project file or a CSV schedule: one JSON object per opening on standard output, with
- * --building a last one about the building; problems as sentences on standard error. Ends with 0, with 1 when a
+ * --compare-basis what another basis would change at each, with --building a last one about the building; problems as sentences on standard error. Ends with 0, with 1 when a
  * record was left out, with 2 when the file or the call could not be read.
  */
-const usage = 'Usage: npm run --silent assess -- FILE [--basis ibc2021,nfpa101-2021] [--building] [--pretty]';
+const usage =
+  'Usage: npm run --silent assess -- FILE [--basis ibc2021,nfpa101-2021] [--compare-basis ibc2024] [--compare-no-amendments] [--building] [--pretty]';
 const unreadable = 2;
 
 function say(sentence: string): void {
@@ -32,6 +35,8 @@ function readCall() {
       allowPositionals: true,
       options: {
         basis: { type: 'string' },
+        'compare-basis': { type: 'string' },
+        'compare-no-amendments': { type: 'boolean' },
         building: { type: 'boolean' },
         pretty: { type: 'boolean' },
         help: { type: 'boolean' },
@@ -50,6 +55,22 @@ function readBytes(file: string): Uint8Array | undefined {
     say(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
     return undefined;
   }
+}
+
+type Compared =
+  | { readonly ok: true; readonly other: OtherBasis | undefined }
+  | { readonly ok: false; readonly says: string };
+
+/** What the project is to be held against; nothing where nobody asked. */
+function otherBasisIn(
+  values: { readonly 'compare-basis'?: string; readonly 'compare-no-amendments'?: boolean },
+  { basis, amendments }: Project,
+): Compared {
+  const wanted = values['compare-basis'];
+  const without = values['compare-no-amendments'] === true;
+  if (wanted === undefined && !without) return { ok: true, other: undefined };
+  const read = wanted === undefined ? { ok: true as const, basis } : readBasis(wanted, basis);
+  return read.ok ? { ok: true, other: { basis: read.basis, amendments: without ? [] : amendments } } : read;
 }
 
 function main(): number {
@@ -76,15 +97,24 @@ function main(): number {
     say(basis.says);
     return unreadable;
   }
-  for (const problem of source.problems) say(problem);
   const project = basis.ok ? { ...source.project, basis: basis.basis } : source.project;
+  const compared = otherBasisIn(call.values, project);
+  if (!compared.ok) {
+    say(compared.says);
+    return unreadable;
+  }
+  for (const problem of source.problems) say(problem);
   const decisions = decideAll(project);
   const numbers = setNumbersOf(project, decisions);
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
-    if (decision)
-      lines += `${recordLine(decisionRecord(project, opening, decision, numbers), call.values.pretty)}\n`;
+    if (!decision) continue;
+    const record = decisionRecord(project, opening, decision, numbers);
+    const comparison = compared.other && {
+      comparison: comparisonRecord(project, opening, compared.other),
+    };
+    lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
   }
   if (call.values.building) {
     const building = assessBuilding(project, decisions);

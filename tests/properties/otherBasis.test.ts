@@ -40,7 +40,7 @@ function checked(...[project, opening, other]: Parameters<typeof compareOpening>
       expect([opening.mark, kind, told]).toEqual([opening.mark, kind, differs]);
   }
   for (const one of compared.differences) {
-    expect(one.now).not.toBe(one.then);
+    expect(one.now).not.toBe(one.instead);
     // A rule makes each difference; only an assumed fact and a choice by hand are signed for without one.
     if (one.kind !== 'signed') expect([one, one.behind.length > 0]).toEqual([one, true]);
   }
@@ -64,7 +64,7 @@ describe('another basis, side by side', () => {
     const there = onOtherBasis(demo, other);
     const sides = (list: ReturnType<typeof compareOpening>['differences'], turned: boolean) =>
       list
-        .map((one) => `${one.kind}: ${turned ? one.then : one.now} | ${turned ? one.now : one.then}`)
+        .map((one) => `${one.kind}: ${turned ? one.instead : one.now} | ${turned ? one.now : one.instead}`)
         .toSorted();
     for (const opening of demoOpenings) {
       expect(sides(compareOpening(there, opening, demo).differences, true)).toEqual(

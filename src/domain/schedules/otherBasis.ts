@@ -4,7 +4,7 @@ import type { Decision } from '../decide/decision.ts';
 import type { Step } from '../decide/ruleBook.ts';
 import { signOffReasons } from '../decide/signOff.ts';
 import { candidateInWords, citesInWords, gradeWords, releaseInWords, stateWords } from '../decide/words.ts';
-import { itemOf, type ItemId } from '../devices/items.ts';
+import { itemOf } from '../devices/items.ts';
 import type { Amendment, Opening, Project } from '../model/project.ts';
 import { fillSentence } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
@@ -13,6 +13,16 @@ import { midSentence } from '../text/midSentence.ts';
 export interface OtherBasis {
   readonly basis: CodeBasis;
   readonly amendments: readonly Amendment[];
+}
+
+/** As it is chosen on screen: editions, and the amendments that are left out. */
+export interface OtherBasisChoice {
+  readonly basis: CodeBasis;
+  readonly without: readonly string[];
+}
+
+export function otherBasisOf(project: Project, { basis, without }: OtherBasisChoice): OtherBasis {
+  return { basis, amendments: project.amendments.filter((one) => !without.includes(one.id)) };
 }
 
 /** What the other footing changes at an opening. */
@@ -35,7 +45,7 @@ export interface Difference {
   /** As the project stands; empty where only the other footing says something. */
   readonly now: string;
   /** Under the other footing; empty where only today's says something. */
-  readonly then: string;
+  readonly instead: string;
   readonly behind: readonly Behind[];
 }
 
@@ -78,7 +88,7 @@ export function compareOpening(project: Project, opening: Opening, other: OtherB
 function decidedOtherwise(now: Decision, then: Decision): readonly Difference[] {
   const [was, is] = [answerInWords(now), answerInWords(then)];
   if (was === is) return [];
-  return [{ kind: 'decided', now: was, then: is, behind: behindDecision(now, then) }];
+  return [{ kind: 'decided', now: was, instead: is, behind: behindDecision(now, then) }];
 }
 
 function answerInWords(decision: Decision): string {
@@ -140,7 +150,7 @@ function askedAt(decision: Decision): Asked {
     asked.set(what, once([...(asked.get(what) ?? []), ...behind([step], decision)]));
   for (const step of decision.requires) {
     if (step.clause.effect !== 'require') continue;
-    for (const item of step.clause.items as readonly ItemId[]) put(itemOf(item).name, step);
+    for (const item of step.clause.items) put(itemOf(item).name, step);
   }
   for (const step of decision.modifies) put(fillSentence(step.clause.says, decision.slots), step);
   return asked;
@@ -148,8 +158,8 @@ function askedAt(decision: Decision): Asked {
 
 function onOneSide(kind: DifferenceKind, now: Asked, then: Asked): readonly Difference[] {
   return [
-    ...only(then, now).map(([says, by]) => ({ kind, now: '', then: says, behind: by })),
-    ...only(now, then).map(([says, by]) => ({ kind, now: says, then: '', behind: by })),
+    ...only(then, now).map(([says, by]) => ({ kind, now: '', instead: says, behind: by })),
+    ...only(now, then).map(([says, by]) => ({ kind, now: says, instead: '', behind: by })),
   ];
 }
 

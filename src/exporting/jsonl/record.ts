@@ -5,6 +5,7 @@ import { signOffReasons } from '../../domain/decide/signOff.ts';
 import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
 import { stepInWords } from '../../domain/decide/words.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
+import type { ComparisonRecord } from './comparisonRecord.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers, setSignature } from '../../domain/schedules/sets.ts';
@@ -48,6 +49,8 @@ export interface DecisionRecord {
   } | null;
   readonly basis: string;
   readonly caution: string;
+  /** Where another basis was asked for: what it would change. */
+  readonly comparison?: ComparisonRecord;
 }
 
 export interface WayRecord {

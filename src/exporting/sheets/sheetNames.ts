@@ -9,6 +9,7 @@ export const sheetIds = [
   'register',
   'findings',
   'loads',
+  'basis',
   'legend',
 ] as const;
 export type SheetId = (typeof sheetIds)[number];
@@ -23,6 +24,7 @@ export const sheetNames: Record<SheetId, string> = {
   register: 'Review register',
   findings: 'Building findings',
   loads: 'Loads and exits',
+  basis: 'Another basis, side by side',
   legend: 'Legend',
 };
 

@@ -14,16 +14,17 @@ import './running.css';
 
 /**
  * Sheets per opening and sequences are left out at first: of a large building they are most of the paper. Loads and
- * exits are for a reviewer and no part of what goes out to be priced.
+ * exits and another basis are for a reviewer and no part of what goes out to be priced.
  */
 const usual: ReadonlySet<SheetId> = new Set(
-  sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads'),
+  sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis'),
 );
 
 export default function PrintPage() {
   const { clock } = useApplication();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
+  const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(usual);
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [day] = useState(() => dayOf(clock()));
@@ -56,6 +57,7 @@ export default function PrintPage() {
             sheets={wanted}
             paper={paper}
             day={day}
+            otherBasis={otherBasis}
           />
         </ErrorPanel>
       </div>

@@ -3,6 +3,7 @@ import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/
 import { reportFor } from '../../app/decisions.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import { diagramSheet } from '../../exporting/sheets/diagramSheet.ts';
@@ -16,10 +17,13 @@ import { setSheet } from '../../exporting/sheets/setSheet.ts';
 import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
 import { testPages } from '../../exporting/sheets/testPages.ts';
 import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
+import { basisSheet } from '../../exporting/sheets/basisSheet.ts';
 import { Legend } from '../face/Legend.tsx';
+import { BasisTable } from './BasisTable.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
 import { DiagramSheets } from './DiagramSheets.tsx';
 import { DoorSchedule } from './DoorSchedule.tsx';
+import { PaperNotes } from './Grouped.tsx';
 import { HardwareSets } from './HardwareSets.tsx';
 import { LoadsAndExits } from './LoadsAndExits.tsx';
 import { OpeningSheets } from './OpeningSheets.tsx';
@@ -35,6 +39,7 @@ interface Props {
   readonly sheets: ReadonlySet<SheetId>;
   readonly paper: PaperSize;
   readonly day: string;
+  readonly otherBasis: OtherBasisChoice | null;
 }
 
 /** All sheets that were asked for, in the order in which they are bound. Drawn again only when one of them changed. */
@@ -51,6 +56,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('register') && <RegisterPart {...props} />}
       {props.sheets.has('findings') && <FindingsPart {...props} />}
       {props.sheets.has('loads') && <LoadsPart {...props} />}
+      {props.sheets.has('basis') && <BasisPart {...props} />}
       {props.sheets.has('legend') && (
         <Paper id="legend" paper={props.paper} title={titleBlock(props.project, 'legend', props.day)}>
           <Legend />
@@ -151,6 +157,26 @@ function LoadsPart({ project, paper, day }: Props) {
   return (
     <Paper id="loads" paper={paper} title={titleBlock(project, 'loads', day, holds(sheet.says))}>
       <LoadsAndExits sheet={sheet} />
+    </Paper>
+  );
+}
+
+function BasisPart({ project, otherBasis, paper, day }: Props) {
+  const sheet = useMemo(
+    () => otherBasis && basisSheet(project, otherBasisOf(project, otherBasis)),
+    [project, otherBasis],
+  );
+  return (
+    <Paper id="basis" paper={paper} title={titleBlock(project, 'basis', day)}>
+      {sheet ? (
+        <>
+          <p className="lead">{sheet.says}</p>
+          {sheet.groups.length > 0 && <BasisTable sheet={sheet} />}
+          <PaperNotes notes={sheet.notes} />
+        </>
+      ) : (
+        <p className="lead">No other basis is chosen yet. Choose one on the Project page.</p>
+      )}
     </Paper>
   );
 }

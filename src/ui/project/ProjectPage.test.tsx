@@ -1,4 +1,4 @@
-import { render, screen, within } from '@testing-library/react';
+import { act, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
 import { countingIds, steppingClock } from '../../app/clock.ts';
@@ -6,6 +6,7 @@ import { createPreferences } from '../../app/preferences.ts';
 import { createApp } from '../../app/session.ts';
 import { newProject } from '../../domain/model/newProject.ts';
 import { createDatabase } from '../../storage/database.ts';
+import { demo, demoOpenings } from '../../../tests/properties/paperOpenings.ts';
 import { AppContext } from '../context.ts';
 import ProjectPage from './ProjectPage.tsx';
 
@@ -104,5 +105,21 @@ describe('the project page', () => {
     await user.type(screen.getByLabelText('Your name'), 'R. Vega{Enter}');
     expect(app.preferences.get('yourName')).toBe('R. Vega');
     expect(JSON.stringify(project())).not.toContain('Vega');
+  });
+
+  test('another basis is compared without changing the project, and what an edit made old is not shown', async () => {
+    const { app, project, user } = shown();
+    const stair = demoOpenings.find((one) => one.mark === 'S1-2');
+    if (!stair) throw new Error('The demo building has no S1-2.');
+    act(() => app.store.getState().replaceProject({ ...demo, openings: { [stair.id]: stair } }));
+    const part = within(screen.getByRole('region', { name: 'Another basis, side by side' }));
+    await user.selectOptions(part.getByLabelText('IBC'), '2024');
+    expect(project().basis.ibc).toBe(2021);
+    await user.click(part.getByRole('button', { name: 'Compare' }));
+    expect(await part.findByText('1 opening of 1 would come out otherwise.')).toBeInTheDocument();
+    expect(part.getAllByText(/^R-56 · IBC 2024/).length).toBeGreaterThan(0);
+    expect(project().basis.ibc).toBe(2021);
+    await user.selectOptions(part.getByLabelText('IBC'), '2018');
+    expect(part.queryByRole('table')).not.toBeInTheDocument();
   });
 });

@@ -4,6 +4,7 @@ import { Amendments } from './Amendments.tsx';
 import { BasisForm } from './BasisForm.tsx';
 import { BuildingFacts } from './BuildingFacts.tsx';
 import { Floors } from './Floors.tsx';
+import { OtherBasis } from './OtherBasis.tsx';
 import { ProjectTexts } from './ProjectTexts.tsx';
 import { Spaces } from './Spaces.tsx';
 import { WeightsForm } from './WeightsForm.tsx';
@@ -19,6 +20,7 @@ export default function ProjectPage() {
     { name: 'Floors', part: <Floors key={project.id} project={project} /> },
     { name: 'Spaces', part: <Spaces key={project.id} project={project} /> },
     { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
+    { name: 'Another basis, side by side', part: <OtherBasis key={project.id} project={project} /> },
     { name: 'What counts in the ranking', part: <WeightsForm project={project} /> },
   ];
   return (

@@ -9,7 +9,10 @@ export function projectPage(page: Page) {
       await main.getByRole('heading', { level: 2, name: 'Code basis' }).waitFor();
     },
     chooseEdition: async (book: string, edition: string) =>
-      main.getByRole('combobox', { name: book, exact: true }).selectOption({ label: edition }),
+      main
+        .getByRole('region', { name: 'Code basis', exact: true })
+        .getByRole('combobox', { name: book, exact: true })
+        .selectOption({ label: edition }),
     basisMeans: main.getByRole('region', { name: 'Code basis' }).getByRole('status'),
     part: (name: string) => main.getByRole('region', { name, exact: true }),
   };

@@ -1,0 +1,72 @@
+import { basisInWords } from '../../domain/codes/basis.ts';
+import { openingsInOrder, type Project } from '../../domain/model/project.ts';
+import {
+  type ComparedOpening,
+  compareOpening,
+  type Difference,
+  differenceWords,
+  type OtherBasis,
+  otherBasisInWords,
+} from '../../domain/schedules/otherBasis.ts';
+import { counted } from '../../domain/text/counted.ts';
+
+/** One difference as it is read: what kind, both sides, and the rules that make it. */
+export interface BasisLine {
+  readonly id: string;
+  readonly kind: string;
+  readonly now: string;
+  readonly instead: string;
+  readonly rules: readonly string[];
+}
+export interface BasisGroup {
+  readonly mark: string;
+  readonly says: string;
+  readonly lines: readonly BasisLine[];
+}
+export interface BasisSheet {
+  readonly says: string;
+  /** Heads of the two sides. */
+  readonly now: string;
+  readonly instead: string;
+  readonly groups: readonly BasisGroup[];
+  readonly notes: readonly string[];
+}
+
+/** What stands on the side that says nothing. */
+const silent = '—';
+
+/** Another basis side by side with the project’s, opening by opening. Screen and paper lay out the same lines. */
+export function basisSheet(
+  project: Project,
+  other: OtherBasis,
+  compared: readonly ComparedOpening[] = openingsInOrder(project).map((opening) =>
+    compareOpening(project, opening, other),
+  ),
+): BasisSheet {
+  const differing = compared.filter((one) => one.differences.length > 0);
+  return {
+    says: `${counted(differing.length, 'opening')} of ${compared.length} would come out otherwise.`,
+    now: `Project: ${basisInWords(project.basis)}`,
+    instead: `Instead: ${otherBasisInWords(project, other)}`,
+    groups: differing.map(({ mark, differences }) => ({
+      mark,
+      says: counted(differences.length, 'difference'),
+      lines: differences.map(lineOf),
+    })),
+    notes: [
+      'A rule is cited under the basis on which it speaks. A dash: that side says nothing of the kind.',
+      'Survey, weights and choices by hand are the same on both sides. Findings about the whole building are not compared.',
+      'Rules that were not read in a code’s own text say so in the rule book. The basis that governs is the authority’s to name.',
+    ],
+  };
+}
+
+function lineOf({ kind, now, instead, behind }: Difference, index: number): BasisLine {
+  return {
+    id: `${index}`,
+    kind: differenceWords[kind],
+    now: now === '' ? silent : now,
+    instead: instead === '' ? silent : instead,
+    rules: behind.map(({ ruleId, cites }) => [ruleId, ...cites].join(' · ')),
+  };
+}
