@@ -23,6 +23,7 @@ export default defineConfig({
           isolate: false,
           include: [
             'src/domain/**/*.test.ts',
+            'src/intake/**/*.test.ts',
             'src/exporting/**/*.test.ts',
             'src/cli/**/*.test.ts',
             'tests/health/**/*.test.ts',

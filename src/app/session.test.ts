@@ -54,7 +54,7 @@ const notices = (app: App) =>
     .getState()
     .session.notices.map((notice) => notice.says)
     .join('\n');
-const fileFrom = (text: string) => ({ text: () => Promise.resolve(text) });
+const fileFrom = (text: string) => new Blob([text]);
 const storedProjects = () =>
   rawRows(browser.indexedDB, 'projects') as Promise<{ id: string; document: Project }[]>;
 const noRoom = () =>

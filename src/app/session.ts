@@ -1,7 +1,6 @@
 import type { Command } from '../domain/commands/command.ts';
 import { newProject } from '../domain/model/newProject.ts';
-import type { Project } from '../domain/model/project.ts';
-import type { SetAside } from '../domain/versions/file.ts';
+import type { Project, SetAside } from '../domain/model/project.ts';
 import { createAutosave, type Timers } from '../storage/autosave.ts';
 import { createDatabase, type Database } from '../storage/database.ts';
 import { downloadFile, fileOf, type FileToSave, openFile } from '../storage/fileAccess.ts';
@@ -58,7 +57,7 @@ export interface App {
 
   readonly copyToSave: () => FileToSave;
   readonly downloadCopy: () => void;
-  readonly openFile: (file: Pick<Blob, 'text'>) => Promise<Told>;
+  readonly openFile: (file: Pick<Blob, 'arrayBuffer'>) => Promise<Told>;
 
   readonly listProjects: () => Promise<Told<{ readonly projects: readonly ProjectSummary[] }>>;
   readonly openProject: (id: string) => Promise<Told>;

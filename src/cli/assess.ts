@@ -6,6 +6,7 @@ import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
 import { spaceEgress } from '../domain/building/spaceEgress.ts';
 import { decideAll } from '../domain/decide/decide.ts';
+import { doubtsOf } from '../domain/project/doubts.ts';
 import { setNumbersOf } from '../domain/schedules/openings.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
 import type { OtherBasis } from '../domain/schedules/otherBasis.ts';
@@ -106,15 +107,21 @@ function main(): number {
   for (const problem of source.problems) say(problem);
   const decisions = decideAll(project);
   const numbers = setNumbersOf(project, decisions);
+  const doubts = doubtsOf(project);
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
+<<<<<<< HEAD
     if (!decision) continue;
     const record = decisionRecord(project, opening, decision, numbers);
     const comparison = compared.other && {
       comparison: comparisonRecord(project, opening, compared.other),
     };
     lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
+=======
+    if (decision)
+      lines += `${recordLine(decisionRecord(project, opening, decision, numbers, doubts), call.values.pretty)}\n`;
+>>>>>>> e4b045b (Project files: the smallest part is set aside, and said where it matters)
   }
   if (call.values.building) {
     const building = assessBuilding(project, decisions);

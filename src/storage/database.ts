@@ -1,6 +1,6 @@
 import { Dexie, type EntityTable, type InsertType, type Table } from 'dexie';
 import type { Command } from '../domain/commands/command.ts';
-import type { SetAside } from '../domain/versions/file.ts';
+import type { SetAside } from '../domain/model/project.ts';
 import { problemFrom, Refused, type Result } from './problems.ts';
 
 /** Raised when tables or indexes change; the shape of a project has its own number, `formatVersion`. */

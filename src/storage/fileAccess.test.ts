@@ -54,7 +54,7 @@ describe('saving a copy', () => {
 });
 
 describe('opening a file', () => {
-  const from = (text: string) => openFile({ text: () => Promise.resolve(text) });
+  const from = (text: string) => openFile(new Blob([text]));
 
   test('gives the project and the file as it was', async () => {
     const read = await from(saveProjectText(house('x')));
@@ -70,8 +70,16 @@ describe('opening a file', () => {
     expect(read).toMatchObject({ ok: false, says: expect.stringMatching(/newer version.*untouched/) });
   });
 
+  test('another encoding is refused instead of garbling names, UTF-16 is read', async () => {
+    const text = saveProjectText({ ...house('x'), name: 'Geb\u00e4ude' });
+    const old = await openFile(new Blob([Uint8Array.from(text, (sign) => sign.charCodeAt(0))]));
+    expect(old).toMatchObject({ ok: false, says: expect.stringContaining('not in UTF-8') });
+    const wide = await openFile(new Blob([Uint16Array.from(`\uFEFF${text}`, (sign) => sign.charCodeAt(0))]));
+    expect(wide).toMatchObject({ ok: true, opened: { project: { name: 'Geb\u00e4ude' } } });
+  });
+
   test('a file that the disk does not give up is told', async () => {
-    const read = await openFile({ text: () => Promise.reject(new Error('stick pulled out')) });
+    const read = await openFile({ arrayBuffer: () => Promise.reject(new Error('stick pulled out')) });
     expect(read).toMatchObject({ ok: false, says: expect.stringContaining('stick pulled out') });
   });
 });

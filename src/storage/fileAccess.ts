@@ -5,6 +5,7 @@ import {
   openProblemInWords,
   saveProjectText,
 } from '../domain/versions/file.ts';
+import { readProjectBytes } from '../intake/text.ts';
 
 /** Saving a copy and opening a file need no database: they are the way out when the browser stores nothing. */
 
@@ -46,14 +47,17 @@ export type OpenedFile =
     }
   | { readonly ok: false; readonly says: string };
 
-export async function openFile(file: Pick<Blob, 'text'>): Promise<OpenedFile> {
-  let text: string;
+export async function openFile(file: Pick<Blob, 'arrayBuffer'>): Promise<OpenedFile> {
+  let bytes: Uint8Array;
   try {
-    text = await file.text();
+    bytes = new Uint8Array(await file.arrayBuffer());
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     return { ok: false, says: `The file could not be read from the disk (${why}). Nothing was changed.` };
   }
+  const read = readProjectBytes(bytes);
+  if (!read.ok) return { ok: false, says: `${read.says} Nothing was changed.` };
+  const { text } = read;
   const opened = openProjectText(text);
   if (!opened.ok) return { ok: false, says: openProblemInWords(opened.problem) };
   return { ok: true, opened, raw: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown };

@@ -1,6 +1,6 @@
 import type { Command } from '../domain/commands/command.ts';
-import type { Project } from '../domain/model/project.ts';
-import type { Opened, SetAside } from '../domain/versions/file.ts';
+import type { Project, SetAside } from '../domain/model/project.ts';
+import type { Opened } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { addBackup, fitsToday, readable } from './backups.ts';
 import type { BackupReason, BackupRow, Database, ProjectRow, Tables } from './database.ts';

@@ -89,6 +89,12 @@ const planted: readonly Planted[] = [
   asTest(allowed('domain/rules', 'vitest fast-check node:fs ../testing/x.ts')),
   ...banned('exporting', 'react zod node:fs ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts'),
   allowed('exporting', 'papaparse ../domain/rules/x.ts'),
+  ...banned(
+    'intake',
+    'react zod node:fs hucre ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts ../exporting/x.ts',
+  ),
+  allowed('intake', 'papaparse hucre/xlsx ../domain/import/x.ts'),
+  ...banned('exporting', '../intake/x.ts'),
   ...banned('storage', 'react zustand ../app/x.ts ../ui/x.ts ../exporting/x.ts ../domain/rules/x.ts'),
   allowed('storage', 'dexie ../domain/model/x.ts ../domain/versions/x.ts ../domain/commands/x.ts'),
   ...banned('app', 'react dexie node:fs ../ui/x.ts ../cli/x.ts'),
@@ -244,11 +250,12 @@ describe('every import of the tree', () => {
   const mayReach: Readonly<Record<string, readonly string[]>> = {
     domain: ['domain'],
     exporting: ['exporting', 'domain'],
-    storage: ['storage', 'domain'],
-    app: ['app', 'domain', 'storage', 'exporting'],
-    ui: ['ui', 'app', 'domain', 'exporting'],
-    cli: ['cli', 'domain', 'exporting'],
-    main: ['main', 'domain', 'storage', 'exporting', 'app', 'ui'],
+    intake: ['intake', 'domain'],
+    storage: ['storage', 'domain', 'intake'],
+    app: ['app', 'domain', 'intake', 'storage', 'exporting'],
+    ui: ['ui', 'app', 'domain', 'intake', 'exporting'],
+    cli: ['cli', 'domain', 'intake', 'exporting'],
+    main: ['main', 'domain', 'intake', 'storage', 'exporting', 'app', 'ui'],
   };
 
   test('leads to a room that may be reached', () => {

@@ -9,7 +9,9 @@ import {
   openingSchema,
   overrideSchema,
   type Project,
+  projectSchema,
   reviewSchema,
+  setAsideSchema,
   setNumberSchema,
   setSignatureSchema,
   spaceSchema,
@@ -64,6 +66,8 @@ const edits = {
     kind: z.literal('keepSetNumbers'),
     value: z.record(setSignatureSchema, setNumberSchema.nullable()),
   }),
+  /** What was set aside and is not dealt with yet; the whole list. */
+  setAside: z.object({ kind: z.literal('setAside'), value: z.array(setAsideSchema) }),
 } as const;
 
 export const editSchema = z.discriminatedUnion('kind', [
@@ -80,6 +84,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setReview,
   edits.setOverride,
   edits.keepSetNumbers,
+  edits.setAside,
 ]);
 export type Edit = Readonly<z.infer<typeof editSchema>>;
 
@@ -183,6 +188,11 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
     case 'setProject': {
       if (edit.field === 'name' && edit.value.trim() === '' && !takingBack) {
         return refused({ kind: 'badValue', field: 'name', says: 'A project needs a name.' });
+      }
+      const parsed = projectSchema.shape[edit.field].safeParse(edit.value);
+      if (!parsed.success && !takingBack) {
+        const says = parsed.error.issues[0]?.message ?? 'This does not fit.';
+        return refused({ kind: 'badValue', field: edit.field, says });
       }
       return done({ ...project, [edit.field]: edit.value }, { ...edit, value: project[edit.field] });
     }
@@ -294,6 +304,11 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
         setNumbers = withEntry(setNumbers, signature, number, own);
       }
       return done({ ...project, setNumbers }, { ...edit, value: before });
+    }
+    case 'setAside': {
+      const { setAside: before, ...rest } = project;
+      const after = edit.value.length > 0 ? { ...rest, setAside: edit.value } : rest;
+      return done(after, { kind: 'setAside', value: [...(before ?? [])] });
     }
   }
 }

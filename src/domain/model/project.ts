@@ -17,9 +17,16 @@ export const idSchema = z
 /** Local or world time of an event; always passed in, never read from a clock here. */
 export const instantSchema = z.iso.datetime();
 
+/** What fits on a line of a screen or a sheet; a name without an end would push everything else off it. */
+export const longestName = 120;
+export const longestMark = 40;
+const aName = (whenEmpty: string) =>
+  z.string().min(1, whenEmpty).max(longestName, `A name has at most ${longestName} characters.`);
+const lineSchema = z.string().max(longestName, `This has at most ${longestName} characters.`);
+
 export const floorSchema = z.looseObject({
   id: idSchema,
-  name: z.string().min(1),
+  name: aName('A floor needs a name.'),
   /** Order from the lowest floor up; two floors may not share it. */
   level: z.number(),
 });
@@ -30,7 +37,7 @@ export type SecurityLevel = (typeof securityLevels)[number];
 
 export const spaceSchema = z.looseObject({
   id: idSchema,
-  name: z.string().min(1),
+  name: aName('A space needs a name.'),
   floorId: idSchema.nullable(),
   kind: z.enum(['room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court']),
   securityLevel: z.enum(securityLevels).nullable(),
@@ -78,7 +85,10 @@ export type Override = Readonly<z.infer<typeof overrideSchema>>;
 
 export const openingSchema = z.looseObject({
   id: idSchema,
-  mark: z.string().min(1, 'An opening needs a mark.').max(40, 'A mark has at most 40 characters.'),
+  mark: z
+    .string()
+    .min(1, 'An opening needs a mark.')
+    .max(longestMark, `A mark has at most ${longestMark} characters.`),
   floorId: idSchema.nullable(),
   fromSpaceId: idSchema.nullable(),
   toSpaceId: idSchema.nullable(),
@@ -152,11 +162,24 @@ export const defaultWeights: Weights = {
   power: 6,
 };
 
+/**
+ * Something in a file that could not be read: kept with its raw content and shown, never dropped in silence. It stays
+ * in the project until a person has dealt with it, so a copy of the file still says what is missing.
+ */
+export const setAsideSchema = z.looseObject({
+  where: z.string(),
+  says: z.string(),
+  raw: z.unknown(),
+  /** The opening that lost it; absent where it concerns the whole project. */
+  openingId: idSchema.optional(),
+});
+export type SetAside = Readonly<z.infer<typeof setAsideSchema>>;
+
 export const projectSchema = z.looseObject({
   id: idSchema,
-  name: z.string().min(1, 'A project needs a name.'),
-  preparedBy: z.string(),
-  jurisdiction: z.string(),
+  name: aName('A project needs a name.'),
+  preparedBy: lineSchema,
+  jurisdiction: lineSchema,
   notes: z.string(),
   basis: codeBasisSchema,
   amendments: z.array(amendmentSchema),
@@ -167,6 +190,7 @@ export const projectSchema = z.looseObject({
   spaces: z.record(idSchema, spaceSchema),
   openings: z.record(idSchema, openingSchema),
   setNumbers: setNumbersSchema,
+  setAside: z.array(setAsideSchema).optional(),
 });
 export interface Project {
   readonly id: string;
@@ -182,6 +206,7 @@ export interface Project {
   readonly spaces: Readonly<Record<string, Space>>;
   readonly openings: Readonly<Record<string, Opening>>;
   readonly setNumbers: Readonly<Record<string, string>>;
+  readonly setAside?: readonly SetAside[] | undefined;
 }
 
 const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });

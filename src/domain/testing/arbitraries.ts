@@ -238,6 +238,12 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
     kind: fc.constant('keepSetNumbers' as const),
     value: fc.dictionary(aSignature, fc.option(aSetNumber), { maxKeys: 3 }),
   }),
+  fc.record({
+    kind: fc.constant('setAside' as const),
+    value: fc.array(fc.record({ where: aText, says: aText, raw: fc.jsonValue(), openingId: anId }), {
+      maxLength: 2,
+    }),
+  }),
 ) as fc.Arbitrary<Edit>;
 
 export const aCommand: fc.Arbitrary<Command> = fc.record({

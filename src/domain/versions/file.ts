@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { type Project, projectSchema } from '../model/project.ts';
+import { type Project, projectSchema, type SetAside } from '../model/project.ts';
 import { migrations, newestFormat } from './migrations.ts';
-import { isRecord, type SetAside, withoutDamage } from './quarantine.ts';
-
-export type { SetAside } from './quarantine.ts';
+import { inWords } from './plainWords.ts';
+import { holdsNothing, isRecord, withoutDamage } from './quarantine.ts';
+import { repeatedNames } from './repeatedNames.ts';
 
 /** The project file: a JSON object that names its format and carries one project. */
 export const fileMarker = 'latchward-project';
@@ -48,21 +48,38 @@ export function openProblemInWords(problem: OpenProblem): string {
 
 /** Text → project. Recognise, check the version, migrate, validate; openings that cannot be read are set aside. */
 export function openProjectText(text: string): Opened {
+  const body = text.replace(/^\uFEFF/, '');
   let raw: unknown;
   try {
-    raw = JSON.parse(text.replace(/^\uFEFF/, ''));
+    raw = JSON.parse(body);
   } catch (error) {
     return {
       ok: false,
       problem: { kind: 'notJson', says: error instanceof Error ? error.message : String(error) },
     };
   }
-  return openProjectData(raw);
+  return openProjectData(raw, droppedByParsing(body));
+}
+
+/** Of two entries with one name parsing keeps the later one and drops the earlier without a word. */
+function droppedByParsing(text: string): SetAside[] {
+  return repeatedNames(text).map(({ path, dropped }) => {
+    const [frame, table, id] = path;
+    return {
+      where: path.join('.'),
+      says: 'This name stands twice in the file. The later entry was kept, this is the earlier one.',
+      raw: dropped,
+      // What comes in a second opening of one id is no part of the first.
+      ...(frame === 'project' && table === 'openings' && id !== undefined && path.length > 3
+        ? { openingId: id }
+        : {}),
+    };
+  });
 }
 
 const envelope = z.looseObject({ format: z.literal(fileMarker), formatVersion: z.number().int().min(1) });
 
-export function openProjectData(raw: unknown): Opened {
+export function openProjectData(raw: unknown, dropped: readonly SetAside[] = []): Opened {
   const head = envelope.safeParse(raw);
   if (!head.success) return { ok: false, problem: { kind: 'notOurFile' } };
   const version = head.data.formatVersion;
@@ -80,21 +97,32 @@ export function openProjectData(raw: unknown): Opened {
       return { ok: false, problem: { kind: 'migrationFailed', step: step.name, says } };
     }
   }
-  return readProject(data, migrated);
+  return readProject(data, migrated, dropped);
 }
 
-/** Parts that cannot be read are set aside one by one; only a damaged frame makes the file unreadable. */
-function readProject(data: unknown, migrated: readonly string[]): Opened {
-  const setAside: SetAside[] = [];
-  const parsed = projectSchema.safeParse(isRecord(data) ? withoutDamage(data, setAside) : data);
-  if (!parsed.success) {
-    const problems = parsed.error.issues.map(
-      (issue) => `${issue.path.join('.') || 'project'}: ${issue.message}`,
-    );
+/** Parts that cannot be read are set aside one by one, in the project itself; only an empty frame is refused. */
+function readProject(data: unknown, migrated: readonly string[], dropped: readonly SetAside[]): Opened {
+  if (!isRecord(data) || holdsNothing(data)) {
+    const problems = ['it holds no floors, spaces or openings that could be read'];
     return { ok: false, problem: { kind: 'invalid', problems } };
   }
-  return { ok: true, project: parsed.data as Project, migrated, setAside };
+  const setAside: SetAside[] = [...dropped];
+  const clean = withoutDamage(data, setAside);
+  const parsed = projectSchema.safeParse(clean);
+  if (!parsed.success) return { ok: false, problem: { kind: 'invalid', problems: [inWords(parsed.error)] } };
+  const project = parsed.data as Project;
+  const here = setAside.map(({ openingId, ...one }) =>
+    openingId !== undefined && Object.hasOwn(project.openings, openingId) ? { ...one, openingId } : one,
+  );
+  if (here.length === 0) return { ok: true, project, migrated, setAside: [] };
+  return {
+    ok: true,
+    project: { ...project, setAside: [...(project.setAside ?? []), ...here] },
+    migrated,
+    setAside: here,
+  };
 }
+
 /** Project → text, with keys in a fixed order: saving what was opened gives identical bytes. */
 export function saveProjectText(project: Project): string {
   const file: ProjectFile = { format: fileMarker, formatVersion: newestFormat, project };

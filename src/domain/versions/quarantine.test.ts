@@ -139,12 +139,86 @@ describe('damage and what is set aside for it', () => {
     expect(openWith(['setNumbers', 'rim'], 3).project.setNumbers).toEqual({ bored: 'HS-01' });
   });
 
-  test('the frame itself cannot be set aside: such a file is refused and left as it is', () => {
-    const opened = openProjectData({
+  test.each<[string, string[], unknown, string]>([
+    ['a weight above its range', ['weights', 'cost'], 101, 'Weights, cost'],
+    ['weights that are a list', ['weights'], [], 'Weights'],
+    ['notes that are a number', ['notes'], 7, 'Project, notes'],
+    ['a name that is missing', ['name'], null, 'Project, name'],
+    ['an id that cannot be one', ['id'], '', 'Project, id'],
+    ['amendments that are text', ['amendments'], 'none', 'Amendments'],
+    ['a building that is a list', ['building'], [1], 'project.building'],
+    ['set numbers that are text', ['setNumbers'], 'HS-01', 'project.setNumbers'],
+    ['floors that are a list', ['floors'], [], 'project.floors'],
+    ['an edition nobody knows', ['basis', 'nfpa101'], 1903, 'Code basis, nfpa101'],
+    ['a basis that is text', ['basis'], 'IBC', 'Code basis'],
+    ['a name without an end', ['name'], 'x'.repeat(5000), 'Project, name'],
+    [
+      'a floor with a name without an end',
+      ['floors', 'f', 'name'],
+      'x'.repeat(500),
+      `Floor ${'x'.repeat(114)}`,
+    ],
+    ['an opening on a floor that is a number', ['openings', 'a', 'floorId'], 4, 'Opening 101, floor'],
+    ['an opening with notes that are a list', ['openings', 'a', 'notes'], ['x'], 'Opening 101, notes'],
+  ])('the rest of a file stays with %s', (_what, path, damage, where) => {
+    const opened = openWith(path, damage);
+    expect(opened.setAside.map((one) => one.where.replace(/, name$/, ''))).toEqual([
+      where.replace(/, name$/, ''),
+    ]);
+    expect(opened.setAside[0]?.raw).toEqual(damage);
+    expect(opened.setAside[0]?.says).not.toMatch(/invalid input|received/i);
+    expect(Object.keys(opened.project.openings)).toHaveLength(2);
+  });
+
+  test('a book in an edition nobody knows stays adopted', () => {
+    expect(openWith(['basis', 'nfpa101'], 1903).project.basis.nfpa101).toBe(2024);
+  });
+
+  test('what is set aside names its opening, travels with the file and is not set aside twice', () => {
+    const { project } = openWith(['openings', 'a', 'facts', 'leafWidthIn'], known(9000));
+    expect(project.setAside).toMatchObject([{ openingId: 'a', raw: known(9000) }]);
+    const text = saveProjectText(project);
+    const again = openProjectText(text);
+    if (!again.ok) throw new Error('refused');
+    expect(again.setAside).toEqual([]);
+    expect(saveProjectText(again.project)).toBe(text);
+  });
+
+  test('nesting of any depth is kept as text, and the file can be saved again', () => {
+    const deep = `${'['.repeat(20_000)}1${']'.repeat(20_000)}`;
+    const text = JSON.stringify({
       format: 'latchward-project',
-      formatVersion: 1,
-      project: { ...house(), basis: { ibc: 1903 } },
+      formatVersion: newestFormat,
+      project: house(),
     });
+    const opened = openProjectText(text.replace('"notes":""', `"notes":"","more":${deep}`));
+    if (!opened.ok) throw new Error('refused');
+    expect(opened.setAside).toHaveLength(1);
+    expect(opened.setAside[0]?.raw).toBe(deep.slice(64, -64));
+    expect(saveProjectText(opened.project)).toContain('"[[[[');
+  });
+
+  test('of a name that stands twice the earlier entry is kept and named', () => {
+    const text = JSON.stringify({
+      format: 'latchward-project',
+      formatVersion: newestFormat,
+      project: house(),
+    });
+    const twice = text
+      .replace('"openings":{', '"openings":{"b":{"mark":"999"},')
+      .replace('"latch":', '"latch":{"is":"known","value":"rim \\" {x"},"latch":');
+    const opened = openProjectText(twice);
+    if (!opened.ok) throw new Error('refused');
+    expect(opened.setAside).toMatchObject([
+      { where: 'project.openings.a.facts.latch', openingId: 'a' },
+      { where: 'project.openings.b', raw: '{"mark":"999"}' },
+    ]);
+    expect(opened.project.openings['b']?.mark).toBe('102');
+    expect(openProjectText(text)).toMatchObject({ ok: true, setAside: [] });
+  });
+
+  test('a file without a single table is refused', () => {
+    const opened = openProjectData({ format: 'latchward-project', formatVersion: 1, project: { name: 'x' } });
     expect(opened.ok ? 'opened' : opened.problem.kind).toBe('invalid');
   });
 });

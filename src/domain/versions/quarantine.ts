@@ -1,24 +1,34 @@
 import type { z } from 'zod';
+import {
+  ibcEditions,
+  necEditions,
+  nfpa101Editions,
+  nfpa72Editions,
+  codeBasisSchema,
+  defaultBasis,
+} from '../codes/basis.ts';
 import { factsSchema } from '../model/fact.ts';
 import { isFactKey } from '../model/fields.ts';
+import { newProject } from '../model/newProject.ts';
 import {
   amendmentSchema,
   floorSchema,
   idSchema,
+  longestMark,
+  longestName,
   openingSchema,
   overrideSchema,
+  projectSchema,
   reviewSchema,
+  scoreParts,
+  type SetAside,
+  setAsideSchema,
   setNumberSchema,
   setSignatureSchema,
   spaceSchema,
+  weightsSchema,
 } from '../model/project.ts';
-
-/** A record that could not be read: set aside with its raw content, shown, never dropped in silence. */
-export interface SetAside {
-  readonly where: string;
-  readonly says: string;
-  readonly raw: unknown;
-}
+import { checked, inWords } from './plainWords.ts';
 
 type Raw = Readonly<Record<string, unknown>>;
 
@@ -27,27 +37,142 @@ export const isRecord = (value: unknown): value is Raw =>
 
 /** The project without what cannot be read; that is added to `setAside`, as small a part as possible. */
 export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
-  const project = withoutDropped(whole, 'project', setAside) as Raw;
+  const { setAside: before, ...rest } = whole;
+  const project = withoutDropped(rest, 'project', setAside) as Raw;
   return {
     ...project,
-    ...readTable('floors', 'Floor', project, setAside, wholeOr(floorSchema)),
+    ...readFrame(project, setAside),
+    ...readTable('floors', 'Floor', project, setAside, readFloor),
     ...readTable('spaces', 'Space', project, setAside, readSpace),
     ...readTable('openings', 'Opening', project, setAside, readOpening),
-    ...(isRecord(project['building'])
-      ? { building: readFacts('Building', project['building'], setAside) }
-      : {}),
-    ...(Array.isArray(project['amendments'])
-      ? { amendments: readAmendments(project['amendments'] as unknown[], setAside) }
-      : {}),
-    ...(isRecord(project['setNumbers'])
-      ? { setNumbers: readSetNumbers(project['setNumbers'], setAside) }
-      : {}),
+    building: readFacts('Building', recordOf('building', project, setAside), setAside),
+    amendments: readAmendments(project['amendments'], setAside),
+    setNumbers: readSetNumbers(recordOf('setNumbers', project, setAside), setAside),
+    ...readSetAside(before, setAside),
   };
 }
 
-/** An entry called "__proto__", at any depth, would vanish without a word wherever its object is copied. */
-function withoutDropped(value: unknown, where: string, setAside: SetAside[]): unknown {
+/** Without a single table there is nothing that could be opened. */
+export function holdsNothing(project: Raw): boolean {
+  return !['floors', 'spaces', 'openings'].some((table) => isRecord(project[table]));
+}
+
+function readFrame(project: Raw, setAside: SetAside[]): Raw {
+  const fresh = newProject('recovered', 'Project without a name');
+  const text = (key: 'preparedBy' | 'jurisdiction' | 'name', word: string) =>
+    readName(word, projectSchema.shape[key], project[key], fresh[key], setAside);
+  const { id, notes } = projectSchema.shape;
+  return {
+    id: readPart('Project, id', id, project['id'], setAside, fresh.id),
+    name: text('name', 'Project, name'),
+    preparedBy: text('preparedBy', 'Project, prepared by'),
+    jurisdiction: text('jurisdiction', 'Project, jurisdiction'),
+    notes: readPart('Project, notes', notes, project['notes'], setAside, fresh.notes),
+    basis: readBasis(project['basis'], setAside),
+    weights: readWeights(project['weights'], fresh.weights, setAside),
+  };
+}
+
+const newest = {
+  ibc: ibcEditions.at(-1),
+  nfpa101: nfpa101Editions.at(-1),
+  nec: necEditions.at(-1),
+  nfpa72: nfpa72Editions.at(-1),
+} as const;
+
+/**
+ * A book with an edition nobody knows here was adopted all the same: leaving it out would let doors off. It goes by
+ * the newest edition known until somebody chooses.
+ */
+function readBasis(raw: unknown, setAside: SetAside[]): Raw {
+  const basis: Raw = isRecord(raw) ? raw : {};
+  if (!isRecord(raw)) {
+    const says = `It cannot be read. The usual basis of this program is used until somebody chooses.`;
+    setAside.push({ where: 'Code basis', says, raw: raw ?? null });
+    return { ...defaultBasis };
+  }
+  const books = Object.keys(newest) as (keyof typeof newest)[];
+  const read = books.map((book) => {
+    const value = basis[book];
+    if (checked(codeBasisSchema.shape[book], value).success) return [book, value];
+    const edition = value === undefined ? defaultBasis[book] : newest[book];
+    const says = `This edition is not known here. Decisions go by ${edition ?? 'none'} until somebody chooses.`;
+    setAside.push({ where: `Code basis, ${book}`, says, raw: value ?? null });
+    return [book, edition];
+  });
+  return { ...basis, ...Object.fromEntries(read) };
+}
+
+function readWeights(raw: unknown, usual: Readonly<Record<string, number>>, setAside: SetAside[]): Raw {
+  if (!isRecord(raw)) {
+    setAside.push({
+      where: 'Weights',
+      says: 'They cannot be read. The usual ones are used.',
+      raw: raw ?? null,
+    });
+    return usual;
+  }
+  const read = scoreParts.map((part) => {
+    const parsed = checked(weightsSchema.shape[part], raw[part]);
+    if (parsed.success) return [part, raw[part]];
+    const says = `${inWords(parsed.error)} The usual weight is used.`;
+    setAside.push({ where: `Weights, ${part}`, says, raw: raw[part] ?? null });
+    return [part, usual[part]];
+  });
+  return { ...raw, ...Object.fromEntries(read) };
+}
+
+/** What was set aside before travels along; only a list that is none is set aside itself. */
+function readSetAside(raw: unknown, setAside: SetAside[]): Raw {
+  if (raw === undefined) return {};
+  if (!Array.isArray(raw)) {
+    setAside.push({ where: 'Set aside', says: 'It should be a list.', raw });
+    return {};
+  }
+  const kept = (raw as unknown[]).filter((one) => {
+    if (checked(setAsideSchema, one).success) return true;
+    setAside.push({ where: 'Set aside', says: 'It is not written as this list is.', raw: one });
+    return false;
+  });
+  return { setAside: kept };
+}
+
+function recordOf(key: string, project: Raw, setAside: SetAside[]): Raw {
+  const raw = project[key];
+  if (isRecord(raw)) return raw;
+  const says = raw === undefined ? 'It is missing.' : 'It should be a record with named entries.';
+  setAside.push({ where: `project.${key}`, says, raw: raw ?? null });
+  return {};
+}
+
+/** A name that is only too long is shortened, so that what carries it stays. */
+function readName(where: string, schema: z.ZodType, raw: unknown, instead: string, setAside: SetAside[]) {
+  const limit = where.startsWith('Opening') ? longestMark : longestName;
+  if (typeof raw === 'string' && raw.length > limit) {
+    setAside.push({ where, says: `It is longer than ${limit} characters and was cut off there.`, raw });
+    // Never between the two halves of one sign.
+    return raw.slice(0, limit).replace(/[\uD800-\uDBFF]$/, '');
+  }
+  return readPart(where, schema, raw, setAside, instead);
+}
+
+/** Deeper than anything this program writes; what lies below is kept as text. */
+const deepest = 64;
+
+/**
+ * An entry called "__proto__", at any depth, would vanish without a word wherever its object is copied; one nested
+ * without an end would stop every function that walks over the project.
+ */
+function withoutDropped(value: unknown, where: string, setAside: SetAside[], level = 0): unknown {
   if (value === null || typeof value !== 'object') return value;
+  if (level > deepest) {
+    setAside.push({
+      where: where.split('.').slice(0, 5).join('.'),
+      says: `It is nested more than ${deepest} levels deep. It is kept as text.`,
+      raw: deepText(value),
+    });
+    return null;
+  }
   let changed = false;
   const kept: [string, unknown][] = [];
   for (const [key, inner] of Object.entries(value)) {
@@ -56,7 +181,7 @@ function withoutDropped(value: unknown, where: string, setAside: SetAside[]): un
       changed = true;
       continue;
     }
-    const clean = withoutDropped(inner, `${where}.${key}`, setAside);
+    const clean = withoutDropped(inner, `${where}.${key}`, setAside, level + 1);
     changed ||= clean !== inner;
     kept.push([key, clean]);
   }
@@ -64,16 +189,66 @@ function withoutDropped(value: unknown, where: string, setAside: SetAside[]): un
   return Array.isArray(value) ? kept.map(([, inner]) => inner) : Object.fromEntries(kept);
 }
 
+/** JSON of any depth, written without a function that calls itself. */
+function deepText(whole: object): string {
+  const parts: string[] = [];
+  const todo: (string | { readonly value: unknown })[] = [{ value: whole }];
+  for (let next = todo.pop(); next !== undefined; next = todo.pop()) {
+    if (typeof next === 'string') {
+      parts.push(next);
+      continue;
+    }
+    const { value } = next;
+    if (value === null || typeof value !== 'object') {
+      parts.push(JSON.stringify(value) ?? 'null');
+      continue;
+    }
+    const list = Array.isArray(value);
+    parts.push(list ? '[' : '{');
+    todo.push(list ? ']' : '}');
+    Object.entries(value)
+      .toReversed()
+      .forEach(([key, inner], index) => {
+        if (index > 0) todo.push(',');
+        todo.push({ value: inner });
+        if (!list) todo.push(`${JSON.stringify(key)}:`);
+      });
+  }
+  return parts.join('');
+}
+
 /** Undefined means that the entry as a whole was set aside. */
 type ReadEntry = (where: string, raw: unknown, setAside: SetAside[]) => unknown;
 
 function wholeOr(schema: z.ZodType): ReadEntry {
   return (where, raw, setAside) => {
-    const parsed = schema.safeParse(raw);
+    const parsed = checked(schema, raw);
     if (parsed.success) return raw;
     setAside.push({ where, says: inWords(parsed.error), raw });
     return undefined;
   };
+}
+
+/** A record with its bad parts mended, if that is enough for the schema; otherwise it is set aside as a whole. */
+function mendedOr(
+  schema: z.ZodType,
+  where: string,
+  raw: unknown,
+  setAside: SetAside[],
+  mend: (raw: Raw, bad: SetAside[]) => Raw,
+): unknown {
+  const parsed = checked(schema, raw);
+  if (parsed.success) return raw;
+  if (isRecord(raw)) {
+    const bad: SetAside[] = [];
+    const mended = { ...raw, ...mend(raw, bad) };
+    if (schema.safeParse(mended).success) {
+      setAside.push(...bad);
+      return mended;
+    }
+  }
+  setAside.push({ where, says: inWords(parsed.error), raw });
+  return undefined;
 }
 
 function readTable(
@@ -83,21 +258,22 @@ function readTable(
   setAside: SetAside[],
   readEntry: ReadEntry,
 ): Raw {
-  const entries = project[table];
-  if (!isRecord(entries)) return {};
   const kept: Record<string, unknown> = {};
-  for (const [id, raw] of Object.entries(entries)) {
-    const where = `${word} ${nameOf(raw) ?? id}`;
-    const key = idSchema.safeParse(id);
+  for (const [id, raw] of Object.entries(recordOf(table, project, setAside))) {
+    const where = `${word} ${nameOf(raw) ?? id}`.slice(0, longestName);
+    const bad: SetAside[] = [];
+    const key = checked(idSchema, id);
     if (!key.success) {
-      setAside.push({ where, says: inWords(key.error), raw });
+      bad.push({ where, says: inWords(key.error), raw });
     } else if (isRecord(raw) && typeof raw['id'] === 'string' && raw['id'] !== id) {
       // Edits look an entry up by its own id; under another key they would never reach it.
-      setAside.push({ where, says: `It stands under the id ${id} but calls itself ${raw['id']}.`, raw });
+      bad.push({ where, says: `It stands under the id ${id} but calls itself ${raw['id']}.`, raw });
     } else {
-      const entry = readEntry(where, raw, setAside);
+      const entry = readEntry(where, raw, bad);
       if (entry !== undefined) kept[id] = entry;
     }
+    const owner = table === 'openings' && Object.hasOwn(kept, id) ? { openingId: id } : {};
+    setAside.push(...bad.map((one) => ({ ...one, ...owner })));
   }
   return { [table]: kept };
 }
@@ -108,54 +284,51 @@ function nameOf(raw: unknown): string | undefined {
   return typeof name === 'string' && name !== '' ? name : undefined;
 }
 
+const readFloor: ReadEntry = (where, raw, setAside) =>
+  mendedOr(floorSchema, where, raw, setAside, (floor, bad) => ({
+    name: readName(`${where}, name`, floorSchema.shape.name, floor['name'], '', bad),
+  }));
+
 /** One opening; a fact, review or choice that cannot be read is set aside alone, so the rest of it stays. */
-function readOpening(where: string, raw: unknown, setAside: SetAside[]): unknown {
-  const parsed = openingSchema.safeParse(raw);
-  if (parsed.success) return raw;
-  if (isRecord(raw) && isRecord(raw['facts'])) {
-    const bad: SetAside[] = [];
-    const mended = {
-      ...raw,
-      facts: readFacts(where, raw['facts'], bad),
-      override: readPart(`${where}, choice`, overrideSchema.nullable(), raw['override'], bad),
-      review: readPart(`${where}, review`, reviewSchema.nullable(), raw['review'], bad),
+const readOpening: ReadEntry = (where, raw, setAside) =>
+  mendedOr(openingSchema, where, raw, setAside, (opening, bad) => {
+    const { shape } = openingSchema;
+    const part = (word: string, key: keyof typeof shape, schema: z.ZodType, instead: unknown = null) =>
+      readPart(`${where}, ${word}`, schema, opening[key], bad, instead);
+    return {
+      mark: readName(where, shape.mark, opening['mark'], '', bad),
+      floorId: part('floor', 'floorId', shape.floorId),
+      fromSpaceId: part('from', 'fromSpaceId', shape.fromSpaceId),
+      toSpaceId: part('to', 'toSpaceId', shape.toSpaceId),
+      notes: part('notes', 'notes', shape.notes, ''),
+      ...(isRecord(opening['facts']) ? { facts: readFacts(where, opening['facts'], bad) } : {}),
+      override: part('choice', 'override', overrideSchema.nullable()),
+      review: part('review', 'review', reviewSchema.nullable()),
     };
-    if (openingSchema.safeParse(mended).success) {
-      setAside.push(...bad);
-      return mended;
-    }
-  }
-  setAside.push({ where, says: inWords(parsed.error), raw });
-  return undefined;
-}
+  });
 
 /** One space; a use, area or path that cannot be read is set aside alone, so openings keep the space they join. */
-function readSpace(where: string, raw: unknown, setAside: SetAside[]): unknown {
-  const parsed = spaceSchema.safeParse(raw);
-  if (parsed.success) return raw;
-  if (isRecord(raw)) {
-    const bad: SetAside[] = [];
-    const { use, areaFt2, commonPathFt } = spaceSchema.shape;
-    const mended = {
-      ...raw,
-      use: readPart(`${where}, use`, use, raw['use'], bad),
-      areaFt2: readPart(`${where}, area`, areaFt2, raw['areaFt2'], bad),
-      commonPathFt: readPart(`${where}, common path`, commonPathFt, raw['commonPathFt'], bad),
+const readSpace: ReadEntry = (where, raw, setAside) =>
+  mendedOr(spaceSchema, where, raw, setAside, (space, bad) => {
+    const { shape } = spaceSchema;
+    const part = (word: string, key: keyof typeof shape) =>
+      readPart(`${where}, ${word}`, shape[key], space[key], bad);
+    return {
+      name: readName(`${where}, name`, shape.name, space['name'], '', bad),
+      floorId: part('floor', 'floorId'),
+      securityLevel: part('security level', 'securityLevel'),
+      occupantLoad: part('occupant load', 'occupantLoad'),
+      use: part('use', 'use'),
+      areaFt2: part('area', 'areaFt2'),
+      commonPathFt: part('common path', 'commonPathFt'),
     };
-    if (spaceSchema.safeParse(mended).success) {
-      setAside.push(...bad);
-      return mended;
-    }
-  }
-  setAside.push({ where, says: inWords(parsed.error), raw });
-  return undefined;
-}
+  });
 
 function readSetNumbers(numbers: Raw, setAside: SetAside[]): Raw {
   const kept: Record<string, unknown> = {};
   for (const [signature, raw] of Object.entries(numbers)) {
-    const key = setSignatureSchema.safeParse(signature);
-    const number = setNumberSchema.safeParse(raw);
+    const key = checked(setSignatureSchema, signature);
+    const number = checked(setNumberSchema, raw);
     const bad = key.error ?? number.error;
     if (bad) setAside.push({ where: `Set number of ${signature}`, says: inWords(bad), raw });
     else kept[signature] = raw;
@@ -163,19 +336,24 @@ function readSetNumbers(numbers: Raw, setAside: SetAside[]): Raw {
   return kept;
 }
 
-function readPart(where: string, schema: z.ZodType, raw: unknown, setAside: SetAside[]): unknown {
-  const parsed = schema.safeParse(raw);
+function readPart(
+  where: string,
+  schema: z.ZodType,
+  raw: unknown,
+  setAside: SetAside[],
+  instead: unknown = null,
+): unknown {
+  const parsed = checked(schema, raw);
   if (parsed.success) return raw;
-  // An absent part holds nothing that could be lost.
-  if (raw !== undefined) setAside.push({ where, says: inWords(parsed.error), raw });
-  return null;
+  setAside.push({ where, says: inWords(parsed.error), raw: raw ?? null });
+  return instead;
 }
 
 function readFacts(where: string, facts: Raw, setAside: SetAside[]): Raw {
   const kept: Record<string, unknown> = {};
   for (const [key, raw] of Object.entries(facts)) {
     // A key that this version does not know was written by a newer one and is carried along.
-    const parsed = isFactKey(key) ? factsSchema.safeParse({ [key]: raw }) : undefined;
+    const parsed = isFactKey(key) ? checked(factsSchema, { [key]: raw }) : undefined;
     if (parsed?.success === false) {
       setAside.push({ where: `${where}, ${key}`, says: inWords(parsed.error), raw });
     } else kept[key] = raw;
@@ -183,9 +361,14 @@ function readFacts(where: string, facts: Raw, setAside: SetAside[]): Raw {
   return kept;
 }
 
-function readAmendments(list: readonly unknown[], setAside: SetAside[]): readonly unknown[] {
+function readAmendments(list: unknown, setAside: SetAside[]): readonly unknown[] {
+  if (!Array.isArray(list)) {
+    const says = list === undefined ? 'They are missing.' : 'They should be a list.';
+    setAside.push({ where: 'Amendments', says, raw: list ?? null });
+    return [];
+  }
   const seen = new Set<unknown>();
-  return list.filter((raw, index) => {
+  return (list as unknown[]).filter((raw, index) => {
     const where = `Amendment ${index + 1}`;
     if (wholeOr(amendmentSchema)(where, raw, setAside) === undefined) return false;
     const { id } = raw as { readonly id: string };
@@ -196,10 +379,4 @@ function readAmendments(list: readonly unknown[], setAside: SetAside[]): readonl
     seen.add(id);
     return true;
   });
-}
-
-function inWords(error: z.ZodError): string {
-  return error.issues
-    .map((issue) => (issue.path.length > 0 ? `${issue.path.join('.')}: ${issue.message}` : issue.message))
-    .join('; ');
 }

@@ -7,6 +7,7 @@ import { stepInWords } from '../../domain/decide/words.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import type { ComparisonRecord } from './comparisonRecord.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
+import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers, setSignature } from '../../domain/schedules/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -47,6 +48,8 @@ export interface DecisionRecord {
     readonly says: string;
     readonly ways: readonly WayRecord[];
   } | null;
+  /** What the file held and could not be read or cannot be right; empty in a sound file. */
+  readonly doubts: readonly string[];
   readonly basis: string;
   readonly caution: string;
   /** Where another basis was asked for: what it would change. */
@@ -72,6 +75,7 @@ export function decisionRecord(
   opening: Opening,
   decision: Decision,
   numbers: SetNumbers,
+  doubts: readonly Doubt[],
 ): DecisionRecord {
   const { chosen } = decision;
   const signature = setSignature(decision);
@@ -106,6 +110,7 @@ export function decisionRecord(
     missing: missingKeys(decision),
     rejected: decision.rejected.length,
     waysForward: decision.state === 'none' ? waysRecord(project, opening, decision) : null,
+    doubts: doubtsAt(doubts, opening.id),
     basis: basisInWords(decision.basis),
     caution: standingCaution,
   };

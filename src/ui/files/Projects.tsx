@@ -89,7 +89,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
               }
               // Under an id of its own, so that no demo somebody worked on is written over.
               const text = saveProjectText({ ...demo, id: randomIds() });
-              return app.openFile({ text: () => Promise.resolve(text) });
+              return app.openFile(new Blob([text]));
             })
           }
         >

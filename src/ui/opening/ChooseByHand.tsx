@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
 import { handChoices } from '../../domain/decide/handChoice.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { handChoiceDoubt } from '../../domain/project/doubts.ts';
 import { useApplication, useStore } from '../context.ts';
 
 interface Props {
@@ -34,7 +35,8 @@ export function ChooseByHand({ opening, decision }: Props) {
   if (opening.override) {
     return (
       <p className="note">
-        Chosen by hand{opening.override.by ? ` by ${opening.override.by}` : ''}: {opening.override.reason}{' '}
+        {handChoiceDoubt(opening) ??
+          `Chosen by hand${opening.override.by ? ` by ${opening.override.by}` : ''}: ${opening.override.reason}`}{' '}
         <button
           type="button"
           className="button button-quiet button-small"

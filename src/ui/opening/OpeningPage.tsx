@@ -10,6 +10,7 @@ import { ReviewFold } from '../review/ReviewFold.tsx';
 import { ChooseByHand } from './ChooseByHand.tsx';
 import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
+import { FileDoubts } from './FileDoubts.tsx';
 import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
@@ -105,6 +106,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
     <div className="sheet">
       <div className="sheet-body stack">
         <OpeningHead project={project} opening={opening} before={before} after={after} />
+        <FileDoubts project={project} opening={opening} />
         <div className="opening-columns">
           <section aria-label="Survey">
             <ErrorPanel name="The survey">

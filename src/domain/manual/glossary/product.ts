@@ -21,6 +21,7 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
   setFact: own('Answer', 'What is known of one question at one opening.'),
   setReview: own('Review mark', 'What a reviewer decided, or that the mark was taken away.'),
+  setAside: own('Set aside', 'What a file held and could not be read, until somebody has dealt with it.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 
