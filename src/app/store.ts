@@ -7,13 +7,8 @@ import {
   type Edit,
 } from '../domain/commands/command.ts';
 import type { PageId } from '../domain/manual/pages.ts';
-import type { Project } from '../domain/model/project.ts';
-<<<<<<< HEAD
+import type { Project, SetAside } from '../domain/model/project.ts';
 import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';
-import type { SetAside } from '../domain/versions/file.ts';
-=======
-import type { SetAside } from '../domain/model/project.ts';
->>>>>>> e4b045b (Project files: the smallest part is set aside, and said where it matters)
 import type { SavingState } from '../storage/autosave.ts';
 import type { Clock, NewId } from './clock.ts';
 import { changesNothing, stamped } from './edits.ts';

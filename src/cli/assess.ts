@@ -111,17 +111,12 @@ function main(): number {
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
-<<<<<<< HEAD
     if (!decision) continue;
-    const record = decisionRecord(project, opening, decision, numbers);
+    const record = decisionRecord(project, opening, decision, numbers, doubts);
     const comparison = compared.other && {
       comparison: comparisonRecord(project, opening, compared.other),
     };
     lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
-=======
-    if (decision)
-      lines += `${recordLine(decisionRecord(project, opening, decision, numbers, doubts), call.values.pretty)}\n`;
->>>>>>> e4b045b (Project files: the smallest part is set aside, and said where it matters)
   }
   if (call.values.building) {
     const building = assessBuilding(project, decisions);
