@@ -157,7 +157,7 @@ describe('no sentence clears a door or says a thing twice', () => {
       loads: loadsSheet(demo, spaces),
       records: demoOpenings.flatMap((opening) => {
         const decision = decisions.get(opening.id);
-        return decision ? [decisionRecord(demo, opening, decision, numbers)] : [];
+        return decision ? [decisionRecord(demo, opening, decision, numbers, [])] : [];
       }),
     };
     const each = demoOpenings.flatMap((opening) => wrongIn(ofOpening(onPaper(demo, opening)), opening.mark));
