@@ -65,7 +65,7 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
     if (valueIn(slots, 'exitHardwareFireListed') === true) keep('fireExitHardware', bars);
     if (keyed && bars === leaves && (family === 'strike' || family === 'mechanical')) keep('keyCylinder', 1);
   } else if (lockLatches.includes(latch)) {
-    if (family === 'mechanical' && valueIn(slots, 'existingArrangement') === 'freeLever') {
+    if (family === 'mechanical' && staysAsItIs(slots)) {
       keep('mechanicalLock', 1);
       if (keyed) keep('keyCylinder', 1);
     }
@@ -74,7 +74,12 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
       if (keyed) keep('keyCylinder', 1);
     }
   }
+  if (family === 'mechanical' && valueIn(slots, 'egressRole') === 'sealedOff') {
+    keep('mechanicalLock', 1);
+    keep('keyCylinder', 1);
+  }
   if (family === 'none' && latch === 'pushPull') keep('pushPull', leaves);
+  if (valueIn(slots, 'glassRails') === 'both') keep('glassRails', leaves);
 
   const bolts = valueIn(slots, 'inactiveBolts');
   if (bolts === 'automaticFlush' || bolts === 'constantLatching') keep('automaticFlushBolts', 1);
@@ -89,6 +94,11 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
   }
   if (found === 'electricBolt' && family === 'bolt') keep('electricBolt', 1);
   return kept;
+}
+/** A lever that lets people out stays; so does what hangs where nothing is read and nothing unlawful was found. */
+function staysAsItIs(slots: Arranged['slots']): boolean {
+  const found = valueIn(slots, 'existingArrangement');
+  return found === 'freeLever' || (found === 'none' && valueIn(slots, 'readerSides') === 'none');
 }
 /** "Magnet with sensor, button and alarm release", as the survey asks it. */
 const magnetSet: readonly ItemId[] = ['exitSensor', 'pushToExit', 'fireAlarmRelease'];

@@ -18,6 +18,7 @@ const readBy: Readonly<Partial<Record<ScorePart, readonly (FactKey & keyof Score
   security: ['securityNeed', 'frameMaterial', 'frameGrouted'],
   durability: ['traffic'],
   appearance: ['appearance'],
+  effort: ['frameGrouted', 'workStatus'],
 };
 const otherParts: readonly ScorePart[] = ['simplicity', 'cost', 'power'];
 
@@ -69,7 +70,8 @@ function workOut(
     }
   };
   for (const [part, reads] of Object.entries(readBy) as [ScorePart, readonly (keyof ScoreFacts)[]][]) {
-    gain(completions(facts, reads), part);
+    // Effort hangs on the row of the fit table as well.
+    if (part !== 'effort') gain(completions(facts, reads), part);
   }
   for (const part of otherParts) gain([facts], part);
   addEffort(leader, facts, rows, weights, most);
@@ -89,10 +91,13 @@ function addEffort(
 ): void {
   // With several rows possible the door may also turn out to be in none of them.
   const possible = rows.length === 1 ? rows : [...rows, undefined];
-  const effort = (candidate: Candidate, row: FitRow | undefined) =>
-    partTenths('effort', candidate, facts, row && fitCell(row, candidate.deviceId), weights);
+  const surveys = completions(facts, readBy.effort ?? []);
+  const effort = (candidate: Candidate, row: FitRow | undefined, survey: ScoreFacts) =>
+    partTenths('effort', candidate, survey, row && fitCell(row, candidate.deviceId), weights);
   for (const candidate of candidates) {
-    const ahead = possible.map((row) => effort(candidate, row) - effort(leader, row));
+    const ahead = possible.flatMap((row) =>
+      surveys.map((survey) => effort(candidate, row, survey) - effort(leader, row, survey)),
+    );
     most[candidate.index] = (most[candidate.index] as number) + Math.max(...ahead);
   }
 }

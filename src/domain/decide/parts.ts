@@ -1,9 +1,11 @@
 import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/items.ts';
 import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
+import { leverLatches } from '../model/latches.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { Arranged } from './decision.ts';
 import { valueIn } from './factView.ts';
+import { workNotes } from './workNotes.ts';
 import { barsBrought, carriesBar, inPlace, isSwinging, leavesOf, leavesWithCloser } from './inPlace.ts';
 
 /** One line of a hardware set: what, how many, and why it is there. */
@@ -103,6 +105,9 @@ function listOf(decision: Arranged): PartList | undefined {
   if (!chosen.candidate.device.transfer) list.exchange('requestToExit', 'exitShuntSensor');
   putClosing(decision, list);
   putPerLeaf(decision, chosen, list);
+  if (list.has('automaticFlushBolts') && valueIn(decision.slots, 'inactiveBolts') === 'manualFlush') {
+    if (valueIn(decision.slots, 'workStatus') !== 'new') list.put('removeFlushBolts');
+  }
   list.mergeStandIns();
   return list;
 }
@@ -179,6 +184,8 @@ function putDevice(decision: Arranged, { candidate, cell }: PutChosen, list: Par
   if (isNew) putHanging(decision, leaves, list);
   // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
   if (device.family === 'mechanical' && bar) list.put('panicHardware', leaves);
+  // On a bar the battery drives the trim outside, and the bar stays.
+  else if (device.family === 'battery' && bar) list.put('batteryTrim');
   else list.put(deviceItem[deviceId], device.family === 'none' || cell?.both ? leaves : 1);
   // A strike is no lock, and trim, retraction and strike alike work on a bar; at an existing door they may be there.
   const frameStrike = deviceId === 'strikeMortise' || deviceId === 'strikeCylindrical';
@@ -191,8 +198,36 @@ function putDevice(decision: Arranged, { candidate, cell }: PutChosen, list: Par
     else if (latchesBesideLock.includes(valueIn(slots, 'latch'))) list.put('mechanicalLock');
   }
   if (needsCylinder(decision, device)) list.put('keyCylinder');
-  for (const note of cell?.notes ?? []) for (const item of fitNotes[note]?.items ?? []) list.put(item);
+  for (const note of workNotes(decision)) for (const item of fitNotes[note]?.items ?? []) list.put(item);
+  putRemovals(decision, device, list);
 }
+/** What hangs at an opening in place and cannot stay beside the choice is work of its own, so it has its line. */
+function putRemovals(decision: Arranged, device: Device, list: PartList): void {
+  const { slots } = decision;
+  const work = valueIn(slots, 'workStatus');
+  if (work !== 'existing' && work !== 'altered') return;
+  const found = valueIn(slots, 'existingArrangement');
+  const family = electricFound[String(found)];
+  if (family !== undefined && family !== device.family) list.put('removeElectricLock');
+  if (addedLocks.includes(found)) list.put('removeAddedLock');
+  const latch = valueIn(slots, 'latch');
+  const replaced = bringsItsLatch.includes(device.family) && latchesThatGo.includes(latch);
+  const bar = carriesBar(decision);
+  const besideHeld = ['magnet', 'bolt', 'delayed'].includes(device.family) && boltsThatHold.includes(latch);
+  if ((replaced && !bar) || besideHeld) list.put('removeLock');
+}
+const electricFound: Readonly<Record<string, Device['family']>> = {
+  magnetNoSensor: 'magnet',
+  magnetAlarmOnly: 'magnet',
+  magnetFullSet: 'magnet',
+  electricBolt: 'bolt',
+  failSafeStrike: 'strike',
+};
+const addedLocks: readonly unknown[] = ['padlock', 'slideBolt', 'barricade'];
+const bringsItsLatch: readonly unknown[] = ['lock', 'battery', 'delayed', 'exitDevice'];
+const latchesThatGo: readonly unknown[] = [...leverLatches, 'deadboltOnly', 'hookbolt', 'patch', 'roller'];
+/** A bolt thrown by a key or a turn holds the leaf after the new lock has let go. */
+const boltsThatHold: readonly unknown[] = ['deadboltOnly', 'hookbolt', 'patch'];
 const bareLatches: readonly unknown[] = ['pushPull', 'roller'];
 const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadbolt', 'boredPlusDeadbolt'];
 
@@ -214,7 +249,10 @@ function putElectrics(decision: Arranged, { candidate, cell }: PutChosen, list: 
     if (device.wired) list.put('reader');
     if (reader === 'both' || reader === 'recordOut') list.put('readerInside');
   }
-  if (device.family === 'battery') list.put('battery');
+  if (device.family === 'battery') {
+    list.put('battery');
+    if (reader !== undefined && reader !== 'none') list.put('wirelessHub');
+  }
   if (!device.wired) return;
   const devicesInLeaf = cell?.both ? leavesOf(decision) : 1;
   if (cell?.transfer) list.put('powerTransfer', devicesInLeaf);
@@ -258,6 +296,11 @@ function putPerLeaf(decision: Arranged, { cell }: PutChosen, list: PartList): vo
     if (valueIn(decision.slots, 'leafRaceway') === false && leaf !== 'glassFrameless') {
       list.put('leafRaceway', leaves);
     }
+  }
+  // Whatever brings a wire to the leaf, the leaf needs a way for it.
+  const bare = valueIn(decision.slots, 'leafRaceway') === false;
+  if (bare && list.has('powerTransfer') && valueIn(decision.slots, 'leafMaterial') !== 'glassFrameless') {
+    list.put('leafRaceway');
   }
   list.atLeast('leafRaceway', cell?.transfer ? devices : 1);
 }

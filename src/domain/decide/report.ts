@@ -15,6 +15,7 @@ import { type Counting, countingOf, countingShort } from './counting.ts';
 import { leavesOf } from './inPlace.ts';
 import { partsOf } from './parts.ts';
 import { factsIn } from './ruleBook.ts';
+import { workNotes } from './workNotes.ts';
 import { type SignOffReason, signOffReasons } from './signOff.ts';
 import {
   candidateInWords,
@@ -165,7 +166,7 @@ function workByTrade(decision: Decision): DecisionReport['work'] {
     const before = byTrade.get(trade) ?? [];
     if (!before.some((one) => one.sentence === line.sentence)) byTrade.set(trade, [...before, line]);
   };
-  for (const note of decision.chosen?.cell?.notes ?? []) {
+  for (const note of workNotes(decision)) {
     const found = fitNotes[note];
     if (found) put(found.trade, { sentence: found.says, ruleId: undefined });
   }

@@ -1,7 +1,7 @@
 import { type Candidate, candidates, type Release } from '../devices/candidates.ts';
 import type { DeviceId } from '../devices/devices.ts';
 import type { Cell } from '../fit/matrix.ts';
-import { fitNotes } from '../fit/notes.ts';
+import { fitNotes, groutNote } from '../fit/notes.ts';
 import { limitingStrength, type StrengthValues } from '../fit/strength.ts';
 import type { FactValue } from '../model/fields.ts';
 import { type ScorePart, scoreParts, type Weights } from '../model/project.ts';
@@ -29,6 +29,8 @@ export interface ScoreFacts extends StrengthValues {
   readonly securityNeed?: FactValue<'securityNeed'> | undefined;
   readonly traffic?: FactValue<'traffic'> | undefined;
   readonly appearance?: FactValue<'appearance'> | undefined;
+  /** Mortar is chipped out of a frame in place only. */
+  readonly workStatus?: FactValue<'workStatus'> | undefined;
   /** The owner asks that leaving is delayed or controlled: what does not do that misses the purpose of the lock. */
   readonly wishedRelease?: 'delayed' | 'controlled' | undefined;
 }
@@ -107,10 +109,13 @@ function securityValue(
   return clamp(strength - powerLoss - alone - opened - missed);
 }
 
-function workHours(candidate: Candidate, cell: Cell | undefined): number {
+function workHours(candidate: Candidate, cell: Cell | undefined, facts: ScoreFacts): number {
   let hours = candidate.device.labourH;
   if (cell) for (const note of cell.notes) hours += fitNotes[note]?.hours ?? 0;
   if (cell?.transfer) hours += 1;
+  if (facts.frameGrouted === true && facts.workStatus !== 'new') {
+    hours += fitNotes[groutNote(candidate.device) ?? 0]?.hours ?? 0;
+  }
   return hours;
 }
 
@@ -139,7 +144,7 @@ function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: C
     case 'simplicity':
       return simplicityValue(candidate, facts.wishedRelease);
     case 'effort':
-      return clamp(100 - 12 * workHours(candidate, cell));
+      return clamp(100 - 12 * workHours(candidate, cell, facts));
     case 'cost':
       return 100 - 11 * (candidate.device.costRank - 1);
     case 'durability':
@@ -226,7 +231,11 @@ export function scoreAll(
     if (candidate.deviceId !== device) {
       device = candidate.deviceId;
       strength = strengthValue(device, facts, need);
-      effort = tenths(clamp(100 - 12 * workHours(candidate, cellOf(candidate))), weights.effort, total);
+      effort = tenths(
+        clamp(100 - 12 * workHours(candidate, cellOf(candidate), facts)),
+        weights.effort,
+        total,
+      );
     }
     into[index] =
       (base?.[index] ?? 0) +

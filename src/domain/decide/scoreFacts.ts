@@ -14,6 +14,7 @@ const scoreSlots = {
   leafMaterial: slotOf('leafMaterial'),
   frameMaterial: slotOf('frameMaterial'),
   frameGrouted: slotOf('frameGrouted'),
+  workStatus: slotOf('workStatus'),
   wishDelayedEgress: slotOf('wishDelayedEgress'),
   wishControlledEgress: slotOf('wishControlledEgress'),
 };
@@ -53,6 +54,7 @@ export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
     leafMaterial: slots[scoreSlots.leafMaterial] as FactValue<'leafMaterial'>,
     frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
     frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
+    workStatus: slots[scoreSlots.workStatus] as FactValue<'workStatus'> | undefined,
     latchProjectionIn: fullReachIn,
     wishedRelease: wishedRelease(slots, rejected),
   };

@@ -16,6 +16,7 @@ const inKey: Readonly<Record<keyof ScoreFacts, true>> = {
   leafMaterial: true,
   frameMaterial: true,
   frameGrouted: true,
+  workStatus: true,
   latchProjectionIn: true,
 };
 const keyParts = Object.keys(inKey) as readonly (keyof ScoreFacts)[];

@@ -372,7 +372,7 @@ export const devices = {
     discreet: 5,
   },
   batteryLock: {
-    name: 'Battery-powered lockset',
+    name: 'Battery-powered lock or exit-device trim',
     family: 'battery',
     failModes: ['asIs'],
     wired: false,

@@ -154,6 +154,39 @@ export const items = {
   },
   gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure', handed: true },
   batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure', handed: true },
+  batteryTrim: { name: 'Battery-powered trim for the exit device', trade: 'locksmith', step: 'secure' },
+  wirelessHub: {
+    name: 'Wireless hub or gateway within reach of the lock',
+    trade: 'security',
+    step: 'electrical',
+    shared: true,
+  },
+  removeLock: {
+    name: 'Present lock taken off, its holes covered or filled',
+    trade: 'locksmith',
+    step: 'secure',
+  },
+  removeElectricLock: {
+    name: 'Present magnet, bolt or strike taken off, its wires made safe',
+    trade: 'security',
+    step: 'secure',
+  },
+  removeAddedLock: {
+    name: 'Padlock, slide bolt or barricade taken off',
+    trade: 'locksmith',
+    step: 'secure',
+  },
+  removeFlushBolts: {
+    name: 'Bolts worked by hand taken out of the inactive leaf',
+    trade: 'locksmith',
+    step: 'secure',
+  },
+  interlockLogic: {
+    name: 'Interlock logic between the doors, off on fire alarm',
+    trade: 'security',
+    step: 'electrical',
+    shared: true,
+  },
   mechanicalLock: {
     name: 'Mechanical lockset',
     trade: 'locksmith',

@@ -1,4 +1,4 @@
-import { all, any, type Condition, is, not, yes } from '../logic/condition.ts';
+import { all, any, type Condition, is, not } from '../logic/condition.ts';
 import type { DeviceId } from '../devices/devices.ts';
 
 /**
@@ -308,11 +308,17 @@ export const fitRows: readonly FitRow[] = [
     'Framed leaf, push/pull, no latch',
     all(
       hinged,
-      not(glass),
+      not(any(glass, narrow)),
       not(is('leafMaterial', 'gateFramed', 'chainLink', 'rollingSteel', 'glazedFireAssembly')),
       noLatch,
     ),
     'no21, no21, no21, ok22, mod1 mod22, mod2 mod22, mod3 +T, mod3 +T, no21, no21, mod3, mod26 +T, ok22, no, no, no21, no',
+  ),
+  row(
+    42,
+    'Narrow-stile aluminum, push/pull, no latch',
+    all(hinged, narrow, noLatch),
+    'no21, no21, no21, ok22, mod1 mod22, mod2 mod22, no, no, no21, no21, no, mod26 +T, ok22, no, no, mod32 +T, no',
   ),
   row(
     33,
@@ -387,4 +393,3 @@ export const neverOnRatedDoor: readonly DeviceId[] = [
   'narrowStileLatch',
   'gateLock',
 ];
-export const grouted: Condition = yes('frameGrouted');

@@ -1,3 +1,4 @@
+import type { Device, DeviceFamily } from '../devices/devices.ts';
 import type { ItemId, Trade } from '../devices/items.ts';
 
 export interface FitNote {
@@ -144,4 +145,20 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     trade: 'doorSupplier',
     hours: 0,
   },
+  32: {
+    says: 'The stile is cut for a narrow-stile latch, with a lever or paddle inside and its strike in the frame.',
+    trade: 'locksmith',
+    hours: 2,
+  },
+  33: {
+    says: 'Mortar stands behind the hinge jamb too: a box for the power transfer is chiseled in, or a loop is run on the surface.',
+    trade: 'locksmith',
+    hours: 0.5,
+  },
 };
+
+const pocketInFrame: readonly DeviceFamily[] = ['strike', 'bolt'];
+/** What a grouted frame in place adds to the work of a device; a new frame comes with guards and boxes. */
+export function groutNote({ family, transfer }: Device): number | undefined {
+  return pocketInFrame.includes(family) ? 8 : transfer ? 33 : undefined;
+}

@@ -2,6 +2,7 @@ import { trades, type Trade } from '../devices/items.ts';
 import { fillSentence } from '../text/format.ts';
 import { fitNotes } from '../fit/notes.ts';
 import type { Decision } from '../decide/decision.ts';
+import { workNotes } from '../decide/workNotes.ts';
 import type { Member } from './setLines.ts';
 
 /** Work on door or frame that is no piece of hardware and has its price all the same. */
@@ -31,7 +32,7 @@ export function siteWork(members: readonly Member[]): readonly SiteWork[] {
 function jobsAt(decision: Decision): readonly Omit<SiteWork, 'marks'>[] {
   const job = (trade: Trade, says: string, ruleId = '') => ({ trade: trades[trade], says, ruleId });
   return [
-    ...(decision.chosen?.cell?.notes ?? []).flatMap((note) => {
+    ...workNotes(decision).flatMap((note) => {
       const found = fitNotes[note];
       return found ? [job(found.trade, found.says)] : [];
     }),

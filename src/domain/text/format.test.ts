@@ -29,6 +29,7 @@ test('within a sentence an answer begins small, unless it is an abbreviation, a 
       '24 V DC',
       '4-7/8 × 1-1/4 in',
       '2-3/4 × 1-1/8 in',
+      ...Object.values(fieldInfo('sprinklerKind').options ?? {}),
     ].toSorted(),
   );
   expect(midSentence('Power over Ethernet')).toBe('power over Ethernet');

@@ -8,5 +8,6 @@ import { N06 } from './N-06-secure-room-that-opens-with-the-mains.ts';
 import { N07 } from './N-07-lockdown-needs-a-wire.ts';
 import { N08 } from './N-08-no-lock-where-nothing-latches.ts';
 import { N09 } from './N-09-locks-of-turnstiles-belong-to-the-maker.ts';
+import { N10 } from './N-10-nothing-asked-nothing-bought.ts';
 
-export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09];
+export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09, N10];

@@ -37,6 +37,14 @@ export const R100 = defineRule({
       of: { release: ['free'] },
       says: 'An interlock of entry alone is an ordinary lock: each leaf opens by hand from its egress side, whatever the other does.',
     },
+    {
+      key: 'd',
+      effect: 'require',
+      when: yes('wishInterlock'),
+      of: { wired: true },
+      items: ['interlockLogic', 'interlockOverride'],
+      says: 'The two doors know of each other: logic that lets one open only while the other is shut, switched off by fire alarm and by the override at each door.',
+    },
   ],
   cases: cases(
     ...onEach(
@@ -80,5 +88,19 @@ export const R100 = defineRule({
       { clause: 'c', on: 'mortiseLock/secure/free' },
     ],
     ['a magnet is no ordinary lock', entry, 'no', { clause: 'c', on: 'magnet/safe/sensor' }],
+    [
+      'interlock wanted',
+      entry,
+      'yes',
+      { clause: 'd', on: 'strikeMortise/secure/free', does: ['interlockLogic', 'interlockOverride'] },
+    ],
+    [
+      'no interlock',
+      { ...entry, wishInterlock: false },
+      'no',
+      { clause: 'd', on: 'strikeMortise/secure/free' },
+    ],
+    ['not asked', {}, 'unknown', { clause: 'd', on: 'strikeMortise/secure/free' }],
+    ['nothing wired', entry, 'no', { clause: 'd', on: 'mechanicalLock/none/free' }],
   ),
 });

@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import { demoProject } from '../../../scripts/demo/demoProject.ts';
+import type { ItemId } from '../devices/items.ts';
+import { fitNotes } from '../fit/notes.ts';
+import type { FactKey, FactValues } from '../model/fields.ts';
+import { decide } from './decide.ts';
+import { partsOf } from './parts.ts';
+import { answered } from './whatMatters.ts';
+import { workNotes } from './workNotes.ts';
+
+const demo = demoProject();
+
+/** The decision for the opening of the demo with this mark, some of it as told instead, and this arrangement. */
+function decided(mark: string, otherwise: FactValues = {}, byHand?: string) {
+  const found = Object.values(demo.openings).find((one) => one.mark === mark);
+  if (!found) throw new Error(`The demo has no opening ${mark}.`);
+  const opening = Object.entries(otherwise).reduce(
+    (before, [key, value]) => answered(demo, before, key as FactKey, value)[1],
+    found,
+  );
+  const override = byHand ? { candidate: byHand, reason: 'test', by: '', at: '' } : opening.override;
+  return decide(demo, { ...opening, override });
+}
+const line = (decision: ReturnType<typeof decided>, item: ItemId) =>
+  partsOf(decision).find((part) => part.item === item);
+const bought = (decision: ReturnType<typeof decided>) =>
+  partsOf(decision)
+    .filter((part) => !part.kept)
+    .map((part) => part.item);
+
+test('what goes is a line of the set', () => {
+  expect(line(decided('509'), 'removeElectricLock')?.quantity).toBe(1);
+  expect(line(decided('402'), 'removeAddedLock')?.quantity).toBe(1);
+  expect(line(decided('207A'), 'removeLock')?.quantity).toBe(1);
+  expect(line(decided('401'), 'removeLock')).toBeUndefined();
+  expect(line(decided('509', { workStatus: 'new' }), 'removeElectricLock')).toBeUndefined();
+  const bolts = { inactiveBolts: 'manualFlush', occupancyGroup: 'A-3' } as const;
+  expect(line(decided('217', bolts), 'removeFlushBolts')?.quantity).toBe(1);
+});
+
+test('an interlock has its logic, a battery lock its hub, a wire its way through the leaf', () => {
+  expect(line(decided('504'), 'interlockLogic')).toBeDefined();
+  expect(line(decided('409'), 'wirelessHub')).toBeDefined();
+  expect(line(decided('102'), 'leafRaceway')).toBeDefined();
+  expect(line(decided('102', { leafRaceway: true }), 'leafRaceway')).toBeUndefined();
+});
+
+test('on a bar a battery drives the trim and brings no lockset', () => {
+  const onBar = decided('S2-1', { powerAtDoor: false, cablePath: false }, 'batteryLock/asIs/free');
+  expect(line(onBar, 'batteryTrim')).toBeDefined();
+  expect(line(onBar, 'batteryLock')).toBeUndefined();
+  expect(line(decided('409'), 'batteryLock')).toBeDefined();
+});
+
+test('nothing is bought where nothing is asked, and rails that are there are kept', () => {
+  // The one thing asked of these toilets is a thing left out.
+  expect(bought(decided('114'))).toEqual(['noInsideLock']);
+  expect(bought(decided('P08'))).toEqual([]);
+  expect(line(decided('407'), 'glassRails')?.kept ?? true).toBe(true);
+  expect(workNotes(decided('407', { glassRails: 'none' }))).toContain(29);
+  expect(workNotes(decided('407', { glassRails: 'both' }))).not.toContain(29);
+});
+
+test('grout in a frame in place costs hours and points, in a new frame none', () => {
+  const hollow = decided('P05', { frameGrouted: false, workStatus: 'existing' });
+  const grouted = decided('P05', { frameGrouted: true, workStatus: 'existing' }, hollow.chosen?.candidate.id);
+  const fresh = decided('P05', { frameGrouted: true, workStatus: 'new' }, hollow.chosen?.candidate.id);
+  const effort = ({ chosen }: typeof hollow) =>
+    chosen?.score.parts.find(({ part }) => part === 'effort')?.value ?? Number.NaN;
+  expect(hollow.chosen?.candidate.deviceId).toMatch(/^strike/);
+  expect(effort(hollow) - effort(grouted)).toBeCloseTo(12 * (fitNotes[8]?.hours ?? 0));
+  expect(effort(fresh)).toBe(effort(hollow));
+  expect(workNotes(grouted)).toContain(8);
+  expect(workNotes(fresh)).not.toContain(8);
+});
