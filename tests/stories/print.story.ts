@@ -6,6 +6,7 @@ import type { Project } from '../../src/domain/model/project.ts';
 import { testColumns } from '../../src/exporting/sequence/acceptance.ts';
 import { testSheets } from '../../src/exporting/sequence/sheets.ts';
 import { sequencePages } from '../../src/exporting/sheets/sequencePages.ts';
+import { openingPage } from './pages/opening.ts';
 import { type PdfPage } from './pages/pdf.ts';
 import { printPage } from './pages/print.ts';
 import { newWindow } from './pages/window.ts';
@@ -107,7 +108,15 @@ test('an estimator fixes the set numbers: they outlast a reload, a new set gets 
   const before = setsOf(await print.print());
 
   await page.reload();
+  // Nothing is chosen, and no set is needed, before it is known what hangs there.
   await window.addOpening('A00');
+  const opening = openingPage(page);
+  await opening.open('A00');
+  await opening.group('Door');
+  await opening.pick('Door type', 'Single swinging leaf');
+  await opening.pick('Leaf material', 'Hollow metal');
+  await opening.group('Latch');
+  await opening.pick('Latch or exit device', 'Mortise latch');
   await print.open();
   const next = `HS-${before.length + 1}`;
   await expect(numbers).toContainText(`new since then: ${next}`);
