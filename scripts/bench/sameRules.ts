@@ -3,6 +3,7 @@ import type { CodeBasis } from '../../src/domain/codes/basis.ts';
 import { limitValue } from '../../src/domain/codes/limits.ts';
 import type { Comparison, Condition } from '../../src/domain/logic/condition.ts';
 import { derivedDefinition } from '../../src/domain/logic/derived.ts';
+import { isPlanKey } from '../../src/domain/logic/planKeys.ts';
 import { isFactKey } from '../../src/domain/model/fields.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import type { Clause, Rule } from '../../src/domain/rules/rule.ts';
@@ -45,6 +46,7 @@ function simplify(condition: Condition, basis: CodeBasis, asker: string): Condit
         : { ...condition, bound: limitValue(condition.bound, basis, asker) };
     case 'is': {
       if (isFactKey(condition.fact)) return condition;
+      if (isPlanKey(condition.fact)) return condition.values.includes(true) ? never : { op: 'always' };
       const meaning = simplify(derivedDefinition(condition.fact), basis, asker);
       return condition.values.includes(true) ? meaning : negated(meaning);
     }

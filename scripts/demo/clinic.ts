@@ -78,6 +78,7 @@ export const clinicDoors: readonly DoorRow[] = [
     facts: door(ratedRoom, {
       ...clinic,
       roomUse: 'pharmacy',
+      occupantLoad: 4,
       securityNeed: 'critical',
       latchProjectionIn: 0.75,
       leafRaceway: true,
@@ -218,8 +219,9 @@ export const clinicDoors: readonly DoorRow[] = [
       hinges: 'pivot',
       handing: undefined,
       swingsWithEgress: true,
+      occupancyGroup: 'B',
       roomUse: 'other',
-      occupantLoad: 12,
+      occupantLoad: 30,
       traffic: 'heavy',
     }),
   },
@@ -227,7 +229,7 @@ export const clinicDoors: readonly DoorRow[] = [
     mark: 'S1-3',
     floor: '3',
     from: 'stairA',
-    to: 'corridor3',
+    to: 'lobby3',
     facts: door(stairDoor, {
       ...clinic,
       readerSides: 'secure',

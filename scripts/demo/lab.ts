@@ -33,7 +33,7 @@ export const labDoors: readonly DoorRow[] = [
     to: 'lab',
     facts: door(ratedRoom, {
       roomUse: 'laboratory',
-      occupantLoad: 14,
+      occupantLoad: 15,
       handing: 'RHR',
       swingsWithEgress: true,
       latchPreload: true,
@@ -224,7 +224,7 @@ export const labDoors: readonly DoorRow[] = [
       leafMaterial: 'glazedFireAssembly',
       frameMaterial: 'hollowMetal',
       roomUse: 'laboratory',
-      occupantLoad: 14,
+      occupantLoad: 15,
       visionPanel: 'full',
       framePrepared: undefined,
       leafPrepared: undefined,
@@ -235,7 +235,7 @@ export const labDoors: readonly DoorRow[] = [
     mark: 'S1-5',
     floor: '5',
     from: 'stairA',
-    to: 'corridor5',
+    to: 'lobby5',
     facts: door(stairDoor, {
       readerSides: 'secure',
       stairLockWanted: 'stairSide',

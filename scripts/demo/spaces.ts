@@ -79,7 +79,7 @@ export const demoSpaces: readonly SpaceRow[] = [
   space('training', 'Training hall', '4', 'room', 'general', 90, used('assemblyTables', 1350, 55)),
   space('daycare', 'Day-care room', '4', 'room', 'restricted', 16, used('dayCare', 560, 35)),
   space('schoolOffice', 'School office', '4', 'room', 'staff', 4, used('business', 540, 30)),
-  space('library', 'Library', '4', 'room', 'general', null, used('libraryReading', 2000, 60)),
+  space('library', 'Library', '4', 'room', 'general', null, used('libraryReading', 400, 35)),
   space('court4', 'Practice courtroom', '4', 'room', 'general', null, used('courtroom', 1600, 50)),
   space('flat', 'Caretaker’s flat', '4', 'room', 'staff', 3, used('residential', 600, 40)),
   space('kitchen', 'Teaching kitchen', '4', 'room', 'general', null, used('shop', 700, 40)),
@@ -93,7 +93,7 @@ export const demoSpaces: readonly SpaceRow[] = [
   space('battery', 'Battery room', '5', 'room', 'restricted', 1, used('accessoryStorage', 220, 18)),
   space('switchgear', 'Switchgear room', '5', 'room', 'restricted', 2, used('accessoryStorage', 520, 24)),
   space('cold', 'Cold store', '5', 'room', 'restricted', 2),
-  space('cooling', 'Refrigeration plant', '5', 'room', 'restricted', 2, used('accessoryStorage', 560, 30)),
+  space('cooling', 'Refrigeration plant', '5', 'room', 'restricted', 2, used('accessoryStorage', 1200, 40)),
   space('office501', 'Laboratory office', '5', 'room', 'restricted', 4, used('business', 560, 30)),
 
   space('terrace', 'Roof terrace', 'r', 'roof', 'general', 49, used('assemblyTables', 735, 60)),

@@ -32,6 +32,10 @@ export const domainRooms: readonly DomainRoom[] = [
   { room: 'rules', holds: 'one file per rule with its cases, by family; an explicit list' },
   { room: 'egress', holds: 'load of a space, ways out needed, capacity, clear width' },
   {
+    room: 'plan',
+    holds: 'what spaces and openings imply for one opening, which wins over what is typed there',
+  },
+  {
     room: 'decide',
     holds: 'the engine: judge, rank, steps; score, parts, sign-off, report, next question, smallest change',
   },

@@ -1,4 +1,5 @@
 import { type Opening, openingsInOrder, type Project } from '../domain/model/project.ts';
+import { impliedFor } from '../domain/plan/implied.ts';
 
 /**
  * Answers are computed from the document and never stored. They are remembered by object identity: edits make
@@ -16,24 +17,26 @@ const sharedParts = (project: Project) => [
 ];
 
 /**
- * Remembers `fn` per opening until a shared part of the project becomes another object. `fn` must not read
- * other openings: their change would go unnoticed and a stale answer would stay on screen.
+ * Remembers `fn` per opening until a shared part of the project becomes another object, or what the plan implies for
+ * the opening does. Of other openings `fn` must read nothing else: their change would go unnoticed and a stale answer
+ * would stay on screen.
  */
 export function rememberByIdentity<T>(
   fn: (project: Project, opening: Opening) => T,
 ): (project: Project, opening: Opening) => T {
   let parts: readonly unknown[] = [];
-  let remembered = new WeakMap<Opening, { readonly answer: T }>();
+  let remembered = new WeakMap<Opening, { readonly answer: T; readonly plan: string }>();
   return (project, opening) => {
     const now = sharedParts(project);
     if (now.length !== parts.length || now.some((part, index) => part !== parts[index])) {
       parts = now;
       remembered = new WeakMap();
     }
+    const plan = impliedFor(project, opening).signature;
     const before = remembered.get(opening);
-    if (before) return before.answer;
+    if (before?.plan === plan) return before.answer;
     const answer = fn(project, opening);
-    remembered.set(opening, { answer });
+    remembered.set(opening, { answer, plan });
     return answer;
   };
 }

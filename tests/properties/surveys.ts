@@ -7,6 +7,7 @@ import type { Decision } from '../../src/domain/decide/decision.ts';
 import { type RuleBook, ruleBookFor, type Step } from '../../src/domain/decide/ruleBook.ts';
 import type { Condition } from '../../src/domain/logic/condition.ts';
 import { derivedDefinition } from '../../src/domain/logic/derived.ts';
+import { isPlanKey } from '../../src/domain/logic/planKeys.ts';
 import { type FactKey, factKeys, type FactValues, isFactKey } from '../../src/domain/model/fields.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
@@ -98,7 +99,7 @@ export function stands(condition: Condition, denied: boolean, test: (leaf: Condi
     case 'any':
       return condition.of.some((part) => stands(part, denied, test));
     case 'is':
-      if (isFactKey(condition.fact)) return !denied && test(condition);
+      if (isFactKey(condition.fact) || isPlanKey(condition.fact)) return !denied && test(condition);
       return stands(
         derivedDefinition(condition.fact),
         condition.values.includes(true) ? denied : !denied,

@@ -159,7 +159,7 @@ export function arrangementOf(
     basis,
     rated: fact('fireRated') === true,
     staysOpen: fact('closing') === 'none' && !has('closer', 'smokeClosing'),
-    personBehind: role !== 'noOccupiedSpace' && role !== 'sealedOff',
+    personBehind: role !== 'noOccupiedSpace' && role !== 'vehicleDoor' && role !== 'sealedOff',
     stairEntry: role === 'stairEntry',
     loneStair: fact('singleExitStair') === true,
     stairStories: fact('stairStories'),

@@ -79,7 +79,7 @@ function standingOf(
   const { plan } = answer;
   const role = factOf(edge, 'egressRole');
   if (plan.spaces[other]?.kind === 'elevator') return ['no', 'An elevator is no way out.'];
-  if (role === 'sealedOff' || role === 'noOccupiedSpace') {
+  if (role === 'sealedOff' || role === 'noOccupiedSpace' || role === 'vehicleDoor') {
     return ['no', `Its egress role is “${fieldInfo('egressRole').options?.[role] ?? role}”.`];
   }
   const worst = worstGrade(answer, edge, index, node);

@@ -38,13 +38,11 @@ describe('what is known of an opening', () => {
     expect(view({ sprinklered: known(false) }).assumed.has('sprinklered')).toBe(false);
   });
 
-  test('takes the load of the space it leads to, unless its own load was asked', () => {
+  test('takes the load of the space it leads to, also where nobody could tell it', () => {
     const led = { toSpaceId: 's' };
     expect(valueIn(view({}, led).slots, 'occupantLoad')).toBe(80);
-    expect(view({}, led).assumed.get('occupantLoad')).toBe('load of Hall');
-    expect(valueIn(view({ occupantLoad: known(5) }, led).slots, 'occupantLoad')).toBe(5);
-    expect(valueIn(view({ occupantLoad: unknown }, led).slots, 'occupantLoad')).toBeUndefined();
-    expect(view({ occupantLoad: unknown }, led).assumed.has('occupantLoad')).toBe(false);
+    expect(view({}, led).assumed.get('occupantLoad')).toBe('from the plan: the load of Hall');
+    expect(valueIn(view({ occupantLoad: unknown }, led).slots, 'occupantLoad')).toBe(80);
     expect(valueIn(view({}, { toSpaceId: 'gone' }).slots, 'occupantLoad')).toBeUndefined();
   });
 
@@ -53,13 +51,11 @@ describe('what is known of an opening', () => {
     const behind = (space: Project['spaces'][string], facts: Opening['facts'] = {}) =>
       viewFacts({ ...project, spaces: { s: space } }, { ...newOpening('o', '1'), facts, toSpaceId: 's' });
     expect(valueIn(behind(room).slots, 'occupantLoad')).toBe(56);
-    expect(behind(room).assumed.get('occupantLoad')).toBe(
-      'load of Music room, worked out from its use and area',
-    );
-    expect(valueIn(behind({ ...room, occupantLoad: 30 }).slots, 'occupantLoad')).toBe(30);
-    expect(behind({ ...room, occupantLoad: 30 }).assumed.get('occupantLoad')).toBe('load of Music room');
+    expect(behind(room).assumed.get('occupantLoad')).toBe('from the plan: the load of Music room');
+    expect(valueIn(behind({ ...room, occupantLoad: 90 }).slots, 'occupantLoad')).toBe(90);
     expect(valueIn(behind({ ...room, areaFt2: null }).slots, 'occupantLoad')).toBeUndefined();
-    expect(valueIn(behind(room, { occupantLoad: known(5) }).slots, 'occupantLoad')).toBe(5);
+    expect(valueIn(behind(room, { occupantLoad: known(70) }).slots, 'occupantLoad')).toBe(70);
+    expect(valueIn(behind(room, { occupantLoad: known(5) }).slots, 'occupantLoad')).toBe(56);
   });
 
   test('leaves the load a question where the people of other spaces leave by the same way', () => {

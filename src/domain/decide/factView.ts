@@ -1,12 +1,12 @@
 import type { CodeBasis } from '../codes/basis.ts';
-import { peopleIn } from '../egress/spaceLoad.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import type { Readable } from '../logic/condition.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
 import type { Fact, Facts } from '../model/fact.ts';
 import { type FactKey, type FactValue, type FactValues, factKeys } from '../model/fields.ts';
-import type { Opening, Project, Space } from '../model/project.ts';
+import type { Opening, Project } from '../model/project.ts';
+import { type Implied, impliedFor } from '../plan/implied.ts';
 import { silentDefaults } from './defaults.ts';
 
 /** What is known of one opening at this moment, in the form the rules read. */
@@ -43,18 +43,16 @@ export function putInto(slots: Slots, facts: Facts): void {
   }
 }
 
-const loadSlot = slotOf('occupantLoad');
-
 /**
- * Building facts first, then the opening's own, which win; at last what the space behind the door says of its
- * occupant load, as an assumption that names the space. Laid out when somebody asks: thousands are decided from slots
- * that the next opening uses again. It holds what it reads and not the project, which would be kept with all its
+ * Building facts first, then the opening's own, which win; at last what the plan implies, which wins over both: what
+ * spaces and other openings show is not for one door to say. Laid out when somebody asks: thousands are decided from
+ * slots that the next opening uses again. It holds what it reads and not the project, which would be kept with all its
  * openings for as long as one decision is.
  */
 class OpeningView implements FactView {
   readonly #building: Facts;
   readonly #own: Facts;
-  readonly #told: TellsLoad | undefined;
+  readonly #implied: Implied;
   readonly #basis: CodeBasis;
   #slots: Slots | undefined;
   #assumed: ReadonlyMap<FactKey, string> | undefined;
@@ -62,7 +60,7 @@ class OpeningView implements FactView {
   constructor(project: Project, opening: Opening) {
     this.#building = project.building;
     this.#own = opening.facts;
-    this.#told = loadOfSpaceBehind(project, opening);
+    this.#implied = impliedFor(project, opening);
     this.#basis = project.basis;
   }
 
@@ -71,7 +69,7 @@ class OpeningView implements FactView {
     return this.#slots;
   }
   get assumed(): ReadonlyMap<FactKey, string> {
-    this.#assumed ??= assumptions([this.#building, this.#own], this.#told?.space);
+    this.#assumed ??= assumptions([this.#building, this.#own], this.#implied);
     return this.#assumed;
   }
   /** The same as `slots`, written over whatever stood there. */
@@ -79,7 +77,8 @@ class OpeningView implements FactView {
     const base = baseOf(this.#building);
     for (let slot = 0; slot < slotCount; slot++) slots[slot] = base[slot];
     putInto(slots, this.#own);
-    if (this.#told) slots[loadSlot] = this.#told.people;
+    for (const { key, value } of this.#implied.facts) slots[slotByFact.get(key) as number] = value;
+    for (const key of this.#implied.differs) slots[slotOf(key)] = true;
     fillDerived(slots, this.#basis);
     return slots;
   }
@@ -89,42 +88,7 @@ export function viewFacts(project: Project, opening: Opening): OpeningView {
   return new OpeningView(project, opening);
 }
 
-interface TellsLoad {
-  readonly space: Space;
-  readonly people: number;
-}
-
-/** Ways out that the people of other spaces share: one space's load would be too low, and low is the unsafe side. */
-const sharedRoles: readonly (FactValue<'egressRole'> | undefined)[] = [
-  'exteriorExit',
-  'stairEntry',
-  'stairDischarge',
-  'horizontalExit',
-  'crossCorridor',
-  'dischargeGate',
-  'egressCourt',
-];
-/** Spaces that others leave through, for the same reason. */
-const sharedSpaces: readonly Space['kind'][] = ['corridor', 'lobby', 'stair', 'elevator', 'outside'];
-
-/**
- * As somebody gave it for the space, else as its use and area make it; at doors that only the people of this space
- * leave by. Elsewhere the load stays a question.
- */
-function loadOfSpaceBehind(
-  { building, spaces, basis }: Project,
-  { facts, toSpaceId }: Opening,
-): TellsLoad | undefined {
-  if (toSpaceId === null || facts.occupantLoad !== undefined) return undefined;
-  if (baseOf(building)[loadSlot] !== undefined) return undefined;
-  const role = facts.egressRole?.is === 'unknown' ? undefined : facts.egressRole?.value;
-  const space = spaces[toSpaceId];
-  if (sharedRoles.includes(role) || (space && sharedSpaces.includes(space.kind))) return undefined;
-  const people = space ? peopleIn(space, basis) : null;
-  return space && people !== null ? { space, people } : undefined;
-}
-
-function assumptions(from: readonly Facts[], space: Space | undefined): ReadonlyMap<FactKey, string> {
+function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<FactKey, string> {
   const assumed = new Map(onlyDefaults);
   for (const facts of from) {
     for (const [key, fact] of Object.entries(facts) as [FactKey, Fact<unknown> | undefined][]) {
@@ -132,10 +96,7 @@ function assumptions(from: readonly Facts[], space: Space | undefined): Readonly
       else if (fact) assumed.delete(key);
     }
   }
-  if (space) {
-    const how = space.occupantLoad === null ? ', worked out from its use and area' : '';
-    assumed.set('occupantLoad', `load of ${space.name}${how}`);
-  }
+  for (const { key, from: where } of implied.facts) assumed.set(key, `from the plan: ${where}`);
   return assumed;
 }
 

@@ -10,6 +10,7 @@ import { compile, slotOf, type Test } from '../logic/compile.ts';
 import { all, always, type Condition, factsRead } from '../logic/condition.ts';
 import { derivedDefinition } from '../logic/derived.ts';
 import { derivedKeys } from '../logic/derivedKeys.ts';
+import { factOfPlanKey, planKeys } from '../logic/planKeys.ts';
 import { factKeys, factSchemas, isFactKey, type FactKey } from '../model/fields.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
@@ -73,7 +74,9 @@ export interface RuleBook {
 export type FactSet = Uint32Array;
 export const factWords = Math.ceil(factKeys.length / 32);
 
-const surveyedBehind = new Map<string, readonly FactKey[]>();
+const surveyedBehind = new Map<string, readonly FactKey[]>(
+  planKeys.map((key) => [key, [factOfPlanKey[key]]]),
+);
 for (const key of derivedKeys) {
   const behind = new Set<FactKey>();
   for (const read of factsRead(derivedDefinition(key))) {

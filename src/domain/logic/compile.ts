@@ -3,13 +3,16 @@ import { limitValue } from '../codes/limits.ts';
 import { factKeys } from '../model/fields.ts';
 import type { Condition, Readable } from './condition.ts';
 import { derivedKeys } from './derivedKeys.ts';
+import { planKeys } from './planKeys.ts';
 import { NO, UNKNOWN, type Verdict, YES } from './verdict.ts';
 
 /** Values by slot; `undefined` is unknown. An array, because property look-ups by name cost most of the time. */
 export type Slots = (string | number | boolean | undefined)[];
 export type Test = (slots: Slots) => Verdict;
 
-const slotByKey = new Map<Readable, number>([...factKeys, ...derivedKeys].map((key, index) => [key, index]));
+const slotByKey = new Map<Readable, number>(
+  [...factKeys, ...derivedKeys, ...planKeys].map((key, index) => [key, index]),
+);
 export const slotCount = slotByKey.size;
 
 export function slotOf(key: Readable): number {

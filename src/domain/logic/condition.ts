@@ -2,9 +2,10 @@ import type { Book } from '../codes/basis.ts';
 import type { LimitId } from '../codes/limits.ts';
 import type { FactKey, FactValue } from '../model/fields.ts';
 import type { DerivedKey } from './derivedKeys.ts';
+import type { PlanKey } from './planKeys.ts';
 
-/** Facts of the survey and facts worked out from them are read alike. */
-export type Readable = FactKey | DerivedKey;
+/** Facts of the survey, facts worked out from them and what the plan says are read alike. */
+export type Readable = FactKey | DerivedKey | PlanKey;
 export type EditionBook = Extract<Book, 'ibc' | 'nfpa101' | 'nec' | 'nfpa72'>;
 export type Bound = number | LimitId;
 export type Comparison = 'atLeast' | 'over' | 'atMost' | 'under';
@@ -30,7 +31,10 @@ export type Condition =
   | { readonly op: 'not'; readonly of: Condition };
 
 type NumberKey = { [K in FactKey]: FactValue<K> extends number ? K : never }[FactKey];
-type BooleanKey = { [K in FactKey]: FactValue<K> extends boolean ? K : never }[FactKey] | DerivedKey;
+type BooleanKey =
+  | { [K in FactKey]: FactValue<K> extends boolean ? K : never }[FactKey]
+  | DerivedKey
+  | PlanKey;
 type ChoiceKey = { [K in FactKey]: FactValue<K> extends string ? K : never }[FactKey];
 
 /** The fact has one of these values. */

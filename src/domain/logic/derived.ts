@@ -18,6 +18,7 @@ import {
   yes,
 } from './condition.ts';
 import { type DerivedKey, derivedKeys } from './derivedKeys.ts';
+import { planKeys } from './planKeys.ts';
 import { UNKNOWN, YES } from './verdict.ts';
 
 const groupA = is('occupancyGroup', 'A-1', 'A-2', 'A-3', 'A-4', 'A-5');
@@ -121,7 +122,7 @@ const residentialSystem = is('sprinklerKind', 'nfpa13R', 'nfpa13D');
 
 const definitions: Record<DerivedKey, Condition> = {
   // An unknown role stays unknown here; R-10 then treats the door as an egress door.
-  isEgress: not(is('egressRole', 'noOccupiedSpace', 'sealedOff')),
+  isEgress: not(is('egressRole', 'noOccupiedSpace', 'vehicleDoor', 'sealedOff')),
   // Wall and door are asked apart; a missing label never removes the duty (R-53).
   fireRated: any(
     over('fireRatingMin', 0),
@@ -198,8 +199,14 @@ function compiledDerived(basis: CodeBasis): Compiled {
   return compiled;
 }
 
-/** Fills the derived slots in place, in the order of `derivedKeys`: a later one may read an earlier one. */
+const planSlots = planKeys.map(slotOf);
+
+/**
+ * Fills the derived slots in place, in the order of `derivedKeys`: a later one may read an earlier one. What the plan
+ * was not found to say otherwise does not differ.
+ */
 export function fillDerived(slots: Slots, basis: CodeBasis): void {
+  for (const slot of planSlots) slots[slot] ??= false;
   const compiled = compiledDerived(basis);
   for (let index = 0; index < compiled.length; index++) {
     const { slot, test } = compiled[index] as Compiled[number];

@@ -3,6 +3,7 @@ import { type FactKey, isFactKey } from '../model/fields.ts';
 import { compile, type Slots, type Test } from './compile.ts';
 import type { Condition, Readable } from './condition.ts';
 import { derivedDefinition } from './derived.ts';
+import { isPlanKey } from './planKeys.ts';
 import { UNKNOWN } from './verdict.ts';
 
 /**
@@ -38,7 +39,7 @@ export function missingFacts(
 
 function addBehind(fact: Readable, basis: CodeBasis, slots: Slots, into: Set<FactKey>): void {
   if (isFactKey(fact)) into.add(fact);
-  else missingFacts(derivedDefinition(fact), basis, slots, into);
+  else if (!isPlanKey(fact)) missingFacts(derivedDefinition(fact), basis, slots, into);
 }
 
 /** Compiled once per condition and basis: the search for the next question asks thousands of times. */

@@ -2,6 +2,7 @@ import { books, type CodeBasis } from '../codes/basis.ts';
 import { entriesOf, type Limit, type LimitId, limits } from '../codes/limits.ts';
 import type { Bound, Comparison, Condition, EditionBook, Readable } from '../logic/condition.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
+import type { PlanKey } from '../logic/planKeys.ts';
 import { valueInSentence } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
@@ -66,7 +67,7 @@ function flat(op: 'all' | 'any', parts: readonly Condition[]): readonly Conditio
 }
 
 /** Worked-out facts have no label of their own; each is a plain statement and its denial. */
-const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
+const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: string]> = {
   isEgress: ['people may leave through the door', 'nobody leaves through the door'],
   fireRated: ['the door is, or by its wall must be, fire-rated', 'neither door nor wall is fire-rated'],
   isPair: ['the door has two leaves', 'the door has one leaf'],
@@ -89,6 +90,12 @@ const derivedWords: Record<DerivedKey, readonly [yes: string, no: string]> = {
     'nobody has to leave from the locked side',
   ],
   wantsReader: ['a credential is to be read', 'no credential is to be read'],
+  planOnlyDoor: ['the plan shows it as the only door of its room', 'the plan shows other doors of its room'],
+  planLoadLarger: ['the plan gives a larger occupant load', 'the plan gives no larger occupant load'],
+  planGroupStricter: ['the plan names a stricter group', 'the plan names no stricter group'],
+  planAreaDiffers: ['the plan gives another area', 'the plan gives no other area'],
+  planNoOtherDoor: ['the plan shows no other way out', 'the plan shows another way out'],
+  planNoLobbyExit: ['the plan shows no other exit of the lobby', 'the plan shows another exit of the lobby'],
 };
 
 function isWords(fact: Readable, values: readonly (string | boolean)[], denied: boolean): string {

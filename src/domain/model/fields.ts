@@ -395,6 +395,7 @@ export const factSchemas = {
       egressCourt: 'Door or gate of an egress court',
       exteriorSpace: 'Door from a court or terrace back inside',
       convenience: 'Not required, but people can use it to leave',
+      vehicleDoor: 'Door for vehicles, not counted as a way out',
       noOccupiedSpace: 'Serves nothing a person can occupy',
       sealedOff: 'Sealed off, no exit sign, no exit hardware',
     },

@@ -3,6 +3,7 @@ import type { Cite } from '../codes/sections.ts';
 import type { CandidateMatch } from '../devices/candidates.ts';
 import type { ItemId, Trade } from '../devices/items.ts';
 import type { Condition } from '../logic/condition.ts';
+import type { PlanSays } from '../logic/planKeys.ts';
 import type { VerdictWord } from '../logic/verdict.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 
@@ -76,7 +77,7 @@ export type Does =
 export interface RuleCase {
   /** A short sentence: what stands at the door. */
   readonly name: string;
-  readonly facts: FactValues;
+  readonly facts: FactValues & PlanSays;
   readonly expect: VerdictWord;
   /** Clause meant; may be left out when the rule has only one. */
   readonly clause?: string;
@@ -108,7 +109,7 @@ export function defineRule(rule: Rule): Rule {
 
 type CaseOptions = Omit<RuleCase, 'name' | 'facts' | 'expect'>;
 /** `[what stands at the door, facts, expected answer, options]`; facts left out are unknown. */
-export type CaseRow = readonly [string, FactValues, VerdictWord, CaseOptions?];
+export type CaseRow = readonly [string, FactValues & PlanSays, VerdictWord, CaseOptions?];
 
 export function cases(...rows: readonly CaseRow[]): readonly RuleCase[] {
   return rows.map(([name, facts, expect, options]) => ({ name, facts, expect, ...options }));

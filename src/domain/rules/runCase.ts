@@ -1,16 +1,17 @@
 import { candidateById, matches } from '../devices/candidates.ts';
 import { compile, type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import { fillDerived } from '../logic/derived.ts';
+import { isPlanKey, type PlanSays } from '../logic/planKeys.ts';
 import { type VerdictWord, verdictWord } from '../logic/verdict.ts';
 import { type FactValues, isFactKey } from '../model/fields.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import { type Clause, caseBasis, type Does, type Effect, type Rule, type RuleCase } from './rule.ts';
 
 /** Slots filled from plain values, derived facts included; whatever is absent stays unknown. */
-export function slotsFrom(values: FactValues, basis: CodeBasis): Slots {
+export function slotsFrom(values: FactValues & PlanSays, basis: CodeBasis): Slots {
   const slots: Slots = new Array(slotCount).fill(undefined);
   for (const [key, value] of Object.entries(values)) {
-    if (!isFactKey(key)) throw new Error(`There is no fact called ${key}.`);
+    if (!isFactKey(key) && !isPlanKey(key)) throw new Error(`There is no fact called ${key}.`);
     slots[slotOf(key)] = value;
   }
   fillDerived(slots, basis);

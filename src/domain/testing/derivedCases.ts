@@ -38,7 +38,7 @@ const noLatch: FactValues = { latch: 'pushPull', readerSides: 'none' };
 export const derivedCases: readonly DerivedCase[] = [
   ['isEgress', { egressRole: 'exitAccess' }, 'yes'],
   ['isEgress', { egressRole: 'convenience' }, 'yes'],
-  ...each('isEgress', 'egressRole', ['noOccupiedSpace', 'sealedOff'], 'no'),
+  ...each('isEgress', 'egressRole', ['noOccupiedSpace', 'vehicleDoor', 'sealedOff'], 'no'),
   ['isEgress', {}, 'unknown'],
 
   ['fireRated', { fireRatingMin: 1 }, 'yes'],

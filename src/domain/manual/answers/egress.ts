@@ -22,6 +22,7 @@ export const egressAnswers: AnswersTo<Keys> = {
     egressCourt: standard('Of a yard through which people come from an exit to the street.'),
     exteriorSpace: standard('Outdoors, on a place with no other way off: people come back in to leave.'),
     convenience: trade('The plan does not count it, yet nothing tells people that it is no way out.'),
+    vehicleDoor: trade('Vehicles pass here; people leave by a door beside it or elsewhere.'),
     noOccupiedSpace: trade('A shaft, a duct or a cupboard too small to be in.'),
     sealedOff: trade('It cannot be opened from inside, and nothing about it looks like a way out.'),
   },

@@ -1,9 +1,11 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, nfpa101, no, not, yes } from '../../logic/condition.ts';
+import { all, any, is, nfpa101, no, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 import { nfpaAlone } from './conditions.ts';
 
+/** The one door that people leave a room by is its main door, whatever the survey calls it. */
+const sideDoor = all(no('mainDoor'), no('planOnlyDoor'));
 const on = 'delayedExitDevice/safe/delayed';
 const courtroom = {
   occupancyGroup: 'A-3',
@@ -31,9 +33,7 @@ export const R82 = defineRule({
       when: all(
         not(nfpaAlone),
         yes('groupA'),
-        not(
-          all(is('occupancyGroup', 'A-3'), is('roomUse', 'courtroom'), no('mainDoor'), yes('fullSprinklers')),
-        ),
+        not(all(is('occupancyGroup', 'A-3'), is('roomUse', 'courtroom'), sideDoor, yes('fullSprinklers'))),
       ),
       of: { release: ['delayed'] },
       says: 'In assembly use only a courtroom in A-3 may have delayed egress, at a door that is not its main one, in a building sprinklered throughout.',
@@ -45,7 +45,7 @@ export const R82 = defineRule({
         not(nfpaAlone),
         is('occupancyGroup', 'B'),
         is('roomUse', 'courtroom'),
-        not(all(no('mainDoor'), yes('fullSprinklers'))),
+        not(all(sideDoor, yes('fullSprinklers'))),
       ),
       of: { release: ['delayed'] },
       says: 'A courtroom may have delayed egress only at a door that is not its main one, in a building sprinklered throughout.',
@@ -53,7 +53,7 @@ export const R82 = defineRule({
     {
       key: 'c',
       effect: 'prohibit',
-      when: all(nfpa101(), yes('groupA'), yes('mainDoor')),
+      when: all(nfpa101(), yes('groupA'), any(yes('mainDoor'), yes('planOnlyDoor'))),
       of: { release: ['delayed'] },
       says: 'The main entrance of an assembly space may not have delayed egress.',
     },
@@ -77,6 +77,14 @@ export const R82 = defineRule({
     ['courtroom classed A-1', { ...courtroom, occupancyGroup: 'A-1' }, 'yes', { clause: 'a', on }],
     ['church hall, A-3', { ...courtroom, roomUse: 'conference' }, 'yes', { clause: 'a', on }],
     ['main door of the courtroom', { ...courtroom, mainDoor: true }, 'yes', { clause: 'a', on }],
+    ['its only door', { ...courtroom, planOnlyDoor: true }, 'yes', { clause: 'a', on }],
+    ['its only door, B', { ...businessCourtroom, planOnlyDoor: true }, 'yes', { clause: 'b', on }],
+    [
+      'hall with one door, NFPA 101',
+      { occupancyGroup: 'A-3', mainDoor: false, planOnlyDoor: true },
+      'yes',
+      { clause: 'c', on, basis: alone },
+    ],
     [
       'courtroom without sprinklers',
       { ...courtroom, sprinklered: false, sprinklerKind: 'nfpa13' },
