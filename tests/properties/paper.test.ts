@@ -250,6 +250,24 @@ describe('what decisions lean on', () => {
       }
     }
   });
+  test('a switched bar is bought for each leaf that opens, none for a leaf on manual bolts', () => {
+    const facts = {
+      doorType: 'pair',
+      leafMaterial: 'hollowMetal',
+      frameMaterial: 'hollowMetal',
+      latch: 'pushPull',
+      egressRole: 'exitAccess',
+    } as const;
+    const basis = demo.basis;
+    for (const [inactiveBolts, bars] of [
+      ['manualFlush', 1],
+      ['none', 2],
+    ] as const) {
+      const on = paperOf({ facts: { ...facts, inactiveBolts }, basis }, 'magnet/safe/doorSwitch');
+      const bought = partsOf(on.decision).find((part) => part.item === 'doorSwitchHardware')?.quantity;
+      expect([inactiveBolts, bought]).toEqual([inactiveBolts, bars]);
+    }
+  });
   test('everything that asks for exit or tells of one is on the one-line diagram', () => {
     const drawn: Partial<Record<ItemId, string>> = {
       requestToExit: 'requestToExit',

@@ -290,11 +290,13 @@ function putPerLeaf(decision: Arranged, { cell }: PutChosen, list: PartList): vo
   list.multiply({ device: devices, bar: leaves - barsBrought(decision), leaf: leaves });
   if (list.has('doorSwitchHardware') && isSwinging(decision)) {
     // The switch sits in the leaf and cuts the lock's power, so its wire crosses the hinge line.
-    list.put('doorSwitchHardware', leaves);
-    list.put('powerTransfer', leaves);
+    // A leaf on manual bolts carries no bar: nobody may think that it opens.
+    const opening = valueIn(decision.slots, 'inactiveBolts') === 'manualFlush' ? 1 : leaves;
+    list.put('doorSwitchHardware', opening);
+    list.put('powerTransfer', opening);
     const leaf = valueIn(decision.slots, 'leafMaterial');
     if (valueIn(decision.slots, 'leafRaceway') === false && leaf !== 'glassFrameless') {
-      list.put('leafRaceway', leaves);
+      list.put('leafRaceway', opening);
     }
   }
   // Whatever brings a wire to the leaf, the leaf needs a way for it.

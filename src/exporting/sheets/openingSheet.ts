@@ -97,7 +97,7 @@ export function placeInWords(row: Pick<OpeningRow, 'floor' | 'from' | 'to'>): st
 }
 
 /** Characters that fit on a page beside drawings of the usual size; found by printing the demo building. */
-const crowdedFrom = 1300;
+const crowdedFrom = 1000;
 
 function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): number {
   const sentences = [

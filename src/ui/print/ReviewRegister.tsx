@@ -49,10 +49,10 @@ export function ReviewRegister({ entries, building, says }: Props) {
                 <td>
                   <div>{entry.place}</div>
                   <div className="register-arrangement">{entry.arrangement}</div>
-                  <Pairs pairs={entry.leanedOn} />
                 </td>
                 <td>
                   <Reasons reasons={entry.reasons} />
+                  <Pairs pairs={entry.leanedOn} />
                 </td>
                 <td>
                   <div>{entry.stateWord}</div>
