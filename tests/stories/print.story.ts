@@ -242,3 +242,23 @@ test('an electrician prints the circuits: each wired opening once, whole, under 
     expect(drawn(one, /One-line diagram, not to scale/g)).toBe(marksOn(one).length);
   }
 });
+
+test('a reviewer holds the project against another edition and takes the differences along on paper', async ({
+  context,
+}) => {
+  const { page } = await newWindow(context);
+  await page.goto('#/project');
+  const part = page.getByRole('region', { name: 'Another basis, side by side', exact: true });
+  await part.getByRole('combobox', { name: 'IBC', exact: true }).selectOption({ label: '2024' });
+  await part.getByRole('button', { name: 'Compare' }).click();
+  await expect(part.getByRole('status')).toContainText(/\d+ openings of \d+ would come out otherwise/);
+  const said = (await part.getByRole('status').textContent()) ?? '';
+  const print = printPage(page);
+  await print.open();
+  await print.choose('Another basis, side by side');
+  const pages = await print.print();
+  expectEveryPageToStandAlone(pages);
+  const all = pages.map((one) => one.text).join(' ');
+  expect(all).toContain(said.trim());
+  expect(all).toMatch(/S1-2 .*R-56 · IBC 2024 1010\.2\.6/);
+});

@@ -1,3 +1,4 @@
+import type { IbcEdition } from '../codes/basis.ts';
 import type { Arrangement, Setting, Simulable } from '../arrangement/arrangement.ts';
 import { buildingConditionIds, type ConditionId, conditionIds } from './conditions.ts';
 import { bySeverity, type OpeningFinding, type Outcomes } from './outcome.ts';
@@ -203,9 +204,12 @@ const finders: readonly Find[] = [
 /** NFPA 72, 2007 text: how long panel batteries may keep such a door held. */
 const tenMinutesInHours = 1 / 6;
 
+/** Whether the edition asks the fire alarm to unlock a locked stair side; every edition says it by itself. */
+const alarmFreesStair: Readonly<Record<IbcEdition, boolean>> = { 2018: false, 2021: false, 2024: true };
+
 /** IBC 2024, and NFPA 101 where the stair serves more stories than may be locked without a release. */
 function alarmMustFreeStair({ basis, stairStories, selectedReentry }: Setting): boolean {
-  if (basis.ibc !== null && basis.ibc >= 2024) return true;
+  if (basis.ibc !== null && alarmFreesStair[basis.ibc]) return true;
   if (basis.nfpa101 === null) return false;
   const tall = stairStories === undefined || stairStories > 4;
   return tall && !(basis.ibc === null && selectedReentry);
