@@ -146,7 +146,7 @@ export function mutateDerived(key: DerivedKey): readonly TriedDerived[] {
     });
   const mutants = conditionMutants(definition).slice(
     0,
-    key === 'panicRequired' ? topMutants(definition) : undefined,
+    key === 'panicRequired' || key === 'panicWithLock' ? topMutants(definition) : undefined,
   );
   return mutants.map((mutant): TriedDerived => {
     const killed = cases.some(

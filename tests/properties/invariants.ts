@@ -21,7 +21,7 @@ const protectedBuilding = (facts: FactValues) =>
 const decided = (decision: Decision) => decision.stands && decision.chosen !== null;
 
 /** What the sections on electric locks list, as it is ordered; what is tied to a system only where there is one. */
-function partsOfSet(release: Release, facts: FactValues, underIbc: boolean): readonly ItemId[] {
+function partsOfSet(release: Release, facts: FactValues, ibc: number | null): readonly ItemId[] {
   const alarm: readonly ItemId[] = facts.fireAlarm === true ? ['fireAlarmRelease'] : [];
   const flow: readonly ItemId[] = protectedBuilding(facts) ? ['detectionRelease'] : [];
   switch (release) {
@@ -31,7 +31,8 @@ function partsOfSet(release: Release, facts: FactValues, underIbc: boolean): rea
         'pushToExit',
         'signPushToExit',
         'powerLossRelease',
-        'emergencyLighting',
+        // The list of 2018 does not name it.
+        ...(ibc === 2018 ? [] : (['emergencyLighting'] as const)),
         'listedLock',
         ...alarm,
         ...flow,
@@ -62,7 +63,7 @@ function partsOfSet(release: Release, facts: FactValues, underIbc: boolean): rea
         'listedLock',
       ];
     case 'stairReentry':
-      return underIbc ? ['stairReleaseTogether'] : [];
+      return ibc !== null ? ['stairReleaseTogether'] : [];
     default:
       return [];
   }
@@ -202,7 +203,7 @@ export const invariants: Readonly<Record<string, Invariant>> = {
   'a lock that holds people comes with every part its section asks for': ({ facts, basis }, decision) => {
     if (!decided(decision) || !decision.chosen || noOneInside(facts)) return undefined;
     const { id, release } = decision.chosen.candidate;
-    const wanted = partsOfSet(release, facts, basis.ibc !== null);
+    const wanted = partsOfSet(release, facts, basis.ibc);
     if (wanted.length === 0) return undefined;
     const found = new Set(partsOf(decision).map((part) => part.item));
     const missing = wanted.filter((item) => !found.has(item));

@@ -123,11 +123,8 @@ export const outcomeInvariants: Readonly<Record<string, Invariant>> = {
     const wrong = atRest.find(
       (id) =>
         held(outcomes, id) &&
-        !(
-          bySpecialRelease &&
-          outcomes[id].exit !== 'blocked' &&
-          !['fireAlarm', 'batterySpent'].includes(id)
-        ) &&
+        // Held by staff or a delay on both sides alike; whoever is free on one side is free on the other.
+        !(bySpecialRelease && ['byStaff', 'after'].includes(outcomes[id].exit)) &&
         !(release === 'clinical' && outcomes[id].exit === 'byStaff'),
     );
     return wrong ? `${wrong}: the other way is locked` : undefined;

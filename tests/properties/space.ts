@@ -343,6 +343,7 @@ const heldShared: FactValues = {
   selectedReentry: false,
   inactiveNeededForCapacity: false,
   inactiveHasHardware: false,
+  poolBarrierGate: false,
   securityNeed: 'medium',
   operator: 'none',
   existingArrangement: 'freeLever',

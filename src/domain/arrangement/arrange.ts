@@ -132,7 +132,11 @@ export function arrangementOf(
     commandCuts: has('stairReleaseTogether', 'remoteRelease', 'detentionRelease', 'delayOverride'),
     latch: latchOf(candidate, leafLock, has(...latchingItems), latch),
     leafLock,
-    lockedOutsideBy: lockedOutsideBy(candidate, leafLock, has('passageFunction')),
+    lockedOutsideBy: lockedOutsideBy(
+      candidate,
+      leafLock,
+      has('passageFunction') || fact('lockFunction') === 'passage',
+    ),
     releaseOnBothSides: ['lobby', 'controlled', 'attended'].includes(release) || has('delayBothSides'),
     freeHardware: !(device.family === 'strike' && noHandle) || has('storeroomLockset', ...latchingItems),
     battery: wired ? batteryOf(fact('lockPowerSource'), has('lockSupply')) : 'no',

@@ -71,14 +71,9 @@ export function leafLockOf(
   }
   if (!besideDevices.includes(deviceId)) return noLeafLock;
   if (oneOf(leverLatches, latch)) return { kind: 'lever', latches: true, outsideLocked, heldByHand: false };
-  if (oneOf(barLatches, latch)) return { kind: 'bar', latches: true, outsideLocked, heldByHand: false };
-  if (has('panicHardware', 'fireExitHardware')) {
-    return {
-      kind: 'bar',
-      latches: true,
-      outsideLocked: has('passageFunction') ? 'no' : 'notKnown',
-      heldByHand: false,
-    };
+  const comes = has('panicHardware', 'fireExitHardware');
+  if (comes || oneOf(barLatches, latch)) {
+    return { kind: 'bar', latches: true, outsideLocked, heldByHand: false };
   }
   if (oneOf(handBolts, latch) && !has('lockTakenOff')) {
     return { kind: 'handBolt', latches: true, outsideLocked: 'yes', heldByHand: true };

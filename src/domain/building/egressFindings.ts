@@ -4,7 +4,7 @@ import { devices } from '../devices/devices.ts';
 import { neededInWords } from '../egress/exitsNeeded.ts';
 import { compile, slotOf, type Test } from '../logic/compile.ts';
 import { any } from '../logic/condition.ts';
-import { panicTriggers } from '../logic/derived.ts';
+import { panicSpaces } from '../logic/derived.ts';
 import { YES } from '../logic/verdict.ts';
 import type { Severity } from '../simulate/outcome.ts';
 import { egressSays } from './egressSentences.ts';
@@ -117,11 +117,9 @@ function width(way: WayOut, space: string, add: Add): void {
 const loadSlot = slotOf('occupantLoad');
 const groupSlot = slotOf('occupancyGroup');
 const hasSlot = slotOf('hasExitDevice');
-const byLoad = any(
-  panicTriggers.ibcAssemblyOrEducation,
-  panicTriggers.ibcHighHazard,
-  panicTriggers.nfpaLoads,
-);
+const latchSlot = slotOf('latch');
+const readerSlot = slotOf('readerSides');
+const byLoad = any(...Object.values(panicSpaces));
 const compiled = new WeakMap<CodeBasis, Test>();
 function asksForPanic(basis: CodeBasis): Test {
   const before = compiled.get(basis);
@@ -144,6 +142,9 @@ function panic(way: WayOut, { space, group }: Part, people: number, basis: CodeB
   if (asksForPanic(basis)(slots) !== YES || slots[hasSlot] === true) return;
   // What is decided here brings the hardware with it.
   const chosen = decision.overridden ?? decision.chosen?.candidate;
+  // Pushed and pulled, and no lock comes: nothing holds the leaf that a bar would have to open.
+  const locks = chosen ? chosen.device.family !== 'none' : slots[readerSlot] !== 'none';
+  if (!locks && slots[latchSlot] === 'pushPull') return;
   if (chosen && devices[chosen.deviceId].exitDevice) return;
   const isKnown = slots[hasSlot] === false;
   const says = isKnown ? egressSays.panicMissing : egressSays.panicOpen;

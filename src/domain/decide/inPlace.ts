@@ -21,6 +21,27 @@ export function isSwinging({ slots }: Pick<Arranged, 'slots'>): boolean {
   return slots[swingingSlot] === true;
 }
 
+const heldBothLeaves: readonly unknown[] = ['delayed', 'controlled'];
+const latchesByItself: readonly unknown[] = ['rods', 'rim'];
+
+/**
+ * How many of the chosen device there are. A delay or control on one leaf holds nobody while the other leaf has a bar
+ * of its own: each leaf that opens by itself carries one.
+ */
+export function devicesOn({ chosen, slots }: Pick<Arranged, 'chosen' | 'slots'>): number {
+  if (!chosen) return 0;
+  // A leaf held by hand-worked bolts carries no bar.
+  if (chosen.candidate.device.exitDevice && workedLeaves({ slots }) === 1) return 1;
+  const held = heldBothLeaves.includes(chosen.candidate.release);
+  const each = chosen.cell?.both || (held && latchesByItself.includes(valueIn(slots, 'inactiveBolts')));
+  return each ? leavesOf({ slots }) : 1;
+}
+
+/** Leaves that somebody opens by lever or bar: one held by hand-worked bolts carries neither. */
+export function workedLeaves(decision: Pick<Arranged, 'slots'>): number {
+  return valueIn(decision.slots, 'inactiveBolts') === 'manualFlush' ? 1 : leavesOf(decision);
+}
+
 /** A bar latches the leaf, or is asked of it. */
 export function carriesBar({ slots }: Pick<Arranged, 'slots'>): boolean {
   return valueIn(slots, 'panicPresent') === true || barred.includes(valueIn(slots, 'latch'));
@@ -44,6 +65,7 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
   if (!chosen || (work !== 'existing' && work !== 'altered')) return kept;
   const keep = (item: ItemId, quantity: number) => quantity > 0 && kept.set(item, quantity);
   const leaves = leavesOf(decision);
+  const worked = workedLeaves(decision);
   const { family } = chosen.candidate.device;
 
   const closing = valueIn(slots, 'closing');
@@ -60,10 +82,10 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
   const keyed = keyedFunctions.includes(valueIn(slots, 'lockFunction'));
   if (carriesBar(decision)) {
     // A bar that comes with the choice takes the place of the one on its leaf.
-    const bars = leaves - barsBrought(decision);
+    const bars = worked - barsBrought(decision);
     keep('panicHardware', bars);
     if (valueIn(slots, 'exitHardwareFireListed') === true) keep('fireExitHardware', bars);
-    if (keyed && bars === leaves && (family === 'strike' || family === 'mechanical')) keep('keyCylinder', 1);
+    if (keyed && bars === worked && (family === 'strike' || family === 'mechanical')) keep('keyCylinder', 1);
   } else if (lockLatches.includes(latch)) {
     if (family === 'mechanical' && staysAsItIs(slots)) {
       keep('mechanicalLock', 1);
@@ -89,7 +111,7 @@ export function inPlace(decision: Arranged): ReadonlyMap<ItemId, number> {
 
   const found = valueIn(slots, 'existingArrangement');
   if (found === 'magnetFullSet' && chosen.candidate.deviceId === 'magnet') {
-    keep('magnetLock', chosen.cell?.both ? leaves : 1);
+    keep('magnetLock', devicesOn(decision));
     if (chosen.candidate.release === 'sensor') for (const item of magnetSet) keep(item, 1);
   }
   if (found === 'electricBolt' && family === 'bolt') keep('electricBolt', 1);
@@ -107,5 +129,5 @@ const magnetSet: readonly ItemId[] = ['exitSensor', 'pushToExit', 'fireAlarmRele
 export function barsBrought({ chosen, slots }: Pick<Arranged, 'chosen' | 'slots'>): number {
   const id = chosen?.candidate.deviceId;
   if (id !== 'delayedExitDevice' && id !== 'glassRailExit') return 0;
-  return chosen?.cell?.both ? leavesOf({ slots }) : 1;
+  return devicesOn({ chosen, slots });
 }

@@ -6,7 +6,16 @@ import { slotOf } from '../logic/compile.ts';
 import type { Arranged } from './decision.ts';
 import { valueIn } from './factView.ts';
 import { workNotes } from './workNotes.ts';
-import { barsBrought, carriesBar, inPlace, isSwinging, leavesOf, leavesWithCloser } from './inPlace.ts';
+import {
+  barsBrought,
+  carriesBar,
+  devicesOn,
+  inPlace,
+  isSwinging,
+  leavesOf,
+  leavesWithCloser,
+  workedLeaves,
+} from './inPlace.ts';
 
 /** One line of a hardware set: what, how many, and why it is there. */
 export interface Part {
@@ -179,20 +188,21 @@ function putDevice(decision: Arranged, { candidate, cell }: PutChosen, list: Par
   const { slots } = decision;
   const { device, deviceId } = candidate;
   const leaves = leavesOf(decision);
+  const worked = workedLeaves(decision);
   const isNew = valueIn(slots, 'workStatus') === 'new';
   const bar = carriesBar(decision);
   if (isNew) putHanging(decision, leaves, list);
   // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
-  if (device.family === 'mechanical' && bar) list.put('panicHardware', leaves);
+  if (device.family === 'mechanical' && bar) list.put('panicHardware', worked);
   // On a bar the battery drives the trim outside, and the bar stays.
   else if (device.family === 'battery' && bar) list.put('batteryTrim');
-  else list.put(deviceItem[deviceId], device.family === 'none' || cell?.both ? leaves : 1);
+  else list.put(deviceItem[deviceId], device.family === 'none' ? leaves : devicesOn(decision));
   // A strike is no lock, and trim, retraction and strike alike work on a bar; at an existing door they may be there.
   const frameStrike = deviceId === 'strikeMortise' || deviceId === 'strikeCylindrical';
   // A bare leaf that stands is no leaf with a lockset: nothing may be counted as opening it from inside.
   if (frameStrike && !bar && (isNew || !bareLatches.includes(valueIn(slots, 'latch'))))
     list.put('storeroomLockset');
-  if (bar && device.family !== 'mechanical') list.put('panicHardware', leaves - barsBrought(decision));
+  if (bar && device.family !== 'mechanical') list.put('panicHardware', worked - barsBrought(decision));
   if (isNew && (device.family === 'magnet' || device.family === 'bolt') && !bar) {
     if (valueIn(slots, 'latch') === 'pushPull') list.put('pushPull', leaves);
     else if (latchesBesideLock.includes(valueIn(slots, 'latch'))) list.put('mechanicalLock');
@@ -254,7 +264,7 @@ function putElectrics(decision: Arranged, { candidate, cell }: PutChosen, list: 
     if (reader !== undefined && reader !== 'none') list.put('wirelessHub');
   }
   if (!device.wired) return;
-  const devicesInLeaf = cell?.both ? leavesOf(decision) : 1;
+  const devicesInLeaf = devicesOn(decision);
   if (cell?.transfer) list.put('powerTransfer', devicesInLeaf);
   list.put('doorPosition');
   if (leavesOf(decision) === 2) list.put('doorPositionInactive');
@@ -284,19 +294,18 @@ const closerRule = 'R-36';
 /** What goes with a leaf or with each device is counted with them, also where a rule asks for it once. */
 function putPerLeaf(decision: Arranged, { cell }: PutChosen, list: PartList): void {
   const leaves = leavesOf(decision);
-  const devices = cell?.both ? leaves : 1;
+  const devices = devicesOn(decision);
+  const worked = workedLeaves(decision);
   // Counted already, one magnet for each leaf.
   if (devices > 1) list.remove('doubleMagnet');
-  list.multiply({ device: devices, bar: leaves - barsBrought(decision), leaf: leaves });
+  list.multiply({ device: devices, bar: worked - barsBrought(decision), leaf: leaves });
   if (list.has('doorSwitchHardware') && isSwinging(decision)) {
     // The switch sits in the leaf and cuts the lock's power, so its wire crosses the hinge line.
-    // A leaf on manual bolts carries no bar: nobody may think that it opens.
-    const opening = valueIn(decision.slots, 'inactiveBolts') === 'manualFlush' ? 1 : leaves;
-    list.put('doorSwitchHardware', opening);
-    list.put('powerTransfer', opening);
+    list.put('doorSwitchHardware', worked);
+    list.put('powerTransfer', worked);
     const leaf = valueIn(decision.slots, 'leafMaterial');
     if (valueIn(decision.slots, 'leafRaceway') === false && leaf !== 'glassFrameless') {
-      list.put('leafRaceway', opening);
+      list.put('leafRaceway', worked);
     }
   }
   // Whatever brings a wire to the leaf, the leaf needs a way for it.

@@ -120,6 +120,15 @@ export const panicTriggers = {
 const mayBeResidential = is('occupancyGroup', 'R-1', 'R-2', 'R-3', 'R-4', 'I-1.1', 'I-4');
 const residentialSystem = is('sprinklerKind', 'nfpa13R', 'nfpa13D');
 
+/** The same wherever a lock is put on the leaf, whatever hangs there today: what the choice brings counts, not the survey. */
+const panicWithLock = any(
+  ...Object.values(panicSpaces),
+  panicTriggers.electricalRoomAnyDistance,
+  panicTriggers.electricalRoomNear,
+  panicTriggers.electricalRoomOldIbc,
+  panicTriggers.refrigerationMachinery,
+);
+
 const definitions: Record<DerivedKey, Condition> = {
   // An unknown role stays unknown here; R-10 then treats the door as an egress door.
   isEgress: not(is('egressRole', 'noOccupiedSpace', 'vehicleDoor', 'sealedOff')),
@@ -139,6 +148,7 @@ const definitions: Record<DerivedKey, Condition> = {
   groupI: is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'I-3', 'I-4'),
   hasExitDevice: any(yes('panicPresent'), is('latch', 'rimExit', 'verticalRods', 'rimPlusRods', 'railExit')),
   panicRequired: any(...Object.values(panicTriggers)),
+  panicWithLock,
   wantsReader: not(is('readerSides', 'none')),
   // IBC 903.3.1.1; a residential system is asked about only where one may have been built.
   fullSprinklers: all(

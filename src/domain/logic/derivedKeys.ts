@@ -13,6 +13,7 @@ export const derivedKeys = [
   'groupI',
   'hasExitDevice',
   'panicRequired',
+  'panicWithLock',
   'wantsReader',
   'fullSprinklers',
   'peopleOnLockedSide',

@@ -80,6 +80,10 @@ const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: stri
   groupH: ['the occupancy is high hazard (Group H)', 'the occupancy is not high hazard (Group H)'],
   groupI: ['the occupancy is institutional (Group I)', 'the occupancy is not institutional (Group I)'],
   hasExitDevice: ['the door carries an exit device', 'the door carries no exit device'],
+  panicWithLock: [
+    'panic hardware is due as soon as a lock hangs there',
+    'no rule would require panic hardware beside a lock',
+  ],
   panicRequired: ['a rule requires panic hardware', 'no rule requires panic hardware'],
   fullSprinklers: [
     'a full (NFPA 13) sprinkler system throughout',

@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
-import { leavesOf } from '../decide/inPlace.ts';
+import { devicesOn } from '../decide/inPlace.ts';
 import { atTemperature, conductorTemperatures, type Gauge, ohmsPerKft20 } from '../electrical/conductor.ts';
 import { sameWatts } from '../electrical/supply.ts';
 import { deviceTolerance, longestRun } from '../electrical/voltageDrop.ts';
@@ -25,7 +25,7 @@ export function lockLoad({ chosen, slots }: Decision): LockLoad | undefined {
   const volts = Number(valueIn(slots, 'supplyVolts'));
   if (!chosen?.candidate.device.wired || !(volts > 0)) return undefined;
   const { device, failMode } = chosen.candidate;
-  const count = chosen.cell?.both ? leavesOf({ slots }) : 1;
+  const count = devicesOn({ chosen, slots });
   const at = (amps: number) => sameWatts(qty(amps * count, 'A'), ratedVolts, qty(volts, 'V'));
   return {
     volts: qty(volts, 'V'),

@@ -18,7 +18,7 @@ export const R34 = defineRule({
     {
       key: 'a',
       effect: 'require',
-      when: all(yes('fireRated'), any(yes('hasExitDevice'), yes('panicRequired'))),
+      when: all(yes('fireRated'), any(yes('hasExitDevice'), yes('panicWithLock'))),
       items: ['fireExitHardware'],
       of: { exitDevice: false },
       says: 'The bar on this fire door carries a fire exit hardware label and has no mechanical dogging; one that is there and so labelled may stay.',

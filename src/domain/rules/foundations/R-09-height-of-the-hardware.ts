@@ -29,11 +29,11 @@ export const R09 = defineRule({
   clauses: [
     {
       key: 'a',
-      effect: 'prohibit',
+      effect: 'modify',
+      trade: 'locksmith',
       when: all(
         yes('isEgress'),
-        // A height nobody measured is told as a caution below: it can be set when the hardware goes on, and must
-        // not put a magnet before a lever.
+        // A height nobody measured is told as a caution below: it can be set when the hardware goes on.
         isKnown('egressHardwareHeightIn'),
         any(
           below('egressHardwareHeightIn', 'hardwareLowIn'),
@@ -49,8 +49,7 @@ export const R09 = defineRule({
           ),
         ),
       ),
-      of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
-      says: 'The lever or bar stands at {egressHardwareHeightIn}; it must stand between 34 and 48 in above the floor before this device can rely on it.',
+      says: 'The lever or bar stands at {egressHardwareHeightIn}; whatever lock is chosen, it is moved to stand between 34 and 48 in above the floor. In a labeled leaf that is done only as its listing allows.',
     },
     {
       key: 'b',
@@ -95,7 +94,7 @@ export const R09 = defineRule({
       'room door said to be a pool gate',
       { ...room, poolBarrierGate: true, egressHardwareHeightIn: 54 },
       'yes',
-      { ...at('a'), does: 'prohibit' },
+      { ...at('a'), does: 'modify locksmith' },
     ],
     [
       'room door said to be a pool gate',
@@ -178,9 +177,9 @@ export const R09 = defineRule({
     ),
     ...onEach(
       ['magnet/safe/sensor', 'mechanicalLock/none/keyInside'],
-      'nothing on the leaf is worked',
+      'the old lever would stay where it is',
       { ...room, egressHardwareHeightIn: 60 },
-      'no',
+      'yes',
       'a',
     ),
     ['pool gate between the limits', { ...gate, egressHardwareHeightIn: 48.0625 }, 'yes', at('b')],

@@ -37,7 +37,7 @@ export const R124 = defineRule({
       when: all(
         ibc({ from: 2024, readTo: 2024 }),
         any(
-          yes('panicRequired'),
+          yes('panicWithLock'),
           all(
             yes('isEgress'),
             yes('isSwinging'),

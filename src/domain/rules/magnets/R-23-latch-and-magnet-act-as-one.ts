@@ -6,11 +6,12 @@ import {
   leverOrBarOnLeaf,
   outsideNotKnownFree,
 } from '../../arrangement/leafLocks.ts';
-import { all, is, not, yes } from '../../logic/condition.ts';
+import { all, any, is, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases, defineRule } from '../rule.ts';
 
+const small = { roomUse: 'office', occupancyGroup: 'B', occupantLoad: 10, doorType: 'single' } as const;
 const room = { egressRole: 'exitAccess', latch: 'mortise' } as const;
 
 export const R23 = defineRule({
@@ -41,7 +42,7 @@ export const R23 = defineRule({
       key: 'c',
       effect: 'require',
       items: ['passageFunction'],
-      when: all(entryByElectricLock, leverOrBarOnLeaf, outsideNotKnownFree),
+      when: all(entryByElectricLock, any(leverOrBarOnLeaf, yes('panicWithLock')), outsideNotKnownFree),
       of: besideLeafLock,
       says: 'The lever or trim beside this lock is free outside at all hours, or a credential opens nothing: one lock decides who comes in, and the latch under it only holds the leaf closed.',
     },
@@ -82,8 +83,21 @@ export const R23 = defineRule({
     ],
     [
       'reader, push and pull',
-      { ...room, latch: 'pushPull', readerSides: 'secure' },
+      { ...room, ...small, latch: 'pushPull', readerSides: 'secure' },
       'no',
+      { clause: 'c', on: 'magnet/safe/sensor' },
+    ],
+    [
+      'reader, push and pull that gets a bar',
+      {
+        ...room,
+        ...small,
+        occupancyGroup: 'A-3',
+        occupantLoad: 200,
+        latch: 'pushPull',
+        readerSides: 'secure',
+      },
+      'yes',
       { clause: 'c', on: 'magnet/safe/sensor' },
     ],
     [

@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { yes } from '../../logic/condition.ts';
+import { is, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 export const N01 = defineRule({
@@ -12,29 +12,68 @@ export const N01 = defineRule({
   why: 'A lock without electricity cannot answer to a reader.',
   clauses: [
     {
+      key: 'a',
       effect: 'prohibit',
       when: yes('wantsReader'),
       of: { family: ['mechanical', 'detention', 'none'] },
       says: 'A credential is to be read here, and this lock cannot be released by one.',
     },
+    {
+      key: 'b',
+      effect: 'prohibit',
+      when: is('readerSides', 'none', 'secure'),
+      of: { release: ['credentialOut'] },
+      says: 'Nobody asked for a reader on the egress side, so no credential can let anybody out.',
+    },
   ],
   cases: cases(
+    [
+      'reader on the secure side only',
+      { readerSides: 'secure' },
+      'yes',
+      { clause: 'b', on: 'mortiseLock/safe/credentialOut', does: 'prohibit' },
+    ],
+    ['no reader', { readerSides: 'none' }, 'yes', { clause: 'b', on: 'boltMotor/secure/credentialOut' }],
+    [
+      'readers on both sides',
+      { readerSides: 'both' },
+      'no',
+      { clause: 'b', on: 'mortiseLock/safe/credentialOut' },
+    ],
+    [
+      'the inside reader only records',
+      { readerSides: 'recordOut' },
+      'no',
+      { clause: 'b', on: 'mortiseLock/safe/credentialOut' },
+    ],
+    ['a free lever', { readerSides: 'secure' }, 'no', { clause: 'b', on: 'mortiseLock/safe/free' }],
+    ['not asked yet', {}, 'unknown', { clause: 'b', on: 'mortiseLock/safe/credentialOut' }],
     [
       'reader on the secure side',
       { readerSides: 'secure' },
       'yes',
-      { on: 'mechanicalLock/none/free', does: 'prohibit' },
+      { clause: 'a', on: 'mechanicalLock/none/free', does: 'prohibit' },
     ],
-    ['readers on both sides', { readerSides: 'both' }, 'yes', { on: 'mechanicalLock/none/free' }],
-    ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { on: 'noLock/none/free' }],
-    ['no reader wanted', { readerSides: 'none' }, 'no', { on: 'mechanicalLock/none/free' }],
+    [
+      'readers on both sides',
+      { readerSides: 'both' },
+      'yes',
+      { clause: 'a', on: 'mechanicalLock/none/free' },
+    ],
+    ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { clause: 'a', on: 'noLock/none/free' }],
+    ['no reader wanted', { readerSides: 'none' }, 'no', { clause: 'a', on: 'mechanicalLock/none/free' }],
     [
       'an electric strike answers to a reader',
       { readerSides: 'secure' },
       'no',
-      { on: 'strikeMortise/secure/free' },
+      { clause: 'a', on: 'strikeMortise/secure/free' },
     ],
-    ['a detention lock does not', { readerSides: 'secure' }, 'yes', { on: 'detentionLock/none/attended' }],
-    ['not asked yet', {}, 'unknown', { on: 'mechanicalLock/none/free' }],
+    [
+      'a detention lock does not',
+      { readerSides: 'secure' },
+      'yes',
+      { clause: 'a', on: 'detentionLock/none/attended' },
+    ],
+    ['not asked yet', {}, 'unknown', { clause: 'a', on: 'mechanicalLock/none/free' }],
   ),
 });

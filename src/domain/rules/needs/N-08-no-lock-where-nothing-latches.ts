@@ -2,6 +2,15 @@ import { text } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
+const hall = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'A-3',
+  occupantLoad: 120,
+  roomUse: 'other',
+  readerSides: 'none',
+} as const;
+
 export const N08 = defineRule({
   id: 'N-08',
   title: 'No lock is an answer where nothing latches and nothing must',
@@ -30,6 +39,13 @@ export const N08 = defineRule({
       says: 'This door must latch by itself, and push and pull alone does not.',
     },
     {
+      key: 'd',
+      effect: 'prohibit',
+      when: all(yes('panicRequired'), is('latch', 'roller')),
+      of: { family: ['none'] },
+      says: 'A roller latch holds this door, and in this space only panic hardware may: the catch goes, or a bar comes.',
+    },
+    {
       key: 'c',
       effect: 'caution',
       when: not(is('securityNeed', 'low')),
@@ -38,6 +54,25 @@ export const N08 = defineRule({
     },
   ],
   cases: cases(
+    [
+      'roller latch of a hall',
+      { ...hall, latch: 'roller' },
+      'yes',
+      { clause: 'd', on: 'noLock/none/free', does: 'prohibit' },
+    ],
+    [
+      'push and pull at a hall',
+      { ...hall, latch: 'pushPull' },
+      'no',
+      { clause: 'd', on: 'noLock/none/free' },
+    ],
+    [
+      'roller latch of a small room',
+      { ...hall, latch: 'roller', occupantLoad: 20 },
+      'no',
+      { clause: 'd', on: 'noLock/none/free' },
+    ],
+    ['hall, latch not known', hall, 'unknown', { clause: 'd', on: 'noLock/none/free' }],
     ['bored latch', { latch: 'bored' }, 'yes', { clause: 'a', on: 'noLock/none/free', does: 'prohibit' }],
     ['push and pull', { latch: 'pushPull' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
     ['roller latch', { latch: 'roller' }, 'no', { clause: 'a', on: 'noLock/none/free' }],

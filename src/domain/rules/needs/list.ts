@@ -9,5 +9,6 @@ import { N07 } from './N-07-lockdown-needs-a-wire.ts';
 import { N08 } from './N-08-no-lock-where-nothing-latches.ts';
 import { N09 } from './N-09-locks-of-turnstiles-belong-to-the-maker.ts';
 import { N10 } from './N-10-nothing-asked-nothing-bought.ts';
+import { N11 } from './N-11-how-the-other-leaf-is-held.ts';
 
-export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09, N10];
+export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09, N10, N11];

@@ -1,4 +1,5 @@
 import { under } from '../../codes/sections.ts';
+import { lockWithoutBarOnLeaf } from '../../arrangement/leafLocks.ts';
 import { all, any, atLeast, ibc, is, no, not, yes } from '../../logic/condition.ts';
 import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
 import { assemblyMainDoorIbc, exteriorSpaceKeyLock } from '../foundations/keyLocks.ts';
@@ -14,7 +15,6 @@ import {
   keyInsideMeant,
   latchNeedsBar,
   latchNeedsBarMeant,
-  leverOrBoltOnLeaf,
   lockWithoutBar,
   lockWithoutBarMeant,
   notKeyInside,
@@ -73,6 +73,8 @@ const latchRows: readonly CaseRow[] = [
   ['push/pull leaf, no lock wanted', { ...hall, latch: 'pushPull', readerSides: 'none' }, 'no'],
   ['push/pull leaf that gets a reader', { ...hall, latch: 'pushPull', readerSides: 'secure' }, 'yes'],
 ];
+/** A lock on the leaf makes the bar due, whatever the leaf was before. */
+const lockRows: readonly CaseRow[] = latchRows.map(([name, facts]) => [name, facts, 'yes']);
 
 export const R69 = defineRule({
   id: 'R-69',
@@ -88,7 +90,7 @@ export const R69 = defineRule({
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice')),
+      when: all(space, no('hasExitDevice')),
       of: notKeyInside,
       says: 'This door serves {occupantLoad} in an assembly or educational space, so it needs panic hardware.',
     },
@@ -96,7 +98,7 @@ export const R69 = defineRule({
       key: 'b',
       effect: 'require',
       items: ['fireExitHardware'],
-      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      when: all(space, no('hasExitDevice'), yes('fireRated')),
       of: notKeyInside,
       says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
@@ -158,7 +160,7 @@ export const R69 = defineRule({
     {
       key: 'i',
       effect: 'prohibit',
-      when: all(space, no('hasExitDevice'), leverOrBoltOnLeaf),
+      when: all(space, no('hasExitDevice'), lockWithoutBarOnLeaf),
       of: besideALeverLock,
       says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
     },
@@ -168,12 +170,18 @@ export const R69 = defineRule({
       [{ ...atTrim, facts: lever }],
       [
         ...spaceRows,
-        ...latchRows.map(
+        ...lockRows.map(
           ([name, facts, expect]): CaseRow => [name, { panicPresent: false, ...facts }, expect],
         ),
       ],
     ),
     ['bar already there', { ...hall, ...bar }, 'no', atTrim],
+    [
+      'pushed and pulled',
+      { ...hall, latch: 'pushPull', panicPresent: false },
+      'no',
+      { clause: 'a', on: 'noLock/none/free' },
+    ],
     ['bar or not: not known', hall, 'unknown', atTrim],
     ['rating not known', { ...hall, ...lever }, 'unknown', atRatedTrim],
     ['bar or not: not known', { ...hall, fireRatingMin: 45 }, 'unknown', atRatedTrim],
@@ -193,7 +201,7 @@ export const R69 = defineRule({
       [{ ...atRatedTrim, facts: { ...lever, fireRatingMin: 45 }, does: ['fireExitHardware'] }],
       [
         ...spaceRows,
-        ...latchRows.map(
+        ...lockRows.map(
           ([name, facts, expect]): CaseRow => [
             name,
             { ...facts, fireRatingMin: 45, panicPresent: false },
@@ -366,6 +374,8 @@ export const R69 = defineRule({
         'deadboltOnly',
         'deadlatch',
         'hookbolt',
+        'gateLock',
+        'patch',
       ] as const
     ).map(
       (latch): CaseRow => [

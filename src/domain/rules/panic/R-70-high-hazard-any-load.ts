@@ -1,8 +1,9 @@
 import { under } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
+import { panicSpaces } from '../../logic/derived.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
 import {
+  anyLock,
   anyLockWithoutBar,
   behindBar,
   devicesOf,
@@ -16,7 +17,6 @@ import {
 } from './panicCases.ts';
 
 const space = panicSpaces.ibcHighHazard;
-const trigger = panicTriggers.ibcHighHazard;
 const room = {
   egressRole: 'exitAccess',
   doorType: 'single',
@@ -39,9 +39,9 @@ const spaceRows: readonly CaseRow[] = [
 ];
 const latchRows: readonly CaseRow[] = [
   [
-    'push/pull leaf, no lock wanted',
+    'push/pull leaf that gets this lock, no reader wanted',
     { ...room, panicPresent: false, latch: 'pushPull', readerSides: 'none' },
-    'no',
+    'yes',
   ],
   [
     'push/pull leaf that gets a reader',
@@ -64,14 +64,16 @@ export const R70 = defineRule({
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice')),
+      when: all(space, no('hasExitDevice')),
+      of: anyLock,
       says: 'This is a high-hazard space, so its door needs panic hardware even for one person.',
     },
     {
       key: 'b',
       effect: 'require',
       items: ['fireExitHardware'],
-      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      when: all(space, no('hasExitDevice'), yes('fireRated')),
+      of: anyLock,
       says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
     {
@@ -104,23 +106,57 @@ export const R70 = defineRule({
     },
   ],
   cases: cases(
-    ...inEach([{ clause: 'a', facts: lever }], [...spaceRows, ...latchRows]),
-    ['bar already there', { ...room, ...bar }, 'no', { clause: 'a' }],
-    ['bar or not: not known', room, 'unknown', { clause: 'a' }],
+    [
+      'pushed and pulled',
+      { ...room, latch: 'pushPull', panicPresent: false },
+      'no',
+      { clause: 'a', on: 'noLock/none/free' },
+    ],
+    [
+      'pushed and pulled, rated',
+      { ...room, latch: 'pushPull', panicPresent: false, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+    ...inEach([{ clause: 'a', on: 'exitTrim/secure/free', facts: lever }], [...spaceRows, ...latchRows]),
+    ['bar already there', { ...room, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
+    ['bar or not: not known', room, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
     [
       'a rated door needs it as well',
       { ...room, ...lever, fireRatingMin: 45 },
       'yes',
-      { clause: 'a', does: ['panicHardware'] },
+      { clause: 'a', on: 'exitTrim/secure/free', does: ['panicHardware'] },
     ],
-    ['rating not known', { ...room, ...lever }, 'unknown', { clause: 'b' }],
-    ['bar or not: not known', { ...room, fireRatingMin: 45 }, 'unknown', { clause: 'b' }],
+    ['rating not known', { ...room, ...lever }, 'unknown', { clause: 'b', on: 'exitTrim/secure/free' }],
+    [
+      'bar or not: not known',
+      { ...room, fireRatingMin: 45 },
+      'unknown',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
     ...inEach(
-      [{ clause: 'b', facts: { ...lever, fireRatingMin: 45 }, does: ['fireExitHardware'] }],
+      [
+        {
+          clause: 'b',
+          on: 'exitTrim/secure/free',
+          facts: { ...lever, fireRatingMin: 45 },
+          does: ['fireExitHardware'],
+        },
+      ],
       [...spaceRows, ...latchRows],
     ),
-    ['bar already there', { ...room, ...bar, fireRatingMin: 45 }, 'no', { clause: 'b' }],
-    ['unrated door is clause a', { ...room, ...lever, ...unrated }, 'no', { clause: 'b' }],
+    [
+      'bar already there',
+      { ...room, ...bar, fireRatingMin: 45 },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
+    [
+      'unrated door is clause a',
+      { ...room, ...lever, ...unrated },
+      'no',
+      { clause: 'b', on: 'exitTrim/secure/free' },
+    ],
     ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', does: 'prohibit' }], spaceRows),
     ...devicesOf(
       'c',

@@ -1,8 +1,10 @@
 import { text, under } from '../../codes/sections.ts';
+import { lockWithoutBarOnLeaf } from '../../arrangement/leafLocks.ts';
 import { all, no, not, yes } from '../../logic/condition.ts';
-import { panicSpaces, panicTriggers } from '../../logic/derived.ts';
+import { panicSpaces } from '../../logic/derived.ts';
 import { assemblyMainDoorNfpa } from '../foundations/keyLocks.ts';
 import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { onEach } from '../onEach.ts';
 import {
   behindBar,
   besideALeverLock,
@@ -14,14 +16,12 @@ import {
   keyInsideMeant,
   latchNeedsBar,
   latchNeedsBarMeant,
-  leverOrBoltOnLeaf,
   lockWithoutBar,
   lockWithoutBarMeant,
   notKeyInside,
 } from './panicCases.ts';
 
 const space = panicSpaces.nfpaLoads;
-const trigger = panicTriggers.nfpaLoads;
 const basis = { ibc: null, nfpa101: 2021 } as const;
 const hall = {
   egressRole: 'exitAccess',
@@ -52,9 +52,9 @@ const spaceRows: readonly CaseRow[] = [
 ];
 const latchRows: readonly CaseRow[] = [
   [
-    'push/pull leaf, no lock wanted',
+    'push/pull leaf that gets this lock, no reader wanted',
     { ...hall, panicPresent: false, latch: 'pushPull', readerSides: 'none' },
-    'no',
+    'yes',
   ],
   [
     'push/pull leaf that gets a reader',
@@ -81,7 +81,7 @@ export const R71 = defineRule({
       key: 'a',
       effect: 'require',
       items: ['panicHardware'],
-      when: all(trigger, no('hasExitDevice')),
+      when: all(space, no('hasExitDevice')),
       of: notKeyInside,
       says: 'By NFPA 101 a door that serves {occupantLoad} in this use needs panic hardware.',
     },
@@ -89,7 +89,7 @@ export const R71 = defineRule({
       key: 'b',
       effect: 'require',
       items: ['fireExitHardware'],
-      when: all(trigger, no('hasExitDevice'), yes('fireRated')),
+      when: all(space, no('hasExitDevice'), yes('fireRated')),
       of: notKeyInside,
       says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
     },
@@ -117,7 +117,7 @@ export const R71 = defineRule({
     {
       key: 'f',
       effect: 'prohibit',
-      when: all(space, no('hasExitDevice'), leverOrBoltOnLeaf),
+      when: all(space, no('hasExitDevice'), lockWithoutBarOnLeaf),
       of: besideALeverLock,
       says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
     },
@@ -128,6 +128,20 @@ export const R71 = defineRule({
       [...spaceRows, ...latchRows],
     ),
     ['bar already there', { ...hall, ...bar }, 'no', { clause: 'a', on: 'exitTrim/secure/free', basis }],
+    ...onEach(
+      ['noLock/none/free'],
+      'pushed and pulled',
+      { ...hall, latch: 'pushPull', panicPresent: false },
+      'no',
+      'a',
+    ),
+    ...onEach(
+      ['magnet/safe/doorSwitch', 'boltSolenoid/safe/sensor', 'mechanicalLock/none/free'],
+      'lock without a reader',
+      { ...hall, latch: 'pushPull', readerSides: 'none', panicPresent: false },
+      'yes',
+      'a',
+    ).map((row): CaseRow => [row[0], row[1], row[2], { ...row[3], basis }]),
     ['bar or not: not known', hall, 'unknown', { clause: 'a', on: 'exitTrim/secure/free', basis }],
     [
       'rating not known',
@@ -249,6 +263,8 @@ export const R71 = defineRule({
         'deadboltOnly',
         'deadlatch',
         'hookbolt',
+        'gateLock',
+        'patch',
       ] as const
     ).map(
       (latch): CaseRow => [

@@ -1,5 +1,4 @@
 import type { CandidateMatch } from '../../devices/candidates.ts';
-import { is } from '../../logic/condition.ts';
 import type { CodeBasis } from '../../codes/basis.ts';
 import type { FactValues } from '../../model/fields.ts';
 import type { CaseRow, Does } from '../rule.ts';
@@ -22,16 +21,6 @@ export const latchNeedsBar: CandidateMatch = {
 };
 /** A magnet or bolt draws no latch: the lever lock that is on the leaf today would stay beside it. */
 export const besideALeverLock: CandidateMatch = { family: ['magnet', 'bolt'] };
-export const leverOrBoltOnLeaf = is(
-  'latch',
-  'bored',
-  'mortise',
-  'mortiseDeadbolt',
-  'boredPlusDeadbolt',
-  'deadboltOnly',
-  'deadlatch',
-  'hookbolt',
-);
 export const besideALeverLockMeant = [
   'magnet/safe/sensor',
   'shearMagnet/safe/doorSwitch',
@@ -39,8 +28,12 @@ export const besideALeverLockMeant = [
   'glassPatchLock/safe/sensor',
 ];
 export const keyInside: CandidateMatch = { release: ['keyInside'] };
-/** Panic hardware comes with every choice but the key lock that the main-door case allows in its place. */
-export const notKeyInside: CandidateMatch = { not: { release: ['keyInside'] } };
+/** Whatever is a lock or brings one: with it on the leaf panic hardware is due, also where the leaf was only pushed. */
+export const anyLock: CandidateMatch = {
+  family: ['strike', 'magnet', 'bolt', 'lock', 'exitDevice', 'delayed', 'battery', 'mechanical', 'detention'],
+};
+/** Panic hardware comes with every lock but the key lock that the main-door case allows in its place. */
+export const notKeyInside: CandidateMatch = { ...anyLock, not: { release: ['keyInside'] } };
 
 export const lockWithoutBarMeant = [
   'mortiseLock/secure/free',

@@ -1,8 +1,8 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, no, not, over, yes } from '../../logic/condition.ts';
+import { all, is, no, over, yes } from '../../logic/condition.ts';
 import { panicTriggers } from '../../logic/derived.ts';
 import { onEach } from '../onEach.ts';
-import { anyLockWithoutBar, latchNeedsBar } from '../panic/panicCases.ts';
+import { anyLock, anyLockWithoutBar, latchNeedsBar } from '../panic/panicCases.ts';
 import { type CaseRow, cases, defineRule } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -16,7 +16,7 @@ const room = {
 } as const;
 const machineryRoom = is('roomUse', 'refrigerationMachinery');
 const largeRoom = all(machineryRoom, over('roomAreaFt2', 'refrigerationRoomAreaIbc'));
-const latching = all(panicTriggers.refrigerationMachinery, yes('isSwinging'), not(is('latch', 'pushPull')));
+const withLock = all(panicTriggers.refrigerationMachinery, yes('isSwinging'));
 
 export const R109 = defineRule({
   id: 'R-109',
@@ -31,21 +31,22 @@ export const R109 = defineRule({
     {
       key: 'a',
       effect: 'require',
-      when: all(latching, no('hasExitDevice')),
+      when: all(withLock, no('hasExitDevice')),
+      of: anyLock,
       items: ['panicHardware'],
       says: 'A refrigeration machinery room of {roomAreaFt2} needs panic hardware on every swinging door that latches.',
     },
     {
       key: 'b',
       effect: 'prohibit',
-      when: latching,
+      when: withLock,
       of: anyLockWithoutBar,
       says: 'No latch or lock but panic hardware may hold this door, and no push bar works this one.',
     },
     {
       key: 'e',
       effect: 'prohibit',
-      when: all(latching, no('hasExitDevice')),
+      when: all(withLock, no('hasExitDevice')),
       of: latchNeedsBar,
       says: 'This machinery room needs a push bar on its door, and there is none; a lever latch is not enough.',
     },
@@ -71,15 +72,36 @@ export const R109 = defineRule({
     },
   ],
   cases: cases(
-    ['1,001 ft²', room, 'yes', { clause: 'a', does: ['panicHardware'] }],
-    ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'a' }],
-    ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'a' }],
-    ['push and pull only', { ...room, latch: 'pushPull' }, 'no', { clause: 'a' }],
-    ['sliding door', { ...room, doorType: 'slidingManual' }, 'no', { clause: 'a' }],
-    ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'a' }],
-    ['bar already there', { ...room, panicPresent: true }, 'no', { clause: 'a' }],
-    ['bar or not: not known', without(room, 'panicPresent'), 'unknown', { clause: 'a' }],
-    ['rated door', { ...room, fireRatingMin: 90 }, 'yes', { clause: 'a' }],
+    ['1,001 ft²', room, 'yes', { clause: 'a', on: 'strikeRim/secure/free', does: ['panicHardware'] }],
+    ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
+    ['push and pull only', { ...room, latch: 'pushPull' }, 'no', { clause: 'a', on: 'noLock/none/free' }],
+    [
+      'push and pull that gets a lock',
+      { ...room, latch: 'pushPull' },
+      'yes',
+      { clause: 'a', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'sliding door',
+      { ...room, doorType: 'slidingManual' },
+      'no',
+      { clause: 'a', on: 'strikeRim/secure/free' },
+    ],
+    ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
+    [
+      'bar already there',
+      { ...room, panicPresent: true },
+      'no',
+      { clause: 'a', on: 'strikeRim/secure/free' },
+    ],
+    [
+      'bar or not: not known',
+      without(room, 'panicPresent'),
+      'unknown',
+      { clause: 'a', on: 'strikeRim/secure/free' },
+    ],
+    ['rated door', { ...room, fireRatingMin: 90 }, 'yes', { clause: 'a', on: 'strikeRim/secure/free' }],
     ...onEach(
       ['mortiseLock/secure/free', 'boltMotor/safe/doorSwitch', 'magnet/safe/sensor'],
       '1,001 ft²',
@@ -126,9 +148,9 @@ export const R109 = defineRule({
     ],
     ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'e', on: 'strikeMortise/secure/free' }],
     [
-      'push and pull only',
+      'push and pull that gets a lock',
       { ...room, latch: 'pushPull' },
-      'no',
+      'yes',
       { clause: 'e', on: 'strikeMortise/secure/free' },
     ],
     [
@@ -140,9 +162,9 @@ export const R109 = defineRule({
     ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'b', on: 'mortiseLock/secure/free' }],
     [
-      'push and pull only',
+      'push and pull that gets a lock',
       { ...room, latch: 'pushPull' },
-      'no',
+      'yes',
       { clause: 'b', on: 'mortiseLock/secure/free' },
     ],
     [
@@ -170,12 +192,17 @@ export const R109 = defineRule({
     ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'd' }],
     ['area not known', without(room, 'roomAreaFt2'), 'unknown', { clause: 'd' }],
     ...([2021, 2024] as const).flatMap((ibc): readonly CaseRow[] => [
-      ['1,001 ft²', room, 'yes', { clause: 'a', basis: { ibc } }],
+      ['1,001 ft²', room, 'yes', { clause: 'a', on: 'strikeRim/secure/free', basis: { ibc } }],
       ['1,001 ft²', room, 'yes', { clause: 'b', on: 'magnet/safe/sensor', basis: { ibc } }],
       ['1,001 ft²', room, 'yes', { clause: 'e', on: 'strikeMortise/secure/free', basis: { ibc } }],
     ]),
     ...([{ ibc: 2018 }, { ibc: null, nfpa101: 2021 }] as const).flatMap((basis): readonly CaseRow[] => [
-      ['the adopted book does not name the room', room, 'no', { clause: 'a', basis }],
+      [
+        'the adopted book does not name the room',
+        room,
+        'no',
+        { clause: 'a', on: 'strikeRim/secure/free', basis },
+      ],
       [
         'the adopted book does not name the room',
         room,

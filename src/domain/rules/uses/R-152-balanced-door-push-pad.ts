@@ -14,7 +14,7 @@ export const R152 = defineRule({
   clauses: [
     {
       effect: 'require',
-      when: all(is('doorType', 'balanced'), yes('panicRequired')),
+      when: all(is('doorType', 'balanced'), yes('panicWithLock')),
       of: { exitDevice: true },
       items: ['pushPadDevice'],
       says: 'Only a push-pad device, its pad within the half of the leaf on the latch side.',
