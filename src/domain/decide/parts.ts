@@ -184,7 +184,7 @@ class PartList {
 }
 
 /** The device, what it works with, and what a new opening must be bought with. */
-function putDevice(decision: Arranged, { candidate, cell }: PutChosen, list: PartList): void {
+function putDevice(decision: Arranged, { candidate }: PutChosen, list: PartList): void {
   const { slots } = decision;
   const { device, deviceId } = candidate;
   const leaves = leavesOf(decision);
