@@ -1,3 +1,4 @@
+import type { SevereFinding } from '../decide/decision.ts';
 import type { Grade } from '../rules/rule.ts';
 import { bySeverity, type Severity } from '../simulate/outcome.ts';
 import type { BuildingAnswer } from './building.ts';
@@ -17,6 +18,22 @@ export function allFindings(
   // Notes on loads and exits are many while a survey is young; they stand with their space.
   const egress = spaces.flatMap((one) => one.findings).filter((one) => one.severity !== 'note');
   return [...findings, ...egress, ...paths.map(asFinding)].toSorted(bySeverity);
+}
+
+/** Severe findings by the openings they name: none of these is settled while they stand. */
+export function severeByOpening(
+  findings: readonly BuildingFinding[],
+): ReadonlyMap<string, readonly SevereFinding[]> {
+  const found = new Map<string, SevereFinding[]>();
+  for (const { severity, says, openingIds } of findings) {
+    if (severity !== 'severe') continue;
+    for (const id of new Set(openingIds)) {
+      const there = found.get(id) ?? [];
+      if (!there.some((one) => one.says === says)) there.push({ says, from: 'building' });
+      found.set(id, there);
+    }
+  }
+  return found;
 }
 
 /** A rule along the way out holds whatever the condition, so it names none. */

@@ -11,6 +11,7 @@ import type { BuildingFinding } from './finding.ts';
 import { type Leaving, leavingIn } from './leave.ts';
 import { leavingFindings } from './leavingFindings.ts';
 import { type Passages, passagesIn } from './passage.ts';
+import { reentryFindings } from './reentryFindings.ts';
 import { type HoursOf, type Plan, planOf } from './plan.ts';
 import { type DoorCapacity, doorCapacity } from './width.ts';
 
@@ -61,6 +62,7 @@ export function assessBuilding(
   const all = [...byKey.values()];
   const findings = [
     ...(plan.outside.length > 0 ? leavingFindings(plan, all) : []),
+    ...reentryFindings(plan),
     ...exposureFindings(plan, all),
     ...(plan.outside.length > 0 ? crowdFindings(plan, all) : []),
     ...dataFindings(plan, capacities),

@@ -3,6 +3,8 @@ import type { Severity } from '../simulate/outcome.ts';
 
 export type BuildingFindingKind =
   | 'trapped'
+  | 'keyed'
+  | 'noReentry'
   | 'staffOnly'
   | 'notSaid'
   | 'exposed'

@@ -30,7 +30,9 @@ export function leavingIn(plan: Plan, { out, into }: Passages): Leaving {
         // Backwards: who stands on the far side comes here.
         const [back, way] = edge.from === node ? [edge.to, out] : [edge.from, into];
         // The place not stated is no room that people walk through.
-        if (seen[back] || back === plan.nowhere || (way[index] as number) > allowed) continue;
+        // An elevator is no part of a way out (IBC 1003.7, read in its 2018 text): nobody comes through one.
+        if (seen[back] || back === plan.nowhere || isElevator(plan, node) || (way[index] as number) > allowed)
+          continue;
         seen[back] = 1;
         step[back] = index;
         queue.push(back);
@@ -75,7 +77,7 @@ export function shutWays(plan: Plan, { out, into }: Passages): (space: number) =
         if (!edge) continue;
         const leaves = edge.from === node;
         const back = leaves ? edge.to : edge.from;
-        if (back === plan.nowhere) continue;
+        if (back === plan.nowhere || isElevator(plan, node)) continue;
         const open = passes(leaves ? out[index] : into[index]);
         if (!open && !leaves && !edge.bothWays) continue;
         const known = cost[back] as number;
@@ -107,6 +109,10 @@ export function shutWays(plan: Plan, { out, into }: Passages): (space: number) =
     });
     return { edges, shut };
   };
+}
+
+function isElevator({ spaces }: Plan, node: number): boolean {
+  return spaces[node]?.kind === 'elevator';
 }
 
 export function otherEnd(plan: Plan, index: number, node: number): number {

@@ -1,6 +1,6 @@
 import type { ConditionId } from '../simulate/conditions.ts';
 import { standing } from '../simulate/simulate.ts';
-import type { Edge, Plan } from './plan.ts';
+import { type Edge, factOf, type Plan } from './plan.ts';
 
 /** How a person gets through in one direction, from best to worst. */
 export const FREE = 0;
@@ -54,6 +54,8 @@ function outGrade({ simulated }: Edge, condition: ConditionId): Grade {
 function intoGrade(edge: Edge, condition: ConditionId): Grade {
   const { simulated } = edge;
   if (!simulated) return NOT_SAID;
+  // Each leaf of a double-egress pair opens one way, and each way is the way out of one side.
+  if (edge.bothWays && factOf(edge, 'doorType') === 'doubleEgressPair') return outGrade(edge, condition);
   // Where people leave both ways, what lets go of both sides lets these out as it lets out the others.
   const out = standing(simulated.outcomes, condition);
   if (out.entry === 'unlocked') return FREE;

@@ -30,7 +30,11 @@ export function pathFindings(
 ): readonly PathFinding[] {
   const ways = waysOut(project, decisions);
   const from = new Map<string, Way[]>();
-  for (const way of ways) from.set(way.from, [...(from.get(way.from) ?? []), way]);
+  for (const way of ways) {
+    const there = from.get(way.from);
+    if (there) there.push(way);
+    else from.set(way.from, [way]);
+  }
   const net: Net = { project, from };
   return [
     ...repeated(net, ways, 'delayed', secondDelayed),
@@ -149,7 +153,7 @@ function mixedOnPath(net: Net, ways: readonly Way[]): readonly PathFinding[] {
   return [...found.values()];
 }
 
-/** An elevator lobby out of which no unlocked way leads. */
+/** A lobby, of an elevator or not, out of which no unlocked way leads. */
 function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[] {
   const open = new Map<string, string[]>();
   const join = (a: string, b: string) => open.set(a, [...(open.get(a) ?? []), b]);
@@ -157,7 +161,7 @@ function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[]
     if (way.release !== undefined && freeReleases.includes(way.release)) join(way.from, way.to);
   }
   return Object.values(project.spaces).flatMap((space): PathFinding[] => {
-    if (space.kind !== 'elevator') return [];
+    if (space.kind !== 'elevator' && space.kind !== 'lobby') return [];
     const around = ways.filter((way) => way.from === space.id || way.to === space.id);
     if (around.length === 0) return [];
     const seen = new Set([space.id]);
@@ -176,7 +180,7 @@ function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[]
       {
         ruleId: 'R-94',
         grade: 'must',
-        sentence: `${space.name}: no way leads from this elevator lobby to an exit that does not pass a locked door.`,
+        sentence: `${space.name}: no way leads from this ${space.kind === 'elevator' ? 'elevator lobby' : 'lobby'} to an exit that does not pass a locked door.`,
         openingIds: [...new Set(around.map((way) => way.opening.id))],
       },
     ];
@@ -185,11 +189,19 @@ function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[]
 
 /** Stair doors belong together: one release for all that are locked, and re-entry floors close enough. */
 function stairs(project: Project, decisions: ReadonlyMap<string, Decision>): readonly PathFinding[] {
+  // By stair once: looking through all openings for each stair takes the square of the building.
+  const around = new Map<string, Opening[]>();
+  for (const opening of Object.values(project.openings)) {
+    for (const id of new Set([opening.fromSpaceId, opening.toSpaceId])) {
+      if (id === null || project.spaces[id]?.kind !== 'stair') continue;
+      const there = around.get(id);
+      if (there) there.push(opening);
+      else around.set(id, [opening]);
+    }
+  }
   return Object.values(project.spaces).flatMap((stair): PathFinding[] => {
     if (stair.kind !== 'stair') return [];
-    const doors = Object.values(project.openings).filter(
-      (one) => one.fromSpaceId === stair.id || one.toSpaceId === stair.id,
-    );
+    const doors = around.get(stair.id) ?? [];
     const entries = doors.flatMap((opening) => {
       const decision = decisions.get(opening.id);
       if (!decision || valueIn(decision.slots, 'egressRole') !== 'stairEntry') return [];

@@ -1,5 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { slotOf } from '../logic/compile.ts';
+import type { FactKey, FactValues } from '../model/fields.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
 import { type Simulated, simulateOpening } from '../decide/whatHappens.ts';
 
@@ -98,9 +99,22 @@ function neighbours(nodes: number, edges: readonly Edge[]): { first: Int32Array;
   return { first, around };
 }
 
+export function factOf<K extends FactKey>(edge: Edge, key: K): FactValues[K] | undefined {
+  return edge.decision?.slots[slotOf(key)] as FactValues[K] | undefined;
+}
+
+/** A key lock on the egress side that a sign orders to stand open while people are in. */
+export function isKeyedWhileEmpty(edge: Edge | undefined): boolean {
+  const { simulated } = edge ?? {};
+  return simulated?.setting.openWhileOccupied === true && simulated.arrangement.release === 'keyInside';
+}
+
+const alwaysOccupied: readonly Space['kind'][] = ['stair', 'corridor', 'lobby'];
+
 /** People can be in it; where nobody stated a load they can. */
 export function isOccupied(space: Space): boolean {
   if (space.kind === 'outside') return false;
   if (space.kind === 'elevator') return (space.occupantLoad ?? 0) > 0;
-  return space.occupantLoad !== 0;
+  // A stair or corridor is empty by its load and full in a fire.
+  return alwaysOccupied.includes(space.kind) || space.occupantLoad !== 0;
 }

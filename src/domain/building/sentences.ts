@@ -40,10 +40,15 @@ function named(all: readonly string[], most = 4): string {
 const people = (count: number) => counted(count, 'person', 'people');
 
 export const says = {
-  trapped: (space: string, shut: readonly string[]) =>
+  /** `around`: its openings, where none of them is shut but none lets its people out. */
+  trapped: (space: string, shut: readonly string[], around: readonly string[] = []) =>
     shut.length === 0
-      ? `${space}: the openings surveyed do not lead outside in the direction people leave; one is missing or has its sides exchanged.`
+      ? `${space}: nobody is said to leave it. ${around.length === 0 ? 'No opening lets its people out' : `As entered, people come in by ${named(around)} and do not go out there`}: enter “Both ways”, exchange the two sides, or enter the way out that is missing.`
       : `${space}: nobody can leave; ${named(shut)} ${shut.length === 1 ? 'stands' : 'stand'} in the way.`,
+  keyed: (space: string, marks: readonly string[]) =>
+    `${space}: while ${named(marks)} ${marks.length === 1 ? 'is' : 'are'} locked by key nobody can leave. That is allowed by the rules here only while nobody is inside; somebody unlocks it first and locks it last.`,
+  noReentry: (stair: string, marks: readonly string[]) =>
+    `${stair}: from inside the stair no floor can be entered again, neither in locked hours nor under fire alarm nor on command (${named(marks)}). People who meet smoke below have nowhere to go (IBC 1010.1.9.12 of 2018, 1010.2.7 of 2021, from memory).`,
   staffOnly: (space: string) => `${space}: people leave only when staff open.`,
   notSaid: (space: string, marks: readonly string[]) =>
     `${space}: whether people can leave depends on ${named(marks)}, where nothing is decided or the far side is not stated.`,

@@ -8,8 +8,8 @@ import { qty } from '../units/quantity.ts';
 import type { BuildingAnswer } from './building.ts';
 import { egressFindings } from './egressFindings.ts';
 import type { BuildingFinding } from './finding.ts';
-import type { Plan } from './plan.ts';
-import { comeThrough, factOf, type WayOut, waysOutOf } from './waysOut.ts';
+import { factOf, type Plan } from './plan.ts';
+import { comeThrough, type WayOut, waysOutOf } from './waysOut.ts';
 
 type Group = FactValue<'occupancyGroup'>;
 

@@ -1,12 +1,11 @@
 import { capacityOf } from '../egress/capacity.ts';
 import { figure, peopleInWords, type Reason, resting, surveyed } from '../egress/reason.ts';
-import { slotOf } from '../logic/compile.ts';
-import { type FactKey, type FactValues, fieldInfo } from '../model/fields.ts';
+import { type FactValues, fieldInfo } from '../model/fields.ts';
 import { compareMarks, type Opening } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import type { BuildingAnswer } from './building.ts';
 import { NOT_SAID, SHUT, STAFF } from './passage.ts';
-import type { Edge, Plan } from './plan.ts';
+import { type Edge, factOf, isKeyedWhileEmpty, type Plan } from './plan.ts';
 import type { DoorCapacity } from './width.ts';
 
 /** Whether a door is one of the ways out of a space; `perhaps` waits on something the survey leaves out. */
@@ -83,6 +82,9 @@ function standingOf(
     return ['no', `Its egress role is “${fieldInfo('egressRole').options?.[role] ?? role}”.`];
   }
   const worst = worstGrade(answer, edge, index, node);
+  if (worst === SHUT && isKeyedWhileEmpty(edge)) {
+    return ['counts', 'It is locked by key, only while nobody is inside.'];
+  }
   if (worst === SHUT) return ['no', 'There is a condition in which nobody leaves by it.'];
   if (other === plan.nowhere) return ['perhaps', 'It does not say where it leads.'];
   if (role === undefined) return ['perhaps', 'Its part when people leave is not surveyed.'];
@@ -103,10 +105,6 @@ function worstGrade(answer: Part, edge: Edge, index: number, node: number): numb
     worst = Math.max(worst, way[index] as number);
   }
   return worst;
-}
-
-export function factOf<K extends FactKey>(edge: Edge, key: K): FactValues[K] | undefined {
-  return edge.decision?.slots[slotOf(key)] as FactValues[K] | undefined;
 }
 
 const widthFacts = ['leafWidthIn', 'leafThicknessIn', 'hinges'] as const;
