@@ -79,7 +79,11 @@ export interface Signature {
   readonly state: ReviewState;
   /** What is asked for and what is on file, the gravest first; empty where no name is asked for and none was given. */
   readonly words: readonly string[];
+  /** The same for a narrow cell: how the word that counts begins. */
+  readonly short: string;
 }
+
+const shortGrades = { must: 'Must be signed', should: 'Should be looked at' } as const;
 
 /** Grid, door schedule and opening sheet say these words about names, so a stale mark is stale in all of them. */
 export function signatureOf(opening: Opening, decision: Decision): Signature {
@@ -88,15 +92,23 @@ export function signatureOf(opening: Opening, decision: Decision): Signature {
   const asked = grade === 'must' || grade === 'should' ? [gradeWords[grade]] : [];
   switch (state) {
     case 'notNeeded':
-      return { state, words: [] };
+      return { state, words: [], short: '' };
     case 'open':
-      return { state, words: [...asked, 'Unsigned'] };
+      return {
+        state,
+        words: [...asked, 'Unsigned'],
+        short: grade === 'must' || grade === 'should' ? shortGrades[grade] : '',
+      };
     case 'approved':
-      return { state, words: [reviewStateWords.approved] };
+      return { state, words: [reviewStateWords.approved], short: reviewStateWords.approved };
     case 'refused':
     case 'toAhj':
     case 'stale':
-      return { state, words: [...asked, reviewStateWords[state]] };
+      return {
+        state,
+        words: [...asked, reviewStateWords[state]],
+        short: reviewStateWords[state].split(':', 1)[0] ?? '',
+      };
   }
 }
 

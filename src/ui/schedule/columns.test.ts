@@ -43,13 +43,14 @@ test('what the grid says about names is what the door schedule prints, a stale m
     const decision = decide(project, reviewed);
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
     const text = columns.find(({ key }) => key === 'signOff')?.text({ opening: reviewed, decision }, project);
-    expect(text).toBe(row?.signature.join(' · '));
+    // A narrow cell shows how a word of the print begins, and no other.
+    expect(row?.signature.some((word) => text !== undefined && word.startsWith(text))).toBe(true);
     return text;
   };
   const mark = { by: 'Reviewer', on: '2026-03-02', reason: '', saw };
-  expect(said(null)).toContain('Unsigned');
+  expect(said(null)).toBe('Must be signed');
   expect(said({ ...mark, verdict: 'approved' })).toBe('Approved');
   expect(said({ ...mark, verdict: 'refused' })).toContain(reviewStateWords.refused);
   expect(said({ ...mark, verdict: 'toAhj' })).toContain(reviewStateWords.toAhj);
-  expect(said({ ...mark, verdict: 'approved', saw: stale })).toContain(reviewStateWords.stale);
+  expect(said({ ...mark, verdict: 'approved', saw: stale })).toBe('Stale');
 });

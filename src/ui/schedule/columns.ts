@@ -83,8 +83,8 @@ export const columns: readonly Column[] = [
   {
     key: 'signOff',
     head: 'Sign-off',
-    width: 9.5,
-    text: ({ decision, opening }) => signatureOf(opening, decision).words.join(' · ') || '—',
+    width: 12,
+    text: ({ decision, opening }) => signatureOf(opening, decision).short || '—',
   },
   factColumn('doorType', 11, 'Door'),
   factColumn('leafMaterial', 10, 'Leaf'),
