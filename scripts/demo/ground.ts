@@ -490,6 +490,7 @@ export const groundDoors: readonly DoorRow[] = [
     from: 'street',
     to: 'court',
     facts: door(gate, {
+      latchProjectionIn: 0.5,
       latch: 'rimExit',
       panicPresent: true,
       existingArrangement: 'freeBar',

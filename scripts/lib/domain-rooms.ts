@@ -40,11 +40,12 @@ export const domainRooms: readonly DomainRoom[] = [
     holds: 'the engine: judge, rank, steps; score, parts, sign-off, report, next question, smallest change',
   },
   { room: 'building', holds: 'what happens when, for the building; a space against its doors' },
-  { room: 'survey', holds: 'which questions make sense, reading an answer, next mark' },
   {
     room: 'schedules',
-    holds: 'rows, sets and their numbers, lines by opening, a door’s wires as one line, review state',
+    holds:
+      'rows, sets and their numbers, lines by opening, a door’s wires as one line, review state, what an order waits for',
   },
+  { room: 'survey', holds: 'which questions make sense, the next question, reading an answer, next mark' },
   { room: 'import', holds: 'door lists on their way into a project' },
   { room: 'project', holds: 'what the project page edits: floors, spaces, amendments, weights' },
   { room: 'manual', holds: 'glossary, what each answer means, the rule book in words, pages, the tour' },

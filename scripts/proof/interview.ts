@@ -1,6 +1,7 @@
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { answered, nextQuestion } from '../../src/domain/decide/whatMatters.ts';
+import { answered } from '../../src/domain/decide/whatMatters.ts';
+import { nextQuestion } from '../../src/domain/survey/nextQuestion.ts';
 import { buildingFactKeys, type FactKey, fieldInfo } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 

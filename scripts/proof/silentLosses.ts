@@ -36,9 +36,11 @@ export function silentLosses(
     trials++;
     const without: Opening = { ...opening, facts: { ...opening.facts, [fact]: { is: 'unknown' } } };
     const after = decide(project, without);
-    if (after.state !== 'settled' || missingKeys(after).includes(fact)) continue;
+    if (after.state !== 'settled') continue;
     const left = itemsOf(after);
-    for (const item of items) if (!left.has(item)) lost.push({ fact, item, mark: opening.mark });
+    const gone = [...items].filter((item) => !left.has(item));
+    if (gone.length === 0 || missingKeys(project, without, after).includes(fact)) continue;
+    for (const item of gone) lost.push({ fact, item, mark: opening.mark });
   }
   return { trials, lost };
 }

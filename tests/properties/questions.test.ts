@@ -6,14 +6,11 @@ import { answersTo } from '../../src/domain/decide/answers.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import { valueIn } from '../../src/domain/decide/factView.ts';
 import { answered, outcome } from '../../src/domain/decide/whatMatters.ts';
-import type { Condition } from '../../src/domain/logic/condition.ts';
-import { derivedDefinition } from '../../src/domain/logic/derived.ts';
-import { derivedKeys } from '../../src/domain/logic/derivedKeys.ts';
-import { type FactKey, factKeys, type FactValues, isFactKey } from '../../src/domain/model/fields.ts';
+import { type FactKey, factKeys, type FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
-import { allRules } from '../../src/domain/rules/all.ts';
 import { openProjectText } from '../../src/domain/versions/file.ts';
 import demo from '../../demo-data/demo-building.json?raw';
+import { heardOnlyWhenRecorded } from './onlyWhenRecorded.ts';
 import { aSurvey } from './surveys.ts';
 
 /** Survey answers drawn at random, a third of them "not known". */
@@ -28,16 +25,6 @@ const someTruth: fc.Arbitrary<FactValues> = fc
     ) as FactValues),
     ...facts,
   }));
-
-/** Some rules hear a fact only when somebody recorded it; such a fact is offered in the survey and never asked. */
-const heardOnlyWhenRecorded = new Set<FactKey>();
-for (const rule of allRules) for (const clause of rule.clauses) collectKnown(clause.when);
-for (const key of derivedKeys) collectKnown(derivedDefinition(key));
-function collectKnown(condition: Condition): void {
-  if (condition.op === 'known' && isFactKey(condition.fact)) heardOnlyWhenRecorded.add(condition.fact);
-  else if (condition.op === 'not') collectKnown(condition.of);
-  else if (condition.op === 'all' || condition.op === 'any') condition.of.forEach(collectKnown);
-}
 
 describe('questions', () => {
   test('end, are never asked twice, and after the last one no answer changes the outcome', () => {

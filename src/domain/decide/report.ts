@@ -13,8 +13,9 @@ import type { Candidate } from '../devices/candidates.ts';
 import type { Decision } from './decision.ts';
 import { type Counting, countingOf, countingShort } from './counting.ts';
 import { leavesOf } from './inPlace.ts';
+import { type Maybe, maybesOf } from './maybe.ts';
 import { partsOf } from './parts.ts';
-import { factsIn } from './ruleBook.ts';
+import { factsIn, type Step } from './ruleBook.ts';
 import { workNotes } from './workNotes.ts';
 import { type SignOffReason, signOffReasons } from './signOff.ts';
 import {
@@ -43,15 +44,28 @@ export interface DecisionReport {
   /** What each trade must do. */
   readonly work: readonly { readonly trade: string; readonly lines: readonly WorkLine[] }[];
   readonly items: readonly ItemLine[];
+  /** Needed, or ruled out by facts nobody knows yet. */
+  readonly maybes: readonly Maybe[];
   readonly cautions: readonly StepWords[];
   readonly permits: readonly StepWords[];
-  readonly runnerUp: { readonly name: string; readonly why: string } | null;
+  readonly runnerUp: RunnerUp | null;
   readonly score: readonly ScoreLine[];
   readonly strength: StrengthWords | null;
   readonly rejected: readonly RejectedDevice[];
   readonly open: readonly OpenWords[];
   readonly facts: readonly FactLine[];
   readonly caution: string;
+}
+
+/** The next best, with what would come with it: nobody takes it for the simpler way without having read that. */
+export interface RunnerUp {
+  readonly name: string;
+  readonly why: string;
+  /** What it waits for; empty when nothing unknown forbids it. */
+  readonly doubt: string;
+  /** What would have to be signed for. */
+  readonly signOffs: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 export interface FindingWords extends StepWords {
@@ -123,14 +137,10 @@ export function reportOf(decision: Decision): DecisionReport {
     signOffs: signOffReasons(decision),
     work: workByTrade(decision),
     items: itemLines(decision),
+    maybes: maybesOf(decision),
     cautions: stepsInWords(decision.cautions, decision),
     permits: stepsInWords(decision.permits, decision),
-    runnerUp: decision.runnerUp
-      ? {
-          name: `${candidateInWords(decision.runnerUp.candidate)} · ${releaseInWords(decision.runnerUp.candidate)}`,
-          why: whyItLost(decision),
-        }
-      : null,
+    runnerUp: runnerUpOf(decision),
     score: scoreLines(decision),
     strength: strengthOf(decision),
     rejected: rejectedByDevice(decision),
@@ -148,6 +158,29 @@ export function reportOf(decision: Decision): DecisionReport {
 function headlineOf({ chosen, state }: Decision): string {
   if (chosen) return candidateInWords(chosen.candidate);
   return state === 'open' ? nothingNamedYet : stateWords[state].means;
+}
+
+function runnerUpOf(decision: Decision): RunnerUp | null {
+  const { runnerUp, aboutRunnerUp, open } = decision;
+  if (!runnerUp || !aboutRunnerUp) return null;
+  const { candidate } = runnerUp;
+  const because = open.find((one) => one.candidate === candidate)?.because;
+  const facts = new Set<FactKey>();
+  for (const step of because ?? []) missingFacts(step.clause.when, decision.basis, decision.slots, facts);
+  const waits = [...facts].map((key) => midSentence(fieldInfo(key).label)).join(', ');
+  const said = (steps: readonly Step[]) =>
+    stepsInWords(steps, decision).map(({ sentence, ruleId }) => `${sentence} ${ruleId}`);
+  return {
+    name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
+    why: whyItLost(decision),
+    doubt: because ? `In doubt: it waits for ${waits === '' ? 'a person’s answer' : waits}.` : '',
+    signOffs: said(aboutRunnerUp.signOffs.filter(isWeighty)),
+    cautions: said(aboutRunnerUp.cautions),
+  };
+}
+
+function isWeighty({ clause }: Step): boolean {
+  return clause.effect === 'signOff' && clause.grade !== 'note';
 }
 
 function findingField(clause: Decision['findings'][number]['clause']) {

@@ -35,7 +35,8 @@ export function openQuestions(decision: Decision): { readonly deciding: Waiting;
   return { deciding, signing: waitingFor(awaited(decision), decision) };
 }
 
-function waitingFor(steps: Iterable<Step>, decision: Decision): Map<FactKey, number> {
+/** How many of these steps wait for each unknown fact. */
+export function waitingFor(steps: Iterable<Step>, decision: Decision): Map<FactKey, number> {
   const found = new Map<FactKey, number>();
   for (const step of steps) {
     for (const key of missingFacts(step.clause.when, decision.basis, decision.slots)) {
@@ -95,7 +96,7 @@ function changingAnswers(
 }
 
 /** Asked before, and nobody could say: it is not asked again, it stays with what is missing. */
-function wasAsked(project: Project, opening: Opening, key: FactKey): boolean {
+export function wasAsked(project: Project, opening: Opening, key: FactKey): boolean {
   return (opening.facts[key] ?? project.building[key])?.is === 'unknown';
 }
 
@@ -108,7 +109,7 @@ const fewQuestions = 8;
  * average answer the fewest questions remain. Undefined when nothing more that was not yet asked can change the
  * decision.
  */
-export function nextQuestion(
+export function nextToSettle(
   project: Project,
   opening: Opening,
   decision = decide(project, opening),

@@ -41,6 +41,9 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },
 };
 
+/** The head over what hangs on facts nobody knows. */
+export const maybeNeeded = 'Needed, or ruled out by a fact not known yet';
+
 /** In place of a recommendation, while nobody has said what door it is. */
 export const nothingNamedYet = 'Nothing is recommended before door type, leaf and latch are known.';
 

@@ -10,15 +10,21 @@ import { NO, UNKNOWN, type Verdict, YES } from './verdict.ts';
 export type Slots = (string | number | boolean | undefined)[];
 export type Test = (slots: Slots) => Verdict;
 
-const slotByKey = new Map<Readable, number>(
-  [...factKeys, ...derivedKeys, ...planKeys].map((key, index) => [key, index]),
-);
+const readables: readonly Readable[] = [...factKeys, ...derivedKeys, ...planKeys];
+const slotByKey = new Map<Readable, number>(readables.map((key, index) => [key, index]));
 export const slotCount = slotByKey.size;
 
 export function slotOf(key: Readable): number {
   const slot = slotByKey.get(key);
   if (slot === undefined) throw new Error(`No slot for fact ${key}.`);
   return slot;
+}
+
+/** The fact that a slot holds. */
+export function readableAt(slot: number): Readable {
+  const key = readables[slot];
+  if (key === undefined) throw new Error(`No fact in slot ${slot}.`);
+  return key;
 }
 
 const never: Test = () => NO;

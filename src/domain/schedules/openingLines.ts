@@ -4,6 +4,7 @@ import { partsOf } from '../decide/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import type { Decisions } from './openings.ts';
+import { type OrderState, orderState } from './forOrder.ts';
 import { detailOf } from './setLines.ts';
 import { type HardwareSet, standardOf } from './sets.ts';
 
@@ -12,7 +13,7 @@ export interface OpeningLine {
   readonly openingId: string;
   readonly mark: string;
   readonly set: string;
-  readonly settled: boolean;
+  readonly order: OrderState;
   readonly item: ItemId;
   readonly name: string;
   readonly detail: string;
@@ -30,18 +31,20 @@ export function openingLines(
   sets: readonly HardwareSet[],
 ): readonly OpeningLine[] {
   const setOf = new Map(sets.flatMap((set) => set.openings.map((opening) => [opening.id, set.id] as const)));
-  return openingsInOrder(project).flatMap(({ id, mark }) => {
+  return openingsInOrder(project).flatMap((opening) => {
+    const { id, mark } = opening;
     const decision = decisions.get(id);
     const set = setOf.get(id);
     if (!decision || set === undefined) return [];
     const parts = partsOf(decision);
+    const order = orderState(project, opening, decision);
     return parts.map((part) => {
       const counting = countingOf(part, parts, leavesOf(decision));
       return {
         openingId: id,
         mark,
         set,
-        settled: decision.state === 'settled',
+        order,
         item: part.item,
         name: items[part.item].name,
         detail:

@@ -7,10 +7,12 @@ import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { onFireAlarm } from '../simulate/outcomeWords.ts';
 import { simulateOpening } from '../decide/whatHappens.ts';
+import { orderState, orderStateWords } from './forOrder.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';
-import { assignSets, keptNumbers, type SetNumbers, setSignature } from './sets.ts';
+import { assignSets, keptNumbers, type SetNumbers } from './sets.ts';
+import { setSignature } from './signature.ts';
 
 export type SignOffFlag = 'must' | 'should' | 'none';
 
@@ -47,6 +49,8 @@ export interface OpeningRow {
   /** What is said about names: what is asked for and what is on file; empty where neither is. */
   readonly signature: readonly string[];
   readonly notes: string;
+  /** Whether it may be ordered as it is listed; empty while nothing is chosen. */
+  readonly order: string;
   /** Unknown facts on which something still waits. */
   readonly missing: number;
 }
@@ -74,6 +78,7 @@ export const openingColumns = {
   stateWord: 'State',
   signOffWords: 'Sign-off',
   reviewWords: 'Review',
+  order: 'Order',
   missing: 'Facts missing',
   notes: 'Notes',
 } as const satisfies Partial<Record<keyof OpeningRow, string>>;
@@ -142,7 +147,8 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     reviewWords: reviewStateWords[review],
     signature,
     notes: opening.notes,
-    missing: missingKeys(decision).length,
+    order: chosen ? orderStateWords[orderState(project, opening, decision)] : '',
+    missing: missingKeys(project, opening, decision).length,
   };
 }
 

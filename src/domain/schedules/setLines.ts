@@ -1,6 +1,7 @@
 import { itemOf, type ItemId } from '../devices/items.ts';
 import { valueIn } from '../decide/factView.ts';
 import type { Decision } from '../decide/decision.ts';
+import { isSwinging } from '../decide/inPlace.ts';
 import type { Part } from '../decide/parts.ts';
 import { strikes } from '../decide/counting.ts';
 import { candidateInWords } from '../decide/words.ts';
@@ -39,7 +40,12 @@ const noLockBody: readonly unknown[] = ['pushPull', 'roller', 'deadboltOnly'];
 export function detailOf(item: ItemId, members: readonly Member[]): string {
   const words: string[] = [];
   const say = (...keys: readonly FactKey[]) => {
-    for (const key of keys) words.push(acrossMembers(key, members));
+    for (const key of keys) {
+      // A leaf that does not swing has no hand; nobody is told that it was not surveyed.
+      if (key !== 'handing' || members.some(({ decision }) => isSwinging(decision))) {
+        words.push(acrossMembers(key, members));
+      }
+    }
   };
   if (electrified.has(item)) {
     const chosen = members[0]?.decision.chosen;

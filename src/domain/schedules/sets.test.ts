@@ -10,7 +10,8 @@ import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
 import { lockGauge } from './lockLoad.ts';
-import { assignSets, hardwareSets, setSignature } from './sets.ts';
+import { assignSets, hardwareSets } from './sets.ts';
+import { setSignature } from './signature.ts';
 import { sharedEquipment } from './shared.ts';
 import { withoutSet } from './withoutSet.ts';
 

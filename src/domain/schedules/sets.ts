@@ -1,4 +1,4 @@
-import { itemOf, type ItemId, items, trades } from '../devices/items.ts';
+import { type ItemId, items, trades } from '../devices/items.ts';
 import { type Counting, countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
@@ -7,7 +7,9 @@ import { candidateInWords, failModeWords, releaseInWords } from '../decide/words
 import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
-import { acrossMembers, articleOf, detailOf, type Member } from './setLines.ts';
+import { type OrderState, orderState } from './forOrder.ts';
+import { acrossMembers, detailOf, type Member } from './setLines.ts';
+import { isHanded, setSignature } from './signature.ts';
 import { type SiteWork, siteWork } from './siteWork.ts';
 
 /** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
@@ -50,44 +52,10 @@ export interface HardwareSet {
   readonly work: string;
   readonly lines: readonly SetLine[];
   readonly siteWork: readonly SiteWork[];
-  readonly openings: readonly { readonly id: string; readonly mark: string; readonly settled: boolean }[];
+  readonly openings: readonly { readonly id: string; readonly mark: string; readonly order: OrderState }[];
 }
 
-const ratedSlot = slotOf('fireRated');
 const pairSlot = slotOf('isPair');
-
-/**
- * Openings with the same signature are alike in every item. Rated and unrated openings, pairs and singles, and
- * two fail modes never meet in one: each of these stands in the signature by itself, whatever the parts are.
- * Undefined while nothing is chosen.
- */
-export function setSignature(decision: Decision): string | undefined {
-  const { chosen, slots } = decision;
-  if (!chosen) return undefined;
-  const parts = partsOf(decision);
-  return [
-    chosen.candidate.id,
-    `label ${valueIn(slots, 'fireRatingMin') ?? '?'}`,
-    `rated ${slots[ratedSlot] ?? '?'}`,
-    `pair ${slots[pairSlot] ?? '?'}`,
-    isHanded(parts) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
-    ...parts.map((part) => partInSignature(part, decision)).toSorted(),
-  ].join('|');
-}
-
-function partInSignature(part: Part, decision: Decision): string {
-  const article = articleOf(part, decision);
-  return [
-    part.quantity,
-    part.item,
-    ...(part.kept ? ['kept'] : []),
-    ...(article === '' ? [] : [article]),
-  ].join(' ');
-}
-
-function isHanded(parts: readonly Part[]): boolean {
-  return parts.some((part) => itemOf(part.item).handed === true && !part.kept);
-}
 
 /**
  * Numbers in order of first appearance. Those given before are kept, and a number once given is never given to
@@ -122,7 +90,11 @@ export function hardwareSets(
     if (!decision || signature === undefined) continue;
     const group = groups.get(signature) ?? { decision, openings: [], members: [], parts: [] };
     groups.set(signature, group);
-    group.openings.push({ id: opening.id, mark: opening.mark, settled: decision.state === 'settled' });
+    group.openings.push({
+      id: opening.id,
+      mark: opening.mark,
+      order: orderState(project, opening, decision),
+    });
     group.members.push({ mark: opening.mark, decision });
     group.parts.push(partsOf(decision));
   }
@@ -160,7 +132,7 @@ function oneSet(id: string, signature: string, group: Group): Omit<HardwareSet, 
     release: candidate ? releaseInWords(candidate) : '',
     label: minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes),
     leaves: slots[pairSlot] === undefined ? 'not surveyed' : slots[pairSlot] === true ? 'Pair' : 'Single',
-    handing: isHanded(first) ? valueInWords('handing', valueIn(slots, 'handing')) : '',
+    handing: isHanded(first, group.decision) ? valueInWords('handing', valueIn(slots, 'handing')) : '',
     work: acrossMembers('workStatus', members),
     lines: first.map((part) => lineOf(part, first, group, slots[pairSlot] === true ? 2 : 1)),
     siteWork: siteWork(members),

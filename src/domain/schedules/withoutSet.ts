@@ -8,7 +8,8 @@ import {
 } from '../decide/words.ts';
 import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
-import { openingsInOrder, type Project } from '../model/project.ts';
+import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
+import { orderState } from './forOrder.ts';
 import { missingKeys } from './missing.ts';
 import type { Decisions } from './openings.ts';
 
@@ -64,11 +65,11 @@ function nearestOf({ rejected }: Decision): Rejection | undefined {
     .toSorted((a, b) => against(a) - against(b))[0];
 }
 
-/** What an opening waits for before its parts may be ordered; empty when it is settled. */
-export function waitsFor(decision: Decision): string {
-  if (decision.state === 'settled') return '';
+/** What an opening waits for before its parts may be ordered; empty when its order is complete. */
+export function waitsFor(project: Project, opening: Opening, decision: Decision): string {
+  if (orderState(project, opening, decision) === 'complete') return '';
   if (decision.severe.length > 0) return decision.severe.map((one) => one.says).join(' ');
-  const labels = missingKeys(decision).map((key) => fieldInfo(key).label.toLowerCase());
+  const labels = missingKeys(project, opening, decision).map((key) => fieldInfo(key).label.toLowerCase());
   if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
   return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';
 }

@@ -21,27 +21,29 @@ test('with every answer known it says that nothing could change the decision', (
   const { end, decision } = endOf(everything);
   expect(decision.state).toBe('settled');
   expect(end).toMatchObject({
-    says: 'Nothing more needs to be asked: every answer that could change this decision is known.',
+    says: 'Nothing more needs to be asked: every answer that could change this decision or its order is known.',
     couldChange: [],
   });
 });
 
-test('what an order needs is named until it is answered, also by "not known", and only where it makes sense', () => {
+test('what an order still waits for is named, and only what it is ordered by', () => {
   const { project, opening } = endOf(everything);
   const needed = (facts: Facts) => {
-    const one = { ...opening, facts: { ...opening.facts, leafMaterial: undefined, ...facts } };
-    return surveyEnd(project, one as Opening, decide(project, one as Opening)).alsoNeeded.map(
-      ({ key }) => key,
-    );
+    const one: Opening = { ...opening, facts: { ...opening.facts, ...facts } };
+    return surveyEnd(project, one, decide(project, one)).alsoNeeded.map(({ key }) => key);
   };
-  expect(needed({})).toEqual(
-    expect.arrayContaining(['leafWidthIn', 'leafHeightIn', 'handing', 'leafMaterial']),
+  const notKnown = { is: 'unknown' } as const;
+  expect(needed({})).toEqual([]);
+  // The strike's voltage and the length of its cable; the closer that hangs there needs no width.
+  expect(needed({ supplyVolts: notKnown, distanceToSupplyFt: notKnown })).toEqual(
+    expect.arrayContaining(['supplyVolts', 'distanceToSupplyFt']),
   );
-  expect(needed({})).not.toContain('inactiveBolts');
-  expect(needed({ leafWidthIn: { is: 'unknown' } })).not.toContain('leafWidthIn');
-  expect(needed({ leafHeightIn: { is: 'known', value: 84 } })).not.toContain('leafHeightIn');
-  expect(needed({ doorType: { is: 'known', value: 'pair' } })).toContain('inactiveBolts');
-  expect(needed({ doorType: { is: 'known', value: 'overhead' } })).not.toContain('handing');
+  expect(needed({ leafWidthIn: notKnown })).toEqual([]);
+  // A new opening is bought with hinges, and how many follows from the height of the leaf.
+  const isNew = { workStatus: { is: 'known', value: 'new' }, leafHeightIn: notKnown } as const;
+  expect(needed(isNew)).toContain('hinges');
+  expect(needed({ ...isNew, hinges: { is: 'known', value: 'butt' } })).toContain('leafHeightIn');
+  expect(needed({ hinges: { is: 'known', value: 'butt' }, leafHeightIn: notKnown })).toEqual([]);
 });
 
 test('what nobody could tell and still counts is named, and an answer to it does change the decision', () => {

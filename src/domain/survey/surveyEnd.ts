@@ -2,7 +2,7 @@ import type { Decision } from '../decide/decision.ts';
 import { couldStillChange } from '../decide/whatMatters.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { isRelevant } from './relevance.ts';
+import { missingForOrder } from '../schedules/forOrder.ts';
 
 interface Asked {
   readonly key: FactKey;
@@ -13,30 +13,19 @@ interface Asked {
 export interface SurveyEnd {
   readonly says: string;
   readonly couldChange: readonly Asked[];
-  /** No decision waits for these, but the surveyor who leaves without them has to come back. */
+  /** No decision waits for these, but nothing can be ordered before somebody has come back for them. */
   readonly alsoNeeded: readonly Asked[];
 }
 
-export const alsoNeededInWords = 'Before you leave: orders, drawings and loads also need';
+export const alsoNeededInWords = 'Before you leave: the order still needs';
 
 export function surveyEnd(project: Project, opening: Opening, decision: Decision): SurveyEnd {
   const couldChange = couldStillChange(project, opening, decision).map(asked);
-  const alsoNeeded = orderFacts
-    .filter((key) => opening.facts[key] === undefined && !decision.assumed.has(key))
-    .filter((key) => isRelevant(key, decision.slots, project.basis, false))
+  const alsoNeeded = missingForOrder(project, opening, decision)
+    .filter((key) => !couldChange.some((one) => one.key === key))
     .map(asked);
   return { says: endInWords(decision, couldChange.length), couldChange, alsoNeeded };
 }
-
-/** What hardware is ordered by and a leaf is drawn from, whatever was decided. Common practice, no source. */
-const orderFacts: readonly FactKey[] = [
-  'leafWidthIn',
-  'leafHeightIn',
-  'handing',
-  'leafMaterial',
-  'frameMaterial',
-  'inactiveBolts',
-];
 
 function asked(key: FactKey): Asked {
   return { key, label: fieldInfo(key).label };
@@ -57,5 +46,5 @@ function endInWords(decision: Decision, notKnown: number): string {
   if (decision.state === 'open') {
     return 'Nothing more can be asked here, and the decision stays provisional: what it waits for stands with its reasons.';
   }
-  return 'Nothing more needs to be asked: every answer that could change this decision is known.';
+  return 'Nothing more needs to be asked: every answer that could change this decision or its order is known.';
 }

@@ -45,8 +45,8 @@ describe('CSV of the hardware sets', () => {
     const [line] = set.lines;
     if (!line) throw new Error('no line');
     const openings = [
-      { id: 'a', mark: '101', settled: true },
-      { id: 'b', mark: '102', settled: false },
+      { id: 'a', mark: '101', order: 'complete' as const },
+      { id: 'b', mark: '102', order: 'incomplete' as const },
     ];
     const lines = [line, { ...line, counting: 'included' as const }, { ...line, counting: 'kept' as const }];
     const { data } = read(setsCsv([{ ...set, openings, lines, siteWork: [] }], []));
@@ -62,8 +62,8 @@ describe('CSV of the hardware sets', () => {
     const [set] = hardwareSets(project, decisions);
     if (!set) throw new Error('no set');
     const openings = [
-      { id: 'a', mark: '101', settled: true },
-      { id: 'b', mark: '102', settled: false },
+      { id: 'a', mark: '101', order: 'complete' as const },
+      { id: 'b', mark: '102', order: 'incomplete' as const },
     ];
     const siteWork = [{ trade: 'Locksmith', says: 'Cut the edge.', ruleId: 'F-01', marks: ['102'] }];
     const { data } = read(setsCsv([{ ...set, openings, lines: [], siteWork }], []));

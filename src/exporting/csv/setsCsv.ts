@@ -1,3 +1,4 @@
+import { orderStateWords } from '../../domain/schedules/forOrder.ts';
 import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
 import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import type { HardwareSet } from '../../domain/schedules/sets.ts';
@@ -58,7 +59,7 @@ export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLin
         line.counting === 'bought' ? line.total : '',
         countingWords[line.counting],
         line.ruleIds.join(' '),
-        marksOf(set.openings.filter((opening) => !opening.settled)),
+        marksOf(set.openings.filter((opening) => opening.order !== 'complete')),
         marksOf(set.openings),
       ]),
       ...set.siteWork.map((job, index) => workRow(set, job, set.lines.length + index + 1)),
@@ -88,7 +89,7 @@ function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (str
     Counted: 'Site work, one job at each opening',
     'Asked for by': job.ruleId,
     'Do not order yet': marksOf(
-      set.openings.filter((opening) => !opening.settled && job.marks.includes(opening.mark)),
+      set.openings.filter((opening) => opening.order !== 'complete' && job.marks.includes(opening.mark)),
     ),
     Marks: job.marks.join('; '),
   });
@@ -145,7 +146,7 @@ export function openingLinesCsv(lines: readonly OpeningLine[]): string {
         line.counting === 'bought' ? line.quantity : '',
         countingWords[line.counting],
         line.ruleIds.join(' '),
-        line.settled ? 'May be ordered' : 'Not settled, do not order',
+        orderStateWords[line.order],
       ];
     }),
   );

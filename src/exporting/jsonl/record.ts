@@ -1,5 +1,6 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
+import { maybesOf } from '../../domain/decide/maybe.ts';
 import type { Step } from '../../domain/decide/ruleBook.ts';
 import { signOffReasons } from '../../domain/decide/signOff.ts';
 import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
@@ -8,8 +9,10 @@ import { standingCaution } from '../../domain/text/cautions.ts';
 import type { ComparisonRecord } from './comparisonRecord.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
+import { orderState } from '../../domain/schedules/forOrder.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
-import { type SetNumbers, setSignature } from '../../domain/schedules/sets.ts';
+import { type SetNumbers } from '../../domain/schedules/sets.ts';
+import { setSignature } from '../../domain/schedules/signature.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 export interface SaidByRule {
@@ -26,6 +29,8 @@ export interface DecisionRecord {
   /** The project keeps this number in later issues. */
   readonly setFixed: boolean;
   readonly state: Decision['state'];
+  /** Settled, and nothing unknown can change what is ordered. */
+  readonly complete: boolean;
   readonly device: string | null;
   readonly failMode: string | null;
   readonly release: string | null;
@@ -37,6 +42,13 @@ export interface DecisionRecord {
     readonly says: string;
   }[];
   readonly requires: readonly (SaidByRule & { readonly items: readonly string[] })[];
+  /** Needed, or ruled out by the facts named. */
+  readonly maybe: readonly {
+    readonly rule: string;
+    readonly says: string;
+    readonly items: readonly string[];
+    readonly facts: readonly FactKey[];
+  }[];
   readonly cautions: readonly SaidByRule[];
   readonly findings: readonly (SaidByRule & { readonly field: string; readonly severity: string })[];
   /** Keys of unknown facts on which something still waits. */
@@ -88,6 +100,7 @@ export function decisionRecord(
     set: signature === undefined ? null : (numbers.get(signature) ?? null),
     setFixed: signature !== undefined && Object.hasOwn(project.setNumbers, signature),
     state: decision.state,
+    complete: orderState(project, opening, decision) === 'complete',
     device: chosen?.candidate.deviceId ?? null,
     failMode: chosen?.candidate.failMode ?? null,
     release: chosen?.candidate.release ?? null,
@@ -101,13 +114,19 @@ export function decisionRecord(
       ...said(step),
       items: step.clause.effect === 'require' ? step.clause.items : [],
     })),
+    maybe: maybesOf(decision).map(({ ruleId, sentence, items, facts }) => ({
+      rule: ruleId,
+      says: sentence,
+      items,
+      facts,
+    })),
     cautions: decision.cautions.map(said),
     findings: decision.findings.map((step) => ({
       ...said(step),
       field: step.clause.effect === 'finding' ? step.clause.field : '',
       severity: step.clause.effect === 'finding' ? step.clause.severity : '',
     })),
-    missing: missingKeys(decision),
+    missing: missingKeys(project, opening, decision),
     rejected: decision.rejected.length,
     waysForward: decision.state === 'none' ? waysRecord(project, opening, decision) : null,
     doubts: doubtsAt(doubts, opening.id),

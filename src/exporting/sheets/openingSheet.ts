@@ -1,6 +1,7 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import { counted } from '../../domain/text/counted.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
@@ -34,6 +35,8 @@ export interface OpeningSheet {
   readonly work: DecisionReport['work'];
   readonly items: DecisionReport['items'];
   readonly cautions: readonly { readonly says: string; readonly rule: string }[];
+  /** Needed, or ruled out by facts nobody knows yet. */
+  readonly maybes: readonly { readonly says: string; readonly rule: string }[];
   readonly missing: readonly string[];
   readonly notes: string;
   /** So much is said that drawings and letters are set smaller, to keep it on one page. */
@@ -83,7 +86,8 @@ export function openingSheet(
     // What is included in another line stands under the work already, in the sentence of its rule.
     items: report.items.filter((item) => item.counting !== 'included'),
     cautions: report.cautions.map((one) => ({ says: one.sentence, rule: one.ruleId })),
-    missing: missingKeys(decision).map((key) => fieldInfo(key).label),
+    maybes: report.maybes.map((one) => ({ says: one.sentence, rule: one.ruleId })),
+    missing: missingKeys(project, opening, decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
     onFile: markOnFile(reviewState(opening, decision)),
     title: titleBlock(project, 'openings', day, { label: 'Opening', value: opening.mark }),
@@ -104,15 +108,24 @@ function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): num
     ...reasons.map((one) => (one.grade === 'note' ? '' : one.source) + one.sentence),
     ...report.findings.map((one) => one.sentence),
     ...report.cautions.map((one) => one.sentence),
+    ...report.maybes.map((one) => one.sentence),
     ...report.work.flatMap(({ lines }) => lines.map((line) => line.sentence)),
   ];
   // A line of hardware takes about as much room as sixty letters of text.
   return sentences.reduce((sum, one) => sum + one.length, 0) + report.items.length * 60;
 }
 
+function runnerUpInWords({ why, doubt, signOffs }: NonNullable<DecisionReport['runnerUp']>): string {
+  const signed =
+    signOffs.length === 0 ? '' : `It would have to be signed for (${counted(signOffs.length, 'reason')}).`;
+  return [why, doubt, signed].filter((one) => one !== '').join(' ');
+}
+
 function whyInWords(report: DecisionReport): string {
   if (report.points === '') return '';
-  const rest = report.runnerUp ? report.runnerUp.why : 'Nothing else is left to compare it with.';
+  const rest = report.runnerUp
+    ? runnerUpInWords(report.runnerUp)
+    : 'Nothing else is left to compare it with.';
   return `${report.points} points of 100. ${rest}`;
 }
 

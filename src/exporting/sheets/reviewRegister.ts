@@ -1,4 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
+import { maybesOf } from '../../domain/decide/maybe.ts';
 import { worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, stateWords } from '../../domain/decide/words.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -26,6 +27,8 @@ export interface RegisterEntry {
   readonly leanedOn: readonly LeanedOn[];
   readonly grade: 'must' | 'should' | 'none';
   readonly reasons: readonly ReasonInFull[];
+  /** What may yet be needed, by facts nobody knows. */
+  readonly maybes: readonly string[];
   readonly status: ReviewStatus;
   readonly stateWord: string;
   readonly onFile: MarkOnFile | null;
@@ -65,6 +68,7 @@ function entryOf(project: Project, opening: Opening, decision: Decision): Regist
     grade: worst === 'must' || worst === 'should' ? worst : 'none',
     // A note asks nothing of a reviewer; it would only lengthen what must be read.
     reasons: reasons.filter((reason) => reason.grade !== 'note'),
+    maybes: maybesOf(decision).map((one) => `${one.sentence} ${one.ruleId}`),
     status,
     stateWord: reviewStateWords[status.state],
     onFile: markOnFile(status),

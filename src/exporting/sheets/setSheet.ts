@@ -1,5 +1,6 @@
 import type { Project } from '../../domain/model/project.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
+import { type OrderState, orderStateWords } from '../../domain/schedules/forOrder.ts';
 import { type HardwareSet, hardwareSets, type SetLine } from '../../domain/schedules/sets.ts';
 import { numberingInWords, numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
@@ -22,7 +23,8 @@ export interface SetBlock {
   readonly says: string;
   readonly count: string;
   readonly marks: readonly string[];
-  readonly unsettled: string;
+  /** Openings that may not be ordered yet, with what they wait for; empty where all may. */
+  readonly notYet: string;
   readonly lines: readonly PrintedLine[];
   /** Work on door and frame, with its trade, and its openings where not all need it. */
   readonly siteWork: readonly { readonly trade: string; readonly says: string }[];
@@ -52,16 +54,23 @@ export function setSheet(project: Project, decisions: Decisions): SetSheet {
       'share: bought once for several openings; priced under Shared equipment at the end.',
       'Leaves, frames, glazing, stops, plates and thresholds are not in these sets. Maker, finish and keying are not decided here.',
     ],
-    sets: sets.map((set) => blockOf(set, decisions)),
+    sets: sets.map((set) => blockOf(set, project, decisions)),
     shared: sharedEquipment(project, decisions),
     without: withoutSet(project, decisions),
   };
 }
 
-function blockOf(set: HardwareSet, decisions: Decisions): SetBlock {
-  const open = set.openings.flatMap(({ id, mark, settled }) => {
-    const decision = decisions.get(id);
-    return settled || !decision ? [] : [`${mark} (${waitsFor(decision)})`];
+function blockOf(set: HardwareSet, project: Project, decisions: Decisions): SetBlock {
+  const waiting = (state: OrderState) =>
+    set.openings.flatMap(({ id, mark, order }) => {
+      const [opening, decision] = [project.openings[id], decisions.get(id)];
+      return order === state && opening && decision
+        ? [`${mark} (${waitsFor(project, opening, decision)})`]
+        : [];
+    });
+  const notYet = (['unsettled', 'incomplete'] as const).flatMap((state) => {
+    const marks = waiting(state);
+    return marks.length === 0 ? [] : [`${orderStateWords[state]}: ${marks.join('; ')}`];
   });
   return {
     id: set.id,
@@ -76,7 +85,7 @@ function blockOf(set: HardwareSet, decisions: Decisions): SetBlock {
     ].join('  ·  '),
     count: counted(set.openings.length, 'opening'),
     marks: set.openings.map((opening) => opening.mark),
-    unsettled: open.length === 0 ? '' : `Not settled yet, do not order: ${open.join('; ')}`,
+    notYet: notYet.join('. '),
     siteWork: set.siteWork.map(({ trade, says, ruleId, marks }) => {
       const at = marks.length < set.openings.length ? `At ${marks.join(', ')}: ` : '';
       return { trade, says: `${at}${says}${ruleId === '' ? '' : ` ${ruleId}`}` };

@@ -1,5 +1,5 @@
 import type { DecisionReport } from '../../domain/decide/report.ts';
-import { gradeWords } from '../../domain/decide/words.ts';
+import { gradeWords, maybeNeeded } from '../../domain/decide/words.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { ReasonList, RuleLink, RuleWords } from '../parts/RuleWords.tsx';
 
@@ -77,6 +77,19 @@ export function Demands({ report }: { report: DecisionReport }) {
               ))}
             </tbody>
           </table>
+        </section>
+      )}
+
+      {report.maybes.length > 0 && (
+        <section className="section">
+          <h3>{maybeNeeded}</h3>
+          <ul>
+            {report.maybes.map((one) => (
+              <li key={one.ruleId + one.sentence}>
+                {one.sentence} <RuleLink id={one.ruleId} />
+              </li>
+            ))}
+          </ul>
         </section>
       )}
 

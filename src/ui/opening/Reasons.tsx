@@ -38,9 +38,13 @@ export function Reasons({ project, opening, decision, report }: Props) {
         <section className="section">
           <h3>Why this one</h3>
           {report.runnerUp ? (
-            <p>
-              Runner-up: {report.runnerUp.name}. {report.runnerUp.why}
-            </p>
+            <>
+              <p>
+                Runner-up: {report.runnerUp.name}. {report.runnerUp.why} {report.runnerUp.doubt}
+              </p>
+              <Carries head="To be signed for with it" lines={report.runnerUp.signOffs} />
+              <Carries head="Cautions with it" lines={report.runnerUp.cautions} />
+            </>
           ) : (
             <p>Nothing else is left to compare it with.</p>
           )}
@@ -143,5 +147,22 @@ export function Reasons({ project, opening, decision, report }: Props) {
         </details>
       </section>
     </>
+  );
+}
+
+/** What would come with the runner-up, folded: it is read by whoever thinks of taking it. */
+function Carries({ head, lines }: { head: string; lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>
+        {head} ({lines.length})
+      </summary>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { decisionFor, reportFor } from '../../app/decisions.ts';
-import { nextQuestion } from '../../domain/decide/whatMatters.ts';
+import { askedForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../../domain/model/fields.ts';
 import type { FieldGroup } from '../../domain/model/field.ts';
@@ -50,6 +50,7 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
     <div className="stack">
       <FindingLinks findings={report.findings} />
       <section className="section next-question" aria-label="Next question">
+        {next !== undefined && decision.state === 'settled' && <p className="note">{askedForOrder}</p>}
         {asked ? (
           <Question key={asked} fact={asked} value={storedFact(asked)} onAnswer={answerAsked(asked)} />
         ) : (

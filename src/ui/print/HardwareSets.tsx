@@ -26,7 +26,7 @@ function OneSet({ set }: { set: SetBlock }) {
       <p className="set-marks">
         <span className="lettering">{set.count}</span> <Marks marks={set.marks} />
       </p>
-      {set.unsettled !== '' && <p className="set-unsettled">{set.unsettled}</p>}
+      {set.notYet !== '' && <p className="set-unsettled">{set.notYet}</p>}
       <table className="schedule set-table">
         <thead>
           <tr>

@@ -1,3 +1,4 @@
+import { maybeNeeded } from '../../domain/decide/words.ts';
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
 import { Drawn } from './Drawn.tsx';
 import { Pairs } from './Pairs.tsx';
@@ -48,6 +49,11 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         {sheet.missing.length > 0 && (
           <p>
             <strong>Not surveyed and still needed:</strong> {sheet.missing.join(', ')}
+          </p>
+        )}
+        {sheet.maybes.length > 0 && (
+          <p>
+            <strong>{maybeNeeded}:</strong> {sheet.maybes.map((one) => `${one.says} ${one.rule}`).join(' ')}
           </p>
         )}
         {sheet.notes !== '' && (

@@ -1,3 +1,4 @@
+import { maybeNeeded } from '../../domain/decide/words.ts';
 import type { BuildingLine } from '../../exporting/sheets/buildingLines.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { Marks } from './Marks.tsx';
@@ -53,6 +54,11 @@ export function ReviewRegister({ entries, building, says }: Props) {
                 <td>
                   <Reasons reasons={entry.reasons} />
                   <Pairs pairs={entry.leanedOn} />
+                  {entry.maybes.length > 0 && (
+                    <p>
+                      {maybeNeeded}: {entry.maybes.join(' ')}
+                    </p>
+                  )}
                 </td>
                 <td>
                   <div>{entry.stateWord}</div>

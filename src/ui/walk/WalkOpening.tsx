@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { decisionFor, reportFor } from '../../app/decisions.ts';
-import { nextQuestion } from '../../domain/decide/whatMatters.ts';
+import { askedForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -35,6 +35,7 @@ export function WalkOpening({ project, opening, order }: Props) {
   /** An answer that is being corrected; it is asked in place of the next question. */
   const [again, setAgain] = useState<FactKey | null>(null);
   const asked = again ?? next;
+  const forOrder = again === null && next !== undefined && decision.state === 'settled';
   const heading = useFocusOn(asked ?? 'done', top, decision.state === 'refused');
   const given = answersGiven(opening);
   const answer = useAnswer(opening);
@@ -64,6 +65,7 @@ export function WalkOpening({ project, opening, order }: Props) {
         </div>
         <Contradictions findings={report.findings} onMend={setAgain} />
         <section className="section next-question" aria-label="Next question">
+          {forOrder && <p className="note">{askedForOrder}</p>}
           {asked ? (
             <Question
               key={asked}

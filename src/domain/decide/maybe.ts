@@ -1,0 +1,45 @@
+import { itemOf, type ItemId } from '../devices/items.ts';
+import { missingFacts } from '../logic/missing.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { midSentence } from '../text/midSentence.ts';
+import type { Decision } from './decision.ts';
+import type { Step } from './ruleBook.ts';
+import { awaited, itemsAskedFor } from './steps.ts';
+
+/** Something that is needed, or ruled out, by facts nobody knows yet. It is said, and never left out in silence. */
+export interface Maybe {
+  /** What may be needed; empty where it is work, a signature or a reviewer. */
+  readonly items: readonly ItemId[];
+  readonly facts: readonly FactKey[];
+  readonly sentence: string;
+  readonly ruleId: string;
+}
+
+/** Items, work, signatures and referrals that hang on facts nobody knows, each once. */
+export function maybesOf(decision: Decision): readonly Maybe[] {
+  const work = decision.depends.filter(({ clause }) => clause.effect === 'modify');
+  const once = new Map<string, Maybe>();
+  for (const step of [...awaited(decision), ...work]) {
+    const one = maybeOf(step, decision);
+    once.set(`${one.ruleId} ${one.sentence}`, one);
+  }
+  return [...once.values()];
+}
+
+function maybeOf({ rule, clause }: Step, decision: Decision): Maybe {
+  const facts = [...missingFacts(clause.when, decision.basis, decision.slots)];
+  const asked = itemsAskedFor(decision);
+  const items = clause.effect === 'require' ? clause.items.filter((item) => !asked.includes(item)) : [];
+  const what =
+    items.length > 0
+      ? `${items.map((item) => itemOf(item).name).join(', ')}: needed`
+      : `${rule.title}: ${needs[clause.effect] ?? 'needed'}`;
+  const by = facts.map((key) => midSentence(fieldInfo(key).label)).join(', ');
+  return { items, facts, sentence: `${what}, or ruled out by ${by}.`, ruleId: rule.id };
+}
+
+const needs: Partial<Record<Step['clause']['effect'], string>> = {
+  modify: 'work needed',
+  signOff: 'to be signed for',
+  refer: 'a reviewer decides',
+};

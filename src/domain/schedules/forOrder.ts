@@ -1,0 +1,139 @@
+import { answersTo } from '../decide/answers.ts';
+import { countingOf } from '../decide/counting.ts';
+import { decide } from '../decide/decide.ts';
+import type { Decision } from '../decide/decision.ts';
+import { leavesOf } from '../decide/inPlace.ts';
+import { partsOf } from '../decide/parts.ts';
+import { answered, waitingFor } from '../decide/whatMatters.ts';
+import { readableAt, type Slots } from '../logic/compile.ts';
+import { missingFacts } from '../logic/missing.ts';
+import type { FactKey } from '../model/fields.ts';
+import type { Opening, Project } from '../model/project.ts';
+import { detailOf } from './setLines.ts';
+import { setSignature } from './signature.ts';
+
+type Value = string | number | boolean;
+
+const remembered = new WeakMap<Decision, readonly FactKey[]>();
+
+/**
+ * Facts nobody knows yet that would change what is ordered for the choice: its hardware set, a detail that a line is
+ * ordered by, the work of a trade. No list of such facts is kept: the order is put together while it is noted what was
+ * read and not known, and of that each answer is tried, then each two that only count together.
+ */
+export function missingForOrder(project: Project, opening: Opening, decision: Decision): readonly FactKey[] {
+  let found = remembered.get(decision);
+  if (!found) {
+    found = decision.chosen ? search(project, opening, decision) : [];
+    remembered.set(decision, found);
+  }
+  return found;
+}
+
+/**
+ * `complete`: may be ordered as it is listed, no unknown fact can change arrangement, signatures, items or a trade's
+ * work. `incomplete`: settled, but the order still waits for facts.
+ */
+export type OrderState = 'complete' | 'incomplete' | 'unsettled';
+
+export function orderState(project: Project, opening: Opening, decision: Decision): OrderState {
+  if (decision.state !== 'settled') return 'unsettled';
+  return missingForOrder(project, opening, decision).length === 0 ? 'complete' : 'incomplete';
+}
+
+export const orderStateWords: Record<OrderState, string> = {
+  complete: 'Complete for order',
+  incomplete: 'Not complete, do not order',
+  unsettled: 'Not settled, do not order',
+};
+
+interface Order {
+  readonly text: string;
+  /** Facts that were read while the order was put together and are not known. */
+  readonly unread: readonly FactKey[];
+}
+
+function search(project: Project, opening: Opening, decision: Decision): readonly FactKey[] {
+  const { text, unread } = orderOf(decision);
+  const told = (key: FactKey, value: Value, more: readonly [FactKey, Value][] = []) => {
+    const [one, other] = [[key, value] as const, ...more].reduce<[Project, Opening]>(
+      (at, [fact, answer]) => answered(...at, fact, answer),
+      [project, opening],
+    );
+    const after = decide(one, other);
+    return after.state === 'refused' ? undefined : orderOf(after);
+  };
+  // What a trade may have to do is in doubt by itself, whatever else is read.
+  const found = new Set<FactKey>(workInDoubt(decision));
+  const silent: FactKey[] = [];
+  for (const key of unread) {
+    if (found.has(key)) continue;
+    const tells = answersTo(key).some((value) => {
+      const order = told(key, value);
+      return order !== undefined && order.text !== text;
+    });
+    if (tells) found.add(key);
+    else silent.push(key);
+  }
+  for (const key of silent) if (tellsWithAnother(key)) found.add(key);
+  return [...found];
+
+  /** One that counts alone is asked in any case, and then this one is looked at again. */
+  function tellsWithAnother(key: FactKey): boolean {
+    return answersTo(key).some((value) => {
+      const others = told(key, value)?.unread.filter((other) => other !== key && !found.has(other)) ?? [];
+      return others.some((other) =>
+        answersTo(other).some((answer) => {
+          const order = told(key, value, [[other, answer]]);
+          return order !== undefined && order.text !== text;
+        }),
+      );
+    });
+  }
+}
+
+function workInDoubt(decision: Decision): readonly FactKey[] {
+  return [
+    ...waitingFor(
+      decision.depends.filter(({ clause }) => clause.effect === 'modify'),
+      decision,
+    ).keys(),
+  ];
+}
+
+/** Everything an order says of one opening, put together from what the sets, their lines and the trades' work say. */
+function orderOf(decision: Decision): Order {
+  const read = new Set<number>();
+  const seen: Decision = Object.create(decision, { slots: { value: noting(decision.slots, read) } });
+  const parts = partsOf(seen);
+  const member = [{ mark: '', decision: seen }];
+  const details = parts.map((part) => {
+    const counting = countingOf(part, parts, leavesOf(seen));
+    return counting === 'included' || counting === 'kept' ? '' : detailOf(part.item, member);
+  });
+  const work = decision.modifies.map(({ rule, clause }) => `${rule.id}${clause.key ?? ''}`);
+  const notes = decision.chosen?.cell?.notes ?? [];
+  const text = [setSignature(seen) ?? '', ...details, ...work, ...notes].join('\n');
+  return { text, unread: [...surveyedBehind(read, decision)] };
+}
+
+/** The same slots, and a note of every one that was asked for while it is not known. */
+function noting(slots: Slots, read: Set<number>): Slots {
+  return new Proxy(slots, {
+    get(target, at, receiver) {
+      const value: unknown = Reflect.get(target, at, receiver);
+      if (value === undefined && typeof at === 'string') read.add(Number(at));
+      return value;
+    },
+  });
+}
+
+function surveyedBehind(read: ReadonlySet<number>, { basis, slots, rows }: Decision): ReadonlySet<FactKey> {
+  const found = new Set<FactKey>();
+  for (const slot of read) {
+    missingFacts({ op: 'is', fact: readableAt(slot), values: [true] }, basis, slots, found);
+  }
+  // How the device goes in is read off one row of the fit table; while several are possible, what tells them apart.
+  if (rows.length > 1) for (const row of rows) missingFacts(row.when, basis, slots, found);
+  return found;
+}
