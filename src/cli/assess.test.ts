@@ -90,6 +90,7 @@ describe('assess, run as a program', () => {
       'cautions',
       'findings',
       'missing',
+      'doubts',
       'rejected',
       'waysForward',
       'basis',
