@@ -90,9 +90,9 @@ describe('assess, run as a program', () => {
       'cautions',
       'findings',
       'missing',
-      'doubts',
       'rejected',
       'waysForward',
+      'doubts',
       'basis',
       'caution',
     ]);

@@ -5,6 +5,7 @@ import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
 import { answered, waitingFor } from '../decide/whatMatters.ts';
+import { workNotes } from '../decide/workNotes.ts';
 import { readableAt, type Slots } from '../logic/compile.ts';
 import { missingFacts } from '../logic/missing.ts';
 import type { FactKey } from '../model/fields.ts';
@@ -112,7 +113,7 @@ function orderOf(decision: Decision): Order {
     return counting === 'included' || counting === 'kept' ? '' : detailOf(part.item, member);
   });
   const work = decision.modifies.map(({ rule, clause }) => `${rule.id}${clause.key ?? ''}`);
-  const notes = decision.chosen?.cell?.notes ?? [];
+  const notes = workNotes(seen);
   const text = [setSignature(seen) ?? '', ...details, ...work, ...notes].join('\n');
   return { text, unread: [...surveyedBehind(read, decision)] };
 }
