@@ -69,7 +69,7 @@ describe('however the answers come', () => {
           now = { ...now, facts: { ...now.facts, [key]: full.facts[key] } };
           const after = decide(project, now);
           if (after.state === 'refused') break;
-          if (before) expect(outcome(after), `after ${key}`).toBe(outcome(before));
+          if (before) expect(byRules(after), `after ${key}`).toBe(byRules(before));
           if (after.state === 'settled') {
             if (!before) settled++;
             before = after;
@@ -111,6 +111,14 @@ describe('however the answers come', () => {
     expect(complete).toBeGreaterThan(30);
   }, 120_000);
 });
+
+/** Without the reminders that a fact is only assumed: one comes with every rule that is found to lean on it. */
+function byRules(decision: Decision): string {
+  return outcome(decision)
+    .split('|')
+    .filter((part) => !part.includes(' is assumed ('))
+    .join('|');
+}
 
 /** What is bought and who does what, as the sets print it. */
 function orderedOf(decision: Decision): string {
