@@ -1,4 +1,4 @@
-import { allFindings } from '../domain/building/alongTheWay.ts';
+import { allFindings, withBuilding } from '../domain/building/alongTheWay.ts';
 import { spacesAround } from '../domain/building/aroundOpening.ts';
 import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
@@ -25,4 +25,12 @@ export const spacesAroundFor = (project: Project, opening: Opening) =>
 /** What was found about the building, loads and exits and rules along the way out among it. */
 export const buildingFindingsFor = rememberLast((project: Project) =>
   allFindings(buildingFor(project), pathFindingsFor(project), spaceEgressFor(project)),
+);
+
+/**
+ * All decisions as the building leaves them, for paper, tables and the reviewer. The grid shows each opening by itself:
+ * it is drawn after every answer, and walking a large building then would be felt.
+ */
+export const decisionsInBuilding = rememberLast((project: Project) =>
+  withBuilding(allDecisions(project), buildingFindingsFor(project)),
 );

@@ -1,7 +1,7 @@
 import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
-import { allFindings } from '../domain/building/alongTheWay.ts';
+import { allFindings, withBuilding } from '../domain/building/alongTheWay.ts';
 import { assessBuilding } from '../domain/building/building.ts';
 import { pathFindings } from '../domain/building/paths.ts';
 import { spaceEgress } from '../domain/building/spaceEgress.ts';
@@ -105,7 +105,10 @@ function main(): number {
     return unreadable;
   }
   for (const problem of source.problems) say(problem);
-  const decisions = decideAll(project);
+  const alone = decideAll(project);
+  const building = assessBuilding(project, alone);
+  const findings = allFindings(building, pathFindings(project, alone), spaceEgress(building));
+  const decisions = withBuilding(alone, findings);
   const numbers = setNumbersOf(project, decisions);
   const doubts = doubtsOf(project);
   let lines = '';
@@ -119,8 +122,6 @@ function main(): number {
     lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
   }
   if (call.values.building) {
-    const building = assessBuilding(project, decisions);
-    const findings = allFindings(building, pathFindings(project, decisions), spaceEgress(building));
     lines += `${buildingLine(buildingRecord(project, findings), call.values.pretty)}\n`;
   }
   writeAll(lines);

@@ -1,4 +1,4 @@
-import type { SevereFinding } from '../decide/decision.ts';
+import type { Decision, SevereFinding } from '../decide/decision.ts';
 import type { Grade } from '../rules/rule.ts';
 import { bySeverity, type Severity } from '../simulate/outcome.ts';
 import type { BuildingAnswer } from './building.ts';
@@ -34,6 +34,15 @@ export function severeByOpening(
     }
   }
   return found;
+}
+
+/** Decisions as the building leaves them: an opening that a severe finding names is not settled. */
+export function withBuilding(
+  decisions: ReadonlyMap<string, Decision>,
+  findings: readonly BuildingFinding[],
+): ReadonlyMap<string, Decision> {
+  const severe = severeByOpening(findings);
+  return new Map([...decisions].map(([id, decision]) => [id, decision.withSevere(severe.get(id) ?? [])]));
 }
 
 /** A rule along the way out holds whatever the condition, so it names none. */

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
+import type { Decision } from '../decide/decision.ts';
+import { signOffReasons } from '../decide/signOff.ts';
 import { known } from '../model/fact.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import type { Opening, Project, Space } from '../model/project.ts';
-import { allFindings, severeByOpening } from './alongTheWay.ts';
+import { allFindings, severeByOpening, withBuilding } from './alongTheWay.ts';
 import { assessBuilding } from './building.ts';
 import type { BuildingFinding } from './finding.ts';
 import { pathFindings } from './paths.ts';
@@ -136,17 +138,21 @@ describe('people who cannot get out', () => {
       ['Office', 'room', 5],
       ['Street', 'outside'],
     ];
-    const all = found(
-      building(rooms, [
-        ['1', 'Lobby', 'Office', { lockFunction: 'storeroom' }, lever],
-        ['2', 'Street', 'Office', {}, lever],
-      ]),
-    );
+    const project = building(rooms, [
+      ['1', 'Lobby', 'Office', { lockFunction: 'storeroom' }, lever],
+      ['2', 'Street', 'Office', {}, lever],
+    ]);
+    const all = found(project);
     expect(all.some((one) => one.ruleId === 'R-94')).toBe(true);
     // The finding names the door, so that somebody can act there.
     const trapped = all.find((one) => one.kind === 'trapped' && one.spaceId === 'Lobby');
     expect(trapped?.openingIds).toEqual(['1']);
     expect(severeByOpening(all).get('1')?.[0]).toMatchObject({ from: 'building' });
+    const alone = decideAll(project);
+    expect(alone.get('2')?.severe).toEqual([]);
+    const decision = withBuilding(alone, all).get('1');
+    expect([decision?.state, decision?.stands]).toEqual(['severe', false]);
+    expect(signOffReasons(decision as Decision).map((one) => one.grade)).toContain('must');
   });
 
   test('people held for staff in a fire is severe unless the code lets them be held and staff are there', () => {

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { allDecisions, decisionFor } from '../../app/decisions.ts';
+import { decisionsInBuilding } from '../../app/buildings.ts';
+import { decisionFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
@@ -24,14 +25,14 @@ const tables: readonly {
     name: 'Opening schedule',
     file: 'openings.csv',
     says: 'One row per opening with what was decided, as it is printed.',
-    text: (project) => scheduleCsv(scheduleRows(project, allDecisions(project))),
+    text: (project) => scheduleCsv(scheduleRows(project, decisionsInBuilding(project))),
   },
   {
     name: 'Hardware sets',
     file: 'hardware sets.csv',
     says: 'One row per item of each set, with quantities and marks; shared equipment at the end.',
     text: (project) => {
-      const decisions = allDecisions(project);
+      const decisions = decisionsInBuilding(project);
       return setsCsv(hardwareSets(project, decisions), sharedEquipment(project, decisions));
     },
   },
@@ -40,7 +41,7 @@ const tables: readonly {
     file: 'hardware by opening.csv',
     says: 'One row per item of each opening; its pieces add up to those of the sets.',
     text: (project) => {
-      const decisions = allDecisions(project);
+      const decisions = decisionsInBuilding(project);
       return openingLinesCsv(openingLines(project, decisions, hardwareSets(project, decisions)));
     },
   },

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import { allDecisions } from '../../app/decisions.ts';
+import { decisionsInBuilding } from '../../app/buildings.ts';
 import { dayOf } from '../../app/today.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
 import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
@@ -31,7 +31,7 @@ export default function PrintPage() {
   // Ticking answers at once; laying out hundreds of sheets follows when there is time.
   const wanted = useDeferredValue(sheets);
   const shown = useMemo(() => shownRows(project, filters).map((row) => row.opening), [project, filters]);
-  const decisions = allDecisions(project);
+  const decisions = decisionsInBuilding(project);
   return (
     <div className="print-page">
       <style>{pageRules(project, day, paper)}</style>

@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react';
-import { pathFindingsFor } from '../../app/buildings.ts';
-import { allDecisions } from '../../app/decisions.ts';
+import { pathFindingsFor, decisionsInBuilding } from '../../app/buildings.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import {
@@ -21,7 +20,7 @@ export default function ReviewPage() {
   const project = useApp((state) => state.document.project);
   const [filter, setFilter] = useState<RegisterFilter>('all');
   const [kept, setKept] = useState<ReadonlySet<string>>(new Set());
-  const entries = useMemo(() => reviewRegister(project, allDecisions(project)), [project]);
+  const entries = useMemo(() => reviewRegister(project, decisionsInBuilding(project)), [project]);
   const building = useMemo(() => buildingLines(project, pathFindingsFor(project)), [project]);
   // No mark can be put on file for them, so they wait.
   const listedLines = isListed('open', filter) ? building : [];
