@@ -153,6 +153,13 @@ describe('a decision', () => {
     ).toContain('forbids it');
   });
 
+  test('puts a recorded need that the rules refuse to the reviewer, with the rule, and no other', () => {
+    const said = (change: FactValues) =>
+      reportOf(decided(change)).signOffs.filter((one) => one.sentence.includes('recorded as needed'));
+    expect(said({})).toEqual([]);
+    expect(said({ wishKeyLock: true }).map((one) => one.ruleId)).toEqual([expect.stringMatching(/^R-/)]);
+  });
+
   test('hears what rules ask of the choice alone', () => {
     const withSensor = decided({}, byHand('magnet/safe/sensor'));
     expect(withSensor.requires.length).toBeGreaterThan(decided().requires.length);

@@ -4,6 +4,7 @@ import { fillSentence, valueInSentence } from '../text/format.ts';
 import { slotOf } from '../logic/compile.ts';
 import { midSentence } from '../text/midSentence.ts';
 import type { Grade } from '../rules/rule.ts';
+import { unmetNeeds } from './unmetNeeds.ts';
 import type { Decision } from './decision.ts';
 import { factsIn } from './ruleBook.ts';
 import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
@@ -52,6 +53,8 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
       ruleId: undefined,
     });
   }
+  for (const { sentence, ruleId } of unmetNeeds(decision))
+    reasons.push({ grade: 'should', sentence, ruleId });
   const turned = turnedBySecondHand(decision);
   if (turned) reasons.push(turned);
   return reasons.toSorted((a, b) => order[a.grade] - order[b.grade]);
