@@ -8,6 +8,7 @@ import { doubtsOf } from '../../src/domain/project/doubts.ts';
 import { openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
 import { smallOffice } from '../demo/smallOffice.ts';
 import { buildProject } from '../demo/kit.ts';
+import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { chance, type Chance } from './chance.ts';
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
@@ -99,8 +100,12 @@ function lostIn(text: string, project: Project): readonly string[] {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const count = Number(process.argv[2] ?? 10_000);
-  const first = Number(process.argv[3] ?? 1);
+  const { words } = argumentsOf({
+    usage: 'npx tsx scripts/fuzz/projectFiles.ts [count] [first seed]',
+    words: ['count', 'first seed'],
+  });
+  const count = countOf(words[0], 'The count', 10_000);
+  const first = countOf(words[1], 'The first seed', 1);
   const whole = saveProjectText(buildProject(smallOffice));
   let faults = 0;
   let refused = 0;

@@ -2,6 +2,7 @@ import { allRules } from '../../src/domain/rules/all.ts';
 import { seeded, pointAt, spaceSize } from '../../tests/properties/space.ts';
 import { caseSurveys, type Survey } from '../../tests/properties/surveys.ts';
 import { demoProject } from '../demo/demoProject.ts';
+import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { type Loss, openingOf, silentLosses } from './silentLosses.ts';
 
 /**
@@ -9,8 +10,8 @@ import { type Loss, openingOf, silentLosses } from './silentLosses.ts';
  * case of every rule laid over an ordinary door, that many pairs of cases laid over each other, and as many openings
  * of the decision space; in each that is settled every known fact is made unknown once.
  */
-const wanted = Number(process.argv[2] ?? 1000);
-if (!Number.isInteger(wanted) || wanted < 0) throw new Error(`How many? Not "${process.argv[2]}".`);
+const { words } = argumentsOf({ usage: 'npx tsx scripts/proof/unknown.ts [surveys]', words: ['surveys'] });
+const wanted = countOf(words[0], 'The number of surveys', 1000);
 
 const demo = demoProject();
 const random = seeded(20261130);
