@@ -144,6 +144,19 @@ describe('what the plan implies for an opening', () => {
     expect(implied(lobby([['S', 'stair', 'lobby']]), '301', 'lobbyHasOtherExit')).toBeUndefined();
   });
 
+  test('a door with the people of a lobby on its locked side is a door of that lobby, whatever it was entered as', () => {
+    const office = (more: readonly Door[]) =>
+      building({ street, lobby: { kind: 'lobby' }, office: { occupantLoad: 30 } }, [
+        ['301', 'lobby', 'office', { egressRole: 'exitAccess' }],
+        ['1', 'street', 'office'],
+        ...more,
+      ]);
+    expect(implied(office([]), '301', 'egressRole')).toBe('elevatorLobby');
+    expect(implied(office([]), '301', 'lobbyHasOtherExit')).toBe(false);
+    expect(differs(office([]), '301')).toContain('planNoLobbyExit');
+    expect(implied(office([['X', 'street', 'lobby']]), '301', 'egressRole')).toBeUndefined();
+  });
+
   test('nobody can be inside, says the survey, and the plan counts people: refused', () => {
     const garage = building({ street, garage: { occupantLoad: 60 } }, [
       ['P01', 'street', 'garage', { egressRole: 'noOccupiedSpace', doorType: 'overhead' }],

@@ -310,17 +310,30 @@ function noOtherDoor(room: At, differs: PlanKey[]): void {
   if (uncounted && (room.drawn.served[room.at]?.people ?? 0) > 0) differs.push('planNoOtherDoor');
 }
 
-/** Whether an elevator lobby has another way to an exit is read from the plan where it shows that there is none. */
+/** Roles under which a lobby on the secure side would not be asked for its way out. */
+const plainRoles: readonly (FactValue<'egressRole'> | undefined)[] = [undefined, 'exitAccess', 'convenience'];
+
+/**
+ * Whether a lobby has another way to an exit is read from the plan where it shows that there is none. Where its people
+ * stand on the locked side of this door, it is a door of their lobby, whatever part was entered for it.
+ */
 function lobbyExit({ ways }: Drawn, opening: Opening, say: Say): void {
-  if (surveyedValue(opening, 'egressRole') !== 'elevatorLobby') return;
-  const sides = [opening.toSpaceId, opening.fromSpaceId].flatMap((id) =>
-    id === null ? [] : (ways.indexOf.get(id) ?? []),
-  );
-  const lobby = sides.find((index) => ways.spaces[index]?.kind === 'lobby') ?? sides[0];
+  const role = surveyedValue(opening, 'egressRole');
+  const at = (id: string | null) => (id === null ? undefined : ways.indexOf.get(id));
+  const isLobby = (index: number | undefined) =>
+    index !== undefined && ['lobby', 'elevator'].includes(ways.spaces[index]?.kind ?? '');
+  const [inside, secure] = [at(opening.toSpaceId), at(opening.fromSpaceId)];
+  let lobby: number | undefined;
+  if (role === 'elevatorLobby') lobby = [inside, secure].find(isLobby) ?? inside ?? secure;
+  else if (plainRoles.includes(role) && inside !== undefined && isLobby(secure)) lobby = secure;
   if (lobby === undefined || hasOtherExit(ways, lobby, opening)) return;
   const name = ways.spaces[lobby]?.name ?? '';
+  const from = `no other way leads from ${name} to an exit`;
+  if (role !== 'elevatorLobby') say({ key: 'egressRole', value: 'elevatorLobby', from });
   say(
-    { key: 'lobbyHasOtherExit', value: false, from: `no other way leads from ${name} to an exit` },
-    surveyedValue(opening, 'lobbyHasOtherExit') === true && 'planNoLobbyExit',
+    { key: 'lobbyHasOtherExit', value: false, from },
+    (role !== undefined && role !== 'elevatorLobby') || surveyedValue(opening, 'lobbyHasOtherExit') === true
+      ? 'planNoLobbyExit'
+      : false,
   );
 }

@@ -49,7 +49,7 @@ export const B95 = defineRule({
       field: 'lobbyHasOtherExit',
       severity: 'warn',
       when: yes('planNoLobbyExit'),
-      says: 'The survey gives this elevator lobby another exit, and the plan shows none. It is judged as a lobby without one.',
+      says: 'The survey gives this lobby another exit, or this door another part, and the plan shows no other way out of the lobby. It is judged as the door of a lobby without one.',
     },
     {
       key: 'f',
