@@ -139,7 +139,7 @@ describe('people who cannot get out', () => {
       ['Street', 'outside'],
     ];
     const project = building(rooms, [
-      ['1', 'Lobby', 'Office', { lockFunction: 'storeroom' }, lever],
+      ['1', 'Lobby', 'Office', { lockFunction: 'storeroom', readerSides: 'secure' }, 'batteryLock/asIs/free'],
       ['2', 'Street', 'Office', {}, lever],
     ]);
     const all = found(project);
