@@ -11,6 +11,8 @@ export interface Preferences {
   readonly look: string;
   /** 'yes' once the first-run tour was ended or skipped. */
   readonly tourSeen: string;
+  /** What columns of door schedules were taken for by hand, as JSON by heading. */
+  readonly columnsByHand: string;
 }
 
 type PreferenceKey = keyof Preferences;

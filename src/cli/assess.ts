@@ -14,7 +14,6 @@ import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.
 import { comparisonRecord } from '../exporting/jsonl/comparisonRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
-import { readText } from './readText.ts';
 import { loadProject } from './source.ts';
 
 /**
@@ -74,7 +73,7 @@ function otherBasisIn(
   return read.ok ? { ok: true, other: { basis: read.basis, amendments: without ? [] : amendments } } : read;
 }
 
-function main(): number {
+async function main(): Promise<number> {
   const call = readCall();
   const file = call?.positionals[0];
   if (call?.values.help) {
@@ -87,8 +86,7 @@ function main(): number {
   }
   const bytes = readBytes(file);
   if (!bytes) return unreadable;
-  const text = readText(bytes);
-  const source = text.ok ? loadProject(text.text) : text;
+  const source = await loadProject(bytes);
   if (!source.ok) {
     say(`${file}: ${source.says}`);
     return unreadable;
@@ -143,4 +141,4 @@ function writeAll(text: string): void {
   }
 }
 
-process.exitCode = main();
+process.exitCode = await main();

@@ -1,11 +1,12 @@
-import { readCsv } from '../exporting/csv/readCsv.ts';
-import { withoutGuard } from '../exporting/csv/cells.ts';
 import { applyEdits, commandProblemInWords } from '../domain/commands/command.ts';
-import { importEdits, importRows } from '../domain/import/csv.ts';
-import { findHeader } from '../domain/import/headers.ts';
+import { importEdits, importTable } from '../domain/import/csv.ts';
+import { bestTable } from '../domain/import/sheets.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
+import { placeOf } from '../domain/project/importPreview.ts';
 import { openProblemInWords, openProjectText } from '../domain/versions/file.ts';
+import { readSchedule } from '../intake/readFile.ts';
+import { readProjectBytes } from '../intake/text.ts';
 
 export interface Loaded {
   readonly project: Project;
@@ -16,11 +17,11 @@ export interface Loaded {
 }
 export type Source = ({ readonly ok: true } & Loaded) | { readonly ok: false; readonly says: string };
 
-/** A project file begins with a brace; everything else is taken as a table. */
-export function loadProject(text: string): Source {
-  const start = text.replace(/^\uFEFF/, '').trimStart();
-  if (start === '') return { ok: false, says: 'The file is empty.' };
-  return start.startsWith('{') || start.startsWith('[') ? fromJson(text) : fromCsv(text);
+/** A project file begins with a brace; everything else is taken as a table, read as the app reads it. */
+export async function loadProject(bytes: Uint8Array): Promise<Source> {
+  const text = readProjectBytes(bytes);
+  const start = text.ok ? text.text.replace(/^\uFEFF/, '').trimStart() : '';
+  return text.ok && (start.startsWith('{') || start.startsWith('[')) ? fromJson(text.text) : fromTable(bytes);
 }
 
 function fromJson(text: string): Source {
@@ -38,33 +39,28 @@ function fromJson(text: string): Source {
   };
 }
 
-function fromCsv(text: string): Source {
-  const read = readCsv(text);
+async function fromTable(bytes: Uint8Array): Promise<Source> {
+  const read = await readSchedule(bytes);
   if (!read.ok) return read;
-  const table = read.table.map((row) => row.map(withoutGuard));
-  const head = findHeader(table);
-  if (head === undefined) {
-    return { ok: false, says: 'No row names the columns: none of the first rows has “mark” or “Door No.”.' };
-  }
+  const table = bestTable(read.grids);
+  if (!table.ok) return table;
   let count = 0;
-  const imported = importRows(table[head] ?? [], table.slice(head + 1), {
-    newId: () => `row-${(count += 1)}`,
-    firstRow: head + 2,
-  });
+  const imported = importTable(table.table, { newId: () => `row-${(count += 1)}` });
   const empty = newProject('file', 'File');
   const applied = applyEdits(empty, importEdits(empty, imported));
   if (!applied.ok) return { ok: false, says: commandProblemInWords(applied.problem) };
+  const told = imported.skipped.filter(({ is }) => is !== 'blank');
   return {
     ok: true,
     project: applied.project,
-    problems: imported.problems.map((problem) => {
-      const where = [
-        problem.row === null ? undefined : `row ${problem.row}`,
-        problem.column === null ? undefined : problem.column,
-      ].filter((part) => part !== undefined);
-      const left = problem.refuses ? ' The row was left out.' : '';
-      return `${where.length > 0 ? `${where.join(', ')}: ` : ''}${problem.says}${left}`;
-    }),
+    problems: [
+      ...(read.note === '' ? [] : [read.note]),
+      ...table.notes,
+      ...told.map(({ row, why }) => `Row ${row.number} is no opening: ${why}`),
+      ...imported.problems.map(
+        (problem) => `${placeOf(problem)}: ${problem.says}${problem.refuses ? ' The row was left out.' : ''}`,
+      ),
+    ],
     refused: imported.refused.length,
   };
 }

@@ -4,12 +4,12 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../../src/domain/decide/decide.ts';
-import { importRows } from '../../src/domain/import/csv.ts';
-import { findHeader } from '../../src/domain/import/headers.ts';
+import { importTable } from '../../src/domain/import/csv.ts';
+import { bestTable } from '../../src/domain/import/sheets.ts';
 import type { Fact } from '../../src/domain/model/fact.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { newProject } from '../../src/domain/model/newProject.ts';
-import { readCsv } from '../../src/exporting/csv/readCsv.ts';
+import { readSchedule } from '../../src/intake/readFile.ts';
 
 /**
  * A real schedule of 254 doors, kept outside this repository. It stands where LATCHWARD_SHARED says, or in a
@@ -18,15 +18,15 @@ import { readCsv } from '../../src/exporting/csv/readCsv.ts';
 const shared = process.env['LATCHWARD_SHARED'] ?? fileURLToPath(new URL('../../../shared', import.meta.url));
 const file = join(shared, 'data/schedules/clinic-door-schedule-derived.csv');
 
+const read = await readSchedule(readFileSync(file));
+if (!read.ok) throw new Error(read.says);
+const table = bestTable(read.grids);
+if (!table.ok) throw new Error(table.says);
+
 function readClinic() {
-  const read = readCsv(readFileSync(file, 'utf8'));
-  if (!read.ok) throw new Error(read.says);
-  const head = findHeader(read.table) ?? 0;
+  if (!table.ok) throw new Error(table.says);
   let count = 0;
-  return importRows(read.table[head] ?? [], read.table.slice(head + 1), {
-    newId: () => `id${(count += 1)}`,
-    firstRow: head + 2,
-  });
+  return importTable(table.table, { newId: () => `id${(count += 1)}` });
 }
 
 describe('a real schedule of 254 doors', () => {

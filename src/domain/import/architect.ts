@@ -96,6 +96,7 @@ function readDoorType(texts: readonly Said[], reading: Reading): void {
   }
 }
 
+const tooWide = 'This is too wide for one leaf; say whether it is a pair and how wide a leaf is.';
 const widthOfWhat = 'The width may mean one leaf or all of them; enter the width of a leaf.';
 function severalLeaves(reading: Reading): boolean {
   const type = reading.facts.get('doorType');
@@ -131,6 +132,7 @@ function readSizeColumn(said: Said | undefined, reading: Reading): void {
   if (size.thicknessIn !== undefined) put(reading, 'leafThicknessIn', hundredths(size.thicknessIn), said);
   if (size.pair) assume(reading, 'doorType', 'pair', said);
   if (severalLeaves(reading)) leaveOpen(reading, said, widthOfWhat);
+  else if (size.widthIn > widestLeafIn) leaveOpen(reading, said, tooWide);
   else put(reading, 'leafWidthIn', hundredths(size.widthIn), said);
 }
 

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { projectSchema } from '../model/project.ts';
-import { importEdits, importRows } from './csv.ts';
-import { findHeader } from './headers.ts';
+import { importRows } from '../testing/tables.ts';
+import { importEdits } from './csv.ts';
+import { findTable } from './layout.ts';
 import { roomUseOf } from './rooms.ts';
 
 function read(header: string, ...rows: readonly string[]) {
@@ -45,7 +46,7 @@ describe('our own columns', () => {
     });
   });
 
-  it('refuses a row with a sentence that names field and range', () => {
+  it('leaves a fact open whose cell cannot be read, says why and keeps the words', () => {
     const result = read(
       'mark|occupantLoad|doorType|panicPresent|fireRatingMin',
       '101|-3|single|yes|45',
@@ -55,13 +56,16 @@ describe('our own columns', () => {
       '105|3|single|yes|45 bananas',
       '106|3|single|yes|75',
     );
-    expect(result.openings.map((one) => one.mark)).toEqual(['106']);
-    expect(result.refused.map((one) => one.row)).toEqual([2, 3, 4, 5, 6]);
+    expect(result.openings).toHaveLength(6);
+    expect(result.refused).toEqual([]);
+    expect(result.openings[0]?.facts.occupantLoad).toBeUndefined();
+    expect(result.openings[0]?.facts.fireRatingMin).toEqual({ is: 'known', value: 45 });
+    expect(result.openings[0]?.notes).toBe('occupantLoad: -3');
     expect(result.problems[0]).toEqual({
       row: 2,
       column: 'occupantLoad',
       says: 'Occupant load served cannot be below 0 people.',
-      refuses: true,
+      refuses: false,
     });
     expect(says(result)[1]).toMatch(/^Door type cannot be “barn door”; it may be single, pair, /);
     expect(says(result)[2]).toBe('Panic hardware present is answered by yes or no, not by “perhaps”.');
@@ -315,7 +319,11 @@ describe('bringing it in', () => {
   });
 
   it('finds the header below a title', () => {
-    expect(findHeader([['DOOR SCHEDULE'], [''], ['Door No.', 'Width']])).toBe(2);
-    expect(findHeader([['a', 'b']])).toBeUndefined();
+    const rows = (...cells: string[][]) => ({
+      rows: cells.map((one, index) => ({ number: index + 1, cells: one })),
+    });
+    const found = findTable(rows(['DOOR SCHEDULE'], [''], ['Door No.', 'Width'], ['1', '36']));
+    expect(found?.rows.map((row) => row.number)).toEqual([4]);
+    expect(findTable(rows(['a', 'b']))).toBeUndefined();
   });
 });

@@ -4,10 +4,13 @@ import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
 import { type Floor, type Opening, openingSchema, type Project, type Space } from '../model/project.ts';
 import { quote, readArchitect, type Said } from './architect.ts';
-import { type Column, readHeaders } from './headers.ts';
+import type { GridRow } from './grid.ts';
+import { type Column, mappedHeaders, type Role } from './headers.ts';
+import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
 import { PlaceBook, type Places } from './places.ts';
 import { roomUseOf } from './rooms.ts';
-import { readCell, type Value } from '../survey/readValue.ts';
+import { oneSpelling, readCell, type Value } from '../survey/readValue.ts';
+import { valueInWords } from '../text/format.ts';
 
 export interface ImportProblem {
   /** As counted in the file, the header being row 1 unless told otherwise; null speaks of the whole file. */
@@ -32,59 +35,92 @@ export interface Imported {
   readonly building: Facts;
   readonly problems: readonly ImportProblem[];
   readonly refused: readonly RefusedRow[];
+  /** Rows that are no doors, each with why. */
+  readonly skipped: readonly ClassifiedRow[];
+  /** The row each opening came from, by id. */
+  readonly from: ReadonlyMap<string, GridRow>;
   readonly columns: readonly Column[];
 }
 
 export interface ImportOptions {
   readonly newId: () => string;
-  /** Row number of the first data row in the file. */
-  readonly firstRow?: number;
   /** The project the rows are to go into: its marks are taken, its floors and spaces are used again. */
   readonly into?: Pick<Project, 'floors' | 'spaces' | 'openings'>;
+  /** What a person said about columns, by heading. */
+  readonly columns?: Readonly<Record<string, string>>;
+  /** What a person said about rows, by the number they have in the file. */
+  readonly rows?: ReadonlyMap<number, 'opening' | 'omit'>;
 }
+
+const nobody = { floors: {}, spaces: {}, openings: {} };
 
 /**
  * Rows of a schedule → openings, and a sentence for everything that could not be taken. Nothing is stored: the
- * caller shows the result and decides whether all of it comes in or nothing.
+ * caller shows the result and decides whether all of it comes in or nothing. A cell that cannot be read leaves its
+ * fact unknown and its words in the notes; only a row without a mark of its own is refused.
  */
-export function importRows(
-  header: readonly string[],
-  rows: readonly (readonly string[])[],
-  options: ImportOptions,
-): Imported {
-  const columns = readHeaders(header);
-  const into = options.into ?? { floors: {}, spaces: {}, openings: {} };
+export function importTable(table: Table, options: ImportOptions): Imported {
+  const columns = mappedHeaders(table.header, options.columns ?? {});
+  const into = options.into ?? nobody;
   const book = new PlaceBook(into, options.newId);
   const problems: ImportProblem[] = [];
   const refused: RefusedRow[] = [];
   const openings: Opening[] = [];
+  const from = new Map<string, GridRow>();
   const building = new Map<FactKey, { fact: Fact<Value>; row: number }>();
-  const seen = new Map<string, number>();
+  const seen: Seen = new Map();
   const taken = new Set(Object.values(into.openings).map((opening) => opening.mark));
 
   const markColumn = columns.find((column) => column.use.kind === 'role' && column.use.role === 'mark');
+  const sorted = classifyRows(table, markColumn?.index, options.rows);
+  const skipped = sorted.filter(({ is }) => is !== 'opening' && is !== 'broken');
+  const result = () => ({
+    openings,
+    from,
+    floors: book.floors,
+    spaces: book.spaces,
+    building: Object.fromEntries([...building].map(([key, { fact }]) => [key, fact])) as Facts,
+    problems,
+    refused,
+    skipped,
+    columns,
+  });
   if (!markColumn) {
-    const says = 'No column holds the mark of the openings; name one “mark” or “Door No.”.';
+    const says = 'No column holds the mark of the openings; say below which one does.';
     problems.push({ row: null, column: null, says, refuses: true });
-    return { openings, floors: [], spaces: [], building: {}, problems, refused, columns };
+    return result();
   }
 
-  rows.forEach((cells, index) => {
-    if (cells.every((cell) => cell.trim() === '')) return;
-    const row = index + (options.firstRow ?? 2);
-    const mark = (cells[markColumn.index] ?? '').trim();
-    const before = problems.length;
+  let floorHeading: Said | undefined;
+  for (const { row: gridRow, is, why } of sorted) {
+    const { number: row, cells } = gridRow;
     const complain = (column: string | null, says: string, refuses: boolean) =>
       problems.push({ row, column, says, refuses });
+    const mark = (cells[markColumn.index] ?? '').trim();
+    if (is === 'floor') {
+      const text = cells.find((cell) => cell.trim() !== '') ?? '';
+      floorHeading = { role: 'level', header: `heading in row ${row}`, text, unit: undefined };
+    }
+    if (is === 'broken') {
+      complain(null, why, true);
+      refused.push({ row, mark, cells });
+    }
+    if (is !== 'opening') continue;
 
-    const markProblem = checkMark(mark, row, seen, taken);
-    if (markProblem !== undefined) complain(markColumn.header, markProblem, true);
-    else seen.set(mark, row);
-    if (cells.length > header.length && cells.slice(header.length).some((cell) => cell.trim() !== '')) {
-      complain(null, 'The row has more cells than the header; a separator may stand inside a text.', true);
+    const before = problems.length;
+    const said = saidCells(columns, cells);
+    if (floorHeading && !said.some((cell) => cell.role === 'level' && cell.text.trim() !== '')) {
+      said.push(floorHeading);
+    }
+    const floor = said.find((cell) => cell.role === 'level' && cell.text.trim() !== '')?.text.trim();
+    const named = checkMark(mark, row, floor, seen, taken);
+    if (!named.ok) complain(markColumn.header, named.says, true);
+    else if (named.says !== undefined) complain(markColumn.header, named.says, false);
+    checkWidth(cells, table.header.length, complain);
+    for (const [column, says] of gridRow.doubts ?? []) {
+      complain(table.header[column]?.trim() ?? null, says, column === markColumn.index);
     }
     const own = readOwnColumns(columns, cells, complain);
-    const said = saidCells(columns, cells);
     const count = said.find((cell) => cell.role === 'count');
     if (count && /^\d+$/.test(count.text.trim()) && Number(count.text) !== 1) {
       const says = `The row stands for ${count.text.trim()} doors; give each its own row and mark.`;
@@ -93,11 +129,16 @@ export function importRows(
     const read = readArchitect(said);
     for (const problem of read.problems) complain(problem.column, problem.says, false);
 
-    if (problems.slice(before).some((problem) => problem.refuses)) {
+    if (!named.ok || problems.slice(before).some((problem) => problem.refuses)) {
       refused.push({ row, mark, cells });
-      return;
+      continue;
     }
     const facts = new Map([...read.facts, ...own.opening]);
+    const against = contradictions(columns, cells, read.facts, own.opening);
+    for (const { key, column, says } of against) {
+      facts.delete(key);
+      complain(column, says, false);
+    }
     const exterior = facts.get('exterior');
     const places = book.read(
       said,
@@ -105,24 +146,18 @@ export function importRows(
     );
     assumeFromRooms(places, facts);
     for (const [key, fact] of own.building) agreeOnBuilding(building, key, fact, row, complain);
+    const id = options.newId();
+    from.set(id, gridRow);
     openings.push({
-      ...newOpening(options.newId(), mark),
+      ...newOpening(id, named.mark),
       floorId: places.floorId,
       fromSpaceId: places.fromSpaceId,
       toSpaceId: places.toSpaceId,
       facts: Object.fromEntries(facts) as Facts,
-      notes: notesOf(columns, cells, said, read.kept),
+      notes: notesOf(columns, cells, said, [...read.kept, ...own.kept, ...keptOf(said, against)]),
     });
-  });
-  return {
-    openings,
-    floors: book.floors,
-    spaces: book.spaces,
-    building: Object.fromEntries([...building].map(([key, { fact }]) => [key, fact])) as Facts,
-    problems,
-    refused,
-    columns,
-  };
+  }
+  return result();
 }
 
 /**
@@ -149,35 +184,136 @@ export function importEdits(project: Project, imported: Imported): readonly Edit
   ];
 }
 
+/** Marks by the rows and floors they stand at. */
+type Seen = Map<string, { row: number; floor: string | undefined }>;
+type NamedMark =
+  | { readonly ok: true; readonly mark: string; readonly says?: string }
+  | { readonly ok: false; readonly says: string };
+
 function checkMark(
   mark: string,
   row: number,
-  seen: ReadonlyMap<string, number>,
+  floor: string | undefined,
+  seen: Seen,
   taken: ReadonlySet<string>,
-): string | undefined {
+): NamedMark {
   const parsed = openingSchema.shape.mark.safeParse(mark);
-  if (!parsed.success) return parsed.error.issues[0]?.message ?? 'This mark cannot be used.';
+  if (!parsed.success)
+    return { ok: false, says: parsed.error.issues[0]?.message ?? 'This mark cannot be used.' };
+  if (/[\p{Cc}\p{Cf}\u2028\u2029]/u.test(mark))
+    return { ok: false, says: 'The mark holds a line break or a sign that cannot be seen.' };
+  if (/^"|"$/.test(mark))
+    return { ok: false, says: `The mark ${mark} has a quotation mark at its end; a quote may be missing.` };
   const first = seen.get(mark);
-  if (first !== undefined) return `Mark ${mark} stands in row ${first} and again in row ${row}.`;
-  return taken.has(mark) ? `Mark ${mark} is already in the project.` : undefined;
+  if (!first && taken.has(mark)) return { ok: false, says: `Mark ${mark} is already in the project.` };
+  if (!first) {
+    seen.set(mark, { row, floor });
+    return { ok: true, mark };
+  }
+  // Two floors may number their doors alike: two doors, which need two marks here.
+  const longer = `${mark} (${floor})`;
+  if (
+    floor !== undefined &&
+    first.floor !== undefined &&
+    oneSpelling(floor) !== oneSpelling(first.floor) &&
+    openingSchema.shape.mark.safeParse(longer).success &&
+    !seen.has(longer) &&
+    !taken.has(longer)
+  ) {
+    seen.set(longer, { row, floor });
+    const says = `Mark ${mark} stands in row ${first.row} on ${first.floor} as well. This one comes in as ${longer}.`;
+    return { ok: true, mark: longer, says };
+  }
+  return { ok: false, says: `Mark ${mark} stands in row ${first.row} and again in row ${row}.` };
 }
 
 type Complain = (column: string | null, says: string, refuses: boolean) => void;
 
+function checkWidth(cells: readonly string[], width: number, complain: Complain): void {
+  if (cells.length > width && cells.slice(width).some((cell) => cell.trim() !== '')) {
+    complain(null, 'The row has more cells than the heading; a separator may stand inside a text.', true);
+  }
+  if (cells.length < width) {
+    const says = `The row has ${cells.length} cells under ${width} headings; what is missing at its end stays unknown.`;
+    complain(null, says, false);
+  }
+}
+
 function readOwnColumns(columns: readonly Column[], cells: readonly string[], complain: Complain) {
   const opening = new Map<FactKey, Fact<Value>>();
   const building = new Map<FactKey, Fact<Value>>();
+  const kept: Kept[] = [];
   for (const column of columns) {
     if (column.use.kind !== 'fact') continue;
     const { fact: key } = column.use;
-    const read = readCell(key, cells[column.index] ?? '');
-    if (!read.ok) complain(column.header, read.says, true);
-    else if (read.fact) (fieldInfo(key).scope === 'building' ? building : opening).set(key, read.fact);
+    const text = cells[column.index] ?? '';
+    const read = readCell(key, text);
+    if (!read.ok) {
+      complain(column.header.trim(), read.says, false);
+      kept.push({ header: column.header.trim(), text });
+    } else if (read.fact) (fieldInfo(key).scope === 'building' ? building : opening).set(key, read.fact);
   }
-  return { opening, building };
+  return { opening, building, kept };
 }
 
-function saidCells(columns: readonly Column[], cells: readonly string[]): readonly Said[] {
+interface Against {
+  readonly key: FactKey;
+  readonly column: string;
+  readonly says: string;
+}
+
+/**
+ * Two columns that say different things about one fact: neither is believed. The second is read as the first would
+ * be, so that 1-1/2 HR beside 90 min is no contradiction.
+ */
+function contradictions(
+  columns: readonly Column[],
+  cells: readonly string[],
+  said: ReadonlyMap<FactKey, Fact<Value>>,
+  own: ReadonlyMap<FactKey, Fact<Value>>,
+): readonly Against[] {
+  const found: Against[] = [];
+  const hold = (facts: ReadonlyMap<FactKey, Fact<Value>>, against: typeof said, column: string) => {
+    for (const [key, fact] of facts) {
+      const other = against.get(key);
+      if (fact.is !== 'known' || other?.is !== 'known' || fact.value === other.value) continue;
+      if (found.some((one) => one.key === key)) continue;
+      const [one, two] = [other.value, fact.value].map((value) => valueInWords(key, value));
+      const says = `Two columns say different things about ${fieldInfo(key).label}: ${one} and ${two}. It stays unknown.`;
+      found.push({ key, column, says });
+    }
+  };
+  for (const column of columns) {
+    if (column.use.kind !== 'unused' || column.use.sameAs === undefined) continue;
+    const first = columns[column.use.sameAs];
+    if (!first) continue;
+    const text = cells[column.index] ?? '';
+    const asFirst = { ...first, index: 0, header: column.header };
+    if (first.use.kind === 'fact') {
+      const read = readCell(first.use.fact, text);
+      if (read.ok && read.fact) hold(new Map([[first.use.fact, read.fact]]), own, column.header.trim());
+    } else hold(readArchitect(saidCells([asFirst], [text])).facts, said, column.header.trim());
+  }
+  const byFact = columns.find(({ use }) => use.kind === 'fact' && own.has(use.fact) && said.has(use.fact));
+  hold(own, said, byFact?.header.trim() ?? '');
+  return found;
+}
+
+/** Both sides of a contradiction stay in the notes. */
+function keptOf(said: readonly Said[], against: readonly Against[]): readonly Kept[] {
+  return against.length === 0 ? [] : said.filter((cell) => valueRoles.has(cell.role));
+}
+const valueRoles: ReadonlySet<Role> = new Set([
+  'size',
+  'width',
+  'height',
+  'thickness',
+  'frame',
+  'rating',
+  'hand',
+]);
+
+function saidCells(columns: readonly Column[], cells: readonly string[]): Said[] {
   return columns.flatMap((column) => {
     if (column.use.kind !== 'role') return [];
     const { role, unit } = column.use;
@@ -220,19 +356,27 @@ function agreeOnBuilding(
   }
 }
 
+/** A cell that goes into the notes under its heading. */
+type Kept = Pick<Said, 'header' | 'text'>;
+
 /** Nothing written is lost: what no column of ours holds is kept with its heading behind the remarks. */
 function notesOf(
   columns: readonly Column[],
   cells: readonly string[],
   said: readonly Said[],
-  kept: readonly Said[],
+  kept: readonly Kept[],
 ): string {
-  const remarks = said.filter((cell) => cell.role === 'notes').map((cell) => cell.text.trim());
+  const remarks = said
+    .filter((cell) => cell.role === 'notes' && cell.text.trim() !== '')
+    .map((cell) => cell.text.trim());
   const unused = columns
     .filter((column) => column.use.kind === 'unused')
     .map((column) => ({ header: column.header.trim(), text: (cells[column.index] ?? '').trim() }));
   // Descriptions are read only in part, so their words are kept as well.
-  const read = [...kept, ...said.filter((cell) => cell.role === 'typeText' || cell.role === 'reader')];
+  const read: Kept[] = [
+    ...kept,
+    ...said.filter((cell) => cell.role === 'typeText' || cell.role === 'reader'),
+  ];
   const rest = [...new Set(read)].map((cell) => ({ header: cell.header, text: cell.text.trim() }));
   const pairs = [...rest, ...unused].filter((one) => one.text !== '');
   return [...remarks, pairs.map((one) => `${one.header}: ${one.text}`).join('; ')]

@@ -36,6 +36,10 @@ const headings: Readonly<Record<Role, readonly string[]>> = {
     'door id',
     'number',
     'tag number',
+    'door',
+    'opening',
+    'door #',
+    'opening mark',
   ],
   count: ['count', 'qty', 'quantity'],
   level: ['floor', 'level', 'storey', 'story', 'floor name', 'level name'],
@@ -44,14 +48,24 @@ const headings: Readonly<Record<Role, readonly string[]>> = {
   adjoining: ['from', 'adjoining room name', 'adjoining room', 'from room', 'from room name'],
   adjoiningNumber: ['adjoining room no', 'adjoining room number', 'from room no', 'from room number'],
   size: ['size', 'opening size', 'door size'],
-  width: ['width', 'door width'],
-  height: ['height', 'door height'],
-  thickness: ['thickness', 'door thickness', 'thk'],
+  width: ['width', 'door width', 'size width', 'leaf width', 'opening width', 'door size width'],
+  height: ['height', 'door height', 'size height', 'leaf height', 'opening height', 'door size height'],
+  thickness: ['thickness', 'door thickness', 'thk', 'door thk', 'size thk', 'size thickness'],
   typeText: ['door type', 'door description', 'description', 'type'],
-  material: ['door material', 'material', 'door mat', 'mat'],
-  frame: ['frame', 'frame material', 'door frame', 'doorframe', 'frame mat'],
-  rating: ['fire rating', 'rating', 'fire label', 'label', 'door rating'],
-  hand: ['hand'],
+  material: ['door material', 'material', 'door mat', 'mat', 'door matl', 'matl'],
+  frame: ['frame', 'frame material', 'door frame', 'doorframe', 'frame mat', 'frame matl'],
+  rating: [
+    'fire rating',
+    'rating',
+    'fire label',
+    'label',
+    'door rating',
+    'door fire rating',
+    'fire',
+    'rating label',
+    'door label',
+  ],
+  hand: ['hand', 'door hand', 'hand of door', 'swing'],
   reader: ['card reader', 'reader', 'access control'],
   notes: ['notes', 'remarks', 'comments'],
 };
@@ -62,7 +76,8 @@ export type LengthUnit = 'in' | 'mm' | undefined;
 export type ColumnUse =
   | { readonly kind: 'fact'; readonly fact: FactKey }
   | { readonly kind: 'role'; readonly role: Role; readonly unit: LengthUnit }
-  | { readonly kind: 'unused' };
+  /** `sameAs` is the column that tells the same; what this one says is held against it. */
+  | { readonly kind: 'unused'; readonly sameAs?: number };
 
 export interface Column {
   readonly index: number;
@@ -102,7 +117,7 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
     const before = best.get(found.role);
     if (!before || found.rank < before.rank) best.set(found.role, { index, rank: found.rank });
   });
-  const taken = new Set<FactKey>();
+  const taken = new Map<FactKey, number>();
   return header.map((text, index): Column => {
     const { name, unit } = plain[index] ?? { name: '', unit: undefined };
     const found = rolesOf(name);
@@ -111,22 +126,71 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
       return {
         index,
         header: text,
-        use: used ? { kind: 'role', role: found.role, unit } : { kind: 'unused' },
+        use: used ? { kind: 'role', role: found.role, unit } : again(best.get(found.role)?.index),
       };
     }
     const fact = factByHeading.get(oneSpelling(text)) ?? factByHeading.get(name);
-    if (fact === undefined || taken.has(fact)) return { index, header: text, use: { kind: 'unused' } };
-    taken.add(fact);
+    if (fact === undefined || taken.has(fact)) {
+      return { index, header: text, use: again(fact === undefined ? undefined : taken.get(fact)) };
+    }
+    taken.set(fact, index);
     return { index, header: text, use: { kind: 'fact', fact } };
   });
 }
 
-/** The row that names the doors; exports open with a title or a blank line. Undefined when there is none. */
-export function findHeader(table: readonly (readonly string[])[], within = 15): number | undefined {
-  const index = table
-    .slice(0, within)
-    .findIndex((row) =>
-      readHeaders(row).some((column) => column.use.kind === 'role' && column.use.role === 'mark'),
-    );
-  return index < 0 ? undefined : index;
+function again(sameAs: number | undefined): ColumnUse {
+  return sameAs === undefined ? { kind: 'unused' } : { kind: 'unused', sameAs };
 }
+
+/** A use by name, as a person picks it and as it is kept for the next file: `mark`, `width`, `fact:latch`, `unused`. */
+export function useName(use: ColumnUse): string {
+  return use.kind === 'fact' ? `fact:${use.fact}` : use.kind === 'role' ? use.role : 'unused';
+}
+
+/** What a person said about columns, by heading, over what was guessed. */
+export function mappedHeaders(
+  header: readonly string[],
+  chosen: Readonly<Record<string, string>>,
+): readonly Column[] {
+  const picked = (text: string) =>
+    Object.hasOwn(chosen, mappingKey(text)) ? chosen[mappingKey(text)] : undefined;
+  // What is mapped by hand takes part in no guess, so that the guess fills the rest.
+  const guessed = readHeaders(header.map((text) => (picked(text) === undefined ? text : '')));
+  const taken = new Set(header.map(picked));
+  return guessed.map((column, index): Column => {
+    const text = header[index] ?? '';
+    const name = picked(text);
+    if (name === undefined) {
+      const clash =
+        column.use.kind !== 'unused' && taken.has(useName(column.use)) && useName(column.use) !== 'notes';
+      return clash ? { ...column, use: { kind: 'unused' } } : column;
+    }
+    return { index, header: text, use: useNamed(name, plainHeading(text).unit) };
+  });
+}
+
+export function mappingKey(header: string): string {
+  return oneSpelling(header);
+}
+
+function useNamed(name: string, unit: LengthUnit): ColumnUse {
+  const fact = factKeys.find((key) => `fact:${key}` === name);
+  if (fact !== undefined) return { kind: 'fact', fact };
+  return Object.hasOwn(headings, name) ? { kind: 'role', role: name as Role, unit } : { kind: 'unused' };
+}
+
+/** A mapping that was kept for the next file; what cannot be read is no mapping. */
+export function mappingFrom(text: string): Readonly<Record<string, string>> {
+  try {
+    const read: unknown = JSON.parse(text);
+    if (read === null || typeof read !== 'object') return {};
+    return Object.fromEntries(
+      Object.entries(read).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+    );
+  } catch {
+    return {};
+  }
+}
+
+/** Everything a column can be taken for. */
+export const roles = Object.keys(headings) as readonly Role[];

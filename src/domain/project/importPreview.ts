@@ -1,14 +1,19 @@
 import { counted } from '../text/counted.ts';
 import type { Imported, ImportProblem } from '../import/csv.ts';
-import type { Column, Role } from '../import/headers.ts';
+import { type Column, type Role, roles, useName } from '../import/headers.ts';
+import { valueInWords } from '../text/format.ts';
 import type { Fact } from '../model/fact.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 
 /** One column of a schedule, as it was understood. */
 export interface ColumnPreview {
   readonly index: number;
   readonly header: string;
   readonly means: string;
+  /** What it is taken for, by name; a person may pick another. */
+  readonly use: string;
+  /** The first different texts in it. */
+  readonly examples: readonly string[];
   readonly known: number;
   readonly assumed: number;
   /** Cells that could not be taken; their words go into the notes. */
@@ -67,12 +72,79 @@ export function previewColumns(imported: Imported): readonly ColumnPreview[] {
       index: column.index,
       header: column.header.trim() === '' ? `(column ${column.index + 1})` : column.header.trim(),
       means: meansOf(column),
+      use: useName(column.use),
+      examples: examplesOf(imported, column),
       known,
       assumed,
       notTaken,
       standing: standingOf(column, [known, assumed, notTaken], others),
     };
   });
+}
+
+const examplesShown = 3;
+
+function examplesOf(imported: Imported, { index }: Column): readonly string[] {
+  const found = new Set<string>();
+  for (const { cells } of imported.from.values()) {
+    const text = (cells[index] ?? '').trim();
+    if (text !== '') found.add(text);
+    if (found.size === examplesShown) break;
+  }
+  return [...found];
+}
+
+/** What a person may take a column for, by name. */
+export function columnChoices(): readonly { readonly use: string; readonly means: string }[] {
+  return [
+    { use: 'unused', means: 'Not read; kept in the notes' },
+    ...roles.map((role) => ({ use: role, means: roleMeans[role] })),
+    ...factKeys.map((key) => ({ use: `fact:${key}`, means: fieldInfo(key).label })),
+  ];
+}
+
+/** One cell as it stands in the file and as it was read. */
+export interface CellReading {
+  readonly header: string;
+  readonly original: string;
+  readonly reading: string;
+  /** A sentence about what could not be taken; empty otherwise. */
+  readonly doubt: string;
+}
+
+/** Every cell of one opening with something in it, original beside reading. */
+export function cellsOf(imported: Imported, openingId: string): readonly CellReading[] {
+  const row = imported.from.get(openingId);
+  const opening = imported.openings.find((one) => one.id === openingId);
+  if (!row || !opening) return [];
+  return imported.columns.flatMap((column): CellReading[] => {
+    const original = (row.cells[column.index] ?? '').trim();
+    if (original === '') return [];
+    const header = column.header.trim();
+    const doubt = imported.problems
+      .filter((one) => one.row === row.number && one.column === header)
+      .map((one) => one.says)
+      .join(' ');
+    return [{ header, original, reading: readingOf(column, opening), doubt }];
+  });
+}
+
+function readingOf({ use, header }: Column, opening: Imported['openings'][number]): string {
+  if (use.kind === 'unused') return 'Kept in the notes';
+  if (use.kind === 'role' && asWritten.has(use.role))
+    return use.role === 'mark' ? opening.mark : 'As written';
+  const own = new Set<string>(use.kind === 'fact' ? [use.fact] : (roleFacts[use.role] ?? []));
+  const from = `column ${header.trim()}:`;
+  const said = (Object.entries(opening.facts) as [FactKey, Fact<string | number | boolean>][]).flatMap(
+    ([key, fact]) => {
+      if (fact.is === 'unknown') return [];
+      const assumed = fact.is === 'assumed' && fact.from.startsWith(from);
+      if (!assumed && !own.has(key)) return [];
+      const value = valueInWords(key, fact.value);
+      return [`${fieldInfo(key).label}: ${value}${fact.is === 'assumed' ? ', assumed' : ''}`];
+    },
+  );
+  return said.length > 0 ? said.join('; ') : 'Nothing taken';
 }
 
 function meansOf({ use }: Column): string {
@@ -152,7 +224,14 @@ export function importTotals(imported: Imported): string {
   ];
   const refused =
     imported.refused.length === 0 ? '' : ` ${counted(imported.refused.length, 'row')} refused and left out.`;
-  return `${parts.join(', ')}.${refused}`;
+  const skipped = skippedRows(imported).length;
+  const others = skipped === 0 ? '' : ` ${counted(skipped, 'row')} taken for no door.`;
+  return `${parts.join(', ')}.${refused}${others}`;
+}
+
+/** Rows that hold something and were taken for no door. */
+export function skippedRows(imported: Imported): Imported['skipped'] {
+  return imported.skipped.filter((one) => one.is !== 'blank');
 }
 
 /** Refused rows first, each sentence with its place in the file. */

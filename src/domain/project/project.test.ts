@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { decideAll } from '../decide/decide.ts';
 import { whereFired } from '../manual/whereFired.ts';
-import { importEdits, importRows } from '../import/csv.ts';
+import { importEdits } from '../import/csv.ts';
+import { importRows } from '../testing/tables.ts';
 import { known } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { type Project, openingsInOrder } from '../model/project.ts';
@@ -119,7 +120,7 @@ describe('an import before it comes in', () => {
     const order = problemsInOrder(
       read([
         ['201', 'wide', ''],
-        ['', '36 in', ''],
+        ['', '36 in', 'PT'],
       ]),
     ).map((one) => one.refuses);
     expect(order).toEqual([true, false]);
@@ -136,7 +137,7 @@ describe('an import before it comes in', () => {
     const mixed = read([
       ['201', '36 in', ''],
       ['202', '915', ''],
-      ['', 'wide', ''],
+      ['', 'wide', 'PT'],
     ]);
     expect(previewColumns(mixed).map((column) => column.standing)).toEqual([
       'as written, 1 not taken',

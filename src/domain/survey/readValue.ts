@@ -12,8 +12,9 @@ export type ReadCell =
 const yesWords = new Set(['yes', 'y', 'true']);
 const noWords = new Set(['no', 'n', 'false']);
 
-/** A hundredth of an inch is finer than any tape: 915 mm becomes 36.02 in and stays readable. */
+/** A fraction of a ruler stays exact; otherwise a hundredth is finer than any tape: 915 mm becomes 36.02 in. */
 export function hundredths(inches: number): number {
+  if (Number.isInteger(inches * 64)) return inches;
   return Math.round(inches * 100) / 100;
 }
 

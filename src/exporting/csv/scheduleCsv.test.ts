@@ -5,7 +5,8 @@ import { decideAll } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { openingColumns, scheduleRows } from '../../domain/schedules/openings.ts';
-import { csvText, harmless, withoutGuard } from './cells.ts';
+import { harmless, withoutGuard } from '../../domain/text/formulaGuard.ts';
+import { csvText } from './cells.ts';
 import { scheduleCsv } from './scheduleCsv.ts';
 
 const project = {

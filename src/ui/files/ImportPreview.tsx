@@ -2,11 +2,14 @@ import { useState } from 'react';
 import { counted } from '../../domain/text/counted.ts';
 import type { Imported } from '../../domain/import/csv.ts';
 import {
+  cellsOf,
+  columnChoices,
   importTotals,
   mayImport,
   placeOf,
   previewColumns,
   problemsInOrder,
+  skippedRows,
 } from '../../domain/project/importPreview.ts';
 import { csvText } from '../../exporting/csv/cells.ts';
 import { downloadText } from './download.ts';
@@ -15,24 +18,35 @@ interface Props {
   readonly name: string;
   readonly header: readonly string[];
   readonly imported: Imported;
+  readonly notes: readonly string[];
+  readonly onColumn: (header: string, use: string) => void;
+  readonly onRow: (row: number, as: 'opening' | 'omit') => void;
   readonly onBringIn: () => void;
   readonly onCancel: () => void;
 }
 
 const shownAtFirst = 50;
+const choices = columnChoices();
 
 /** What every column was taken for, and a sentence for everything that was not taken. */
-export function ImportPreview({ name, header, imported, onBringIn, onCancel }: Props) {
+export function ImportPreview(props: Props) {
+  const { name, header, imported, notes, onColumn, onRow, onBringIn, onCancel } = props;
   const [goodOnly, setGoodOnly] = useState(false);
   const [all, setAll] = useState(false);
   const problems = problemsInOrder(imported);
   const refusing = problems.filter((problem) => problem.refuses);
   const noted = problems.filter((problem) => !problem.refuses);
+  const skipped = skippedRows(imported);
   const may = mayImport(imported, goodOnly);
   return (
     <section className="import-preview stack" aria-label={`Preview of ${name}`}>
       <h3>What was understood of {name}</h3>
       <p className="lead">{importTotals(imported)}</p>
+      {notes.map((note) => (
+        <p key={note} className="remark">
+          {note}
+        </p>
+      ))}
       {refusing.length > 0 && (
         <div className="stack stack-tight">
           <h4>Refused</h4>
@@ -63,6 +77,7 @@ export function ImportPreview({ name, header, imported, onBringIn, onCancel }: P
         <thead>
           <tr>
             <th scope="col">Column</th>
+            <th scope="col">Examples</th>
             <th scope="col">Read as</th>
             <th scope="col">Cells</th>
           </tr>
@@ -73,7 +88,21 @@ export function ImportPreview({ name, header, imported, onBringIn, onCancel }: P
               <th scope="row" data-head="Column">
                 {column.header}
               </th>
-              <td data-head="Read as">{column.means}</td>
+              <td data-head="Examples">{column.examples.join(' · ')}</td>
+              <td data-head="Read as">
+                <select
+                  className="input"
+                  aria-label={`Column ${column.header} is read as`}
+                  value={column.use}
+                  onChange={(event) => onColumn(header[column.index] ?? '', event.target.value)}
+                >
+                  {choices.map((choice) => (
+                    <option key={choice.use} value={choice.use}>
+                      {choice.means}
+                    </option>
+                  ))}
+                </select>
+              </td>
               <td data-head="Cells" className={column.standing === 'unused' ? 'soft' : undefined}>
                 {column.standing}
               </td>
@@ -81,6 +110,30 @@ export function ImportPreview({ name, header, imported, onBringIn, onCancel }: P
           ))}
         </tbody>
       </table>
+      {skipped.length > 0 && (
+        <details>
+          <summary>Rows taken for no door ({skipped.length})</summary>
+          <ul className="reasons">
+            {skipped.map(({ row, why }) => (
+              <li key={row.number}>
+                <strong>Row {row.number}</strong>: {why}{' '}
+                {row.cells
+                  .filter((cell) => cell !== '')
+                  .join(' · ')
+                  .slice(0, 120)}{' '}
+                <button
+                  type="button"
+                  className="button button-quiet button-small"
+                  onClick={() => onRow(row.number, 'opening')}
+                >
+                  It is a door
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <Cells imported={imported} onRow={onRow} />
       {noted.length > 0 && (
         <details>
           <summary>Not taken, left open ({noted.length})</summary>
@@ -120,5 +173,62 @@ function Problems({ problems }: { problems: Imported['problems'] }) {
         </li>
       ))}
     </ul>
+  );
+}
+
+/** One door at a time: what stands in the file beside what was read. */
+function Cells({ imported, onRow }: Pick<Props, 'imported' | 'onRow'>) {
+  const [at, setAt] = useState(0);
+  const opening = imported.openings[Math.min(at, imported.openings.length - 1)];
+  const row = opening && imported.from.get(opening.id);
+  if (!opening || !row) return null;
+  return (
+    <details>
+      <summary>Cells, original beside reading</summary>
+      <div className="row">
+        <select
+          className="input"
+          aria-label="Door to look at"
+          value={Math.min(at, imported.openings.length - 1)}
+          onChange={(event) => setAt(Number(event.target.value))}
+        >
+          {imported.openings.map((one, index) => (
+            <option key={one.id} value={index}>
+              {one.mark}
+            </option>
+          ))}
+        </select>
+        <button
+          type="button"
+          className="button button-quiet button-small"
+          onClick={() => onRow(row.number, 'omit')}
+        >
+          Leave row {row.number} out
+        </button>
+      </div>
+      <table className="schedule schedule-close schedule-folds">
+        <thead>
+          <tr>
+            <th scope="col">Column</th>
+            <th scope="col">In the file</th>
+            <th scope="col">Read as</th>
+          </tr>
+        </thead>
+        <tbody>
+          {cellsOf(imported, opening.id).map((cell) => (
+            <tr key={`${cell.header} ${cell.original}`}>
+              <th scope="row" data-head="Column">
+                {cell.header}
+              </th>
+              <td data-head="In the file">{cell.original}</td>
+              <td data-head="Read as">
+                {cell.reading}
+                {cell.doubt !== '' && <span className="field-error"> {cell.doubt}</span>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
   );
 }

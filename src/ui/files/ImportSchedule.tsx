@@ -2,61 +2,67 @@ import { useId, useMemo, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import { decisionFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
-import { importEdits, importRows } from '../../domain/import/csv.ts';
-import { findHeader } from '../../domain/import/headers.ts';
+import { importEdits, importTable } from '../../domain/import/csv.ts';
+import type { Grid } from '../../domain/import/grid.ts';
+import { mappingFrom, mappingKey } from '../../domain/import/headers.ts';
+import { bestTable } from '../../domain/import/sheets.ts';
 import { broughtIn, importLabel } from '../../domain/project/importPreview.ts';
-import { readCsv } from '../../exporting/csv/readCsv.ts';
-import { useApp, useStore } from '../context.ts';
+import { readSchedule, type ReadSchedule, readScheduleText } from '../../intake/readFile.ts';
+import { useApp, useApplication, useStore } from '../context.ts';
 import { ImportPreview } from './ImportPreview.tsx';
 import { ProgressBar } from './ProgressBar.tsx';
-import { readText } from './readText.ts';
 import { useSteps } from './useSteps.ts';
+
+interface Source {
+  readonly grids: readonly Grid[];
+  readonly name: string;
+  readonly note: string;
+}
+const nothing: Source = { grids: [], name: '', note: '' };
 
 /** A door schedule → a preview of what is understood → one command. Nothing is stored before that. */
 export function ImportSchedule() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const id = useId();
-  const [source, setSource] = useState({ text: '', name: '', note: '' });
+  const app = useApplication();
+  const [source, setSource] = useState<Source>(nothing);
+  const [byHand, setByHand] = useState(() => mappingFrom(app.preferences.get('columnsByHand')));
+  const [rows, setRows] = useState<ReadonlyMap<number, 'opening' | 'omit'>>(new Map());
+  const [sheet, setSheet] = useState<string>();
   const [pasted, setPasted] = useState('');
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
   const { progress, run, stop } = useSteps();
 
   const read = useMemo(() => {
-    if (source.text === '') return undefined;
-    const csv = readCsv(source.text);
-    if (!csv.ok) return csv;
-    const at = findHeader(csv.table);
-    const header = at === undefined ? undefined : csv.table[at];
-    if (at === undefined || header === undefined) {
-      return {
-        ok: false as const,
-        says: 'None of the first rows names the openings; one column must be headed “mark” or “Door No.”.',
-      };
-    }
-    const rows = csv.table.slice(at + 1);
-    return {
-      ok: true as const,
-      header,
-      imported: importRows(header, rows, { newId: randomIds, firstRow: at + 2, into: project }),
-    };
-  }, [source, project]);
+    if (source.grids.length === 0) return undefined;
+    const found = bestTable(source.grids, sheet);
+    if (!found.ok) return found;
+    const options = { newId: randomIds, into: project, columns: byHand, rows };
+    return { ...found, imported: importTable(found.table, options) };
+  }, [source, sheet, project, byHand, rows]);
 
-  const take = (text: string, name: string, note = '') => {
-    setProblem('');
+  const take = (answer: ReadSchedule | undefined, name: string) => {
     setDone('');
-    setSource({ text, name, note });
+    setRows(new Map());
+    setSheet(undefined);
+    setProblem(answer?.ok === false ? answer.says : '');
+    setSource(answer?.ok ? { grids: answer.grids, name, note: answer.note } : nothing);
   };
   const choose = async (file: File | undefined) => {
     if (!file) return;
-    const answer = await readText(file);
-    if (!answer.ok) {
-      take('', '');
-      return setProblem(answer.says);
+    try {
+      take(await readSchedule(new Uint8Array(await file.arrayBuffer())), file.name);
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      take({ ok: false, says: `The file could not be read from the disk (${why}).` }, '');
     }
-    if (answer.text.trim() === '') setProblem('The file is empty.');
-    take(answer.text, file.name, answer.note);
+  };
+  const takeColumn = (header: string, use: string) => {
+    const mapping = { ...byHand, [mappingKey(header)]: use };
+    setByHand(mapping);
+    app.preferences.set('columnsByHand', JSON.stringify(mapping));
   };
   const bringIn = async () => {
     if (!read?.ok) return;
@@ -65,7 +71,7 @@ export function ImportSchedule() {
       .getState()
       .dispatch(importLabel(imported, source.name), importEdits(project, imported));
     if (!result.ok) return setProblem(result.says);
-    take('', '');
+    take(undefined, '');
     setPasted('');
     setDone(broughtIn(imported));
     // Decided here, where it shows, and not when the schedule is opened.
@@ -77,12 +83,12 @@ export function ImportSchedule() {
     <div className="stack">
       <div className="columns columns-even">
         <div className="field">
-          <label htmlFor={`${id}file`}>Schedule as CSV</label>
+          <label htmlFor={`${id}file`}>Schedule as workbook or CSV</label>
           <input
             id={`${id}file`}
             type="file"
             className="input file-input"
-            accept=".csv,.tsv,.txt,text/csv,text/plain"
+            accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain"
             aria-describedby={`${id}help`}
             onChange={(event) => {
               void choose(event.target.files?.[0]);
@@ -108,7 +114,7 @@ export function ImportSchedule() {
               type="button"
               className="button button-small"
               disabled={pasted.trim() === ''}
-              onClick={() => take(pasted, 'pasted rows')}
+              onClick={() => take(readScheduleText(pasted), 'pasted rows')}
             >
               Look at these rows
             </button>
@@ -123,13 +129,34 @@ export function ImportSchedule() {
           </p>
         ))}
       {source.note !== '' && <p className="remark">{source.note}</p>}
+      {source.grids.length > 1 && (
+        <label className="field" htmlFor={`${id}sheet`}>
+          <span className="field-label">Sheet</span>
+          <select
+            id={`${id}sheet`}
+            className="input"
+            value={sheet ?? (read?.ok ? read.sheet : '')}
+            onChange={(event) => setSheet(event.target.value)}
+          >
+            {source.grids.map((grid) => (
+              <option key={grid.name} value={grid.name}>
+                {grid.name}
+                {grid.hidden ? ' (hidden)' : ''}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
       {read?.ok && (
         <ImportPreview
           name={source.name}
-          header={read.header}
+          header={read.table.header}
           imported={read.imported}
           onBringIn={() => void bringIn()}
-          onCancel={() => take('', '')}
+          onCancel={() => take(undefined, '')}
+          notes={read.notes}
+          onColumn={takeColumn}
+          onRow={(row, as) => setRows(new Map(rows).set(row, as))}
         />
       )}
       {progress && <ProgressBar what="Deciding the openings" progress={progress} onStop={stop} />}

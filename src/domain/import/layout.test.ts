@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import { importTable } from './csv.ts';
+import type { GridRow } from './grid.ts';
+import { findTable } from './layout.ts';
+
+function grid(...lines: readonly string[]): { readonly rows: readonly GridRow[] } {
+  return { rows: lines.map((line, index) => ({ number: index + 1, cells: line.split('|') })) };
+}
+function read(
+  of: { readonly rows: readonly GridRow[] },
+  more: Partial<Parameters<typeof importTable>[1]> = {},
+) {
+  const table = findTable(of);
+  if (!table) throw new Error('no heading');
+  let count = 0;
+  return importTable(table, { newId: () => `id${(count += 1)}`, ...more });
+}
+const marks = (result: ReturnType<typeof read>) => result.openings.map((one) => one.mark);
+
+const twoRows = grid(
+  'SAMPLE BUILDING|||||||',
+  '|DOOR|||FRAME||FIRE|',
+  'MARK|WIDTH|HEIGHT|MATL|TYPE|MATL|RATING|REMARKS',
+  'FIRST FLOOR|||||||',
+  `101|3'-0"|7'-0"|SCWD|F1|HM|20 MIN|`,
+  'MARK|WIDTH|HEIGHT|MATL|TYPE|MATL|RATING|REMARKS',
+  '|||||||',
+  `102|3'-0"|7'-0"|HM|F1|HM|90 MIN|NOT USED`,
+  `102|3'-0"|7'-0"|HM|F1|HM|90 MIN|`,
+  'SECOND FLOOR|||||||',
+  `101|3'-0"|7'-0"|HM|F1|HM|B|`,
+  'NOTE: VERIFY ALL SIZES|||||||',
+  'GRAND TOTAL: 3|||||||',
+);
+
+describe('a schedule with two rows of headings', () => {
+  const result = read(twoRows);
+  it('takes the doors and nothing else; every other row says why', () => {
+    expect(marks(result)).toEqual(['101', '102', '101 (SECOND FLOOR)']);
+    expect(result.refused).toEqual([]);
+    expect(result.skipped.map(({ row, is }) => `${row.number} ${is}`)).toEqual([
+      '4 floor',
+      '6 repeated',
+      '7 blank',
+      '8 notUsed',
+      '10 floor',
+      '12 note',
+      '13 total',
+    ]);
+  });
+  it('reads the parts under their groups and floors from their headings', () => {
+    expect(result.openings[0]?.facts).toMatchObject({
+      leafWidthIn: { is: 'known', value: 36 },
+      leafMaterial: { is: 'assumed', value: 'woodSolidCore' },
+      frameMaterial: { is: 'assumed', value: 'hollowMetal' },
+      fireRatingMin: { is: 'known', value: 20 },
+    });
+    expect(result.openings[0]?.notes).toContain('FRAME TYPE: F1');
+    expect(result.floors.map((floor) => [floor.name, floor.level])).toEqual([
+      ['FIRST FLOOR', 1],
+      ['SECOND FLOOR', 2],
+    ]);
+    expect(result.openings[2]?.facts.fireRatingMin).toBeUndefined();
+  });
+  it('accounts for every row: in is out', () => {
+    const { openings, refused, skipped } = result;
+    expect(openings.length + refused.length + skipped.length).toBe(twoRows.rows.length - 3);
+  });
+  it('goes by what a person says of a row', () => {
+    const corrected = read(twoRows, { rows: new Map([[5, 'omit' as const]]) });
+    expect(marks(corrected)).toEqual(['102', '101']);
+  });
+});
+
+describe('columns', () => {
+  it('are mapped by hand, over every guess', () => {
+    const of = grid('Mark|Portal|Rating', '1|OFFICE|Hall 7');
+    const result = read(of, { columns: { portal: 'room', rating: 'unused' } });
+    expect(result.spaces.map((space) => space.name)).toEqual(['OFFICE']);
+    expect(result.problems).toEqual([]);
+    expect(result.openings[0]?.notes).toBe('Rating: Hall 7');
+  });
+
+  it('that contradict each other are both kept and neither believed', () => {
+    for (const header of [
+      'Mark|Fire Rating|fireRatingMin',
+      'Mark|fireRatingMin|fireRatingMin',
+      'Mark|Rating|Fire Label',
+    ]) {
+      const result = read(grid(header, '1|20|90', '2|90|90'));
+      expect(result.openings[0]?.facts.fireRatingMin).toBeUndefined();
+      expect(result.openings[0]?.notes).toMatch(/20|90/);
+      expect(result.problems.map((one) => one.says).join()).toContain(
+        'say different things about Fire rating',
+      );
+      expect(result.openings[1]?.facts.fireRatingMin).toEqual({ is: 'known', value: 90 });
+    }
+  });
+});
+
+describe('damage', () => {
+  it('says short rows, and refuses the halves of one that a line break cut', () => {
+    const short = read({ rows: [...grid('Mark|Width|Rating').rows, { number: 2, cells: ['1'] }] });
+    expect(short.problems.map((one) => one.says).join()).toContain('1 cells under 3 headings');
+    const cut = read(
+      grid('Mark|Room Name|Width|Rating', '101|Conference', `Room A|36"|20`, `102|Lab|36"|20`),
+    );
+    expect(marks(cut)).toEqual(['102']);
+    expect(cut.refused.map((one) => one.row)).toEqual([2, 3]);
+  });
+  it.each(['1\u200b', '1\n2', '101"', ' \u200b ', '1\u0000'])('refuses the mark %j', (mark) => {
+    expect(read(grid('Mark|Width', `${mark}|36"`)).openings).toEqual([]);
+  });
+  it('leaves the width open that is too wide for one leaf', () => {
+    for (const size of ['6070', '7-0 x 3-0']) {
+      expect(read(grid('Mark|Size', `1|${size}`)).openings[0]?.facts.leafWidthIn).toBeUndefined();
+    }
+  });
+  it('refuses a mark that its format may have changed', () => {
+    const rows = [
+      ...grid('Mark|Width').rows,
+      { number: 2, cells: ['122', '36"'], doubts: new Map([[0, 'An exponent.']]) },
+    ];
+    expect(read({ rows }).problems).toMatchObject([
+      { row: 2, column: 'Mark', says: 'An exponent.', refuses: true },
+    ]);
+  });
+});
