@@ -1,10 +1,42 @@
 import react from '@vitejs/plugin-react';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { policyInPage } from './scripts/lib/policy.mjs';
+
+/** Every file is kept on the device at the first visit, so that each page opens without a network afterward. */
+const offline = VitePWA({
+  // A new version waits until somebody asks for it: never in the middle of an answer.
+  registerType: 'prompt',
+  injectRegister: null,
+  includeManifestIcons: true,
+  workbox: {
+    globPatterns: ['**/*.{js,mjs,css,html,svg,png,woff2,woff,json,wasm,webmanifest}'],
+    maximumFileSizeToCacheInBytes: 30_000_000,
+    navigateFallback: 'index.html',
+    cleanupOutdatedCaches: true,
+  },
+  manifest: {
+    name: 'Latchward',
+    short_name: 'Latchward',
+    description: 'Door opening schedules for electronic access control.',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#f8f7f2',
+    theme_color: '#f8f7f2',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+      { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+});
 
 export default defineConfig({
   // Relative addresses, so that the built app also runs from a sub-folder of any web server.
   base: './',
-  plugins: [react()],
+  plugins: [react(), policyInPage(), offline],
   build: { target: 'es2023', chunkSizeWarningLimit: 1500 },
   test: {
     passWithNoTests: false,

@@ -3,16 +3,11 @@
 import { argumentsOf, countOf } from './lib/arguments.mjs';
 import { ensureBuilt } from './lib/build.mjs';
 import { main } from './lib/main.mjs';
-import { root } from './lib/repo.mjs';
+import { serve } from './lib/serve.mjs';
 
 await main(async () => {
   const { words } = argumentsOf({ usage: 'node scripts/serve-built.mjs PORT', words: ['port'] });
   const port = countOf(words[0], 'The port', 4317);
   await ensureBuilt();
-  const { preview } = await import('vite');
-  await preview({
-    root,
-    logLevel: 'warn',
-    preview: { host: '127.0.0.1', port, strictPort: true, open: false },
-  });
+  await serve({ host: '127.0.0.1', port, strictPort: true });
 });

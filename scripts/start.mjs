@@ -1,14 +1,16 @@
 // npm start: installs, builds and serves the app on this machine only, and opens it in the browser.
 import { spawn } from 'node:child_process';
+import { networkInterfaces } from 'node:os';
 import { argumentsOf } from './lib/arguments.mjs';
 import { requireNode } from './lib/node-version.mjs';
 import { ensureInstalled } from './lib/install.mjs';
 import { ensureBuilt } from './lib/build.mjs';
 import { main } from './lib/main.mjs';
-import { root } from './lib/repo.mjs';
+import { serve } from './lib/serve.mjs';
 
-argumentsOf({ usage: 'npm start' });
-const usualPort = 4173;
+const asked = argumentsOf({ usage: 'npm start [-- --host]', flags: ['host'] });
+/** A port of its own: a browser keeps data by port, and a port that other tools use as well would share it. */
+const usualPort = Number(process.env['LATCHWARD_PORT'] ?? 47290);
 
 /** @returns {[string, string[]] | undefined} the command that opens an address in the usual browser */
 function opener(/** @type {string} */ address) {
@@ -34,18 +36,26 @@ function open(/** @type {string} */ address) {
   child.unref();
 }
 
+const addressesHere = () =>
+  Object.values(networkInterfaces())
+    .flatMap((list) => list ?? [])
+    .filter(({ family, internal }) => family === 'IPv4' && !internal)
+    .map(({ address }) => address);
+
 await main(async () => {
   requireNode();
   await ensureInstalled();
   await ensureBuilt();
 
-  const { preview } = await import('vite');
-  const server = await preview({
-    root,
-    logLevel: 'warn',
-    preview: { host: '127.0.0.1', port: usualPort, strictPort: false, open: false },
+  const onNetwork = asked.has('host');
+  const server = await serve({
+    host: onNetwork ? '0.0.0.0' : '127.0.0.1',
+    port: usualPort,
+    strictPort: false,
   });
-  const address = server.resolvedUrls?.local[0] ?? `http://127.0.0.1:${usualPort}/`;
+  const bound = server.httpServer.address();
+  const port = typeof bound === 'object' && bound ? bound.port : usualPort;
+  const address = `http://127.0.0.1:${port}/`;
   if (!address.includes(`:${usualPort}/`)) {
     console.warn(
       `Port ${usualPort} is taken. A browser keeps separate data for each port, so projects saved at port ` +
@@ -53,5 +63,12 @@ await main(async () => {
     );
   }
   console.log(`Latchward is running at ${address} (Ctrl+C stops it)`);
+  if (onNetwork) {
+    for (const one of addressesHere()) console.log(`On this network: http://${one}:${port}/`);
+    console.log(
+      'Without https a browser on another device cannot install the app, open it offline or keep a second copy. ' +
+        'Use it to try the app; for work, put the folder dist on any https host (README, On a phone).',
+    );
+  }
   open(address);
 });

@@ -1,5 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { registerSW } from 'virtual:pwa-register';
 import { createApp } from './app/session.ts';
 import { App } from './ui/App.tsx';
 import './ui/face/face.css';
@@ -15,3 +16,15 @@ createRoot(root).render(
   </StrictMode>,
 );
 void app.start();
+
+const startNewVersion = registerSW({
+  onOfflineReady: () =>
+    app.store.getState().tell({
+      kind: 'told',
+      says: 'Latchward is stored on this device. From now on every page opens without a network.',
+    }),
+  onNeedRefresh: () =>
+    app.store.getState().offerVersion(() => {
+      void app.flush().then(() => startNewVersion(true));
+    }),
+});

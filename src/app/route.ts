@@ -31,7 +31,9 @@ export function routeOf(address: string): Route {
   let openingId: string | null = null;
   if (id) {
     try {
-      openingId = decodeURIComponent(id);
+      const named = decodeURIComponent(id);
+      // A name that every object inherits is no id of ours (idSchema) and would be found in an empty project.
+      openingId = named in {} ? null : named;
     } catch {
       openingId = null;
     }

@@ -48,6 +48,8 @@ export interface SessionSlice {
   readonly ready: boolean;
   /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
   readonly notices: readonly Notice[];
+  /** Starts the newer version of the app that waits in this browser; null while none does. */
+  readonly newVersion: (() => void) | null;
 }
 
 export interface Notice {
@@ -81,6 +83,7 @@ export interface AppState {
   readonly compareWith: (choice: OtherBasisChoice | null) => void;
   readonly tell: (notice: Omit<Notice, 'id'>) => void;
   readonly putAway: (noticeId: string) => void;
+  readonly offerVersion: (start: () => void) => void;
 
   /** For the wiring only: another document takes the place of this one, and its history with it. */
   readonly replaceProject: (project: Project) => void;
@@ -142,6 +145,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         otherBasis: null,
         ready: needs.ready ?? true,
         notices: [],
+        newVersion: null,
       },
       saving: { kind: 'saved' },
 
@@ -193,6 +197,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         set(({ session }) => ({
           session: { ...session, notices: session.notices.filter((one) => one.id !== noticeId) },
         })),
+
+      offerVersion: (newVersion) => set(({ session }) => ({ session: { ...session, newVersion } })),
 
       replaceProject: (project) =>
         set(({ session }) => ({

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { addressOf, routeOf } from '../app/route.ts';
 import type { App as Application } from '../app/session.ts';
 import type { PageId } from '../domain/manual/pages.ts';
@@ -6,18 +6,19 @@ import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';
 import { OpeningPage } from './opening/OpeningPage.tsx';
+import { lazyPage, loadAllPages } from './frame/lazyPage.ts';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
 import { Notices } from './parts/Tell.tsx';
 import { SchedulePage } from './schedule/SchedulePage.tsx';
 
-const WalkPage = lazy(() => import('./walk/WalkPage.tsx'));
-const ProjectPage = lazy(() => import('./project/ProjectPage.tsx'));
-const ReviewPage = lazy(() => import('./review/ReviewPage.tsx'));
-const BuildingPage = lazy(() => import('./building/BuildingPage.tsx'));
-const PrintPage = lazy(() => import('./print/PrintPage.tsx'));
-const RulesPage = lazy(() => import('./rules/RulesPage.tsx'));
-const FilesPage = lazy(() => import('./files/FilesPage.tsx'));
-const LegendPage = lazy(() => import('./legend/LegendPage.tsx'));
+const WalkPage = lazyPage(() => import('./walk/WalkPage.tsx'));
+const ProjectPage = lazyPage(() => import('./project/ProjectPage.tsx'));
+const ReviewPage = lazyPage(() => import('./review/ReviewPage.tsx'));
+const BuildingPage = lazyPage(() => import('./building/BuildingPage.tsx'));
+const PrintPage = lazyPage(() => import('./print/PrintPage.tsx'));
+const RulesPage = lazyPage(() => import('./rules/RulesPage.tsx'));
+const FilesPage = lazyPage(() => import('./files/FilesPage.tsx'));
+const LegendPage = lazyPage(() => import('./legend/LegendPage.tsx'));
 
 const pageNames: Record<PageId, string> = {
   schedule: 'Schedule',
@@ -33,6 +34,7 @@ const pageNames: Record<PageId, string> = {
 };
 
 export function App({ app }: { app: Application }) {
+  useEffect(() => loadAllPages(), []);
   return (
     <AppContext value={app}>
       <AddressBar />

@@ -48,7 +48,8 @@ describe('CSV of the opening schedule', () => {
   });
 
   it('makes every formula start harmless and gives back the very text', () => {
-    for (const start of ['=', '+', '-', '@', '\t', '\r']) expect(harmless(`${start}x`)).toBe(`'${start}x`);
+    for (const start of ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠', "'=", "''-"])
+      expect(harmless(`${start}x`)).toBe(`'${start}x`);
     expect(harmless("'quoted'")).toBe("'quoted'");
     fc.assert(
       fc.property(

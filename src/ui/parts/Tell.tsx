@@ -1,11 +1,20 @@
 import { useApp, useStore } from '../context.ts';
 
-/** Sentences the user must see until they are put away. */
+/** Sentences the user must see until they are dismissed. */
 export function Notices() {
   const notices = useApp((state) => state.session.notices);
+  const newVersion = useApp((state) => state.session.newVersion);
   const store = useStore();
   return (
     <div aria-live="polite" className="notices">
+      {newVersion && (
+        <div className="message" role="status">
+          <p>A newer version of Latchward is ready. It starts when you say so; your work is saved first.</p>
+          <button type="button" className="button row-end" onClick={newVersion}>
+            Start the new version
+          </button>
+        </div>
+      )}
       {notices.map((notice) => (
         <div key={notice.id} className="message" role={notice.kind === 'problem' ? 'alert' : 'status'}>
           <p>{notice.says}</p>
@@ -27,7 +36,7 @@ export function Notices() {
             className="button button-quiet row-end"
             onClick={() => store.getState().putAway(notice.id)}
           >
-            Put away
+            Dismiss
           </button>
         </div>
       ))}

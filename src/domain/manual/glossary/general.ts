@@ -135,5 +135,5 @@ export const commandTerms: readonly Term[] = [
   own('Import', 'Brings a door schedule in after showing what was understood.'),
   own('Set aside', 'What could not be read in a damaged file; it is kept and named.'),
   own('Restore', 'Puts a backup in the place of today’s state, which is kept as a backup itself.'),
-  own('Put away', 'Takes a message off the screen once it was read.'),
+  own('Dismiss', 'Takes a message off the screen once it was read.'),
 ];

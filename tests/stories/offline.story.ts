@@ -1,0 +1,72 @@
+import { expect, type Page, test } from 'playwright/test';
+
+const pages = ['schedule', 'walk', 'project', 'review', 'building', 'print', 'rules', 'files', 'legend'];
+
+/** What the policy of the page refused, and what went wrong on it. */
+async function watched(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  page.on('pageerror', (error) => found.push(error.message));
+  page.on('console', (message) => {
+    if (/Content Security Policy|Refused to/i.test(message.text())) found.push(message.text());
+  });
+  await page.addInitScript(() => {
+    addEventListener('securitypolicyviolation', (event) =>
+      console.error(`Refused to load ${event.blockedURI} by ${event.violatedDirective}`),
+    );
+  });
+  return found;
+}
+
+test('a surveyor without a signal opens every page, also after a reload', async ({ page, context }) => {
+  const wrong = await watched(page);
+  await page.goto('');
+  await expect(page.getByText('stored on this device')).toBeVisible({ timeout: 20_000 });
+  await context.setOffline(true);
+  for (const name of pages) {
+    await page.goto(`#/${name}`);
+    await page.reload();
+    await expect(page.locator('h1').first(), name).toBeVisible({ timeout: 15_000 });
+    await expect(page.getByText('could not be loaded')).toHaveCount(0);
+    await expect(page.getByText('stopped working')).toHaveCount(0);
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('no page breaks the policy, and no address breaks a page', async ({ page }) => {
+  const wrong = await watched(page);
+  await page.goto('');
+  for (const name of pages) {
+    await page.goto(`#/${name}`);
+    await expect(page.locator('h1').first(), name).toBeVisible({ timeout: 15_000 });
+  }
+  for (const id of ['constructor', '__proto__', 'toString', 'hasOwnProperty', '%E0%A4%A', 'nobody', '../x']) {
+    for (const name of ['opening', 'walk', 'rules', 'building']) {
+      await page.goto(`#/${name}/${id}`);
+      await expect(page.locator('h1').first(), `${name} ${id}`).toBeVisible();
+      await expect(page.getByText('stopped working'), `${name} ${id}`).toHaveCount(0);
+    }
+  }
+  expect(wrong).toEqual([]);
+});
+
+test('the server sends the policy, refuses what is not there and knows one address', async ({
+  request,
+  baseURL,
+}) => {
+  const page = await request.get('');
+  expect(page.headers()).toMatchObject({
+    'content-security-policy': expect.stringContaining("frame-ancestors 'none'"),
+    'x-content-type-options': 'nosniff',
+    'referrer-policy': 'no-referrer',
+    'x-frame-options': 'DENY',
+  });
+  const code = async (path: string, options = {}) =>
+    (await request.get(path, { maxRedirects: 0, ...options })).status();
+  expect(await code('assets/gone.js')).toBe(404);
+  expect(await code('nowhere')).toBe(404);
+  expect(await code('%E0%A4%A')).toBeGreaterThanOrEqual(400);
+  expect(await code('index.html', { headers: { Range: 'bytes=5-1' } })).toBe(416);
+  const port = new URL(baseURL ?? '').port;
+  const named = await request.get('', { headers: { Host: `localhost:${port}` }, maxRedirects: 0 });
+  expect([named.status(), named.headers()['location']]).toEqual([308, `http://127.0.0.1:${port}/`]);
+});
