@@ -77,7 +77,7 @@ export const officeDoors: readonly DoorRow[] = [
     to: 'vault',
     facts: door(metalRoom, { leafRaceway: true, securityNeed: 'high', roomUse: 'storage' }),
     override: {
-      candidate: 'mortiseLock/secure/credentialOut',
+      candidate: 'boltMotor/secure/credentialOut',
       reason: 'Owner asks for a record of everybody who leaves.',
     },
     notes: 'Only door of the room. Kept in the demo to show what a card for leaving does.',

@@ -1564,7 +1564,7 @@ const rows: readonly Row[] = [
       occupancyGroup: 'S-2',
       occupantLoad: 0,
     },
-    want: { signed: true, family: ['bolt', 'magnet'] },
+    want: { signed: true, family: ['operator'] },
   },
   {
     opening: 'parking stair lobby door',

@@ -72,7 +72,11 @@ describe('demo files', () => {
         one && !overridden ? [one.candidate.deviceId] : [],
       ),
     );
-    expect(byHand.filter((id) => !byTool.has(id))).toEqual(['latchRetractionSolenoid']);
+    expect(byHand.filter((id) => !byTool.has(id))).toEqual([
+      'latchRetractionSolenoid',
+      'magnet',
+      'boltMotor',
+    ]);
   });
 
   it('have opening sheets whose drawings lose no word at their edge', () => {

@@ -48,6 +48,7 @@ const deviceItem: Record<DeviceId, ItemId> = {
   gateLock: 'gateLock',
   batteryLock: 'batteryLock',
   mechanicalLock: 'mechanicalLock',
+  operatorControl: 'operatorControl',
   detentionLock: 'mechanicalLock',
   noLock: 'pushPull',
 };
@@ -244,7 +245,8 @@ const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadb
 /** A bar without outside trim, or a lever that nothing locks, has nothing to put a key into. */
 function needsCylinder({ slots }: Arranged, { family, keepsLatch }: Device): boolean {
   // A magnet takes none, with a delay or without.
-  if (['magnet', 'bolt', 'none'].includes(family) || (family === 'delayed' && !keepsLatch)) return false;
+  if (['magnet', 'bolt', 'none', 'operator'].includes(family) || (family === 'delayed' && !keepsLatch))
+    return false;
   const outside = valueIn(slots, 'lockFunction');
   return family !== 'mechanical' || (outside !== 'none' && outside !== 'passage');
 }
@@ -270,8 +272,10 @@ function putElectrics(decision: Arranged, { candidate, cell }: PutChosen, list: 
   if (leavesOf(decision) === 2) list.put('doorPositionInactive');
   list.put('accessController');
   list.put('lockCable');
-  list.put('lockSupply');
-  if (release === 'free' || release === 'stairReentry') list.put('requestToExit');
+  // The operator feeds the lock of its own package.
+  if (device.family !== 'operator') list.put('lockSupply');
+  if (device.family !== 'operator' && (release === 'free' || release === 'stairReentry'))
+    list.put('requestToExit');
 }
 
 /**

@@ -73,6 +73,9 @@ function releasesOf(id: DeviceId, mode: FailMode): readonly Release[] {
       return ['free', 'keyInside', 'clinical'];
     case 'none':
       return ['free'];
+    case 'operator':
+      // Broken out by a push, or nobody leaves by it; or the lock of the package lets go by the sensor.
+      return mode === 'safe' ? ['sensor'] : ['free', 'none'];
     case 'detention':
       return ['attended'];
   }

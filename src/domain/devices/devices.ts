@@ -12,6 +12,7 @@ export type DeviceFamily =
   | 'battery'
   | 'mechanical'
   | 'detention'
+  | 'operator'
   | 'none';
 export type FailMode = 'safe' | 'secure' | 'asIs' | 'none';
 
@@ -422,6 +423,24 @@ export const devices = {
     strengthLbf: 0,
     labourH: 0,
     costRank: 1,
+    cyclesK: 1000,
+    discreet: 10,
+  },
+  operatorControl: {
+    name: 'Reader to the operator’s own control',
+    family: 'operator',
+    failModes: ['asIs', 'safe'],
+    wired: true,
+    keepsLatch: true,
+    freeEgress: false,
+    exitDevice: false,
+    transfer: false,
+    steadyA24: 0,
+    inrushA24: 0,
+    holdsWith: 'nothing',
+    strengthLbf: 1000,
+    labourH: 1.5,
+    costRank: 2,
     cyclesK: 1000,
     discreet: 10,
   },

@@ -154,6 +154,12 @@ export const items = {
   },
   gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure', handed: true },
   batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure', handed: true },
+  operatorControl: {
+    name: 'Operator’s own lock and control, with an input for the reader',
+    trade: 'doorSupplier',
+    step: 'control',
+    standard: 'A156.10 or UL 325',
+  },
   batteryTrim: { name: 'Battery-powered trim for the exit device', trade: 'locksmith', step: 'secure' },
   wirelessHub: {
     name: 'Wireless hub or gateway within reach of the lock',

@@ -37,7 +37,7 @@ const columns = [
 ] as const;
 type Column = (typeof columns)[number];
 
-const columnOf: Record<DeviceId, Column | 'mechanicalLock' | 'detentionLock'> = {
+const columnOf: Record<DeviceId, Column | 'mechanicalLock' | 'detentionLock' | 'operatorControl'> = {
   strikeMortise: 'strikeMortise',
   strikeCylindrical: 'strikeCylindrical',
   strikeRim: 'strikeRim',
@@ -60,6 +60,7 @@ const columnOf: Record<DeviceId, Column | 'mechanicalLock' | 'detentionLock'> = 
   mechanicalLock: 'mechanicalLock',
   noLock: 'mechanicalLock',
   detentionLock: 'detentionLock',
+  operatorControl: 'operatorControl',
 };
 
 export interface FitRow {
@@ -375,12 +376,17 @@ export const fitRows: readonly FitRow[] = [
 ];
 
 const mechanicalCell: Cell = { verdict: 'ok', notes: [], transfer: false, both: false };
+/** Leaves that an operator may move: its package brings the lock and takes the reader. */
+const moved: readonly number[] = [24, 36];
+const operatorCell: Cell = { verdict: 'mod', notes: [34], transfer: false, both: false };
+const noCell: Cell = { verdict: 'no', notes: [], transfer: false, both: false };
 const detentionCell: Cell = { verdict: 'ask', notes: [], transfer: false, both: false };
 
 export function fitCell(fitRow: FitRow, device: DeviceId): Cell {
   const column = columnOf[device];
   if (column === 'mechanicalLock') return mechanicalCell;
   if (column === 'detentionLock') return detentionCell;
+  if (column === 'operatorControl') return moved.includes(fitRow.row) ? operatorCell : noCell;
   return fitRow.cells[column];
 }
 

@@ -155,6 +155,11 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     trade: 'locksmith',
     hours: 0.5,
   },
+  34: {
+    says: 'Maker or installer of the operator gives the input for the reader, and says how its lock behaves on fire alarm, on loss of power and when the leaf is pushed.',
+    trade: 'doorSupplier',
+    hours: 1,
+  },
 };
 
 const pocketInFrame: readonly DeviceFamily[] = ['strike', 'bolt'];

@@ -14,6 +14,7 @@ const familyWords: Record<DeviceFamily, string> = {
   mechanical: 'mechanical locks',
   none: 'no lock at all',
   detention: 'detention locks',
+  operator: 'locks of an operator’s own package',
 };
 const failModeWords: Record<FailMode, string> = {
   safe: 'fail safe',

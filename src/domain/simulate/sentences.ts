@@ -29,6 +29,7 @@ const things: Readonly<Record<DeviceId, string>> = {
   batteryLock: 'battery lockset',
   mechanicalLock: 'lockset',
   noLock: 'push and pull',
+  operatorControl: 'lock of the operator',
   detentionLock: 'detention lock',
 };
 export function thingInWords(id: DeviceId): string {
@@ -123,6 +124,11 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
           : `${thing} needs no power and stays locked outside`
         : 'nothing locks the outside';
     case 'asIs':
+      if (arrangement.device === 'operatorControl') {
+        return rest.locked
+          ? `${thing} stays as it was, locked outside`
+          : `${thing} ${situation.credential ? 'takes the credential' : 'was set unlocked'} and the leaf is moved`;
+      }
       return rest.locked
         ? `${thing} runs on its own cells and stays as it was, locked outside`
         : `${thing} ${situation.credential ? 'accepts the credential' : 'was set unlocked'} by its own cells`;
@@ -215,6 +221,8 @@ function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
   switch (arrangement.release) {
     case 'free':
     case 'stairReentry':
+      if (arrangement.device === 'operatorControl')
+        return 'a push swings the leaf out, whatever power and alarm do';
       return arrangement.latch === 'never' && outcome.entry === 'unlocked'
         ? 'the leaf is only pushed or pulled'
         : `inside the lever or bar always opens${outcome.entry === 'unlocked' ? latch : ''}`;

@@ -100,6 +100,13 @@ const strokes: Record<DeviceId, readonly SymbolStroke[]> = {
   ],
   // A push plate and a pull, and nothing that reaches the frame.
   noLock: [line('M4 2H13V22H4Z'), line('M7 7H10V12H7Z'), line('M18 6V18M15 6H18M15 18H18')],
+  // The box of the operator over a sliding leaf, inked where the reader comes in.
+  operatorControl: [
+    line('M1.5 3H22.5V9H1.5Z'),
+    solid('M4 4.5H11V7.5H4Z'),
+    line('M3 9V22H13V9'),
+    heavy('M15 15H22M19 12L22 15L19 18'),
+  ],
   detentionLock: [
     heavy('M3 1V23M8 1V23M21.5 1V23'),
     line('M8 6H18V18H8Z'),
@@ -167,6 +174,7 @@ const meanings: Record<DeviceId, string> = {
   gateLock: 'Gate bars, inked lock at the post',
   batteryLock: 'Lever plate with a battery',
   mechanicalLock: 'Lever and cylinder, nothing inked: no power',
+  operatorControl: 'Box of an operator over the leaf it moves, inked input',
   detentionLock: 'Bars and a lock keyed by staff',
   noLock: 'Push plate and pull: nothing locks it',
 };

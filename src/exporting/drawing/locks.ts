@@ -114,6 +114,8 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
       return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 4, 1.6, 1.6));
     case 'noLock':
       return set(centred(fromLock(active, Math.min(4, active.box.width / 4)), y, 3.5, 15));
+    case 'operatorControl':
+      return set(centred(headX, levels.head - 2, atHead, 3));
     case 'detentionLock':
       return set(
         centred(fromLock(active, Math.min(4, active.box.width / 4)), y, Math.min(6, active.box.width / 3), 9),

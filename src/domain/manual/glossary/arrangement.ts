@@ -25,6 +25,8 @@ const deviceSays: Record<DeviceId, string> = {
   gateLock: 'A lock made for gates and weather, freed by current.',
   batteryLock: 'A lock with reader and battery in the leaf and no wire.',
   mechanicalLock: 'A lock worked by key and lever only.',
+  operatorControl:
+    'The reader goes to the control of the operator, which moves the leaf and works the lock of its own package.',
   detentionLock: 'A lock of a place of detention, worked by its staff.',
   noLock: 'The leaf is pushed and pulled and nothing locks or latches it.',
 };
