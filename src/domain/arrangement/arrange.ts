@@ -222,6 +222,7 @@ function latchOf(
       return 'never';
     case 'magnet':
     case 'bolt':
+    case 'operator':
       break;
   }
   return otherLatch || springLatch(leafLock) ? 'always' : 'never';
