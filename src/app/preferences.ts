@@ -1,6 +1,8 @@
+import { browserKeeper, type LocalKeeper } from '../storage/localKeeper.ts';
+
 /**
  * Small settings of this browser. They live in localStorage, which may be full, blocked or wiped at any time:
- * nothing of a project may ever be kept here. This is the only file that touches it.
+ * nothing of a project may ever be kept among them.
  */
 export interface Preferences {
   /** Stands as the author of every edit. */
@@ -16,18 +18,9 @@ export interface Preferences {
 }
 
 type PreferenceKey = keyof Preferences;
-type Keeper = Pick<Storage, 'getItem' | 'setItem'>;
+type Keeper = Pick<LocalKeeper, 'getItem' | 'setItem'>;
 
 const prefix = 'latchward.';
-
-/** Reading the property alone throws where a browser blocks storage. */
-function browserKeeper(): Keeper | undefined {
-  try {
-    return globalThis.localStorage;
-  } catch {
-    return undefined;
-  }
-}
 
 export interface PreferenceBox {
   readonly get: (key: PreferenceKey) => string;

@@ -1,7 +1,8 @@
 import type { Command } from '../domain/commands/command.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
-import { createAutosave, type Timers } from '../storage/autosave.ts';
+import { createAutosave } from '../storage/autosave.ts';
+import type { Timers } from '../storage/timers.ts';
 import { createDatabase, type Database } from '../storage/database.ts';
 import { downloadFile, fileOf, type FileToSave, openFile } from '../storage/fileAccess.ts';
 import { type Result, storageProblemInWords } from '../storage/problems.ts';

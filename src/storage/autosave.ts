@@ -1,4 +1,5 @@
 import { isFinal, type StorageProblem, storageProblemInWords } from './problems.ts';
+import { browserTimers, type Timers } from './timers.ts';
 
 /** What the header says about saving. "Saved" only after the database has said that the write is complete. */
 export type SavingState =
@@ -7,16 +8,6 @@ export type SavingState =
   | { readonly kind: 'saving' }
   | { readonly kind: 'failed'; readonly says: string; readonly tries: number }
   | { readonly kind: 'readOnly'; readonly says: string };
-
-export interface Timers {
-  readonly set: (work: () => void, milliseconds: number) => unknown;
-  readonly clear: (timer: unknown) => void;
-}
-
-export const browserTimers: Timers = {
-  set: (work, milliseconds) => setTimeout(work, milliseconds),
-  clear: (timer) => clearTimeout(timer as ReturnType<typeof setTimeout>),
-};
 
 export type Written = { readonly ok: true } | { readonly ok: false; readonly problem: StorageProblem };
 

@@ -1,7 +1,8 @@
 import { Dexie, type EntityTable, type InsertType, type Table } from 'dexie';
 import type { Command } from '../domain/commands/command.ts';
 import type { SetAside } from '../domain/model/project.ts';
-import { problemFrom, Refused, type Result } from './problems.ts';
+import { problemFrom, Refused, type Result, type StorageProblem } from './problems.ts';
+import { browserTimers, type Timers } from './timers.ts';
 
 /** Raised when tables or indexes change; the shape of a project has its own number, `formatVersion`. */
 export const databaseVersion = 1;
@@ -12,8 +13,10 @@ export interface ProjectRow {
   readonly changedAt: string;
   /** Our own number: the database's version says nothing about a single record. */
   readonly formatVersion: number;
-  /** Counts the writes; a window that missed one must not write over it. */
+  /** Counts the edits that went into it; a window that missed one must not write over it. */
   readonly revision: number;
+  /** Names the last of them; absent in records of the first release. */
+  readonly tip?: string;
   readonly size: number;
   /** A plain object as it was saved; read it only through domain/versions. */
   readonly document: unknown;
@@ -27,7 +30,15 @@ export interface CommandRow {
   readonly command: Command;
 }
 
-export type BackupReason = 'migration' | 'import' | 'restore' | 'remove' | 'damaged' | 'day';
+export type BackupReason =
+  | 'migration'
+  | 'import'
+  | 'list'
+  | 'restore'
+  | 'remove'
+  | 'damaged'
+  | 'day'
+  | 'copy';
 
 export interface BackupRow {
   readonly id: number;
@@ -41,7 +52,7 @@ export interface BackupRow {
 
 export interface Tables {
   readonly projects: EntityTable<ProjectRow, 'id'>;
-  /** Append-only: who did what, when. */
+  /** Who did what, when; only ever added to, and thinned from its old end. */
   readonly commands: EntityTable<CommandRow, 'seq'>;
   readonly backups: EntityTable<BackupRow, 'id'>;
   readonly meta: Table<{ readonly key: string; readonly value: unknown }, string>;
@@ -66,12 +77,17 @@ export interface DatabaseNeeds {
   readonly name?: string;
   readonly indexedDB?: IDBFactory | undefined;
   readonly IDBKeyRange?: typeof globalThis.IDBKeyRange | undefined;
+  readonly timers?: Timers;
 }
+
+/** How long the database may take before the page goes on without it. A save of 20,000 openings takes 5 s. */
+export const answerLimitsS = { opening: 8, reading: 20, writing: 15 } as const;
 
 export function createDatabase(needs: DatabaseNeeds = {}): Database {
   const name = needs.name ?? 'latchward';
   const factory = 'indexedDB' in needs ? needs.indexedDB : browserFactory();
   const range = needs.IDBKeyRange ?? globalThis.IDBKeyRange;
+  const timers = needs.timers ?? browserTimers;
   const dexie = new Dexie(name, {
     // An automatic reopening would skip the check for a newer database.
     autoOpen: false,
@@ -104,10 +120,27 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
     return false;
   });
 
-  const open = async (): Promise<Result<object>> => {
-    if (replaced) return { ok: false, problem: { kind: 'databaseReplaced' } };
-    if (!factory) return { ok: false, problem: { kind: 'noDatabase', says: 'it has no database' } };
-    if (dexie.isOpen()) return { ok: true };
+  let blocked = false;
+  dexie.on('blocked', () => {
+    blocked = true;
+  });
+
+  /** A database may never answer, and an awaited promise that never ends would leave the page waiting for ever. */
+  const inTime = <T>(doing: keyof typeof answerLimitsS, work: Promise<Result<T>>): Promise<Result<T>> =>
+    new Promise((resolve) => {
+      const seconds = answerLimitsS[doing];
+      const timer = timers.set(
+        () => resolve({ ok: false, problem: { kind: 'noAnswer', doing, seconds, blocked } }),
+        seconds * 1000,
+      );
+      void work.then((result) => {
+        timers.clear(timer);
+        resolve(result);
+      });
+    });
+
+  const openNow = async (): Promise<Result<object>> => {
+    if (!factory) return noDatabase('it has no database');
     try {
       // Asked before Dexie touches it: on a newer database Dexie tries again without a version, opens it,
       // and may even add tables that it misses.
@@ -121,8 +154,32 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
       }
       return { ok: true };
     } catch (error) {
-      const says = error instanceof Error ? error.message.split('\n')[0] || error.name : String(error);
-      return { ok: false, problem: { kind: 'noDatabase', says } };
+      return noDatabase(error instanceof Error ? error.message.split('\n')[0] || error.name : String(error));
+    }
+  };
+
+  /** One opening at a time: a call that came too early for a slow database is answered by the same opening. */
+  let opening: Promise<Result<object>> | undefined;
+  const open = (): Promise<Result<object>> => {
+    if (replaced) return Promise.resolve({ ok: false, problem: { kind: 'databaseReplaced' } });
+    if (dexie.isOpen()) return Promise.resolve({ ok: true });
+    opening ??= openNow().finally(() => {
+      opening = undefined;
+    });
+    return inTime('opening', opening);
+  };
+
+  const transact = async <T extends object>(mode: Mode, work: (tables: Tables) => PromiseLike<T>) => {
+    try {
+      const all = [tables.projects, tables.commands, tables.backups, tables.meta];
+      const value = await dexie.transaction(mode === 'reading' ? 'r' : 'rw', all, async (transaction) => {
+        // Dexie reopens by itself after some errors, so the version is looked at inside as well.
+        if (isNewer(transaction.idbtrans.db.version)) throw new Refused({ kind: 'databaseTooNew' });
+        return await work(tables);
+      });
+      return { ok: true as const, ...value };
+    } catch (error) {
+      return { ok: false as const, problem: problemFrom(error, mode) };
     }
   };
 
@@ -130,18 +187,7 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
     open,
     run: async <T extends object>(mode: Mode, work: (tables: Tables) => PromiseLike<T>) => {
       const opened = await open();
-      if (!opened.ok) return opened;
-      try {
-        const all = [tables.projects, tables.commands, tables.backups, tables.meta];
-        const value = await dexie.transaction(mode === 'reading' ? 'r' : 'rw', all, async (transaction) => {
-          // Dexie reopens by itself after some errors, so the version is looked at inside as well.
-          if (isNewer(transaction.idbtrans.db.version)) throw new Refused({ kind: 'databaseTooNew' });
-          return await work(tables);
-        });
-        return { ok: true, ...value };
-      } catch (error) {
-        return { ok: false, problem: problemFrom(error, mode) };
-      }
+      return opened.ok ? inTime<T>(mode, transact(mode, work)) : opened;
     },
     onReplaced: (next) => {
       flush = next;
@@ -149,6 +195,11 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
     close: () => dexie.close({ disableAutoOpen: true }),
   };
 }
+
+const noDatabase = (says: string): { ok: false; problem: StorageProblem } => ({
+  ok: false,
+  problem: { kind: 'noDatabase', says },
+});
 
 /** Reading the property throws where a browser blocks all storage. */
 function browserFactory(): IDBFactory | undefined {

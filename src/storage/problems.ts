@@ -10,6 +10,16 @@ export type StorageProblem =
   | { readonly kind: 'readFailed'; readonly says: string }
   | { readonly kind: 'recordTooNew'; readonly name: string; readonly found: number; readonly newest: number }
   | { readonly kind: 'changedElsewhere' }
+  /** Asked, and no answer came within the time given. */
+  | {
+      readonly kind: 'noAnswer';
+      readonly doing: 'opening' | 'reading' | 'writing';
+      readonly seconds: number;
+      /** The browser said that another window holds the database. */
+      readonly blocked: boolean;
+    }
+  /** Stored here before, and gone now although nobody removed it. */
+  | { readonly kind: 'storedGone' }
   | { readonly kind: 'noSuchProject' }
   | { readonly kind: 'noSuchBackup' }
   | { readonly kind: 'unreadable'; readonly open: OpenProblem };
@@ -36,6 +46,10 @@ export function storageProblemInWords(problem: StorageProblem): string {
       return `The project “${problem.name}” was stored by a newer version (format ${problem.found}; this version reads up to ${problem.newest}). It was left untouched: reload the page to get that version.`;
     case 'changedElsewhere':
       return 'This project was changed in another window after it was opened here, so this window no longer saves. Save a copy of what is on this screen, then reload the page.';
+    case 'noAnswer':
+      return noAnswerInWords(problem);
+    case 'storedGone':
+      return 'The stored project is gone from this browser: its data was cleared while the project was open. What is on this screen may be the only copy. Save a copy to a file, or store the project again.';
     case 'noSuchProject':
       return 'This project is no longer stored in this browser.';
     case 'noSuchBackup':
@@ -43,6 +57,22 @@ export function storageProblemInWords(problem: StorageProblem): string {
     case 'unreadable':
       return openProblemInWords(problem.open);
   }
+}
+
+function noAnswerInWords({ doing, seconds, blocked }: Extract<StorageProblem, { kind: 'noAnswer' }>): string {
+  const waited = `has not answered for ${seconds} seconds`;
+  const closeOthers = 'Close the other windows of this app, then reload this page.';
+  if (doing === 'writing') {
+    return `The last edits are not saved: the database of this browser ${waited}. Saving is tried again. Save a copy to a file before you close this page.`;
+  }
+  return blocked
+    ? `Another window holds the database of this browser, and it ${waited}. ${closeOthers}`
+    : `The database of this browser ${waited}. Nothing in it was changed. ${closeOthers} If that does not help, restart the browser.`;
+}
+
+/** Only a person can say whether the project is to be stored once more: somebody may have cleared it on purpose. */
+export function asksFirst(problem: StorageProblem): boolean {
+  return problem.kind === 'storedGone';
 }
 
 /** Trying again cannot help; writing on would harm what another window or version stored. */

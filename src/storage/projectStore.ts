@@ -4,6 +4,8 @@ import type { Opened } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { addBackup, fitsToday, readable } from './backups.ts';
 import type { BackupReason, BackupRow, Database, ProjectRow, Tables } from './database.ts';
+import type { Position } from './copy/position.ts';
+import type { WholeCopy } from './copy/slots.ts';
 import { Refused, type Result } from './problems.ts';
 
 export type ProjectSummary = Omit<ProjectRow, 'document' | 'setAside'>;
@@ -11,7 +13,7 @@ export type BackupSummary = Omit<BackupRow, 'document'>;
 
 export interface Loaded {
   readonly project: Project;
-  readonly revision: number;
+  readonly position: Position;
   readonly migrated: readonly string[];
   readonly setAside: readonly SetAside[];
 }
@@ -19,8 +21,10 @@ export interface Loaded {
 export interface SaveOrder {
   readonly project: Project;
   readonly commands: readonly Command[];
-  /** The revision this window last read or wrote; null when the project is new here. */
-  readonly after: number | null;
+  /** The state handed over: one edit further with every edit accepted. */
+  readonly position: Position;
+  /** What this window last read or wrote; null when the project is new here. */
+  readonly after: Position | null;
   readonly setAside: readonly SetAside[];
 }
 
@@ -28,22 +32,30 @@ export interface ProjectStore {
   readonly list: () => Promise<Result<{ readonly projects: readonly ProjectSummary[] }>>;
   /** Never writes: opening the app changes no stored project. */
   readonly load: (id: string) => Promise<Result<Loaded>>;
-  readonly save: (order: SaveOrder) => Promise<Result<{ readonly revision: number; readonly at: string }>>;
+  readonly save: (order: SaveOrder) => Promise<Result<{ readonly at: string }>>;
+  /** Stores what the second copy holds; a record it takes the place of is kept as a backup first. */
+  readonly bringBack: (copy: WholeCopy) => Promise<Result<object>>;
   /** Puts an opened file in the store; what stood under the same id is kept as a backup first. */
   readonly add: (
     opened: Extract<Opened, { ok: true }>,
     raw?: unknown,
-  ) => Promise<Result<{ readonly revision: number }>>;
+    /** No state of this project anywhere is newer than this. */
+    above?: number,
+  ) => Promise<Result<object>>;
   readonly remove: (id: string) => Promise<Result<object>>;
   readonly listBackups: (
     projectId?: string,
   ) => Promise<Result<{ readonly backups: readonly BackupSummary[] }>>;
   /** Today's state is set aside first, so a restore can itself be taken back. */
-  readonly restore: (backupId: number) => Promise<Result<Loaded>>;
+  readonly restore: (backupId: number, above?: number) => Promise<Result<Loaded>>;
+  /** The project a backup is of. */
+  readonly projectOfBackup: (backupId: number) => Promise<Result<{ readonly projectId: string }>>;
   readonly listCommands: (projectId: string) => Promise<Result<{ readonly commands: readonly Command[] }>>;
 }
 
 export function createProjectStore(database: Database, clock: () => string): ProjectStore {
+  /** Every state this window has tried to store. */
+  const tried = new Set<string>();
   const copy = (tables: Tables, row: ProjectRow, reason: BackupReason) =>
     addBackup(tables, {
       projectId: row.id,
@@ -72,31 +84,59 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         const opened = readable(row);
         return {
           project: opened.project,
-          revision: row.revision,
+          position: positionOfRow(row),
           migrated: opened.migrated,
           setAside: [...row.setAside, ...opened.setAside],
         };
       }),
 
-    save: ({ project, commands, after, setAside }) =>
+    save: ({ project, position, commands, after, setAside }) =>
       database.run('writing', async (tables) => {
         const before = await tables.projects.get(project.id);
         // Checked in the same transaction as the write: between load and save, a newer window may have
         // rewritten the record.
         fitsToday(before);
-        if ((before?.revision ?? null) !== after) throw new Refused({ kind: 'changedElsewhere' });
+        if (!before && after) throw new Refused({ kind: 'storedGone' });
+        // A write that was given up for lost may have ended late: what it stored is this window's own.
+        const isOwn = before?.tip !== undefined && tried.has(`${project.id} ${before.tip}`);
+        const isAsLeft = before
+          ? after !== null && before.revision === after.revision && (before.tip ?? '') === after.tip
+          : after === null;
+        if (!isAsLeft && !isOwn) throw new Refused({ kind: 'changedElsewhere' });
+        tried.add(`${project.id} ${position.tip}`);
         const at = clock();
         if (before) {
           const reason = reasonToCopy(before, setAside, at);
           if (reason) await copy(tables, before, reason);
         }
-        const row = rowOf(project, at, (after ?? 0) + 1, setAside);
+        const row = rowOf(project, at, position, setAside);
         await tables.projects.put(row);
         await tables.commands.bulkAdd(commands.map((command) => ({ projectId: project.id, command })));
-        return { revision: row.revision, at };
+        await thinCommands(tables, project.id);
+        return { at };
       }),
 
-    add: ({ project, migrated, setAside }, raw) =>
+    bringBack: (whole) =>
+      database.run('writing', async (tables) => {
+        const before = await tables.projects.get(whole.id);
+        fitsToday(before);
+        fitsToday(whole);
+        if (before) await copy(tables, before, 'copy');
+        await tables.projects.put({
+          id: whole.id,
+          name: whole.name,
+          changedAt: whole.at,
+          formatVersion: whole.formatVersion,
+          revision: whole.revision,
+          tip: whole.tip,
+          size: JSON.stringify(whole.document).length,
+          document: whole.document,
+          setAside: whole.setAside,
+        });
+        return {};
+      }),
+
+    add: ({ project, migrated, setAside }, raw, above = 0) =>
       database.run('writing', async (tables) => {
         const before = await tables.projects.get(project.id);
         fitsToday(before);
@@ -113,9 +153,10 @@ export function createProjectStore(database: Database, clock: () => string): Pro
             document,
           });
         }
-        const row = rowOf(project, clock(), (before?.revision ?? 0) + 1, setAside);
-        await tables.projects.put(row);
-        return { revision: row.revision };
+        const at = clock();
+        const position = replacing(before, above, `file ${at}`);
+        await tables.projects.put(rowOf(project, at, position, setAside));
+        return {};
       }),
 
     remove: (id) =>
@@ -137,7 +178,14 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         return { backups: rows.toReversed().map(({ document: _document, ...summary }) => summary) };
       }),
 
-    restore: (backupId) =>
+    projectOfBackup: (backupId) =>
+      database.run('reading', async (tables) => {
+        const backup = await tables.backups.get(backupId);
+        if (!backup) throw new Refused({ kind: 'noSuchBackup' });
+        return { projectId: backup.projectId };
+      }),
+
+    restore: (backupId, above = 0) =>
       database.run('writing', async (tables) => {
         const backup = await tables.backups.get(backupId);
         if (!backup) throw new Refused({ kind: 'noSuchBackup' });
@@ -145,11 +193,12 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         const before = await tables.projects.get(backup.projectId);
         fitsToday(before);
         if (before) await copy(tables, before, 'restore');
-        const row = rowOf(opened.project, clock(), (before?.revision ?? 0) + 1, opened.setAside);
-        await tables.projects.put(row);
+        const at = clock();
+        const position = replacing(before, above, `backup ${at}`);
+        await tables.projects.put(rowOf(opened.project, at, position, opened.setAside));
         return {
           project: opened.project,
-          revision: row.revision,
+          position,
           migrated: opened.migrated,
           setAside: opened.setAside,
         };
@@ -161,6 +210,24 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         return { commands: rows.map((row) => row.command) };
       }),
   };
+}
+
+const positionOfRow = (row: ProjectRow): Position => ({ revision: row.revision, tip: row.tip ?? '' });
+
+const replacing = (before: ProjectRow | undefined, above: number, tip: string): Position => ({
+  revision: Math.max(before?.revision ?? 0, above) + 1,
+  tip,
+});
+
+/** The list of edits keeps the newest of each project; a hundred more are let in before it is cut, to cut seldom. */
+export const commandsKept = 2_000;
+
+async function thinCommands(tables: Tables, projectId: string): Promise<void> {
+  const ofProject = tables.commands.where('projectId').equals(projectId);
+  const count = await ofProject.count();
+  if (count <= commandsKept + 100) return;
+  const oldest = await ofProject.limit(count - commandsKept).primaryKeys();
+  await tables.commands.bulkDelete(oldest);
 }
 
 /** Anything the new write would make unreachable is copied in the same transaction, and once a day anyway. */
@@ -175,13 +242,13 @@ function reasonToCopy(
   return undefined;
 }
 
-function rowOf(project: Project, at: string, revision: number, setAside: readonly SetAside[]): ProjectRow {
+function rowOf(project: Project, at: string, position: Position, setAside: readonly SetAside[]): ProjectRow {
   return {
     id: project.id,
     name: project.name,
     changedAt: at,
     formatVersion: newestFormat,
-    revision,
+    ...position,
     size: JSON.stringify(project).length,
     document: project,
     setAside,

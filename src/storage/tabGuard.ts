@@ -1,4 +1,4 @@
-import { browserTimers, type Timers } from './autosave.ts';
+import { browserTimers, type Timers } from './timers.ts';
 
 /**
  * One writer per project across windows. Two windows that both save would silently undo each other's work,

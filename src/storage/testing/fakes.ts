@@ -1,6 +1,6 @@
 // oxlint-disable-next-line no-restricted-imports -- a database in memory, for tests only
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
-import type { Timers } from '../autosave.ts';
+import type { Timers } from '../timers.ts';
 import { createDatabase, type Database } from '../database.ts';
 import type { Channel, Locks } from '../tabGuard.ts';
 

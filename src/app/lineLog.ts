@@ -1,0 +1,104 @@
+import type { Journal } from '../storage/copy/journal.ts';
+import type { Line } from '../storage/copy/lines.ts';
+import { type Position, samePosition } from '../storage/copy/position.ts';
+import type { SecondCopy } from '../storage/copy/secondCopy.ts';
+import type { WholeCopy } from '../storage/copy/slots.ts';
+
+export interface LineLogNeeds {
+  readonly copies: SecondCopy;
+  readonly journal: Journal;
+  /** The whole project as it is now, for a new slot. */
+  readonly whole: () => WholeCopy;
+  /** Said when the second copy fails, and '' when it works again. */
+  readonly onTrouble: (says: string) => void;
+}
+
+/** The edits of the project that is written here, on their way into the second copy. */
+export interface LineLog {
+  /** From here on edits are logged. `kept` is what the second copy holds; anything else is written whole at once. */
+  readonly begin: (projectId: string, kept: Position | undefined) => void;
+  readonly stop: () => void;
+  /** Writes the edit before it is painted. */
+  readonly accept: (line: Line) => void;
+  /** Writes a whole slot: the project changed by something that is no edit, or its lines have become many. */
+  readonly putWhole: () => Promise<void>;
+  /** The database has this state, so where there is no second copy the journal need not hold it any longer. */
+  readonly saved: (revision: number) => void;
+  /** Ends when everything accepted so far is confirmed or has failed. */
+  readonly settled: () => Promise<void>;
+  /** Every accepted edit can be found again at the next start. */
+  readonly isKept: () => boolean;
+}
+
+/** A start reads the slot and then does these again, so they may not become many. */
+const mostLines = 300;
+
+export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeeds): LineLog {
+  let projectId: string | undefined;
+  let lines = 0;
+  let working = true;
+  /** Revisions that only memory holds. */
+  const loose = new Set<number>();
+  let last: Promise<unknown> = Promise.resolve();
+
+  const confirmed = (id: string, revision: number) => {
+    if (id === projectId) for (const one of loose) if (one <= revision) loose.delete(one);
+    for (const line of journal.lines(id)) {
+      if (line.revision <= revision) journal.drop(id, line.revision);
+    }
+  };
+  const putWhole = async () => {
+    if (projectId === undefined) return;
+    const copy = whole();
+    lines = 0;
+    last = copies.put(copy).then((put) => {
+      working = put.ok;
+      onTrouble(put.ok ? '' : put.says);
+      if (put.ok) confirmed(copy.id, copy.revision);
+    });
+    await last;
+  };
+
+  return {
+    begin: (id, kept) => {
+      projectId = id;
+      lines = 0;
+      working = true;
+      loose.clear();
+      const now = whole();
+      if (kept && samePosition(kept, now)) onTrouble('');
+      else void putWhole();
+    },
+    stop: () => {
+      projectId = undefined;
+      loose.clear();
+    },
+    accept: (line) => {
+      if (projectId === undefined) return;
+      const id = projectId;
+      if (!journal.keep(id, line)) loose.add(line.revision);
+      lines += 1;
+      if (!working || lines > mostLines) {
+        void putWhole();
+        return;
+      }
+      last = copies.append(id, [line]).then((appended) => {
+        if (appended.ok) {
+          loose.delete(line.revision);
+          journal.drop(id, line.revision);
+        } else {
+          working = false;
+          onTrouble(appended.says);
+        }
+      });
+    },
+    putWhole,
+    saved: (revision) => {
+      if (projectId !== undefined && !working) confirmed(projectId, revision);
+    },
+    settled: async () => {
+      await last;
+    },
+    isKept: () => loose.size === 0,
+  };
+}

@@ -1,0 +1,88 @@
+import type { Files } from './keeper.ts';
+
+/** What the standard gives to workers only; the types of a page do not know it. */
+interface SyncHandle {
+  readonly getSize: () => number;
+  readonly read: (into: Uint8Array, options: { readonly at: number }) => number;
+  readonly write: (bytes: Uint8Array, options: { readonly at: number }) => number;
+  readonly truncate: (size: number) => void;
+  readonly flush: () => void;
+  readonly close: () => void;
+}
+interface FileHandle {
+  readonly getFile: () => Promise<Blob>;
+  readonly createSyncAccessHandle?: () => Promise<SyncHandle>;
+}
+
+const folderName = 'second-copy';
+
+/** The private file system of this origin: another engine than the database, so what tears one leaves the other. */
+export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files {
+  const folder = async () => (await root()).getDirectoryHandle(folderName, { create: true });
+  const handleOf = async (name: string, create: boolean): Promise<FileHandle | undefined> => {
+    try {
+      return (await (await folder()).getFileHandle(name, { create })) as unknown as FileHandle;
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'NotFoundError') return undefined;
+      throw error;
+    }
+  };
+
+  const writing = async (name: string, work: (handle: SyncHandle) => void): Promise<void> => {
+    const file = await handleOf(name, true);
+    if (!file?.createSyncAccessHandle) throw new Error('this browser cannot write files of its own');
+    const handle = await opened(file.createSyncAccessHandle.bind(file));
+    try {
+      work(handle);
+      handle.flush();
+    } finally {
+      handle.close();
+    }
+  };
+
+  return {
+    names: async () => {
+      const names: string[] = [];
+      const entries = (await folder()) as unknown as { readonly keys: () => AsyncIterable<string> };
+      for await (const name of entries.keys()) names.push(name);
+      return names;
+    },
+    read: async (name) => {
+      const file = await handleOf(name, false);
+      return file && new Uint8Array(await (await file.getFile()).arrayBuffer());
+    },
+    write: (name, bytes) =>
+      writing(name, (handle) => {
+        all(handle, bytes, 0);
+        handle.truncate(bytes.length);
+      }),
+    append: (name, bytes) => writing(name, (handle) => all(handle, bytes, handle.getSize())),
+    remove: async (name) => {
+      try {
+        await (await folder()).removeEntry(name);
+      } catch (error) {
+        if (!(error instanceof DOMException) || error.name !== 'NotFoundError') throw error;
+      }
+    },
+  };
+}
+
+/** A full disk may take a part only, without a word. */
+function all(handle: SyncHandle, bytes: Uint8Array, at: number): void {
+  if (handle.write(bytes, { at }) !== bytes.length) throw new Error('the disk took a part only');
+}
+
+/** A window that was closed a moment ago may still hold the file. */
+async function opened(open: () => Promise<SyncHandle>, tries = 20): Promise<SyncHandle> {
+  try {
+    return await open();
+  } catch (error) {
+    if (tries === 0 || !(error instanceof DOMException) || error.name !== 'NoModificationAllowedError') {
+      throw error;
+    }
+    await new Promise((resolve) => {
+      setTimeout(resolve, 50);
+    });
+    return opened(open, tries - 1);
+  }
+}
