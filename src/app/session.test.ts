@@ -3,8 +3,17 @@ import { IDBObjectStore } from 'fake-indexeddb';
 import type { Project } from '../domain/model/project.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
+import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase } from '../storage/database.ts';
-import { fakeBrowser, fakeChannels, fakeLocks, rawPut, rawRows } from '../storage/testing/fakes.ts';
+import {
+  fakeBrowser,
+  fakeChannels,
+  fakeFiles,
+  fakeLocks,
+  fakeSecondCopy,
+  rawPut,
+  rawRows,
+} from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import { countingIds, steppingClock } from './clock.ts';
 import { createPreferences } from './preferences.ts';
@@ -13,12 +22,14 @@ import { type App, createApp, type AppNeeds } from './session.ts';
 let browser = fakeBrowser();
 let locks = fakeLocks();
 let channels = fakeChannels();
+let disk = fakeFiles();
 let apps: App[] = [];
 let windows = 0;
 beforeEach(() => {
   browser = fakeBrowser();
   locks = fakeLocks();
   channels = fakeChannels();
+  disk = fakeFiles();
   apps = [];
   windows = 0;
   localStorage.clear();
@@ -36,6 +47,7 @@ async function openWindow(over: Partial<AppNeeds> = {}): Promise<App> {
     ids: countingIds(`w${windows}`),
     locks,
     channel: channels,
+    copies: fakeSecondCopy(disk.files),
     preferences: createPreferences(),
     firstProject: () => Promise.resolve(house('demo')),
     ...over,
@@ -142,7 +154,7 @@ describe('saving fails', () => {
     expect(await app.createProject('Barn')).toEqual({ ok: true });
   });
 
-  test('leaving the page with unsaved work asks first; with everything saved it does not', async () => {
+  test('leaving the page asks first where an edit is nowhere but on the screen, and only there', async () => {
     const app = await openWindow();
     const leave = () => {
       const event = new Event('beforeunload', { cancelable: true });
@@ -150,7 +162,13 @@ describe('saving fails', () => {
       return event.defaultPrevented;
     };
     expect(leave()).toBe(false);
-    notes(app, 'typed');
+    notes(app, 'in the journal');
+    expect(leave()).toBe(false);
+    await app.flush();
+    vi.spyOn(Storage.prototype, 'setItem').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    notes(app, 'nowhere else');
     expect(leave()).toBe(true);
     await app.flush();
     expect(leave()).toBe(false);
@@ -358,4 +376,100 @@ describe('projects, files and backups', () => {
     await app.flush();
     expect(saving(app).kind).toBe('saved');
   });
+});
+
+/** P2: what was accepted is there again, whichever of the two stores was hurt. */
+describe('the second copy', () => {
+  test('P2: a database that is lost with everything in it is made good, and never by the demo', async () => {
+    const app = await openWindow();
+    notes(app, 'a day of work');
+    await app.close();
+    browser = fakeBrowser();
+    const again = await openWindow({ firstProject: () => Promise.resolve(house('another demo')) });
+    expect(project(again).notes).toBe('a day of work');
+    expect(notices(again)).toMatch(/lost the stored project “House”.*brought back from the second copy/);
+    expect(await storedProjects()).toMatchObject([{ document: { notes: 'a day of work' } }]);
+  });
+
+  test('P2: an edit that never reached the database is done again', async () => {
+    const app = await openWindow();
+    noRoom();
+    notes(app, 'accepted a moment ago');
+    await app.close();
+    vi.restoreAllMocks();
+    const again = await openWindow();
+    expect(project(again).notes).toBe('accepted a moment ago');
+    expect(notices(again)).toMatch(/1 edit had not reached the database/);
+    notes(again, 'and on');
+    await again.close();
+    expect(project(await openWindow()).notes).toBe('and on');
+  });
+
+  test('P2: undo is done again as well, from the journal alone where there is no second copy', async () => {
+    const none = { copies: createSecondCopy(() => undefined) };
+    const app = await openWindow(none);
+    expect(app.whereKept().join(' ')).toContain('Kept once');
+    noRoom();
+    notes(app, 'one');
+    notes(app, 'two');
+    app.store.getState().undo();
+    await app.close();
+    vi.restoreAllMocks();
+    expect(project(await openWindow(none)).notes).toBe('one');
+  });
+
+  test('without a second copy a lost project is named, and the demo does not take its place', async () => {
+    const none = { copies: createSecondCopy(() => undefined) };
+    await (await openWindow(none)).close();
+    browser = fakeBrowser();
+    const again = await openWindow(none);
+    expect(project(again).name).toBe('New project');
+    expect(notices(again)).toMatch(/“House”.*no longer in this browser/);
+  });
+
+  test('a removed project is not brought back', async () => {
+    const app = await openWindow();
+    await app.createProject('Barn');
+    await app.removeProject('p');
+    await app.close();
+    const again = await openWindow();
+    expect(notices(again)).toBe('');
+    expect(await again.listProjects()).toMatchObject({ projects: [{ name: 'Barn' }] });
+  });
+
+  test('a file opened over a project stays, and so does a restored backup', async () => {
+    const app = await openWindow();
+    notes(app, 'typed here');
+    await app.openFile(fileFrom(saveProjectText(house('from the file'))));
+    await app.close();
+    const again = await openWindow();
+    expect([project(again).notes, notices(again)]).toEqual(['from the file', '']);
+  });
+});
+
+test('no edit is taken while another project is opened', async () => {
+  const app = await openWindow();
+  const opening = app.createProject('Barn');
+  await Promise.resolve();
+  expect(notes(app, 'too late')).toMatchObject({ ok: false });
+  await opening;
+  expect(notes(app, 'in the barn')).toMatchObject({ ok: true });
+});
+
+test('P10: a project edited in another window is neither removed nor replaced by a backup here', async () => {
+  const first = await openWindow();
+  notes(first, 'mine');
+  await first.openFile(fileFrom(saveProjectText(house('newer'))));
+  const second = await openWindow();
+  await second.createProject('Barn');
+  const listed = await second.listBackups('p');
+  if (!listed.ok) throw new Error(listed.says);
+  const tried = [await second.removeProject('p'), await second.restoreBackup(listed.backups[0]?.id ?? 0)];
+  expect(tried.map((told) => !told.ok && told.says)).toEqual([
+    expect.stringContaining('another window'),
+    expect.stringContaining('another window'),
+  ]);
+  notes(first, 'still mine');
+  await first.flush();
+  expect(saving(first)).toEqual({ kind: 'saved' });
 });

@@ -4,6 +4,10 @@ import type { Project, SetAside } from '../domain/model/project.ts';
 import { createAutosave } from '../storage/autosave.ts';
 import type { Timers } from '../storage/timers.ts';
 import { createDatabase, type Database } from '../storage/database.ts';
+import { createJournal } from '../storage/copy/journal.ts';
+import { createKnownProjects } from '../storage/copy/known.ts';
+import { type Position, samePosition } from '../storage/copy/position.ts';
+import { createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
 import { downloadFile, fileOf, type FileToSave, openFile } from '../storage/fileAccess.ts';
 import { type Result, storageProblemInWords } from '../storage/problems.ts';
 import {
@@ -23,13 +27,17 @@ import {
 import { type Clock, type NewId, randomIds, systemClock } from './clock.ts';
 import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
+import { createLineLog } from './lineLog.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
-import { type AppStore, createAppStore } from './store.ts';
+import { type Found, reconcile, wholeOf } from './reconcile.ts';
+import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
+import { whereKept } from './whereKept.ts';
 
 export type { BackupSummary, ProjectSummary } from '../storage/projectStore.ts';
 
 export interface AppNeeds {
   readonly database?: Database;
+  readonly copies?: SecondCopy;
   readonly clock?: Clock;
   readonly ids?: NewId;
   readonly locks?: Locks | undefined;
@@ -65,14 +73,26 @@ export interface App {
   readonly createProject: (name: string) => Promise<Told>;
   readonly removeProject: (id: string) => Promise<Told>;
   readonly listBackups: (projectId?: string) => Promise<Told<{ readonly backups: readonly BackupSummary[] }>>;
+  /** Keeps the project as it is now, before something changes much of it at once. */
+  readonly copyBeforeList: () => Promise<Told>;
   readonly restoreBackup: (backupId: number) => Promise<Told>;
   readonly listCommands: () => Promise<Told<{ readonly commands: readonly Command[] }>>;
   /** The user has seen the damaged parts; they stay in the backups only. */
   readonly forgetSetAside: () => void;
+  /** Where the work is kept, in sentences. */
+  readonly whereKept: () => readonly string[];
 }
 
 const otherWindow =
   'This project is open in another window, so it can only be read here. It can be edited here as soon as the other window is closed.';
+
+const heldElsewhere = 'This project is open in another window. Close that window first; nothing was changed.';
+
+/** What autosave is handed: the project, and which state of it this is. */
+interface Handed {
+  readonly project: Project;
+  readonly position: Position;
+}
 
 export function createApp(needs: AppNeeds = {}): App {
   const clock = needs.clock ?? systemClock;
@@ -82,6 +102,9 @@ export function createApp(needs: AppNeeds = {}): App {
   const channelFor = needs.channel ?? browserChannel;
   const preferences = needs.preferences ?? createPreferences();
   const projects = createProjectStore(database, clock);
+  const copies = needs.copies ?? createSecondCopy();
+  const journal = createJournal();
+  const known = createKnownProjects();
   const tabId = ids();
 
   const store = createAppStore({
@@ -89,30 +112,56 @@ export function createApp(needs: AppNeeds = {}): App {
     clock,
     ids,
     by: () => preferences.get('yourName'),
-    onCommand: (command, project, joinsLast) => autosave.changed(project, command, joinsLast),
+    onCommand: (command, project, how) => accepted(command, project, how),
     ready: false,
   });
   const shown = () => store.getState().document.project;
 
   let guard: TabGuard | undefined;
   /** What this window last read or wrote; null until the project is stored. */
-  let revision: number | null = null;
+  let stored: Position | null = null;
+  /** The state on the screen: one further with every edit accepted. */
+  let now: Position = { revision: 0, tip: '' };
   let setAside: readonly SetAside[] = [];
   /** The document of the last saved copy: leaving it unsaved loses nothing. */
   let copied: Project | undefined;
 
-  const autosave = createAutosave<Project, Command>({
-    write: async (project, commands) => {
-      const written = await projects.save({ project, commands, after: revision, setAside });
-      if (written.ok && project.id === shown().id) {
-        revision = written.revision;
-        guard?.tellSaved(written.revision);
-      }
+  const log = createLineLog({
+    copies,
+    journal,
+    whole: () => wholeOf({ project: shown(), position: now, setAside }, clock()),
+    onTrouble: (says) => store.getState().setOneCopy(says),
+  });
+
+  const autosave = createAutosave<Handed, Command>({
+    write: async ({ project, position }, commands) => {
+      const written = await projects.save({ project, position, commands, after: stored, setAside });
+      if (!written.ok || project.id !== shown().id) return written;
+      stored = position;
+      // "Saved" is said when both copies have it; a second copy that fails says so by itself.
+      await log.settled();
+      log.saved(position.revision);
+      known.note(project.id, { name: project.name, revision: position.revision, savedAt: written.at });
+      guard?.tellSaved(position.revision);
       return written;
     },
     onState: (saving) => store.getState().setSaving(saving),
     ...(needs.timers ? { timers: needs.timers } : {}),
   });
+
+  function accepted(command: Command, project: Project, how: AcceptedHow): void {
+    const after = now.tip;
+    now = { revision: now.revision + 1, tip: command.id };
+    log.accept({ revision: now.revision, command, after, takingBack: how.takingBack });
+    autosave.changed({ project, position: now }, command, how.joinsLast);
+  }
+
+  /** The project changed by something that is no edit of its own. */
+  function changedWhole(): void {
+    now = { revision: now.revision + 1, tip: ids() };
+    void log.putWhole();
+    autosave.changed({ project: shown(), position: now });
+  }
 
   database.onReplaced(async () => {
     await autosave.flush();
@@ -120,7 +169,8 @@ export function createApp(needs: AppNeeds = {}): App {
   });
 
   function show(loaded: Loaded): void {
-    revision = loaded.revision;
+    stored = loaded.position;
+    now = loaded.position;
     setAside = loaded.setAside;
     store.getState().replaceProject(loaded.project);
     preferences.set('lastProjectId', loaded.project.id);
@@ -174,19 +224,22 @@ export function createApp(needs: AppNeeds = {}): App {
   async function changeRole(role: 'writer' | 'reader'): Promise<void> {
     if (role === 'reader') {
       await autosave.flush();
+      log.stop();
       if (autosave.state().kind !== 'readOnly') autosave.stop(otherWindow);
       return;
     }
-    // The other window may have saved after we last looked.
-    const loaded = await projects.load(shown().id);
-    const neverStored = !loaded.ok && loaded.problem.kind === 'noSuchProject' && revision === null;
-    if (!loaded.ok && !neverStored) {
-      autosave.stop(storageProblemInWords(loaded.problem));
+    // The other window may have saved after we last looked, or been closed before it could.
+    const found = await reconcile(shown().id, { projects, copies, journal });
+    const neverStored = !found.ok && found.problem.kind === 'noSuchProject' && stored === null;
+    if (!found.ok && !neverStored) {
+      autosave.stop(storageProblemInWords(found.problem));
       return;
     }
-    if (loaded.ok && loaded.revision !== revision) show(loaded);
+    if (found.ok && !samePosition(found.loaded.position, now)) show(found.loaded);
+    log.begin(shown().id, found.ok ? found.kept : undefined);
     autosave.begin();
-    if (neverStored) autosave.changed(shown());
+    if (neverStored) changedWhole();
+    if (found.ok && found.says !== '') store.getState().tell({ kind: 'problem', says: found.says });
     store.getState().tell({
       kind: 'told',
       says: 'The other window was closed; this project can be edited here now.',
@@ -194,7 +247,7 @@ export function createApp(needs: AppNeeds = {}): App {
   }
 
   async function follow(saved: number): Promise<void> {
-    if (guard?.role() === 'writer' || autosave.unsaved() || saved === revision) return;
+    if (guard?.role() === 'writer' || autosave.unsaved() || saved <= (stored?.revision ?? 0)) return;
     const loaded = await projects.load(shown().id);
     if (loaded.ok) show(loaded);
   }
@@ -227,6 +280,7 @@ export function createApp(needs: AppNeeds = {}): App {
 
   async function letGo(): Promise<void> {
     autosave.replaced();
+    log.stop();
     const before = guard;
     guard = undefined;
     await before?.release();
@@ -236,46 +290,82 @@ export function createApp(needs: AppNeeds = {}): App {
   async function enter(id: string, fresh?: Project): Promise<Told> {
     const before = guard;
     const stood = await standGuard(id);
-    const loaded = await projects.load(id);
-    const isNew = !loaded.ok && loaded.problem.kind === 'noSuchProject' && fresh !== undefined;
-    if (!loaded.ok && !isNew) {
+    const found: Result<Found> =
+      stood.role === 'writer' ? await reconcile(id, { projects, copies, journal }) : await onlyRead(id);
+    const isNew = !found.ok && found.problem.kind === 'noSuchProject' && fresh !== undefined;
+    if (!found.ok && !isNew) {
       await stood.guard.release();
-      return { ok: false, says: storageProblemInWords(loaded.problem) };
+      return { ok: false, says: storageProblemInWords(found.problem) };
     }
     autosave.replaced();
+    log.stop();
     guard = stood.guard;
     await before?.release();
-    if (loaded.ok) {
-      show(loaded);
-      announce(loaded);
-    } else if (fresh) show({ project: fresh, revision: 0, migrated: [], setAside: [] });
-    if (!loaded.ok) revision = null;
+    if (found.ok) {
+      show(found.loaded);
+      announce(found.loaded);
+      if (found.says !== '') store.getState().tell({ kind: 'problem', says: found.says });
+      noteKnown(found.loaded);
+    } else if (fresh) {
+      show({ project: fresh, position: { revision: 0, tip: '' }, migrated: [], setAside: [] });
+      stored = null;
+    }
     if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
+      if (found.ok) log.begin(id, found.kept);
+      else log.begin(id, now);
       autosave.begin();
       if (isNew) {
-        autosave.changed(shown());
+        changedWhole();
         await autosave.flush();
       }
     }
     return { ok: true };
   }
 
+  async function onlyRead(id: string): Promise<Result<Found>> {
+    const loaded = await projects.load(id);
+    return loaded.ok ? { ok: true, loaded, kept: undefined, says: '' } : loaded;
+  }
+
+  /** The database fell behind what was said to be saved, and no second copy could make it good. */
+  function noteKnown({ project, position }: Loaded): void {
+    const before = known.of(project.id);
+    if (before && before.revision > position.revision) {
+      store.getState().tell({
+        kind: 'problem',
+        says: `“${project.name}” was saved here with ${before.revision} edits, and the browser has only the state after ${position.revision}. Look at the backups on the Files page and at the last copy you saved to a file before you go on.`,
+      });
+    }
+    known.note(project.id, {
+      name: project.name,
+      revision: position.revision,
+      savedAt: before?.savedAt ?? clock(),
+    });
+  }
+
   /** The database is out of reach: the work stays in memory, saving is tried again, and the screen says so. */
   async function workInMemory(project: Project, aside: readonly SetAside[] = []): Promise<void> {
     await letGo();
-    revision = null;
+    stored = null;
+    now = { revision: 0, tip: '' };
     setAside = aside;
     store.getState().replaceProject(project);
+    log.begin(project.id, now);
     autosave.begin();
-    autosave.changed(project);
+    autosave.changed({ project, position: now });
     // Tried at once, so that the warning stands there before anything is typed.
     await autosave.flush();
   }
 
   const reenter = async (work: () => Promise<Told>): Promise<Told> => {
-    const left = await leave();
-    return left.ok ? work() : left;
+    store.getState().setBusy(true);
+    try {
+      const left = await leave();
+      return left.ok ? await work() : left;
+    } finally {
+      store.getState().setBusy(false);
+    }
   };
 
   async function begin(): Promise<void> {
@@ -292,17 +382,81 @@ export function createApp(needs: AppNeeds = {}): App {
       await workInMemory(project);
       return;
     }
+    const lost = await bringBackLost(listed.projects.map(({ id }) => id));
+    const after = lost.length > 0 ? await projects.list() : listed;
     const last = preferences.get('lastProjectId');
-    const inOrder = listed.projects.toSorted((a, b) => Number(b.id === last) - Number(a.id === last));
+    const inOrder = (after.ok ? after : listed).projects.toSorted(
+      (a, b) => Number(b.id === last) - Number(a.id === last),
+    );
     for (const { id } of inOrder) {
       // oxlint-disable-next-line no-await-in-loop -- one after the other: the first that can be read is shown
       const entered = await enter(id);
       if (entered.ok) return;
       store.getState().tell({ kind: 'problem', says: entered.says });
     }
-    const project = inOrder.length === 0 ? await make() : newProject(ids(), 'New project');
+    // A browser that held a project and holds none is no new user's: the demo would hide the loss.
+    const isNewHere = inOrder.length === 0 && known.all().length === 0;
+    const project = isNewHere ? await make() : newProject(ids(), 'New project');
     const entered = await enter(project.id, project);
     if (!entered.ok) await workInMemory({ ...project, id: ids() });
+  }
+
+  /** Projects that the second copy or the list of known projects has, and the database does not. */
+  async function bringBackLost(inDatabase: readonly string[]): Promise<readonly string[]> {
+    const kept = await copies.ids();
+    const missing = [...new Set([...(kept.ok ? kept.value : []), ...known.all().map(({ id }) => id)])].filter(
+      (id) => !inDatabase.includes(id),
+    );
+    const brought: string[] = [];
+    for (const id of missing) {
+      // oxlint-disable-next-line no-await-in-loop -- one lock after the other
+      const done = await guarded(id, async () => {
+        const found = await reconcile(id, { projects, copies, journal });
+        if (found.ok) {
+          brought.push(id);
+          store.getState().tell({ kind: 'problem', says: found.says });
+          return { ok: true };
+        }
+        const { name, savedAt } = known.of(id) ?? { name: id, savedAt: '' };
+        return {
+          ok: false,
+          says: `The project “${name}”, last saved here ${savedAt.slice(0, 10)}, is no longer in this browser, and there is no second copy of it. Open the last copy you saved to a file.`,
+        };
+      });
+      if (!done.ok) store.getState().tell({ kind: 'problem', says: done.says });
+    }
+    return brought;
+  }
+
+  /** Does something to a project that no other window may be writing meanwhile. */
+  async function guarded(id: string, work: () => Promise<Told>): Promise<Told> {
+    if (guard && id === shown().id) {
+      return guard.role() === 'reader' ? { ok: false, says: otherWindow } : work();
+    }
+    const stood = await standGuard(id);
+    try {
+      return stood.role === 'reader' ? { ok: false, says: heldElsewhere } : await work();
+    } finally {
+      await stood.guard.release();
+    }
+  }
+
+  /** The furthest state of a project that the second copy or the list knows of. */
+  async function furthest(id: string): Promise<number> {
+    const looked = await copies.look(id);
+    const lines = looked.ok ? looked.value.lines.map((line) => line.revision) : [];
+    const copy = looked.ok ? (looked.value.copy?.revision ?? 0) : 0;
+    return Math.max(copy, known.of(id)?.revision ?? 0, ...lines);
+  }
+
+  let persisted = false;
+  async function askToPersist(): Promise<void> {
+    const { storage } = navigator as { readonly storage?: StorageManager };
+    try {
+      persisted = (await storage?.persist?.()) ?? false;
+    } catch {
+      // A browser that does not answer has not agreed.
+    }
   }
 
   let stopWatching: () => void = () => undefined;
@@ -319,13 +473,14 @@ export function createApp(needs: AppNeeds = {}): App {
         stopWatching = watchLeaving(
           {
             flush: autosave.flush,
-            unsaved: unsavedWork,
+            unsaved: () => unsavedWork() && (!log.isKept() || autosave.state().kind === 'readOnly'),
             gone: () => {
               void autosave.flush().then(() => guard?.release());
             },
           },
           needs.page,
         );
+        void askToPersist();
         await begin();
         store.getState().setReady(true);
       }),
@@ -335,6 +490,7 @@ export function createApp(needs: AppNeeds = {}): App {
         await autosave.flush();
         stopWatching();
         await letGo();
+        copies.close();
         database.close();
       }),
 
@@ -342,6 +498,7 @@ export function createApp(needs: AppNeeds = {}): App {
     downloadCopy: () => {
       downloadFile(fileOf(shown(), clock()));
       copied = shown();
+      known.note(shown().id, { name: shown().name, copiedAt: clock(), copiedRevision: now.revision });
     },
     openFile: (file) =>
       inTurn(() =>
@@ -349,17 +506,12 @@ export function createApp(needs: AppNeeds = {}): App {
           const read = await openFile(file);
           if (!read.ok) return read;
           const { project } = read.opened;
-          const current = project.id === shown().id ? guard?.role() : undefined;
-          const stood = current === undefined ? await standGuard(project.id) : undefined;
-          if ((current ?? stood?.role) === 'reader') {
-            await stood?.guard.release();
-            return {
-              ok: false,
-              says: 'This project is open in another window. Close that window before opening a file of it; nothing was changed.',
-            };
-          }
-          const added = await projects.add(read.opened, read.raw);
-          await stood?.guard.release();
+          let added: Awaited<ReturnType<typeof projects.add>> | undefined;
+          const allowed = await guarded(project.id, async () => {
+            added = await projects.add(read.opened, read.raw, await furthest(project.id));
+            return { ok: true };
+          });
+          if (!allowed.ok || !added) return allowed;
           if (!added.ok) {
             if (added.problem.kind !== 'noDatabase') {
               return { ok: false, says: storageProblemInWords(added.problem) };
@@ -392,12 +544,17 @@ export function createApp(needs: AppNeeds = {}): App {
     removeProject: (id) =>
       inTurn(async () => {
         const isShown = id === shown().id;
-        if (isShown) {
-          if (guard?.role() === 'reader') return { ok: false, says: otherWindow };
-          await autosave.flush();
-        }
-        const removed = await projects.remove(id);
-        if (!removed.ok) return inWords(removed);
+        if (isShown) await autosave.flush();
+        const removed = await guarded(id, async () => {
+          const done = await projects.remove(id);
+          if (!done.ok) return inWords(done);
+          // Otherwise the next start would take it for lost and bring it back.
+          await copies.remove(id);
+          journal.forget(id);
+          known.forget(id);
+          return { ok: true };
+        });
+        if (!removed.ok) return removed;
         if (isShown) {
           await letGo();
           await begin();
@@ -405,20 +562,31 @@ export function createApp(needs: AppNeeds = {}): App {
         return { ok: true };
       }),
     listBackups: async (projectId) => inWords(await projects.listBackups(projectId)),
+    copyBeforeList: async () => {
+      await autosave.flush();
+      return inWords(await projects.backup(shown().id, 'list'));
+    },
     restoreBackup: (backupId) =>
       inTurn(() =>
         reenter(async () => {
-          if (guard?.role() === 'reader') return { ok: false, says: otherWindow };
-          const restored = await projects.restore(backupId);
-          if (!restored.ok) return inWords(restored);
+          const of = await projects.projectOfBackup(backupId);
+          if (!of.ok) return inWords(of);
+          const restored = await guarded(of.projectId, async () =>
+            inWords(await projects.restore(backupId, await furthest(of.projectId))),
+          );
+          if (!restored.ok) return restored;
           await letGo();
-          return enter(restored.project.id);
+          return enter(of.projectId);
         }),
       ),
     listCommands: async () => inWords(await projects.listCommands(shown().id)),
+    whereKept: () => {
+      const { oneCopy } = store.getState().session;
+      return whereKept({ oneCopy, persisted, known: known.of(shown().id), revision: now.revision });
+    },
     forgetSetAside: () => {
       setAside = [];
-      autosave.changed(shown());
+      changedWhole();
     },
   };
 }

@@ -46,6 +46,10 @@ export interface SessionSlice {
   readonly otherBasis: OtherBasisChoice | null;
   /** False until the first load has ended; until then nothing may be edited. */
   readonly ready: boolean;
+  /** True while this project is left for another one: an edit taken now would be dropped. */
+  readonly busy: boolean;
+  /** Why there is only one copy of the work in this browser; '' while there are two. */
+  readonly oneCopy: string;
   /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
   readonly notices: readonly Notice[];
   /** Starts the newer version of the app that waits in this browser; null while none does. */
@@ -89,9 +93,17 @@ export interface AppState {
   readonly replaceProject: (project: Project) => void;
   readonly setSaving: (saving: SavingState) => void;
   readonly setReady: (ready: boolean) => void;
+  readonly setBusy: (busy: boolean) => void;
+  readonly setOneCopy: (oneCopy: string) => void;
 }
 
 export type AppStore = StoreApi<AppState>;
+
+export interface AcceptedHow {
+  /** Part of the step before it: the same field is still being typed into. */
+  readonly joinsLast: boolean;
+  readonly takingBack: boolean;
+}
 
 export interface StoreNeeds {
   readonly project: Project;
@@ -99,7 +111,7 @@ export interface StoreNeeds {
   readonly ids: NewId;
   readonly by: () => string;
   /** Called after every change, undo and redo included, with what goes into the log. */
-  readonly onCommand?: (command: Command, project: Project, joinsLast: boolean) => void;
+  readonly onCommand?: (command: Command, project: Project, how: AcceptedHow) => void;
   readonly ready?: boolean;
 }
 
@@ -113,6 +125,9 @@ export function createAppStore(needs: StoreNeeds): AppStore {
     const refusal = (): Dispatched | undefined => {
       const { saving, session } = get();
       if (!session.ready) return { ok: false, says: 'The project is still being opened.', problem: null };
+      if (session.busy) {
+        return { ok: false, says: 'Another project is being opened. Nothing was changed.', problem: null };
+      }
       return saving.kind === 'readOnly' ? { ok: false, says: saving.says, problem: null } : undefined;
     };
 
@@ -127,7 +142,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       }
       const step: Step = { command, inverse: applied.inverse };
       set({ document: { project: applied.project, ...move(before, step) } });
-      needs.onCommand?.(command, applied.project, joinsLast);
+      // In the same turn, so before anything is painted: what is seen as accepted is there again after a crash.
+      needs.onCommand?.(command, applied.project, { joinsLast, takingBack });
       return { ok: true, changed: true };
     };
     const commandOf = (label: string, edits: readonly Edit[], stamp = false): Command => {
@@ -144,6 +160,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         filters: noFilters,
         otherBasis: null,
         ready: needs.ready ?? true,
+        busy: false,
+        oneCopy: '',
         notices: [],
         newVersion: null,
       },
@@ -214,6 +232,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         })),
       setSaving: (saving) => set({ saving }),
       setReady: (ready) => set(({ session }) => ({ session: { ...session, ready } })),
+      setBusy: (busy) => set(({ session }) => ({ session: { ...session, busy } })),
+      setOneCopy: (oneCopy) => set(({ session }) => ({ session: { ...session, oneCopy } })),
     };
   });
 }

@@ -5,7 +5,7 @@ import { newestFormat } from '../domain/versions/migrations.ts';
 import { mostBackups, tooMany } from './backups.ts';
 import { createProjectStore, type ProjectStore } from './projectStore.ts';
 import { fakeBrowser, rawPut, rawRows } from './testing/fakes.ts';
-import { house } from './testing/projects.ts';
+import { at, house } from './testing/projects.ts';
 
 /** P9: a copy is kept before any migration or import, and a restore can itself be taken back. */
 let browser = fakeBrowser();
@@ -29,7 +29,7 @@ const opened = (notes: string): Extract<Opened, { ok: true }> => ({
   setAside: [],
 });
 const saveFirst = (notes: string) =>
-  store.save({ project: house(notes), commands: [], after: null, setAside: [] });
+  store.save({ project: house(notes), position: at(1), commands: [], after: null, setAside: [] });
 
 async function kept() {
   const rows = (await rawRows(browser.indexedDB, 'backups')) as {
@@ -67,12 +67,18 @@ describe('a copy is kept', () => {
   test('of today’s state before an older one is restored', async () => {
     await saveFirst('monday');
     now = '2026-01-06T09:00:00.000Z';
-    await store.save({ project: house('tuesday'), commands: [], after: 1, setAside: [] });
+    await store.save({
+      project: house('tuesday'),
+      position: at(2),
+      commands: [],
+      after: at(1),
+      setAside: [],
+    });
     const listed = await store.listBackups('p');
     if (!listed.ok) throw new Error('unreadable');
     expect(listed.backups.map((one) => one.reason)).toEqual(['day']);
     const restored = await store.restore(listed.backups[0]?.id ?? 0);
-    expect(restored).toMatchObject({ ok: true, project: { notes: 'monday' }, revision: 3 });
+    expect(restored).toMatchObject({ ok: true, project: { notes: 'monday' }, position: { revision: 3 } });
     expect(await kept()).toEqual([
       ['day', 'monday'],
       ['restore', 'tuesday'],
@@ -81,11 +87,11 @@ describe('a copy is kept', () => {
 
   test('once a day, and not with every save of that day', async () => {
     await saveFirst('one');
-    await store.save({ project: house('two'), commands: [], after: 1, setAside: [] });
+    await store.save({ project: house('two'), position: at(2), commands: [], after: at(1), setAside: [] });
     expect(await kept()).toEqual([]);
     now = '2026-01-06T09:00:00.000Z';
-    await store.save({ project: house('three'), commands: [], after: 2, setAside: [] });
-    await store.save({ project: house('four'), commands: [], after: 3, setAside: [] });
+    await store.save({ project: house('three'), position: at(3), commands: [], after: at(2), setAside: [] });
+    await store.save({ project: house('four'), position: at(4), commands: [], after: at(3), setAside: [] });
     expect(await kept()).toEqual([['day', 'two']]);
   });
 
@@ -112,7 +118,13 @@ describe('a copy is kept', () => {
     const loaded = await newer.load('p');
     expect(loaded).toMatchObject({ ok: true, migrated: ['NotesInCapitals'], project: { notes: 'OLD' } });
     expect(await kept()).toEqual([]);
-    await newer.save({ project: house('OLD and more'), commands: [], after: 1, setAside: [] });
+    await newer.save({
+      project: house('OLD and more'),
+      position: at(2),
+      commands: [],
+      after: at(1),
+      setAside: [],
+    });
     expect(await kept()).toEqual([['migration', 'old']]);
     expect(await rawRows(browser.indexedDB, 'projects')).toMatchObject([{ formatVersion: later }]);
     database.close();
@@ -155,7 +167,9 @@ test('at most ten copies: the three newest, then the newest of each day', () => 
     .map((day) => `2026-01-${String(day).padStart(2, '0')}T09:00:00.000Z`);
   fc.assert(
     fc.property(fc.array(aDay, { maxLength: 40 }), (days) => {
-      const all = days.toSorted().map((at, index) => ({ id: index + 1, at }));
+      const all = days
+        .toSorted()
+        .map((at, index) => ({ id: index + 1, at, reason: 'day' as const, formatVersion: newestFormat }));
       const gone = new Set(tooMany(all));
       const left = all.filter((backup) => !gone.has(backup.id)).toReversed();
       const newestFirst = all.toReversed();
@@ -182,4 +196,20 @@ test('copies are thinned out as they are added, per project', async () => {
     ['import', 'import 5'],
     ['import', 'import 6'],
   ]);
+});
+
+test('the copy made before a migration outlives any number of others', async () => {
+  const raw = { format: 'latchward-project', formatVersion: 1, project: { notes: 'old shape' } };
+  await store.add({ ...opened('new shape'), migrated: ['RunBecomesRunFt'] }, raw);
+  for (let count = 0; count < 8; count += 1) {
+    // oxlint-disable-next-line no-await-in-loop -- copies are counted in the order they come
+    await store.add(opened(`import ${count}`));
+  }
+  expect(await kept()).toContainEqual(['migration', 'old shape']);
+});
+
+test('a copy is kept before a door list is brought in', async () => {
+  await saveFirst('mine');
+  expect(await store.backup('p', 'list')).toEqual({ ok: true });
+  expect(await kept()).toEqual([['list', 'mine']]);
 });

@@ -13,8 +13,13 @@ export async function addBackup(tables: Tables, backup: NewBackup): Promise<void
   await tables.backups.bulkDelete(tooMany(all));
 }
 
-/** The three newest stay, and the newest of each earlier day, ten in all. */
-export function tooMany(backups: readonly Pick<BackupRow, 'id' | 'at'>[]): number[] {
+/**
+ * The three newest stay, and the newest of each earlier day, ten in all. The newest copy of each older format stays
+ * beside them: the state before a migration is the only one an older release can read.
+ */
+export function tooMany(
+  backups: readonly Pick<BackupRow, 'id' | 'at' | 'reason' | 'formatVersion'>[],
+): number[] {
   // By id, not by time: a clock that was set back must not make today's copy the oldest.
   const newestFirst = backups.toSorted((a, b) => b.id - a.id);
   const kept = newestFirst.slice(0, newestKept);
@@ -23,6 +28,12 @@ export function tooMany(backups: readonly Pick<BackupRow, 'id' | 'at'>[]): numbe
     const day = backup.at.slice(0, 10);
     if (days.has(day) || kept.length >= mostBackups) continue;
     days.add(day);
+    kept.push(backup);
+  }
+  const formats = new Set<number>();
+  for (const backup of newestFirst) {
+    if (backup.reason !== 'migration' || formats.has(backup.formatVersion)) continue;
+    formats.add(backup.formatVersion);
     kept.push(backup);
   }
   return newestFirst.filter((backup) => !kept.includes(backup)).map((backup) => backup.id);

@@ -1,9 +1,9 @@
 import { Dexie } from 'dexie';
 import { IDBKeyRange } from 'fake-indexeddb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { createDatabase, databaseVersion, type ProjectRow } from './database.ts';
+import { answerLimitsS, createDatabase, databaseVersion, type ProjectRow } from './database.ts';
 import { storageProblemInWords } from './problems.ts';
-import { answer, fakeBrowser, rawRows } from './testing/fakes.ts';
+import { answer, fakeBrowser, handTimers, rawRows } from './testing/fakes.ts';
 
 let browser = fakeBrowser();
 afterEach(() => {
@@ -107,6 +107,16 @@ describe('opening', () => {
       /Not in private windows.*save a copy/,
     );
   });
+});
+
+test('a database that never answers ends in a sentence, and the same opening serves later calls', async () => {
+  const clock = handTimers();
+  const silent = { open: () => new EventTarget() } as unknown as IDBFactory;
+  const database = createDatabase({ indexedDB: silent, IDBKeyRange, timers: clock.timers });
+  const opened = database.open();
+  await clock.pass(answerLimitsS.opening * 1000);
+  const result = await opened;
+  expect(result.ok ? '' : storageProblemInWords(result.problem)).toMatch(/not answered for 8 seconds/);
 });
 
 describe('another window brings a newer version', () => {

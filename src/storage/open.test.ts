@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openProjectText } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
-import { createProjectStore } from './projectStore.ts';
+import { commandsKept, createProjectStore } from './projectStore.ts';
 import { storageProblemInWords } from './problems.ts';
 import { fakeBrowser, rawPut, rawRows } from './testing/fakes.ts';
-import { house, noteCommand } from './testing/projects.ts';
+import { at, house, noteCommand } from './testing/projects.ts';
 
 let browser = fakeBrowser();
 const clock = () => '2026-01-05T09:00:00.000Z';
@@ -80,7 +80,7 @@ describe('a project stored under format 1', () => {
     expect(loaded.project.setNumbers).toEqual({});
     expect(await everything()).toBe(before);
 
-    const saved = await store.save({ ...loaded, commands: [], after: loaded.revision });
+    const saved = await store.save({ ...loaded, position: at(5), commands: [], after: loaded.position });
     expect(saved.ok).toBe(true);
     expect(await rawRows(browser.indexedDB, 'projects')).toMatchObject([{ formatVersion: newestFormat }]);
     expect(await rawRows(browser.indexedDB, 'backups')).toMatchObject([
@@ -102,7 +102,13 @@ describe('a stored project of a newer version', () => {
     if (!opened.ok) throw new Error('unreadable');
     const tried = await Promise.all([
       store.load('p'),
-      store.save({ project: house(), commands: [noteCommand('c', 'x')], after: 4, setAside: [] }),
+      store.save({
+        project: house(),
+        commands: [noteCommand('c', 'x')],
+        position: at(5),
+        after: at(4),
+        setAside: [],
+      }),
       store.add(opened),
       store.remove('p'),
     ]);
@@ -118,12 +124,13 @@ describe('a stored project of a newer version', () => {
     const store = await windowWith(stored({}));
     const loaded = await store.load('p');
     if (!loaded.ok) throw new Error('unreadable');
-    await rawPut(browser.indexedDB, 'projects', { ...newer, revision: loaded.revision });
+    await rawPut(browser.indexedDB, 'projects', { ...newer, revision: loaded.position.revision });
     const before = await everything();
     const saved = await store.save({
       project: house('mine'),
       commands: [],
-      after: loaded.revision,
+      position: at(5),
+      after: loaded.position,
       setAside: [],
     });
     expect(saved).toMatchObject({ ok: false, problem: { kind: 'recordTooNew' } });
@@ -135,9 +142,15 @@ describe('saving', () => {
   test('stores project and log in one go, and what is loaded is what was saved', async () => {
     const store = createProjectStore(browser.window(), clock);
     const commands = [noteCommand('c1', 'one'), noteCommand('c2', 'two')];
-    const first = await store.save({ project: house('two'), commands, after: null, setAside: [] });
-    expect(first).toEqual({ ok: true, revision: 1, at: clock() });
-    expect(await store.load('p')).toMatchObject({ ok: true, project: house('two'), revision: 1 });
+    const first = await store.save({
+      project: house('two'),
+      commands,
+      position: at(1),
+      after: null,
+      setAside: [],
+    });
+    expect(first).toEqual({ ok: true, at: clock() });
+    expect(await store.load('p')).toMatchObject({ ok: true, project: house('two'), position: at(1) });
     expect(await store.listCommands('p')).toEqual({ ok: true, commands });
     expect(await store.list()).toMatchObject({
       projects: [{ id: 'p', name: 'House', formatVersion: newestFormat }],
@@ -147,16 +160,23 @@ describe('saving', () => {
   test('a window that missed a save cannot write over it', async () => {
     const [one, two] = [browser.window(), browser.window()].map((db) => createProjectStore(db, clock));
     if (!one || !two) throw new Error('no windows');
-    await one.save({ project: house('first'), commands: [], after: null, setAside: [] });
-    await two.save({ project: house('second'), commands: [], after: 1, setAside: [] });
+    await one.save({ project: house('first'), commands: [], position: at(1), after: null, setAside: [] });
+    await two.save({ project: house('second'), commands: [], position: at(2), after: at(1), setAside: [] });
     const late = await one.save({
       project: house('third'),
       commands: [noteCommand('c', 'third')],
-      after: 1,
+      position: at(3),
+      after: at(1),
       setAside: [],
     });
     expect(late).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
-    const again = await two.save({ project: house('new'), commands: [], after: null, setAside: [] });
+    const again = await two.save({
+      project: house('new'),
+      commands: [],
+      position: at(1),
+      after: null,
+      setAside: [],
+    });
     expect(again).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
     expect(await two.load('p')).toMatchObject({ project: house('second') });
     expect(await two.listCommands('p')).toMatchObject({ commands: [] });
@@ -164,10 +184,47 @@ describe('saving', () => {
 
   test('a project that was removed elsewhere is not brought back by a late save', async () => {
     const store = createProjectStore(browser.window(), clock);
-    await store.save({ project: house(), commands: [], after: null, setAside: [] });
+    await store.save({ project: house(), commands: [], position: at(1), after: null, setAside: [] });
     await store.remove('p');
-    const late = await store.save({ project: house(), commands: [], after: 1, setAside: [] });
-    expect(late).toMatchObject({ ok: false, problem: { kind: 'changedElsewhere' } });
+    const late = await store.save({
+      project: house(),
+      commands: [],
+      position: at(2),
+      after: at(1),
+      setAside: [],
+    });
+    expect(late).toMatchObject({ ok: false, problem: { kind: 'storedGone' } });
+  });
+
+  test('a write that was given up and ended late all the same is this window’s own', async () => {
+    const real = browser.window();
+    let isDeaf = false;
+    const store = createProjectStore(
+      {
+        ...real,
+        run: async (mode, work) => {
+          const done = await real.run(mode, work);
+          const problem = { kind: 'noAnswer', doing: 'writing', seconds: 15, blocked: false } as const;
+          return isDeaf ? { ok: false, problem } : done;
+        },
+      },
+      clock,
+    );
+    await store.save({ project: house('one'), position: at(1), commands: [], after: null, setAside: [] });
+    isDeaf = true;
+    await store.save({ project: house('two'), position: at(2), commands: [], after: at(1), setAside: [] });
+    isDeaf = false;
+    const again = { project: house('three'), position: at(3), commands: [], after: at(1), setAside: [] };
+    expect(await store.save(again)).toMatchObject({ ok: true });
+    expect(await store.load('p')).toMatchObject({ project: house('three') });
+  });
+
+  test('the list of edits keeps the newest two thousand', async () => {
+    const store = createProjectStore(browser.window(), clock);
+    const commands = Array.from({ length: commandsKept + 200 }, (_, index) => noteCommand(`c${index}`, 'x'));
+    await store.save({ project: house(), position: at(1), commands, after: null, setAside: [] });
+    const listed = await store.listCommands('p');
+    expect(listed.ok && [listed.commands.length, listed.commands[0]?.id]).toEqual([commandsKept, 'c200']);
   });
 
   test('what was set aside is carried along with every save', async () => {
@@ -176,7 +233,7 @@ describe('saving', () => {
     const loaded = await store.load('p');
     if (!loaded.ok) throw new Error('unreadable');
     expect(loaded.setAside).toMatchObject([{ where: 'Opening b', raw: 'door' }]);
-    await store.save({ ...loaded, commands: [], after: loaded.revision });
+    await store.save({ ...loaded, position: at(5), commands: [], after: loaded.position });
     const again = await store.load('p');
     expect(again).toMatchObject({ setAside: [{ where: 'Opening b', raw: 'door' }] });
     const backups = await rawRows(browser.indexedDB, 'backups');
@@ -190,7 +247,13 @@ describe('saving', () => {
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });
-    const saved = await store.save({ project: house(), commands: [], after: null, setAside: [] });
+    const saved = await store.save({
+      project: house(),
+      commands: [],
+      position: at(1),
+      after: null,
+      setAside: [],
+    });
     expect(saved).toEqual({ ok: false, problem: { kind: 'full' } });
   });
 });

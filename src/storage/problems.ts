@@ -49,7 +49,7 @@ export function storageProblemInWords(problem: StorageProblem): string {
     case 'noAnswer':
       return noAnswerInWords(problem);
     case 'storedGone':
-      return 'The stored project is gone from this browser: its data was cleared while the project was open. What is on this screen may be the only copy. Save a copy to a file, or store the project again.';
+      return 'The stored project is gone from this browser: its data was cleared while the project was open. What is on this screen may be the only copy. Save a copy to a file, then open that file to store the project again.';
     case 'noSuchProject':
       return 'This project is no longer stored in this browser.';
     case 'noSuchBackup':
@@ -70,18 +70,14 @@ function noAnswerInWords({ doing, seconds, blocked }: Extract<StorageProblem, { 
     : `The database of this browser ${waited}. Nothing in it was changed. ${closeOthers} If that does not help, restart the browser.`;
 }
 
-/** Only a person can say whether the project is to be stored once more: somebody may have cleared it on purpose. */
-export function asksFirst(problem: StorageProblem): boolean {
-  return problem.kind === 'storedGone';
-}
-
 /** Trying again cannot help; writing on would harm what another window or version stored. */
 export function isFinal(problem: StorageProblem): boolean {
   return (
     problem.kind === 'databaseTooNew' ||
     problem.kind === 'databaseReplaced' ||
     problem.kind === 'recordTooNew' ||
-    problem.kind === 'changedElsewhere'
+    problem.kind === 'changedElsewhere' ||
+    problem.kind === 'storedGone'
   );
 }
 

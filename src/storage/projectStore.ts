@@ -42,6 +42,7 @@ export interface ProjectStore {
     /** No state of this project anywhere is newer than this. */
     above?: number,
   ) => Promise<Result<object>>;
+  readonly backup: (id: string, reason: BackupReason) => Promise<Result<object>>;
   readonly remove: (id: string) => Promise<Result<object>>;
   readonly listBackups: (
     projectId?: string,
@@ -54,7 +55,7 @@ export interface ProjectStore {
 }
 
 export function createProjectStore(database: Database, clock: () => string): ProjectStore {
-  /** Every state this window has tried to store. */
+  /** States this window tried to store without hearing whether it succeeded. */
   const tried = new Set<string>();
   const copy = (tables: Tables, row: ProjectRow, reason: BackupReason) =>
     addBackup(tables, {
@@ -90,8 +91,8 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         };
       }),
 
-    save: ({ project, position, commands, after, setAside }) =>
-      database.run('writing', async (tables) => {
+    save: async ({ project, position, commands, after, setAside }) => {
+      const saved = await database.run('writing', async (tables) => {
         const before = await tables.projects.get(project.id);
         // Checked in the same transaction as the write: between load and save, a newer window may have
         // rewritten the record.
@@ -114,7 +115,10 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         await tables.commands.bulkAdd(commands.map((command) => ({ projectId: project.id, command })));
         await thinCommands(tables, project.id);
         return { at };
-      }),
+      });
+      if (saved.ok) tried.delete(`${project.id} ${position.tip}`);
+      return saved;
+    },
 
     bringBack: (whole) =>
       database.run('writing', async (tables) => {
@@ -156,6 +160,14 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         const at = clock();
         const position = replacing(before, above, `file ${at}`);
         await tables.projects.put(rowOf(project, at, position, setAside));
+        return {};
+      }),
+
+    backup: (id, reason) =>
+      database.run('writing', async (tables) => {
+        const row = await tables.projects.get(id);
+        if (!row) throw new Refused({ kind: 'noSuchProject' });
+        await copy(tables, row, reason);
         return {};
       }),
 

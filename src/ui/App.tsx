@@ -1,6 +1,7 @@
 import { Suspense, useEffect } from 'react';
 import { addressOf, routeOf } from '../app/route.ts';
 import type { App as Application } from '../app/session.ts';
+import { useAppState } from '../app/useAppState.ts';
 import type { PageId } from '../domain/manual/pages.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
@@ -35,6 +36,7 @@ const pageNames: Record<PageId, string> = {
 
 export function App({ app }: { app: Application }) {
   useEffect(() => loadAllPages(), []);
+  const busy = useAppState(app.store, (state) => state.session.busy);
   return (
     <AppContext value={app}>
       <AddressBar />
@@ -44,7 +46,7 @@ export function App({ app }: { app: Application }) {
       <Masthead />
       <Tour />
       <Notices />
-      <main id="main" tabIndex={-1}>
+      <main id="main" tabIndex={-1} inert={busy} aria-busy={busy}>
         <CurrentPage />
       </main>
     </AppContext>

@@ -20,8 +20,7 @@ export function createJournal(keeper?: LocalKeeper): Journal {
   return {
     keep: (projectId, line) => box.set(keyOf(projectId, line.revision), lineToText(line)),
     drop: (projectId, revision) => box.drop(keyOf(projectId, revision)),
-    lines: (projectId) =>
-      keysOf(projectId).flatMap((key) => lineOfText(box.get(key) ?? '') ?? []),
+    lines: (projectId) => keysOf(projectId).flatMap((key) => lineOfText(box.get(key) ?? '') ?? []),
     forget: (projectId) => {
       for (const key of keysOf(projectId)) box.drop(key);
     },

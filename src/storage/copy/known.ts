@@ -1,18 +1,16 @@
-import { z } from 'zod';
 import { type LocalKeeper, localBox } from '../localKeeper.ts';
 
 /** What this browser is known to have held. An empty database beside a name in this list is a loss, not a new user. */
-const entry = z.object({
-  id: z.string(),
-  name: z.string(),
+export interface KnownProject {
+  readonly id: string;
+  readonly name: string;
   /** Said to be saved, and when. */
-  revision: z.number(),
-  savedAt: z.string(),
+  readonly revision: number;
+  readonly savedAt: string;
   /** The last copy in a file: when it was handed over, and which state it holds. */
-  copiedAt: z.string().optional(),
-  copiedRevision: z.number().optional(),
-});
-export type KnownProject = Readonly<z.infer<typeof entry>>;
+  readonly copiedAt?: string;
+  readonly copiedRevision?: number;
+}
 
 export interface KnownProjects {
   readonly all: () => readonly KnownProject[];
@@ -23,9 +21,12 @@ export interface KnownProjects {
 
 export function createKnownProjects(keeper?: LocalKeeper): KnownProjects {
   const box = localBox('latchward.known.', keeper);
-  const of = (id: string) => {
+  const of = (id: string): KnownProject | undefined => {
     try {
-      return entry.safeParse(JSON.parse(box.get(id) ?? '')).data;
+      const read = JSON.parse(box.get(id) ?? '') as Partial<KnownProject> | null;
+      const { name, revision, savedAt } = read ?? {};
+      const isWhole = typeof name === 'string' && typeof revision === 'number' && typeof savedAt === 'string';
+      return isWhole ? ({ ...read, id } as KnownProject) : undefined;
     } catch {
       return undefined;
     }

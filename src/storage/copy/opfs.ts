@@ -21,7 +21,7 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
   const folder = async () => (await root()).getDirectoryHandle(folderName, { create: true });
   const handleOf = async (name: string, create: boolean): Promise<FileHandle | undefined> => {
     try {
-      return (await (await folder()).getFileHandle(name, { create })) as unknown as FileHandle;
+      return await (await folder()).getFileHandle(name, { create });
     } catch (error) {
       if (error instanceof DOMException && error.name === 'NotFoundError') return undefined;
       throw error;

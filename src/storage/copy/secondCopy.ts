@@ -4,7 +4,9 @@ import type { Keeper, Kept } from './keeper.ts';
 import type { Line } from './lines.ts';
 import type { WholeCopy } from './slots.ts';
 
-export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly says: string };
+export type Answer<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly says: string };
 
 /** The second copy as a page asks for it: every call ends, with a sentence where it fails. */
 export interface SecondCopy {
@@ -104,7 +106,8 @@ export function createSecondCopy(
 
 /** Undefined where there are no workers or no private file system: an old browser, or a page without https. */
 function browserWorker(): Port | undefined {
-  if (typeof Worker === 'undefined' || typeof navigator.storage?.getDirectory !== 'function') return undefined;
+  if (typeof Worker === 'undefined' || typeof navigator.storage?.getDirectory !== 'function')
+    return undefined;
   const worker = new Worker(new URL('copyWorker.ts', import.meta.url), { type: 'module' });
   return {
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- only windows have a target origin

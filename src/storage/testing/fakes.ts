@@ -1,6 +1,8 @@
 // oxlint-disable-next-line no-restricted-imports -- a database in memory, for tests only
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
 import type { Timers } from '../timers.ts';
+import { createKeeper, type Files } from '../copy/keeper.ts';
+import type { Answer, SecondCopy } from '../copy/secondCopy.ts';
 import { createDatabase, type Database } from '../database.ts';
 import type { Channel, Locks } from '../tabGuard.ts';
 
@@ -155,5 +157,44 @@ export function fakeChannels() {
         for (const hear of mine) all.delete(hear);
       },
     };
+  };
+}
+
+/** Files in memory; they outlive every window, as the private file system does. */
+export function fakeFiles() {
+  const kept = new Map<string, Uint8Array>();
+  const files: Files = {
+    names: () => Promise.resolve([...kept.keys()]),
+    read: (name) => Promise.resolve(kept.get(name)),
+    write: (name, bytes) => Promise.resolve(void kept.set(name, bytes)),
+    append: (name, bytes) =>
+      Promise.resolve(void kept.set(name, new Uint8Array([...(kept.get(name) ?? []), ...bytes]))),
+    remove: (name) => Promise.resolve(void kept.delete(name)),
+  };
+  return { kept, files };
+}
+
+/** The second copy without a worker: calls come one after the other all the same. */
+export function fakeSecondCopy(files: Files): SecondCopy {
+  const keeper = createKeeper(files);
+  let before: Promise<unknown> = Promise.resolve();
+  const ask = <T>(work: () => Promise<T>): Promise<Answer<T>> => {
+    const mine = before.then(async (): Promise<Answer<T>> => {
+      try {
+        return { ok: true, value: structuredClone(await work()) };
+      } catch (error) {
+        return { ok: false, says: String(error) };
+      }
+    });
+    before = mine;
+    return mine;
+  };
+  return {
+    ids: () => ask(() => keeper.ids()),
+    look: (id) => ask(() => keeper.look(id)),
+    put: (copy) => ask(() => keeper.put(structuredClone(copy))),
+    append: (id, lines) => ask(() => keeper.append(id, lines)),
+    remove: (id) => ask(() => keeper.remove(id)),
+    close: () => undefined,
   };
 }

@@ -19,3 +19,6 @@ export function noteCommand(id: string, value: string): Command {
     edits: [{ kind: 'setProject', field: 'notes', value }],
   };
 }
+
+/** A state that many edits old. */
+export const at = (revision: number) => ({ revision, tip: `t${revision}` });

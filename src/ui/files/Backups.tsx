@@ -7,6 +7,8 @@ import { when } from './when.ts';
 const reasons: Record<BackupSummary['reason'], string> = {
   migration: 'before it was brought up to date',
   import: 'before a file took its place',
+  list: 'before a door list was brought in',
+  copy: 'in the database, older than the second copy',
   restore: 'before a backup took its place',
   remove: 'when it was removed',
   damaged: 'as found, with damaged parts',

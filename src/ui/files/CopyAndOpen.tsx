@@ -5,6 +5,10 @@ import { useApp, useApplication } from '../context.ts';
 export function CopyAndOpen() {
   const app = useApplication();
   const name = useApp((state) => state.document.project.name);
+  // Asked anew after each save and each copy.
+  useApp((state) => `${state.saving.kind} ${state.session.oneCopy}`);
+  const [copies, setCopies] = useState(0);
+  const kept = app.whereKept();
   const id = useId();
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
@@ -21,8 +25,20 @@ export function CopyAndOpen() {
       <div className="stack stack-tight">
         <h3>Save a copy</h3>
         <p className="note">The whole project as one file, to keep, to send, or to open on another device.</p>
+        {kept.map((says) => (
+          <p key={says} className="note">
+            {says}
+          </p>
+        ))}
         <div className="row">
-          <button type="button" className="button" onClick={() => app.downloadCopy()}>
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              app.downloadCopy();
+              setCopies(copies + 1);
+            }}
+          >
             Save a copy<span className="visually-hidden"> of {name}</span>
           </button>
         </div>

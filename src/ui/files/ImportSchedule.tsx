@@ -22,6 +22,7 @@ const nothing: Source = { grids: [], name: '', note: '' };
 
 /** A door schedule → a preview of what is understood → one command. Nothing is stored before that. */
 export function ImportSchedule() {
+  const app = useApplication();
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const id = useId();
@@ -67,6 +68,8 @@ export function ImportSchedule() {
   const bringIn = async () => {
     if (!read?.ok) return;
     const { imported } = read;
+    const kept = await app.copyBeforeList();
+    if (!kept.ok) setProblem(kept.says);
     const result = store
       .getState()
       .dispatch(importLabel(imported, source.name), importEdits(project, imported));

@@ -15,7 +15,7 @@ export function SavingMark() {
   return (
     <div className="saving" role="status" aria-live="polite" data-saving={saving.kind}>
       <span className="tag">{words[saving.kind]}</span>
-      {saving.kind === 'failed' && (
+      {(saving.kind === 'failed' || saving.kind === 'readOnly') && (
         <>
           <p className="note">{saving.says}</p>
           <button type="button" className="button button-small" onClick={() => app.downloadCopy()}>
@@ -23,7 +23,6 @@ export function SavingMark() {
           </button>
         </>
       )}
-      {saving.kind === 'readOnly' && <p className="note">{saving.says}</p>}
     </div>
   );
 }
