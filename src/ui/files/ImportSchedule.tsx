@@ -22,7 +22,6 @@ const nothing: Source = { grids: [], name: '', note: '' };
 
 /** A door schedule → a preview of what is understood → one command. Nothing is stored before that. */
 export function ImportSchedule() {
-  const app = useApplication();
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const id = useId();
