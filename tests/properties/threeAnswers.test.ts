@@ -26,11 +26,17 @@ const forbiddenUntilKnown = [
   'R-39e',
   'R-39f',
   'R-39g',
+  'R-39j',
+  // Counts as a fire door until somebody answers its rating.
+  'R-53f',
+  'R-53g',
   'R-54a',
   'R-54b',
   'R-59a',
   'R-59c',
   'R-66b',
+  // A lock that nobody asked for.
+  'N-10',
   'N-90',
   'N-91',
   'N-92',
