@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, type Page, test } from 'playwright/test';
 
+// The checker is put into the page as a script, which the policy of the page forbids to everybody else.
+test.use({ bypassCSP: true });
+
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 interface Violation {

@@ -88,6 +88,12 @@ export function viewFacts(project: Project, opening: Opening): OpeningView {
   return new OpeningView(project, opening);
 }
 
+const fromPlan = 'from the plan: ';
+/** Whether a fact that nobody entered at the opening stands on the plan of the building. */
+export function isFromPlan(from: string | undefined): boolean {
+  return from?.startsWith(fromPlan) === true;
+}
+
 function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<FactKey, string> {
   const assumed = new Map(onlyDefaults);
   for (const facts of from) {
@@ -96,7 +102,7 @@ function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<Fact
       else if (fact) assumed.delete(key);
     }
   }
-  for (const { key, from: where } of implied.facts) assumed.set(key, `from the plan: ${where}`);
+  for (const { key, from: where } of implied.facts) assumed.set(key, `${fromPlan}${where}`);
   return assumed;
 }
 

@@ -6,6 +6,7 @@ import { midSentence } from '../text/midSentence.ts';
 import type { Grade } from '../rules/rule.ts';
 import { unmetNeeds } from './unmetNeeds.ts';
 import type { Decision } from './decision.ts';
+import { isFromPlan } from './factView.ts';
 import { factsIn } from './ruleBook.ts';
 import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
 
@@ -80,7 +81,11 @@ function overrideReason(decision: Decision): SignOffReason {
 function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
   const relied = new Set(factsIn(decision.relied));
   return [...decision.assumed.keys()].filter(
-    (key) => relied.has(key) && lifeSafetyGroups.has(fieldInfo(key).group),
+    (key) =>
+      relied.has(key) &&
+      lifeSafetyGroups.has(fieldInfo(key).group) &&
+      // What the plan shows was surveyed, there.
+      !isFromPlan(decision.assumed.get(key)),
   );
 }
 
