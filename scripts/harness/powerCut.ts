@@ -10,13 +10,14 @@ import { setTimeout } from 'node:timers/promises';
 import { type BrowserContext, chromium } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
 import { browserArgs, findBrowser } from '../browser.mjs';
+import { argumentsOf, countOf, refuse } from '../lib/arguments.mjs';
 import { freePort } from '../lib/free-port.mjs';
 
-const cuts = Number(process.argv[2] ?? 4);
+const { words } = argumentsOf({ usage: 'npx tsx scripts/harness/powerCut.ts [cuts]', words: ['cuts'] });
+const cuts = countOf(words[0], 'The number of cuts', 4);
 const executablePath = findBrowser();
-if (executablePath === undefined || !Number.isInteger(cuts) || cuts < 1) {
-  throw new Error('Usage: npx tsx scripts/harness/powerCut.ts CUTS, with Chromium installed.');
-}
+if (executablePath === undefined)
+  refuse('The harness needs Chromium. Run: node scripts/browser.mjs --install');
 const port = await freePort();
 const baseURL = `http://127.0.0.1:${port}/`;
 const server = spawn(process.execPath, ['scripts/serve-built.mjs', String(port)], { stdio: 'ignore' });
