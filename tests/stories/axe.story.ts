@@ -62,7 +62,8 @@ for (const address of pages) {
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 900 });
       await page.goto(`#/${address}`);
-      await expect(page.locator('h1').first()).toBeVisible();
+      // The print page lays out every sheet of the building first, which takes long on a busy machine.
+      await expect(page.locator('h1').first()).toBeVisible({ timeout: 20_000 });
       await page.waitForLoadState('networkidle');
       // A sheet out of sight is a box of guessed height: its lines would be judged against the desk behind it.
       await page.addStyleTag({ content: '.paper { content-visibility: visible !important; }' });
