@@ -13,7 +13,7 @@ const steps: readonly TourStep[] = [
   {
     name: 'the schedule',
     title: 'An invented building.',
-    says: 'Every door in it is decided. Change what you like, Undo takes it back; your own project starts under Files.',
+    says: 'Change what you like. Undo takes it back, and your own project starts under Files.',
     address: '#/schedule',
   },
   {
