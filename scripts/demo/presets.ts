@@ -77,7 +77,7 @@ export const metalRoom = door(woodOffice, {
   occupantLoad: 2,
 });
 
-/** The same as a labelled door with its closer; the minutes are given where it is used. */
+/** The same as a labeled door with its closer; the minutes are given where it is used. */
 export const ratedRoom = door(metalRoom, {
   fireRatingMin: 45,
   frameLabelMin: 45,
@@ -91,7 +91,7 @@ export const ratedRoom = door(metalRoom, {
   fieldModificationApproved: false,
 });
 
-/** Labelled door into or out of an exit stair, with a fire exit device. */
+/** Labeled door into or out of an exit stair, with a fire exit device. */
 export const stairDoor = door(ratedRoom, {
   fireRatingMin: 90,
   frameLabelMin: 90,
@@ -138,7 +138,7 @@ export const exteriorExit = door(metalRoom, {
   securityNeed: 'high',
 });
 
-/** Aluminium and glass entrance, narrow stile. */
+/** Aluminum and glass entrance, narrow stile. */
 export const aluminiumEntrance = door(common, {
   doorType: 'single',
   leafMaterial: 'aluminiumNarrow',

@@ -90,7 +90,7 @@ const samples: readonly Sample[] = [
     { deviceId: 'mortiseLock', failMode: 'secure', release: 'free' },
   ],
   [
-    'Pair of aluminium',
+    'Pair of aluminum',
     {
       ...pair,
       leafMaterial: 'aluminiumNarrow',

@@ -43,7 +43,7 @@ const slips: readonly Slip[] = [
   },
   {
     file: `${decide}judge.ts`,
-    says: 'rated door: unlabelled devices pass',
+    says: 'rated door: unlabeled devices pass',
     from: 'if (rated === true) include(impossible, notOnRated);',
     to: '',
   },
@@ -74,7 +74,7 @@ const slips: readonly Slip[] = [
   {
     file: `${decide}decide.ts`,
     says: 'doubt about the leader is settled',
-    from: 'return !isFree(judgement, leader) || ',
+    from: 'return !isFree(judgment, leader) || ',
     to: 'return ',
   },
   {

@@ -228,7 +228,7 @@ describe('assess, run as a program', () => {
 
   it('ends with 2 without a file, with an unknown option or with a file that is not there', () => {
     expect(run()).toMatchObject({ status: 2, stderr: expect.stringContaining('Usage:') });
-    expect(run('--colour')).toMatchObject({ status: 2 });
+    expect(run('--color')).toMatchObject({ status: 2 });
     expect(run('nowhere.json')).toMatchObject({
       status: 2,
       stderr: expect.stringContaining('cannot be read'),

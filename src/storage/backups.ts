@@ -39,7 +39,7 @@ export function tooMany(
   return newestFirst.filter((backup) => !kept.includes(backup)).map((backup) => backup.id);
 }
 
-/** Stored projects, backups and files are read by the same code: recognise, migrate, validate. */
+/** Stored projects, backups and files are read by the same code: recognize, migrate, validate. */
 export function readable(row: {
   readonly name: string;
   readonly formatVersion: number;

@@ -1645,7 +1645,7 @@ const rows: readonly Row[] = [
     want: { family: ['exitDevice', 'battery'], has: ['auxiliaryFirePin', 'fireExitHardware'] },
   },
 
-  // ── Existing labelled doors ─────────────────────────────────────────────────────────────────────────
+  // ── Existing labeled doors ─────────────────────────────────────────────────────────────────────────
   {
     opening: 'existing 45-minute door, bored, no wire way, frame not prepared',
     rests: 'NFPA 80 5.1.5.2: nothing is cut on site',
@@ -1701,7 +1701,7 @@ const rows: readonly Row[] = [
     want: { may: ['batteryLock/asIs/free'] },
   },
   {
-    opening: 'unlabelled door in a two-hour wall',
+    opening: 'unlabeled door in a two-hour wall',
     rests: 'NFPA 80 5.1; IBC 2021 716',
     facts: {
       ...office,

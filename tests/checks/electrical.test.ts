@@ -255,7 +255,7 @@ describe('voltage drop, derived examples (20 °C table unless said)', () => {
   });
   test('policy of this schedule: 24 V, 0.5 A, 200 ft, 18 AWG lose 1.277, 1.428, 1.553 V at 20, 50, 75 °C', () => {
     const at = dropAtTemperatures(ft(200), 18, A(0.5));
-    expect([at.catalogue, at.usual, at.nec].map((one) => Number(one.toFixed(3)))).toEqual([
+    expect([at.catalog, at.usual, at.nec].map((one) => Number(one.toFixed(3)))).toEqual([
       1.277, 1.428, 1.553,
     ]);
   });

@@ -77,7 +77,7 @@ describe('rules of thumb of the trade (common practice, no source)', () => {
       allowed.every((one) => one.failMode === 'secure' && one.release === 'free' && one.device.freeEgress),
     ).toBe(true);
   });
-  test('a fail-secure strike suits a labelled door, a fail-safe one never (trade commentary on NFPA 80)', () => {
+  test('a fail-secure strike suits a labeled door, a fail-safe one never (trade commentary on NFPA 80)', () => {
     expect(says('T-02', 'strikeMortise/safe/free', { fireLabel: 'seen' })).toEqual(['·']);
     expect(says('T-02', 'strikeMortise/secure/free', { fireLabel: 'seen' })).toEqual([]);
   });

@@ -43,7 +43,7 @@ export const badOpenings: readonly BadOpening[] = [
     { fireRatingMin: 20, frameLabelMin: 19 },
     'frameLabelMin',
     'refuse',
-    'The frame is labelled 19 min and the door must have 20 min; look at both labels again, or plan a new frame.',
+    'The frame is labeled 19 min and the door must have 20 min; look at both labels again, or plan a new frame.',
   ],
   [
     'label not seen',

@@ -60,9 +60,9 @@ describe('what happens when, over the decision space', () => {
           one.coil === 'yes' &&
           id !== 'doorHeld'
         )
-          wrong(`${id}: energised and unlocked`);
+          wrong(`${id}: energized and unlocked`);
         if (deviceAlone && candidate.failMode === 'secure' && one.entry === 'locked' && one.coil === 'yes')
-          wrong(`${id}: energised and locked`);
+          wrong(`${id}: energized and locked`);
         if (candidate.device.keepsLatch && candidate.device.family === 'lock' && one.latched === 'no')
           if (id !== 'doorHeld') wrong(`${id}: a lock that is not latched`);
       }

@@ -12,22 +12,22 @@ interface Violation {
   readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
 }
 
-/** Every rule, or those of colour only: a look changes nothing else. */
-async function violations(page: Page, rules: 'all' | 'colour'): Promise<readonly string[]> {
+/** Every rule, or those of color only: a look changes nothing else. */
+async function violations(page: Page, rules: 'all' | 'color'): Promise<readonly string[]> {
   const found = await page.evaluate(async (which) => {
     const { axe } = globalThis as unknown as {
       axe: { run: (context: object, options: object) => Promise<{ violations: Violation[] }> };
     };
     const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
     // 7 to 1 instead of 4.5 to 1: read in sunlight.
-    const colour = 'color-contrast-enhanced';
+    const color = 'color-contrast-enhanced';
     // Sheets are black on white in every look.
     const context = which === 'all' ? { include: ['html'] } : { include: ['html'], exclude: ['.paper'] };
     const result = await axe.run(
       context,
       which === 'all'
-        ? { runOnly: { type: 'tag', values: standards }, rules: { [colour]: { enabled: true } } }
-        : { runOnly: { type: 'rule', values: [colour, 'link-in-text-block'] } },
+        ? { runOnly: { type: 'tag', values: standards }, rules: { [color]: { enabled: true } } }
+        : { runOnly: { type: 'rule', values: [color, 'link-in-text-block'] } },
     );
     return result.violations;
   }, rules);
@@ -58,7 +58,7 @@ for (const address of pages) {
     test(`nobody meets a barrier: ${address}, ${width} px`, async ({ page }) => {
       // All sheets of a building at once, in three looks: long on a busy machine, as in the print stories.
       if (address === 'print') test.setTimeout(180_000);
-      // Without motion a new look stands at once; half-way colours would be measured otherwise.
+      // Without motion a new look stands at once; half-way colors would be measured otherwise.
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 900 });
       await page.goto(`#/${address}`);
@@ -70,7 +70,7 @@ for (const address of pages) {
       await page.addScriptTag({ content: axeSource });
       for (const look of ['light', 'dark', 'sunlight'] as const) {
         await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), look);
-        expect(await violations(page, look === 'light' ? 'all' : 'colour'), look).toEqual([]);
+        expect(await violations(page, look === 'light' ? 'all' : 'color'), look).toEqual([]);
       }
     });
   }

@@ -66,7 +66,7 @@ test('who cannot tell is not asked again, and the answer is listed as missing', 
   await expect(page.getByText('Not known', { exact: true })).toBeVisible();
 });
 
-test('a wrong width is put right in feet and inches or in millimetres', async ({ page }) => {
+test('a wrong width is put right in feet and inches or in millimeters', async ({ page }) => {
   await walkFrom(page, 'opening-103');
   await page.getByText(/^Earlier answers/).tap();
   await page.getByRole('button', { name: 'Change Leaf width' }).tap();

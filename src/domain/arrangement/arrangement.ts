@@ -45,7 +45,7 @@ export interface Arrangement {
   readonly sprinklers: Known;
 }
 
-/** What the findings need besides the behaviour itself. */
+/** What the findings need besides the behavior itself. */
 export interface Setting {
   readonly basis: CodeBasis;
   readonly rated: boolean;

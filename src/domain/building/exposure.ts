@@ -93,7 +93,7 @@ export type Closing =
 
 /**
  * Minimum cut. An opening counts one; the way people leave through it may not be cut, so it counts more than all.
- * The network runs backwards, from the space to where anybody may stand: few spaces lie behind a door, many before
+ * The network runs backward, from the space to where anybody may stand: few spaces lie behind a door, many before
  * it, and of two equally small cuts the one nearer to the space is told. It is built once for a condition.
  */
 export function closings(plan: Plan, { out, into }: Passages): (space: number) => Closing {

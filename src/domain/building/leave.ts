@@ -27,7 +27,7 @@ export function leavingIn(plan: Plan, { out, into }: Passages): Leaving {
         const index = plan.around[at] as number;
         const edge = plan.edges[index];
         if (!edge) continue;
-        // Backwards: who stands on the far side comes here.
+        // Backward: who stands on the far side comes here.
         const [back, way] = edge.from === node ? [edge.to, out] : [edge.from, into];
         // The place not stated is no room that people walk through.
         // An elevator is no part of a way out (IBC 1003.7, read in its 2018 text): nobody comes through one.

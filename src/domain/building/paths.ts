@@ -6,7 +6,7 @@ import type { Grade } from '../rules/rule.ts';
 
 /**
  * Rules that need more than one opening: they look along the way out, not at a door alone. They are findings about
- * the building, so that a door's own decision never depends on its neighbours.
+ * the building, so that a door's own decision never depends on its neighbors.
  */
 export interface PathFinding {
   readonly ruleId: string;

@@ -72,7 +72,7 @@ export function planOf(
     indexOf,
     nowhere,
     edges,
-    ...neighbours(spaces.length + 1, edges),
+    ...neighbors(spaces.length + 1, edges),
     outside: spaces.flatMap((space, index) => (space.kind === 'outside' ? [index] : [])),
     oneSided,
     sameSpace,
@@ -80,7 +80,7 @@ export function planOf(
 }
 const directionSlot = slotOf('exitDirection');
 
-function neighbours(nodes: number, edges: readonly Edge[]): { first: Int32Array; around: Int32Array } {
+function neighbors(nodes: number, edges: readonly Edge[]): { first: Int32Array; around: Int32Array } {
   const first = new Int32Array(nodes + 1);
   for (const { from, to } of edges) {
     first[from + 1] = (first[from + 1] as number) + 1;

@@ -120,7 +120,7 @@ describe('refusals', () => {
       /Leaf width cannot be below 12 in\./,
     ],
     [
-      'a leaf 900 (millimetres?) wide',
+      'a leaf 900 (millimeters?) wide',
       { kind: 'setFact', id: 'a', fact: 'leafWidthIn', value: known(900) },
       /Leaf width cannot be above 240 in; check the unit\./,
     ],

@@ -3,7 +3,7 @@ import type { Slots } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Weights } from '../model/project.ts';
 import { type CandidateSet, has } from './candidateSet.ts';
-import { type Judgement, whyOpen } from './judge.ts';
+import { type Judgment, whyOpen } from './judge.ts';
 import { mayOutrank, rankingGaps } from './outrank.ts';
 import type { Step } from './ruleBook.ts';
 import { hangingWish } from './scoreFacts.ts';
@@ -12,7 +12,7 @@ import type { Totals } from './totals.ts';
 /** What the place of the leader rests on. */
 export interface Place {
   readonly leader: Candidate;
-  readonly judgement: Judgement;
+  readonly judgment: Judgment;
   /** Passed over for what would happen under it: it challenges nobody. */
   readonly barred: CandidateSet;
   readonly totals: Totals;
@@ -21,8 +21,8 @@ export interface Place {
 }
 
 /** What is not ruled out and could take the place of the leader, once more is known. */
-function challengers({ leader, judgement, barred, totals, weights, slots }: Place): readonly Candidate[] {
-  const { rejected, doubted, rows } = judgement;
+function challengers({ leader, judgment, barred, totals, weights, slots }: Place): readonly Candidate[] {
+  const { rejected, doubted, rows } = judgment;
   const ahead = mayOutrank(
     leader,
     totals,
@@ -50,13 +50,13 @@ export interface Hanging {
 }
 
 export function whatPlaceHangsOn(place: Place, byHand: boolean): Hanging {
-  const { leader, judgement, totals, weights } = place;
-  const steps = new Set(has(judgement.rejected, leader.index) ? [] : whyOpen(judgement, leader.index));
+  const { leader, judgment, totals, weights } = place;
+  const steps = new Set(has(judgment.rejected, leader.index) ? [] : whyOpen(judgment, leader.index));
   if (byHand) return { steps: [...steps], facts: [] };
   const others = challengers(place);
-  for (const { index } of others) for (const step of whyOpen(judgement, index)) steps.add(step);
-  if (others.length > 0 && judgement.rows.length > 1) {
-    for (const row of judgement.rows) steps.add(row.unsureStep);
+  for (const { index } of others) for (const step of whyOpen(judgment, index)) steps.add(step);
+  if (others.length > 0 && judgment.rows.length > 1) {
+    for (const row of judgment.rows) steps.add(row.unsureStep);
   }
   return { steps: [...steps], facts: rankingGaps(leader, others, totals.facts, weights) };
 }

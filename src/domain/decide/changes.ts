@@ -44,9 +44,9 @@ export const possibleChanges: readonly Change[] = [
     'ansi478',
     'doorSupplier',
     3,
-    'New 4-7/8 in strike preparation in the frame; laboratory approval first if the frame is labelled.',
+    'New 4-7/8 in strike preparation in the frame; laboratory approval first if the frame is labeled.',
   ),
-  change('strikePrep', 'aluminium458', 'doorSupplier', 3, 'Strike preparation for an aluminium deadlatch.'),
+  change('strikePrep', 'aluminium458', 'doorSupplier', 3, 'Strike preparation for an aluminum deadlatch.'),
   change('latch', 'mortise', 'locksmith', 5, 'Mortise lock in a leaf prepared for it.', barGoes),
   change('latch', 'bored', 'locksmith', 4, 'Bored lockset in a leaf prepared for it.', barGoes),
   change(
@@ -96,7 +96,7 @@ export const possibleChanges: readonly Change[] = [
     true,
     'doorSupplier',
     4,
-    'Wire way through the leaf from hinge to lock; laboratory approval first if the leaf is labelled.',
+    'Wire way through the leaf from hinge to lock; laboratory approval first if the leaf is labeled.',
   ),
   change(
     'framePrepared',

@@ -92,7 +92,7 @@ describe('a decision', () => {
     expect(decided().state).toBe('settled');
   });
 
-  test('keeps unlabelled devices off a rated door and names why, in and outside the fit table', () => {
+  test('keeps unlabeled devices off a rated door and names why, in and outside the fit table', () => {
     const why = (change: FactValues) =>
       decided({ fireRatingMin: 90, fireLabel: 'seen', ...change })
         .rejected.find((one) => one.candidate.id === 'boltMotor/safe/sensor')

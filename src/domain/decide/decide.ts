@@ -9,7 +9,7 @@ import { mayLoseItsPlace } from './challengers.ts';
 import { Decided, Found } from './decided.ts';
 import type { Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
-import { judge, type Judgement } from './judge.ts';
+import { judge, type Judgment } from './judge.ts';
 import { type RuleBook, ruleBookFor } from './ruleBook.ts';
 import { comesBefore } from './outrank.ts';
 import { nearTieTenths } from './score.ts';
@@ -35,7 +35,7 @@ export function decideAll(project: Project): ReadonlyMap<string, Decision> {
 
 /**
  * The same decision from a view of the facts; `override` is what a person chose instead. `slots` hold what the view
- * holds, and may be used again afterwards.
+ * holds, and may be used again afterward.
  */
 export function decideFacts(
   view: FactView,
@@ -45,9 +45,9 @@ export function decideFacts(
   slots: Slots = view.slots,
 ): Decision {
   const answers = answersOf(book.index, slots);
-  const judgement = judge(book, slots, answers);
-  const row = judgement.rows.length === 1 ? judgement.rows[0]?.row : undefined;
-  const totals = totalsFor(scoreFacts(slots, judgement.rejected), row, weights);
+  const judgment = judge(book, slots, answers);
+  const row = judgment.rows.length === 1 ? judgment.rows[0]?.row : undefined;
+  const totals = totalsFor(scoreFacts(slots, judgment.rejected), row, weights);
   const barred = emptySet();
   const passedOver: PassedOver[] = [];
   let led = lead(barred);
@@ -68,10 +68,10 @@ export function decideFacts(
   const found = new Found(view, book, weights, totals, row, ranking.best, leader, barred);
   const mayLosePlace = () =>
     leader === undefined ||
-    (override === undefined && mayLoseItsPlace({ leader, judgement, barred, totals, weights, slots }));
-  const state = stateOf(led, judgement, mayLosePlace);
+    (override === undefined && mayLoseItsPlace({ leader, judgment, barred, totals, weights, slots }));
+  const state = stateOf(led, judgment, mayLosePlace);
   const shown = state !== 'refused' && state !== 'referred';
-  const stands = shown && leader !== undefined && severe.length === 0 && isFree(judgement, leader);
+  const stands = shown && leader !== undefined && severe.length === 0 && isFree(judgment, leader);
   return new Decided(found, steps, {
     state,
     stands,
@@ -85,8 +85,8 @@ export function decideFacts(
 
   /** What comes first but for what was passed over, with what the rules say of it and what happens under it. */
   function lead(without: CandidateSet): Led {
-    const ranking = rank(judgement, totals.tenths, override, without);
-    const leader = override ?? (isSurveyed(slots, judgement) ? ranking.first : undefined);
+    const ranking = rank(judgment, totals.tenths, override, without);
+    const leader = override ?? (isSurveyed(slots, judgment) ? ranking.first : undefined);
     const steps = stepsFor(leader, book, answers);
     const judged = leader !== undefined && !hasRefusal(steps) && steps.refers.length === 0;
     if (!judged) return { ranking, leader, steps, severe: [] };
@@ -113,7 +113,7 @@ const firstSlots = firstFacts.map(slotOf);
 const swingingSlot = slotOf('isSwinging');
 
 /** A turnstile or a sliding door comes as one piece with its leaf and lock: its kind says what goes in. */
-function isSurveyed(slots: Slots, { rows }: Judgement): boolean {
+function isSurveyed(slots: Slots, { rows }: Judgment): boolean {
   return (
     firstSlots.every((slot) => slots[slot] !== undefined) ||
     (slots[swingingSlot] === false && rows.length <= 1)
@@ -140,7 +140,7 @@ const neverLeadsOpen = setOf((candidate) => unlawfulReleases.includes(candidate.
  * code accepts never leads on the chance that the door turns out to be no way out.
  */
 function rank(
-  { rejected, doubted }: Judgement,
+  { rejected, doubted }: Judgment,
   totals: Int32Array,
   override: Candidate | undefined,
   barred: CandidateSet,
@@ -170,7 +170,7 @@ function isNearTie(totals: Int32Array, leader: Candidate, second: Candidate): bo
 }
 
 /** Neither ruled out nor in doubt. */
-function isFree({ rejected, doubted }: Judgement, { index }: Candidate): boolean {
+function isFree({ rejected, doubted }: Judgment, { index }: Candidate): boolean {
   return !has(rejected, index) && !has(doubted, index);
 }
 
@@ -180,7 +180,7 @@ function isFree({ rejected, doubted }: Judgement, { index }: Candidate): boolean
  */
 function stateOf(
   { steps, leader, severe, ranking }: Led,
-  judgement: Judgement,
+  judgment: Judgment,
   mayLosePlace: () => boolean,
 ): DecisionState {
   if (hasRefusal(steps)) return 'refused';
@@ -188,5 +188,5 @@ function stateOf(
   const first = leader ?? ranking.first;
   if (first === undefined) return 'none';
   if (severe.length > 0) return 'severe';
-  return !isFree(judgement, first) || awaited(steps).length > 0 || mayLosePlace() ? 'open' : 'settled';
+  return !isFree(judgment, first) || awaited(steps).length > 0 || mayLosePlace() ? 'open' : 'settled';
 }

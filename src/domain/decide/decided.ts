@@ -6,7 +6,7 @@ import { type Hanging, whatPlaceHangsOn } from './challengers.ts';
 import { answersOf } from './clauseIndex.ts';
 import type { Choice, Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import type { FactView } from './factView.ts';
-import { judge, type Judgement, openOf, rejectionsOf, whyRejected } from './judge.ts';
+import { judge, type Judgment, openOf, rejectionsOf, whyRejected } from './judge.ts';
 import { type FactSet, factWords, type RuleBook } from './ruleBook.ts';
 import { type Score, score } from './score.ts';
 import { type SortedSteps, stepKinds, stepsFor } from './steps.ts';
@@ -26,7 +26,7 @@ export class Found {
   readonly leader: Candidate | undefined;
   /** Passed over for what would happen under it. */
   readonly barred: CandidateSet;
-  #judgement: Judgement | undefined;
+  #judgment: Judgment | undefined;
 
   constructor(
     view: FactView,
@@ -48,9 +48,9 @@ export class Found {
     this.barred = barred;
   }
 
-  get judgement(): Judgement {
-    this.#judgement ??= judge(this.book, this.view.slots);
-    return this.#judgement;
+  get judgment(): Judgment {
+    this.#judgment ??= judge(this.book, this.view.slots);
+    return this.#judgment;
   }
 }
 
@@ -135,21 +135,21 @@ export class Decided implements Decision {
     return this.#found.view.assumed;
   }
   get rows(): Decision['rows'] {
-    return this.#found.judgement.rows.map((ready) => ready.row);
+    return this.#found.judgment.rows.map((ready) => ready.row);
   }
   get rejected(): Decision['rejected'] {
-    this.#rejected ??= rejectionsOf(this.#found.judgement);
+    this.#rejected ??= rejectionsOf(this.#found.judgment);
     return this.#rejected;
   }
   get open(): Decision['open'] {
-    this.#open ??= openOf(this.#found.judgement, this.#found.totals.tenths);
+    this.#open ??= openOf(this.#found.judgment, this.#found.totals.tenths);
     return this.#open;
   }
   get hangsOn(): Hanging {
-    const { leader, judgement, totals, weights, view, barred } = this.#found;
+    const { leader, judgment, totals, weights, view, barred } = this.#found;
     return leader
       ? whatPlaceHangsOn(
-          { leader, judgement, barred, totals, weights, slots: view.slots },
+          { leader, judgment, barred, totals, weights, slots: view.slots },
           this.overridden !== null,
         )
       : { steps: [...new Set(this.open.flatMap((one) => one.because))], facts: [] };
@@ -162,7 +162,7 @@ export class Decided implements Decision {
     return bestLost(this.#found);
   }
   get relied(): FactSet {
-    this.#relied ??= factsReliedOn(this.#found.judgement, this);
+    this.#relied ??= factsReliedOn(this.#found.judgment, this);
     return this.#relied;
   }
 }
@@ -189,25 +189,25 @@ class Chosen implements Choice {
 }
 
 /** What every sure step read: those that forbid, the rows of the fit table, and those that ask or say something. */
-function factsReliedOn(judgement: Judgement, decided: SortedSteps): FactSet {
+function factsReliedOn(judgment: Judgment, decided: SortedSteps): FactSet {
   const relied = new Uint32Array(factWords);
   const rely = ({ reads }: { readonly reads: FactSet }) =>
     reads.forEach((bits, word) => (relied[word] = (relied[word] as number) | bits));
-  judgement.sure.forEach(rely);
-  judgement.rows.forEach(rely);
-  if (judgement.ratedStep?.sure) rely(judgement.ratedStep.ready);
+  judgment.sure.forEach(rely);
+  judgment.rows.forEach(rely);
+  if (judgment.ratedStep?.sure) rely(judgment.ratedStep.ready);
   for (const kind of stepKinds) for (const step of decided[kind]) if (step.sure) rely(step.ready);
   return relied;
 }
 
 /** The best of what rules alone forbid, when it beats the choice; what cannot go into the door would never have led. */
-function bestLost({ judgement, totals: { tenths }, best }: Found): Decision['wouldHaveLed'] {
+function bestLost({ judgment, totals: { tenths }, best }: Found): Decision['wouldHaveLed'] {
   let lost = -1;
   for (let index = 0; index < candidates.length; index++) {
-    if (!has(judgement.rejected, index) || has(judgement.impossible, index)) continue;
+    if (!has(judgment.rejected, index) || has(judgment.impossible, index)) continue;
     if (lost < 0 || (tenths[index] as number) > (tenths[lost] as number)) lost = index;
   }
   const candidate = candidates[lost];
   if (!candidate || !best || (tenths[lost] as number) <= (tenths[best.index] as number)) return null;
-  return { candidate, because: whyRejected(judgement, lost) };
+  return { candidate, because: whyRejected(judgment, lost) };
 }

@@ -42,9 +42,9 @@ export const ratedFitRule: Rule = {
   title: 'Devices that never serve a rated door',
   family: 'fit',
   book: 'practice',
-  cites: [text('nfpa80', '6.4.4', 'Labelled latching hardware'), text('practice', '', 'Fit table')],
+  cites: [text('nfpa80', '6.4.4', 'Labeled latching hardware'), text('practice', '', 'Fit table')],
   confidence: 'practice',
-  why: 'Only labelled latching hardware may serve a fire door.',
+  why: 'Only labeled latching hardware may serve a fire door.',
   clauses: [ratedFitClause],
   cases: [],
 };

@@ -7,7 +7,7 @@ import type { OpenCandidate, Rejection } from './decision.ts';
 import type { ReadyClause, ReadyRow, RuleBook, Step } from './ruleBook.ts';
 
 /** What rules and fit leave of the candidates, and who said so. */
-export interface Judgement {
+export interface Judgment {
   readonly rejected: CandidateSet;
   /** Neither ruled out nor free of doubt: an unknown fact decides. */
   readonly doubted: CandidateSet;
@@ -28,7 +28,7 @@ export function judge(
   book: RuleBook,
   slots: Slots,
   answers: Answers = answersOf(book.index, slots),
-): Judgement {
+): Judgment {
   const rejected = emptySet();
   const doubted = emptySet();
   const sure: ReadyClause[] = [];
@@ -96,21 +96,21 @@ function judgeFit(rows: readonly ReadyRow[], slots: Slots) {
 }
 
 /** Every candidate that is ruled out, with all that rules it out. */
-export function rejectionsOf(judgement: Judgement): readonly Rejection[] {
+export function rejectionsOf(judgment: Judgment): readonly Rejection[] {
   const list: Rejection[] = [];
   for (const candidate of candidates) {
-    if (has(judgement.rejected, candidate.index)) {
-      list.push({ candidate, because: whyRejected(judgement, candidate.index) });
+    if (has(judgment.rejected, candidate.index)) {
+      list.push({ candidate, because: whyRejected(judgment, candidate.index) });
     }
   }
   return list;
 }
 
-export function whyRejected(judgement: Judgement, index: number): readonly Step[] {
+export function whyRejected(judgment: Judgment, index: number): readonly Step[] {
   const because: Step[] = [];
-  for (const ready of judgement.sure) if (has(ready.speaksOf, index)) because.push(ready.yes);
-  if (has(judgement.impossible, index)) {
-    const { rows, ratedStep } = judgement;
+  for (const ready of judgment.sure) if (has(ready.speaksOf, index)) because.push(ready.yes);
+  if (has(judgment.impossible, index)) {
+    const { rows, ratedStep } = judgment;
     // A row says no only when every row that is still possible does.
     if (rows.every((row) => has(row.impossible, index))) for (const row of rows) because.push(row.step);
     if (ratedStep?.sure && has(notOnRated, index)) because.push(ratedStep);
@@ -119,24 +119,24 @@ export function whyRejected(judgement: Judgement, index: number): readonly Step[
 }
 
 /** Every candidate that waits for an answer, the best-scoring first, with all that it waits for. */
-export function openOf(judgement: Judgement, totals: Int32Array): readonly OpenCandidate[] {
+export function openOf(judgment: Judgment, totals: Int32Array): readonly OpenCandidate[] {
   const list: OpenCandidate[] = [];
   for (const candidate of candidates) {
     const { index } = candidate;
-    if (has(judgement.rejected, index) || !has(judgement.doubted, index)) continue;
-    list.push({ candidate, because: whyOpen(judgement, index), tenths: totals[index] as number });
+    if (has(judgment.rejected, index) || !has(judgment.doubted, index)) continue;
+    list.push({ candidate, because: whyOpen(judgment, index), tenths: totals[index] as number });
   }
   return list.toSorted((a, b) => b.tenths - a.tenths || a.candidate.index - b.candidate.index);
 }
 
-export function whyOpen(judgement: Judgement, index: number): readonly Step[] {
+export function whyOpen(judgment: Judgment, index: number): readonly Step[] {
   const because: Step[] = [];
-  for (const ready of judgement.unsure) if (has(ready.speaksOf, index)) because.push(ready.unknown);
-  if (has(judgement.fitDoubted, index)) {
-    for (const row of judgement.rows) {
+  for (const ready of judgment.unsure) if (has(ready.speaksOf, index)) because.push(ready.unknown);
+  if (has(judgment.fitDoubted, index)) {
+    for (const row of judgment.rows) {
       if (has(row.impossible, index) || has(row.doubtful, index)) because.push(row.unsureStep);
     }
-    const { ratedStep } = judgement;
+    const { ratedStep } = judgment;
     if (ratedStep && !ratedStep.sure && has(notOnRated, index)) because.push(ratedStep);
   }
   return because;

@@ -110,7 +110,7 @@ function securityValue(
 }
 
 function workHours(candidate: Candidate, cell: Cell | undefined, facts: ScoreFacts): number {
-  let hours = candidate.device.labourH;
+  let hours = candidate.device.laborH;
   if (cell) for (const note of cell.notes) hours += fitNotes[note]?.hours ?? 0;
   if (cell?.transfer) hours += 1;
   if (facts.frameGrouted === true && facts.workStatus !== 'new') {

@@ -19,14 +19,14 @@ export const finishes = {
   622: { us: 'US19', look: 'flat black', metal: 'brass or bronze' },
   625: { us: 'US26', look: 'bright chromium', metal: 'brass or bronze' },
   626: { us: 'US26D', look: 'satin chromium', metal: 'brass or bronze' },
-  627: { us: 'US27', look: 'satin aluminium', metal: 'aluminium' },
-  628: { us: 'US28', look: 'satin anodised aluminium', metal: 'aluminium' },
+  627: { us: 'US27', look: 'satin aluminum', metal: 'aluminium' },
+  628: { us: 'US28', look: 'satin anodized aluminum', metal: 'aluminium' },
   629: { us: 'US32', look: 'bright stainless', metal: 'stainless steel' },
   630: { us: 'US32D', look: 'satin stainless', metal: 'stainless steel' },
   631: { us: 'US19', look: 'flat black', metal: 'steel' },
   632: { us: 'US3', look: 'bright brass', metal: 'steel' },
   652: { us: 'US26D', look: 'satin chromium', metal: 'steel' },
-  689: { look: 'aluminium painted', metal: 'any' },
+  689: { look: 'aluminum painted', metal: 'any' },
   695: { look: 'dark bronze painted', metal: 'any' },
 } as const satisfies Record<number, Finish>;
 export type FinishCode = keyof typeof finishes;

@@ -237,13 +237,13 @@ export const items = {
     step: 'secure',
   },
   fireLabelledHardware: {
-    name: 'Every hardware item labelled for fire doors',
+    name: 'Every hardware item labeled for fire doors',
     trade: 'locksmith',
     step: 'secure',
     quality: true,
   },
-  labelledLeafOrFrame: {
-    name: 'New labelled leaf or frame made with the preparation',
+  labeledLeafOrFrame: {
+    name: 'New labeled leaf or frame made with the preparation',
     trade: 'doorSupplier',
     step: 'secure',
   },
@@ -614,7 +614,7 @@ export const items = {
   },
   yearlyInspection: { name: 'Yearly inspection', trade: 'owner', step: 'paper' },
   holeRecord: {
-    name: 'Record of hole sizes drilled in the labelled door',
+    name: 'Record of hole sizes drilled in the labeled door',
     trade: 'locksmith',
     step: 'paper',
   },

@@ -12,7 +12,7 @@ export type DelayState = Told<{ state: 'locked' | 'counting' | 'open' }>;
 /**
  * State of a delayed-egress lock, seconds after a push began that lasted `pushedS`. A push shorter than the
  * nuisance time leaves it locked; a longer one starts a count that nothing stops. Alarm and power loss open it at
- * once and are not modelled. Source: IBC 1010.2.13 (2021), ANSI/BHMA A156.24: 15 s, 30 s with approval, 3 s.
+ * once and are not modeled. Source: IBC 1010.2.13 (2021), ANSI/BHMA A156.24: 15 s, 30 s with approval, 3 s.
  */
 export function delayedEgress(setting: DelaySetting, pushedS: number, afterS: number): DelayState {
   if (setting.nuisanceS < 0 || setting.nuisanceS > 3) return refuse('The nuisance time may be 0 to 3 s.');

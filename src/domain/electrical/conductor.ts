@@ -42,7 +42,7 @@ export function atTemperature(at20: Qty<'Ω/kft'>, conductor: Qty<'°C'>): Qty<'
 
 /** Printed with every voltage drop: the default, and the two figures beside it. Policy of this schedule. */
 export const conductorTemperatures = {
-  catalogue: qty(20, '°C'),
+  catalog: qty(20, '°C'),
   usual: qty(50, '°C'),
   nec: qty(75, '°C'),
 } as const;

@@ -6,7 +6,7 @@ import { refuse, roundDown, type Told } from '../units/told.ts';
 export const supplyShare = 0.8;
 
 export interface SupplyLoad {
-  /** Everything energised all the time: fail-safe devices, readers, controllers, radio repeaters. */
+  /** Everything energized all the time: fail-safe devices, readers, controllers, radio repeaters. */
   readonly steady: readonly Qty<'A'>[];
   /** Released together at worst: fail-secure devices of one schedule or one command. */
   readonly together: readonly Qty<'A'>[];
@@ -45,7 +45,7 @@ export function averageCurrent(base: Qty<'A'>, surge: Qty<'A'>, duty: number): Q
 }
 
 /**
- * Share of the time a lock’s coil is energised for the battery sum, 0 to 1: fail safe always, fail secure only while a
+ * Share of the time a lock’s coil is energized for the battery sum, 0 to 1: fail safe always, fail secure only while a
  * schedule holds it unlocked; a short release by card counts nothing. Worked out, common practice.
  */
 export function batteryDuty(failMode: FailMode, heldUnlocked: boolean): 0 | 1 {

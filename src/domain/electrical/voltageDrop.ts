@@ -97,7 +97,7 @@ export function dropAtTemperatures(oneWay: Qty<'ft'>, gauge: Gauge, current: Qty
   const at = (temperature: Qty<'°C'>) =>
     drop(loopOhms(oneWay, atTemperature(ohmsPerKft20(gauge), temperature)), current);
   return {
-    catalogue: at(conductorTemperatures.catalogue),
+    catalog: at(conductorTemperatures.catalog),
     usual: at(conductorTemperatures.usual),
     nec: at(conductorTemperatures.nec),
   };

@@ -7,8 +7,8 @@ export interface FitNote {
   /** Extra hours, common practice, no source. */
   readonly hours: number;
   readonly items?: readonly ItemId[];
-  /** A labelled leaf or frame may not simply be worked on like this. */
-  readonly cutsLabelledDoor?: true;
+  /** A labeled leaf or frame may not simply be worked on like this. */
+  readonly cutsLabeledDoor?: true;
 }
 
 /** The change each numbered note of the fit matrix asks for. Trade practice, no source. */
@@ -17,26 +17,26 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     says: 'Header at least 1-3/4 in deep inside, a pocket at the leaf top, a strong closer, gap held to 1/8 in.',
     trade: 'locksmith',
     hours: 1,
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   2: {
     says: 'Pocket in header or jamb, hole in the leaf edge, position switch so the bolt never throws on an open door.',
     trade: 'locksmith',
     hours: 1,
     items: ['doorPosition'],
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   3: {
-    says: 'The leaf needs a new lock preparation; a labelled leaf is replaced by one made with it.',
+    says: 'The leaf needs a new lock preparation; a labeled leaf is replaced by one made with it.',
     trade: 'doorSupplier',
     hours: 2,
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   4: {
-    says: 'A filler or wrap plate covers the old preparation; on a labelled door it takes a new leaf made for the new lock.',
+    says: 'A filler or wrap plate covers the old preparation; on a labeled door it takes a new leaf made for the new lock.',
     trade: 'locksmith',
     hours: 2.5,
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   5: {
     says: 'A strike does not clear a thrown deadbolt: use one made for latch and bolt, or take the deadbolt out of use.',
@@ -53,7 +53,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     trade: 'locksmith',
     hours: 1.5,
     items: ['powerTransfer'],
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   8: {
     says: 'Chip out the grout, use a low-profile strike body, make a new cable way.',
@@ -67,7 +67,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   },
   10: { says: 'The leaf needs solid blocking for through-bolts.', trade: 'doorSupplier', hours: 1 },
   11: {
-    says: 'Use a strike made for aluminium (short face, centre-hung or offset) that matches leaf thickness; it frees a deadlatch only.',
+    says: 'Use a strike made for aluminum (short face, center-hung or offset) that matches leaf thickness; it frees a deadlatch only.',
     trade: 'locksmith',
     hours: 0.5,
   },
@@ -113,7 +113,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     hours: 0.75,
   },
   25: {
-    says: 'The lock belongs to the operator’s own package, tied to its breakout, fire-alarm and power-loss behaviour.',
+    says: 'The lock belongs to the operator’s own package, tied to its breakout, fire-alarm and power-loss behavior.',
     trade: 'doorSupplier',
     hours: 1,
   },
@@ -121,7 +121,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     says: 'The present lock comes off, a delayed-egress bar goes on, old holes are covered.',
     trade: 'locksmith',
     hours: 1,
-    cutsLabelledDoor: true,
+    cutsLabeledDoor: true,
   },
   27: {
     says: 'Any bolt must come back with the same single inside motion as the latch, or be removed.',

@@ -209,7 +209,7 @@ export function strengthMembers(id: DeviceId, values: StrengthValues): StrengthE
 /**
  * Holding force of an electromagnet fed below its rated voltage, as a band: rated × ratio² to rated × ratio.
  * Valid from half the rated voltage up to 100 %; above that the rating stands. Estimate, common practice, no
- * source. The full rating needs a floating, clean, centred armature as well.
+ * source. The full rating needs a floating, clean, centered armature as well.
  */
 export function magnetHoldingLbf(ratedLbf: Qty<'lbf'>, rated: Qty<'V'>, atLock: Qty<'V'>): Band {
   const ratio = Math.min(1, Math.max(0, atLock / rated));

@@ -13,7 +13,7 @@ const always: readonly Term[] = [new Map()];
 
 /**
  * A condition written as alternatives: it holds where every part of one term holds. In three values, too, because
- * "and" and "or" may be multiplied out and "not" pushed inwards there as with plain yes and no. What may not be done
+ * "and" and "or" may be multiplied out and "not" pushed inward there as with plain yes and no. What may not be done
  * is to strike out "it is so and it is not so": that is unknown while the fact is.
  */
 export function termsOf(condition: Condition, basis: CodeBasis, holds = true): readonly Term[] {

@@ -45,7 +45,7 @@ export const notDecided: readonly string[] = [
   'Whether a label, a listing or a letter of the authority is there; it asks, and believes the answer.',
   'Locks of detention and correction: those openings go to a reviewer as they stand.',
   'Products, makers and prices: it names kinds of device and the standard they are bought to.',
-  'How work is done: wiring, fire alarm and cutting of labelled doors belong to people licensed for it.',
+  'How work is done: wiring, fire alarm and cutting of labeled doors belong to people licensed for it.',
   'Whether a building may be used while a lock is being changed.',
 ];
 

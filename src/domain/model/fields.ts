@@ -35,9 +35,9 @@ export const factSchemas = {
       woodMineralCore: 'Wood, mineral core',
       woodSolidCore: 'Wood, solid core',
       woodHollowCore: 'Wood, hollow core or panel',
-      aluminiumNarrow: 'Aluminium, narrow stile',
-      aluminiumMedium: 'Aluminium, medium stile',
-      aluminiumWide: 'Aluminium, wide stile',
+      aluminiumNarrow: 'Aluminum, narrow stile',
+      aluminiumMedium: 'Aluminum, medium stile',
+      aluminiumWide: 'Aluminum, wide stile',
       glassFrameless: 'All glass, frameless',
       glazedFireAssembly: 'Fire-resistive glazed assembly',
       gateFramed: 'Framed gate leaf',
@@ -119,7 +119,7 @@ export const factSchemas = {
       ansi478: '4-7/8 × 1-1/4 in',
       light234: '2-3/4 × 1-1/8 in',
       residential: 'Residential full-lip',
-      aluminium458: 'Aluminium deadlatch, about 4-5/8 in',
+      aluminium458: 'Aluminum deadlatch, about 4-5/8 in',
       none: 'No strike preparation',
     },
     { label: 'Strike preparation', group: 'frame', ask: 'What strike cut-out does the frame have?' },
@@ -377,7 +377,7 @@ export const factSchemas = {
   fieldModificationApproved: yesNo({
     label: 'Cutting approved by the laboratory',
     group: 'fire',
-    ask: 'Has the listing laboratory approved the planned cutting of the labelled leaf or frame in writing?',
+    ask: 'Has the listing laboratory approved the planned cutting of the labeled leaf or frame in writing?',
   }),
 
   // ── Egress ──────────────────────────────────────────────────────────────────────────────────────────

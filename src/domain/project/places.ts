@@ -43,7 +43,7 @@ export interface Refusal {
 }
 export const refuse = (field: string, says: string): Refusal => ({ ok: false, field, says });
 
-/** The new floor lies above all others; its place can be changed afterwards. */
+/** The new floor lies above all others; its place can be changed afterward. */
 export function newFloor(project: Project, id: string, name: string): Read<Floor> {
   const problem = floorNameProblem(project, id, name);
   if (problem !== undefined) return refuse('name', problem);

@@ -8,11 +8,11 @@ import { type Qty, qty } from '../units/quantity.ts';
 
 export interface LockLoad {
   readonly volts: Qty<'V'>;
-  /** While energised, all devices of the opening. */
+  /** While energized, all devices of the opening. */
   readonly steady: Qty<'A'>;
   /** When they start, all at once. */
   readonly inrush: Qty<'A'>;
-  /** Energised all day while locked: fail safe, or held by power. */
+  /** Energized all day while locked: fail safe, or held by power. */
   readonly allDay: boolean;
 }
 

@@ -5,7 +5,7 @@ import type { Exit } from './outcome.ts';
 /** The lock circuit at one moment. */
 export interface Moment {
   readonly locked: boolean;
-  readonly energised: boolean;
+  readonly energized: boolean;
   /** Power reaches the output of the lock supply. */
   readonly fed: boolean;
   /** A contact in series has opened: button, hardware switch, fire alarm, detection or remote release. */
@@ -32,10 +32,10 @@ export function circuitAt(arrangement: Arrangement, at: Situation, person: boole
   const released = relayReleases(arrangement, at, person);
   if (failMode === 'safe') {
     const locked = fed && !cut && !released;
-    return { locked, energised: locked && !arrangement.motor, fed, cut, released };
+    return { locked, energized: locked && !arrangement.motor, fed, cut, released };
   }
   const locked = !(fed && !cut && released);
-  return { locked, energised: !locked && !arrangement.motor, fed, cut, released };
+  return { locked, energized: !locked && !arrangement.motor, fed, cut, released };
 }
 
 function relayReleases(arrangement: Arrangement, at: Situation, person: boolean): boolean {
@@ -60,7 +60,7 @@ function withoutSupply(arrangement: Arrangement, at: Situation): Moment {
       : arrangement.release === 'keyInside'
         ? at.unlockedHours
         : arrangement.lockedOutsideBy === 'leafLock' && arrangement.leafLock.outsideLocked === 'no';
-  return { locked: !released, energised: false, fed: false, cut: false, released };
+  return { locked: !released, energized: false, fed: false, cut: false, released };
 }
 
 /** Whether somebody outside is kept out: the device may have let go while the lock of the leaf still holds. */

@@ -9,7 +9,7 @@ export function expectedInWords(outcome: Outcome): string {
     outcome.entry === 'none' ? '' : `outside ${outcome.entry}`,
     exitInWords(outcome),
     latchInWords(outcome),
-    outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energised' : 'no current in the coil',
+    outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energized' : 'no current in the coil',
     outcome.alarm ? 'alarm raised' : 'no alarm',
   ])}.`;
 }

@@ -68,7 +68,7 @@ function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
     exit: held ? 'free' : exit,
     afterS: !held && exit === 'after' ? arrangement.delayS : null,
     latched: held ? 'no' : latched,
-    coil: arrangement.failMode === 'asIs' || arrangement.failMode === 'none' ? 'none' : yesNo(rest.energised),
+    coil: arrangement.failMode === 'asIs' || arrangement.failMode === 'none' ? 'none' : yesNo(rest.energized),
     alarm: alarmIn(arrangement, situation, exit),
   };
   return { ...outcome, says: outcomeInWords(arrangement, outcome, rest) };

@@ -93,7 +93,7 @@ const unitSpellings: Readonly<Record<Unit, readonly string[]>> = {
   'ft²': ['ft²', 'ft2', 'sq ft', 'sf', 'sqft'],
   min: ['min', 'min.', 'minutes', 'm'],
   people: ['people', 'persons', 'occupants'],
-  stories: ['stories', 'storeys'],
+  stories: ['stories', 'stories'],
   A: ['a', 'amps', 'amperes'],
   V: ['v', 'volts'],
   lbf: ['lbf', 'lb'],

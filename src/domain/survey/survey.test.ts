@@ -51,7 +51,7 @@ describe('choices', () => {
   });
 });
 
-test('a length is also told in feet and inches and in millimetres', () => {
+test('a length is also told in feet and inches and in millimeters', () => {
   expect(alsoWritten('leafWidthIn', 36)).toBe('3\'-0" · 914 mm');
   expect(alsoWritten('leafThicknessIn', 1.75)).toBe('1 3/4" · 44 mm');
   expect(alsoWritten('occupantLoad', 36)).toBe('');

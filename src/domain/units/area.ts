@@ -2,11 +2,11 @@ import { mmPerInch, parseLength } from './length.ts';
 import { type Qty, qty } from './quantity.ts';
 import { refuse, type Told } from './told.ts';
 
-/** Square metres in a square foot, exact: 0.3048². */
+/** Square meters in a square foot, exact: 0.3048². */
 const m2PerFt2 = (12 * mmPerInch) ** 2 / 1e6;
 
 const feetWords = ['ft²', 'ft2', 'sq ft', 'sf', 'sqft'];
-const metreWords = ['m²', 'm2', 'sq m', 'sqm'];
+const meterWords = ['m²', 'm2', 'sq m', 'sqm'];
 
 /** Finer than a hundredth of a square foot nobody measures a floor. */
 const hundredths = (value: number) => Math.round(value * 100) / 100;
@@ -26,7 +26,7 @@ export function parseArea(text: string): Told<{ ft2: Qty<'ft²'> }> {
   const unit = parts?.[2] ?? '';
   const value = Number(parts?.[1]);
   if (parts && (unit === '' || feetWords.includes(unit))) return { ok: true, ft2: qty(value, 'ft²') };
-  if (parts && metreWords.includes(unit)) return { ok: true, ft2: qty(hundredths(value / m2PerFt2), 'ft²') };
+  if (parts && meterWords.includes(unit)) return { ok: true, ft2: qty(hundredths(value / m2PerFt2), 'ft²') };
   return refuse(`“${text.trim()}” is not an area that can be read; write it as 1120 ft² or 104 m².`);
 }
 

@@ -113,7 +113,7 @@ describe('format, then read again', () => {
       }),
     );
   });
-  test('millimetres and inches agree', () => {
+  test('millimeters and inches agree', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 6000 }), (mm) => {
         const [a, b, c] = [

@@ -6,7 +6,7 @@ import { refuse, type Told } from './told.ts';
  * A text that can be read in two ways is refused with a sentence; it is never guessed.
  */
 export const mmPerInch = 25.4;
-/** No door, frame or opening of a schedule is longer; a larger bare number was meant in millimetres. */
+/** No door, frame or opening of a schedule is longer; a larger bare number was meant in millimeters. */
 const longestIn = 240;
 
 export interface LengthOptions {
@@ -85,8 +85,8 @@ export function parseLength(text: string, options: LengthOptions): Length {
 
   const metric = /^(\d+(?:\.\d+)?|\.\d+) ?(mm|cm|m)$/.exec(plain);
   if (metric) {
-    const millimetres = Number(metric[1]) * (metric[2] === 'mm' ? 1 : metric[2] === 'cm' ? 10 : 1000);
-    return inInches(millimetres / mmPerInch);
+    const millimeters = Number(metric[1]) * (metric[2] === 'mm' ? 1 : metric[2] === 'cm' ? 10 : 1000);
+    return inInches(millimeters / mmPerInch);
   }
   const feet = /^(\d+(?:\.\d+)?) ?' ?(?:- ?)?(.*)$/.exec(plain);
   if (feet) return feetAndInches(text, feet[1] as string, feet[2] as string);
@@ -101,13 +101,13 @@ export function parseLength(text: string, options: LengthOptions): Length {
   }
   const bare = inchNumber(plain);
   if (bare === undefined) return notUnderstood(text);
-  // Nobody writes millimetres as fractions, so a fraction needs no unit.
+  // Nobody writes millimeters as fractions, so a fraction needs no unit.
   if (plain.includes('/')) return inInches(bare);
   if (options.bare === 'refuse') return refuse(`“${text.trim()}” has no unit; write in or mm.`);
   if (options.bare === 'mm') return inInches(bare / mmPerInch);
   if (bare > longestIn)
     return refuse(
-      `“${text.trim()}” without a unit is too long for inches; write mm if millimetres are meant.`,
+      `“${text.trim()}” without a unit is too long for inches; write mm if millimeters are meant.`,
     );
   return inInches(bare);
 }

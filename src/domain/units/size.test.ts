@@ -39,7 +39,7 @@ test('a pair says that the whole width is meant', () => {
   expect(size.ok && size.says).toBe('A pair: the width given is that of both leaves together.');
   expect(parseSize('3070', { bare: 'refuse' })).not.toHaveProperty('says');
 });
-test('bare figures of metres or inches', () => {
+test('bare figures of meters or inches', () => {
   expect(read('915 x 2135')).toEqual([expect.closeTo(36.024, 3), expect.closeTo(84.055, 3), false]);
   expect(read('915 x 2135', 'mm')).toEqual([expect.closeTo(36.024, 3), expect.closeTo(84.055, 3), false]);
   expect(read('36 x 84', 'in')).toEqual([36, 84, false]);

@@ -15,7 +15,7 @@ export type Size = Told<{
 const pairWidth = 'A pair: the width given is that of both leaves together.';
 /** Narrower, and a “pair” is more likely the width of one leaf. */
 const leastPairIn = 48;
-/** Sizes below this many millimetres, or above it as inches, are no doors. */
+/** Sizes below this many millimeters, or above it as inches, are no doors. */
 const leastDoorMm = 300;
 
 function sized(widthIn: number, heightIn: number, pair: boolean, thicknessIn?: number): Size {
@@ -65,7 +65,7 @@ export function parseSize(text: string, options: LengthOptions): Size {
   const [first, second, third] = sides as [string, string, string?];
   const numbers = [first, second].map((one) => (/^\d+(\.\d+)?$/.test(one) ? Number(one) : undefined));
   const bothBare = numbers.every((one) => one !== undefined);
-  // 915 x 2135 can only be millimetres: nobody builds a door of 76 ft.
+  // 915 x 2135 can only be millimeters: nobody builds a door of 76 ft.
   const bare =
     bothBare && options.bare === 'refuse' && numbers.every((one) => (one ?? 0) >= leastDoorMm)
       ? 'mm'

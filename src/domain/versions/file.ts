@@ -46,7 +46,7 @@ export function openProblemInWords(problem: OpenProblem): string {
   }
 }
 
-/** Text → project. Recognise, check the version, migrate, validate; openings that cannot be read are set aside. */
+/** Text → project. Recognize, check the version, migrate, validate; openings that cannot be read are set aside. */
 export function openProjectText(text: string): Opened {
   const body = text.replace(/^\uFEFF/, '');
   let raw: unknown;

@@ -13,7 +13,7 @@ describe('SpacesGetUseAndArea, format 1 to 2', () => {
   const before = {
     id: 'p',
     spaces: {
-      s: { id: 's', name: 'Hall', kind: 'room', occupantLoad: 40, colour: 'from a newer version' },
+      s: { id: 's', name: 'Hall', kind: 'room', occupantLoad: 40, color: 'from a newer version' },
       t: { id: 't', name: 'Street', kind: 'outside', occupantLoad: null },
     },
     openings: { o: { id: 'o' } },
@@ -29,7 +29,7 @@ describe('SpacesGetUseAndArea, format 1 to 2', () => {
           name: 'Hall',
           kind: 'room',
           occupantLoad: 40,
-          colour: 'from a newer version',
+          color: 'from a newer version',
           use: null,
           areaFt2: null,
           commonPathFt: null,

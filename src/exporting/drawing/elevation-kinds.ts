@@ -3,7 +3,7 @@ import { drawFrame, faceOf, type Placed } from './elevation-swing.ts';
 import { drawLeaf, outline } from './leaf.ts';
 import { type Choice, penOfDevice } from './locks.ts';
 import type { Box, Pen } from './scene.ts';
-import { centred, inset, pens, type Sketch } from './sketch.ts';
+import { centered, inset, pens, type Sketch } from './sketch.ts';
 import type { Subject } from './subject.ts';
 
 /** How much room a type needs beside and above its clear opening, inches. */
@@ -48,7 +48,7 @@ export function roomOf(subject: Subject): Room {
 function lock(sketch: Sketch, deviceId: DeviceId | undefined, x: number, y: number, scale = 1): void {
   if (deviceId === undefined) return;
   sketch.rect(
-    centred(x, y, sketch.seen(3 * scale, 0.08), sketch.seen(5 * scale, 0.13)),
+    centered(x, y, sketch.seen(3 * scale, 0.08), sketch.seen(5 * scale, 0.13)),
     penOfDevice(deviceId),
     'lock',
   );

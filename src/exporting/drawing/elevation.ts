@@ -66,7 +66,7 @@ function wallPlace(subject: Subject, placed: Placed, left: number, width: number
     away: placed.away,
     floor,
     head: placed.head,
-    centre: (placed.left + placed.right) / 2,
+    center: (placed.left + placed.right) / 2,
     half: (placed.right - placed.left) / 2,
     // Beside a very low leaf nothing may be drawn above the sheet.
     highest: subject.height.inches + (low ? -4 : 3),

@@ -1,7 +1,7 @@
 import type { FactValue, FactValues } from '../../domain/model/fields.ts';
 import { fromHinge, fromLock, type Leaf, lockward } from './leaf.ts';
 import type { Pen } from './scene.ts';
-import { centred, pens, type Sketch } from './sketch.ts';
+import { centered, pens, type Sketch } from './sketch.ts';
 import type { Subject } from './subject.ts';
 
 /** Heights in the drawing that hardware refers to. */
@@ -18,7 +18,7 @@ function lever(sketch: Sketch, leaf: Leaf, y: number, plate: 'rose' | 'plate', p
   const x = fromLock(leaf, Math.min(2.75, leaf.box.width / 4));
   const reach = Math.min(4.5, leaf.box.width / 3) * -lockward(leaf);
   if (plate === 'rose') sketch.circle([x, y], 1.6, pen);
-  else sketch.rect(centred(x, y + 0.5, 2.4, 8), pen);
+  else sketch.rect(centered(x, y + 0.5, 2.4, 8), pen);
   sketch.line([x, y], [x + reach, y], { ...pen, weight: 'heavy' });
 }
 
@@ -34,7 +34,7 @@ export function bar(sketch: Sketch, leaf: Leaf, y: number, pen: Pen = onLeaf): v
   const end = fromLock(leaf, Math.min(4.5, leaf.box.width / 5));
   const start = end - lockward(leaf) * (length - 4);
   sketch.rect({ x: Math.min(start, end), y: y - 1.2, width: Math.abs(end - start), height: 2.4 }, pen);
-  sketch.rect(centred((end + fromLock(leaf, 0.6)) / 2, y, Math.abs(end - fromLock(leaf, 0.6)), 5.5), pen);
+  sketch.rect(centered((end + fromLock(leaf, 0.6)) / 2, y, Math.abs(end - fromLock(leaf, 0.6)), 5.5), pen);
 }
 
 function rods(sketch: Sketch, leaf: Leaf, levels: Levels, bottom: boolean): void {
@@ -72,22 +72,22 @@ export function drawLatch(sketch: Sketch, leaf: Leaf, subject: Subject, levels: 
       turn(sketch, leaf, y);
       return sketch.label(handle, facts.latch === 'hookbolt' ? 'Hookbolt' : 'Deadbolt only');
     case 'deadlatch':
-      sketch.rect(centred(fromLock(leaf, 1.1), y, 1.4, 6), onLeaf);
+      sketch.rect(centered(fromLock(leaf, 1.1), y, 1.4, 6), onLeaf);
       sketch.line([fromLock(leaf, 1.1), y], [fromLock(leaf, 5), y], pens.heavy);
       return sketch.label([fromLock(leaf, 1.1), y], 'Deadlatch, paddle');
     case 'patch': {
       const size = Math.min(6.5, leaf.box.width / 3);
-      sketch.rect(centred(fromLock(leaf, size / 2), leaf.box.y + leaf.box.height - 1.5, size, 3), onLeaf);
+      sketch.rect(centered(fromLock(leaf, size / 2), leaf.box.y + leaf.box.height - 1.5, size, 3), onLeaf);
       return sketch.label([fromLock(leaf, size / 2), leaf.box.y + leaf.box.height - 1.5], 'Patch lock');
     }
     case 'roller':
-      sketch.rect(centred(fromLock(leaf, 2.2), y, 1.4, 10), onLeaf);
+      sketch.rect(centered(fromLock(leaf, 2.2), y, 1.4, 10), onLeaf);
       return sketch.label([fromLock(leaf, 2.2), y], 'Pull, roller catch');
     case 'pushPull':
-      sketch.rect(centred(fromLock(leaf, 2.2), y, 2.6, 12), onLeaf);
+      sketch.rect(centered(fromLock(leaf, 2.2), y, 2.6, 12), onLeaf);
       return sketch.label([fromLock(leaf, 2.2), y], 'Push plate, no latch');
     case 'gateLock':
-      sketch.rect(centred(fromLock(leaf, 2.5), y, 4, 7), onLeaf);
+      sketch.rect(centered(fromLock(leaf, 2.5), y, 4, 7), onLeaf);
       return sketch.label([fromLock(leaf, 2.5), y], 'Gate lock');
     case 'operatorLock':
       return;
@@ -127,7 +127,7 @@ export function drawSwitch(sketch: Sketch, leaf: Leaf, { facts }: Subject, level
   const y = levels.hardware;
   if (takesSwitch.has(facts.latch) || facts.panicPresent === true) {
     const at = [fromLock(leaf, Math.min(5.5, leaf.box.width / 3)), y] as const;
-    sketch.rect(centred(at[0], at[1], 1.2, 1.2), pens.chosen);
+    sketch.rect(centered(at[0], at[1], 1.2, 1.2), pens.chosen);
     return sketch.label(at, 'Switch in lever or bar');
   }
   bar(sketch, leaf, y, { ...pens.chosen, fill: 'paper' });
@@ -171,7 +171,7 @@ export function drawControl(sketch: Sketch, leaf: Leaf, subject: Subject, levels
     } as const;
     const length = Math.min(box.width, 30);
     const x = (fromHinge(leaf, 0) + fromHinge(leaf, length)) / 2;
-    sketch.rect(centred(x, levels.head - 1, length, 4.5), onLeaf);
+    sketch.rect(centered(x, levels.head - 1, length, 4.5), onLeaf);
     sketch.path(
       [
         [x, levels.head + 1.25],
@@ -183,7 +183,7 @@ export function drawControl(sketch: Sketch, leaf: Leaf, subject: Subject, levels
   } else if (facts.closing === 'selfClosing' || facts.closing === 'automaticClosing') {
     const length = Math.min(11, box.width / 3);
     const x = fromHinge(leaf, length * 0.5 + Math.min(3, box.width / 10));
-    sketch.rect(centred(x, box.y + 3.2, length, 2.4), onLeaf);
+    sketch.rect(centered(x, box.y + 3.2, length, 2.4), onLeaf);
     sketch.path(
       [
         [x, box.y + 2],
@@ -216,7 +216,7 @@ function fireLabel(sketch: Sketch, leaf: Leaf, { facts }: Subject): void {
   const label = facts.fireLabel;
   if (label !== 'none' && label !== 'removed')
     sketch.rect(
-      centred(at[0], at[1], 1.2, 3.6),
+      centered(at[0], at[1], 1.2, 3.6),
       label === 'seen' ? { weight: 'thin', fill: 'ink' } : { weight: 'thin', dash: 'unknown' },
     );
   sketch.label(at, `${minutes} min, ${label === undefined ? 'label ?' : labelInWords[label]}`);

@@ -6,7 +6,7 @@ export type Segment = readonly [Point, Point];
 export function hatchLines(box: Box, pattern: HatchPattern, spacing: number): readonly Segment[] {
   const { x, y, width, height } = box;
   switch (pattern) {
-    // Metals: diagonals; aluminium in pairs.
+    // Metals: diagonals; aluminum in pairs.
     case 'metal':
       return diagonals(box, spacing * 2.2, 1);
     case 'aluminium':

@@ -1,6 +1,6 @@
 import type { FactValues } from '../../domain/model/fields.ts';
 import type { Box, HatchPattern, Pen } from './scene.ts';
-import { centred, inset, pens, type Sketch } from './sketch.ts';
+import { centered, inset, pens, type Sketch } from './sketch.ts';
 import type { Subject } from './subject.ts';
 
 export interface Leaf {
@@ -77,7 +77,7 @@ function glazing(sketch: Sketch, leaf: Leaf, facts: FactValues): void {
   const edge = Math.min(6, box.width / 5);
   const lite: Box | undefined = {
     none: undefined,
-    narrow: centred(
+    narrow: centered(
       fromLock(leaf, edge + 2),
       box.y + box.height * 0.36,
       Math.min(5, box.width / 4),
@@ -132,25 +132,25 @@ function rail(sketch: Sketch, box: Box): void {
 }
 
 /** What the leaf hangs on, at its hinge edge. */
-export function drawHanging(sketch: Sketch, leaf: Leaf, facts: FactValues, labelled: boolean): void {
+export function drawHanging(sketch: Sketch, leaf: Leaf, facts: FactValues, labeled: boolean): void {
   const { box } = leaf;
   const edge = fromHinge(leaf, 0);
   const heights = (box.height > 90 ? [0.1, 0.37, 0.63, 0.88] : [0.1, 0.48, 0.88]).map(
     (part) => box.y + box.height * part,
   );
-  const label = (text: string, y: number) => labelled && sketch.label([edge, y], text);
+  const label = (text: string, y: number) => labeled && sketch.label([edge, y], text);
   const last = heights.at(-1) ?? box.y;
   switch (facts.hinges) {
     case undefined:
-      for (const y of heights) sketch.rect(centred(edge, y, 1, 4.5), { weight: 'thin', dash: 'unknown' });
+      for (const y of heights) sketch.rect(centered(edge, y, 1, 4.5), { weight: 'thin', dash: 'unknown' });
       return;
     case 'butt':
-      for (const y of heights) sketch.rect(centred(edge, y, 1, 4.5), { weight: 'thin', fill: 'ink' });
+      for (const y of heights) sketch.rect(centered(edge, y, 1, 4.5), { weight: 'thin', fill: 'ink' });
       label('Butt hinges', last);
       return;
     case 'swingClear':
       for (const y of heights) {
-        sketch.rect(centred(edge - lockward(leaf) * 1, y, 3, 4.5), { weight: 'thin', fill: 'paper' });
+        sketch.rect(centered(edge - lockward(leaf) * 1, y, 3, 4.5), { weight: 'thin', fill: 'paper' });
         sketch.circle([edge - lockward(leaf) * 1.6, y], 0.7, { weight: 'thin', fill: 'ink' });
       }
       label('Swing-clear hinges', last);

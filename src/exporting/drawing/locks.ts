@@ -3,7 +3,7 @@ import type { Release } from '../../domain/devices/candidates.ts';
 import { bar, type Levels } from './hardware.ts';
 import { fromHinge, fromLock, type Leaf, lockward } from './leaf.ts';
 import type { Box, Pen } from './scene.ts';
-import { centred, pens, type Sketch } from './sketch.ts';
+import { centered, pens, type Sketch } from './sketch.ts';
 import { typical } from './subject.ts';
 
 export interface Choice {
@@ -41,7 +41,7 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
     case 'strikeCylindrical':
     case 'strikeRim':
       return set(
-        centred(
+        centered(
           fromLock(active, 0) + lockward(active) * 0.9,
           y,
           1.5,
@@ -53,19 +53,19 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
       for (const other of opening.leaves)
         if (!other.active)
           sketch.rect(
-            centred(fromLock(other, atHead / 2 + 0.5), levels.head + 1.4, atHead, 2.8),
+            centered(fromLock(other, atHead / 2 + 0.5), levels.head + 1.4, atHead, 2.8),
             pens.chosen,
           );
-      return set(centred(headX, levels.head + 1.4, atHead, 2.8));
+      return set(centered(headX, levels.head + 1.4, atHead, 2.8));
     case 'shearMagnet':
-      return set(centred(headX, levels.head - 0.5, atHead, 1.8), true);
+      return set(centered(headX, levels.head - 0.5, atHead, 1.8), true);
     case 'boltSolenoid':
     case 'boltMotor':
-      sketch.rect(centred(headX, levels.head, Math.min(8, atHead), 1.6), pens.chosenHidden);
-      return set(centred(headX, levels.head + 0.9, 1, 2.2));
+      sketch.rect(centered(headX, levels.head, Math.min(8, atHead), 1.6), pens.chosenHidden);
+      return set(centered(headX, levels.head + 0.9, 1, 2.2));
     case 'glassPatchLock':
       return set(
-        centred(fromLock(active, atHead * 0.3), active.box.y + active.box.height - 1.75, atHead * 0.6, 3.5),
+        centered(fromLock(active, atHead * 0.3), active.box.y + active.box.height - 1.75, atHead * 0.6, 3.5),
       );
     case 'glassRailExit': {
       sketch.line([fromLock(active, 6), y], [fromHinge(active, 5), y], pens.cut);
@@ -74,7 +74,7 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
     }
     case 'mortiseLock':
       return set(
-        centred(
+        centered(
           fromLock(active, Math.min(2.6, active.box.width / 5)),
           y,
           Math.min(4, active.box.width / 3),
@@ -83,18 +83,18 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
         true,
       );
     case 'cylindricalLock':
-      return set(centred(fromLock(active, Math.min(2.6, active.box.width / 5)), y, 2.4, 2.4), true);
+      return set(centered(fromLock(active, Math.min(2.6, active.box.width / 5)), y, 2.4, 2.4), true);
     case 'narrowStileLatch':
-      return set(centred(fromLock(active, 0.9), y, 1.1, 7));
+      return set(centered(fromLock(active, 0.9), y, 1.1, 7));
     case 'exitTrim':
       // Lever and plate are on the secure side.
-      return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 3.4, 2.4, 6.5), true);
+      return set(centered(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 3.4, 2.4, 6.5), true);
     case 'latchRetractionMotor':
     case 'latchRetractionSolenoid':
     case 'delayedExitDevice':
       bar(sketch, active, y);
       return set(
-        centred(
+        centered(
           fromLock(active, Math.min(2.5, active.box.width / 8)),
           y,
           Math.min(3, active.box.width / 6),
@@ -102,23 +102,28 @@ export function drawLock(sketch: Sketch, choice: Choice, opening: Opening): void
         ),
       );
     case 'gateLock':
-      return set(centred(fromLock(active, 2.2), y, 4.2, 7));
+      return set(centered(fromLock(active, 2.2), y, 4.2, 7));
     case 'batteryLock':
       sketch.line(
         [fromLock(active, 2.75), y],
         [fromLock(active, Math.min(7.5, active.box.width / 2)), y],
         pens.heavy,
       );
-      return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y - 1, 2.6, 9));
+      return set(centered(fromLock(active, Math.min(2.75, active.box.width / 5)), y - 1, 2.6, 9));
     case 'mechanicalLock':
-      return set(centred(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 4, 1.6, 1.6));
+      return set(centered(fromLock(active, Math.min(2.75, active.box.width / 5)), y + 4, 1.6, 1.6));
     case 'noLock':
-      return set(centred(fromLock(active, Math.min(4, active.box.width / 4)), y, 3.5, 15));
+      return set(centered(fromLock(active, Math.min(4, active.box.width / 4)), y, 3.5, 15));
     case 'operatorControl':
-      return set(centred(headX, levels.head - 2, atHead, 3));
+      return set(centered(headX, levels.head - 2, atHead, 3));
     case 'detentionLock':
       return set(
-        centred(fromLock(active, Math.min(4, active.box.width / 4)), y, Math.min(6, active.box.width / 3), 9),
+        centered(
+          fromLock(active, Math.min(4, active.box.width / 4)),
+          y,
+          Math.min(6, active.box.width / 3),
+          9,
+        ),
       );
   }
 }
@@ -129,7 +134,7 @@ export interface WallPlace {
   readonly away: 1 | -1;
   readonly floor: number;
   readonly head: number;
-  readonly centre: number;
+  readonly center: number;
   /** Half the clear width. */
   readonly half: number;
   /** Nothing is mounted higher than this above the floor. */
@@ -154,24 +159,24 @@ export function drawAround(
   if (release === 'sensor') sensor(sketch, place);
   if (exitSign) {
     sketch.rect(
-      centred(place.centre - place.away * Math.min(9, place.half), place.head - 6, 10, 4),
+      centered(place.center - place.away * Math.min(9, place.half), place.head - 6, 10, 4),
       pens.onPaper,
     );
-    sketch.label([place.centre - place.away * Math.min(9, place.half), place.head - 6], 'Exit sign');
+    sketch.label([place.center - place.away * Math.min(9, place.half), place.head - 6], 'Exit sign');
   }
   if (release !== undefined && buttons.has(release)) {
     const x = place.x + place.away * (step + plate + 1.4);
-    sketch.rect(centred(x, reach(typical.button), plate, high), { ...pens.chosen, fill: 'paper' });
+    sketch.rect(centered(x, reach(typical.button), plate, high), { ...pens.chosen, fill: 'paper' });
     sketch.circle([x, reach(typical.button)], plate * 0.3, pens.chosen);
     sketch.line([x, reach(typical.button) + high / 2], [x, place.floor], pens.hair);
     sketch.label([x, reach(typical.button)], `Push to exit, ${typical.buttonRange}`);
   }
   if (readers !== undefined && readers !== 'none') {
     const x = place.x + place.away * step * 0.9;
-    sketch.rect(centred(x, reach(typical.reader), plate, high), pens.hidden);
+    sketch.rect(centered(x, reach(typical.reader), plate, high), pens.hidden);
     sketch.label([x, reach(typical.reader) - high * 0.4], 'Reader, secure side');
     if (readers !== 'secure') {
-      sketch.rect(centred(x, reach(typical.reader + 9), plate, high), pens.onPaper);
+      sketch.rect(centered(x, reach(typical.reader + 9), plate, high), pens.onPaper);
       sketch.label(
         [x, reach(typical.reader + 9)],
         readers === 'both' ? 'Reader, egress side' : 'Reader, records only',
@@ -182,8 +187,8 @@ export function drawAround(
 
 /** An exit sensor above the door, with the edges of its field. */
 function sensor(sketch: Sketch, place: WallPlace): void {
-  const [x, y] = [place.centre + place.away * Math.min(8, place.half), place.head - 5];
-  sketch.rect(centred(x, y, 7, 2.6), { ...pens.chosen, fill: 'paper' });
+  const [x, y] = [place.center + place.away * Math.min(8, place.half), place.head - 5];
+  sketch.rect(centered(x, y, 7, 2.6), { ...pens.chosen, fill: 'paper' });
   for (const side of [-1, 1])
     sketch.line([x + side * 2.5, y + 1.3], [x + side * 7, y + 14], { weight: 'hair', dash: 'hidden' });
   sketch.label([x, y], 'Exit sensor');
@@ -194,7 +199,7 @@ export function drawDelaySign(sketch: Sketch, leaf: Leaf, levels: Levels): void 
   const width = Math.min(10, leaf.box.width * 0.5);
   const x = fromHinge(leaf, leaf.box.width / 2);
   const y = levels.hardware - 8;
-  sketch.rect(centred(x, y, width, 4.5), pens.onPaper);
+  sketch.rect(centered(x, y, width, 4.5), pens.onPaper);
   for (const row of [-1.1, 0, 1.1])
     sketch.line([x - width * 0.38, y + row], [x + width * 0.38, y + row], pens.thin);
   sketch.label([x + width * 0.3, y], 'Delay sign');

@@ -3,7 +3,7 @@ import { startSentence } from '../../domain/text/midSentence.ts';
 import { wrap } from './lettering.ts';
 import { letterHeight, lineHeight } from './paper.ts';
 import { type Drawing, textWidth } from './scene.ts';
-import { centred, pens, Sketch } from './sketch.ts';
+import { centered, pens, Sketch } from './sketch.ts';
 
 /** Inches of paper: where the wires run, from the middle of the sheet, and what is kept free around words. */
 const bus = -0.22;
@@ -73,7 +73,7 @@ function drawSignals(sketch: Sketch, rows: readonly Row[], x: number, end: numbe
   for (const { lines, height } of rows) {
     const level = y + lineHeight / 2;
     sketch.line([x, level], [x - clear, level], pens.thin);
-    sketch.rect(centred(x - clear, level, 0.1, 0.1), pens.onPaper);
+    sketch.rect(centered(x - clear, level, 0.1, 0.1), pens.onPaper);
     words(sketch, lines, x - clear - 0.12, y, 'end');
     y += height;
   }
@@ -121,7 +121,7 @@ function symbol(
     sketch.line([x - 0.05, y + 0.05], [x + 0.05, y - 0.05], pens.thin);
     return [y, y];
   }
-  sketch.rect(centred(x, y, 0.18, 0.16), id === 'lock' ? pens.chosen : { weight: 'heavy', fill: 'paper' });
+  sketch.rect(centered(x, y, 0.18, 0.16), id === 'lock' ? pens.chosen : { weight: 'heavy', fill: 'paper' });
   return [y - 0.08, y + 0.08];
 }
 

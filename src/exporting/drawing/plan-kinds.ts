@@ -82,19 +82,19 @@ export function planOther(sketch: Sketch, subject: Subject, left: number, band: 
     }
     case 'slidingAutomatic': {
       const x = left + 4;
-      const centre = x + 1.5 * w;
-      for (const fixed of [x, centre + w])
+      const center = x + 1.5 * w;
+      for (const fixed of [x, center + w])
         sketch.rect({ x: fixed, y: middle - thick / 2, width: w / 2, height: thick }, plain);
       for (const [leaf, way] of [
-        [centre - 1.35 * w, -1],
-        [centre + 0.35 * w, 1],
+        [center - 1.35 * w, -1],
+        [center + 0.35 * w, 1],
       ] as const) {
         sketch.rect({ x: leaf, y: band.bottom + 0.5, width: w, height: thick }, sheet);
         const from = leaf + (way === 1 ? 0.3 : 0.7) * w;
         arrow(sketch, from, from + way * w * 0.4, band.bottom + thick + sketch.seen(5, 0.13));
       }
       return {
-        ...placed(centre - w, centre + w, [centre, band.top + 1], [centre]),
+        ...placed(center - w, center + w, [center, band.top + 1], [center]),
         frame: [x - 2, x + 3 * w + 2],
       };
     }
@@ -113,9 +113,9 @@ export function planOther(sketch: Sketch, subject: Subject, left: number, band: 
     case 'revolving':
       return drum(sketch, w, [left + 3 + w, middle], pen, 4, placed);
     case 'turnstileFull': {
-      const centre = left + 4 + w;
+      const center = left + 4 + w;
       // Only one half of the drum is the passage; the other half is its cage.
-      return { ...drum(sketch, w, [centre, middle], pen, 3, placed), left: centre, stops: [] };
+      return { ...drum(sketch, w, [center, middle], pen, 3, placed), left: center, stops: [] };
     }
     case 'overhead':
     case 'grille': {
@@ -164,16 +164,16 @@ export function planOther(sketch: Sketch, subject: Subject, left: number, band: 
 function drum(
   sketch: Sketch,
   radius: number,
-  centre: Point,
+  center: Point,
   pen: Pen,
   wings: 3 | 4,
   placed: (from: number, to: number, lock: Point) => PlanPlaced,
 ): PlanPlaced {
-  for (const side of [0, 180]) sketch.arc(centre, radius, side - 45, side + 45, pens.heavy);
+  for (const side of [0, 180]) sketch.arc(center, radius, side - 45, side + 45, pens.heavy);
   for (const gap of [90, 270])
-    sketch.arc(centre, radius, gap - 45, gap + 45, { weight: 'hair', dash: 'hidden' });
+    sketch.arc(center, radius, gap - 45, gap + 45, { weight: 'hair', dash: 'hidden' });
   for (let i = 0; i < wings; i += 1)
-    sketch.line(centre, arcPoint(centre, radius * 0.97, (360 / wings) * i + (wings === 4 ? 45 : 90)), pen);
-  sketch.circle(centre, Math.min(radius / 6, sketch.seen(2, 0.05)), { weight: 'medium', fill: 'paper' });
-  return placed(centre[0] - radius, centre[0] + radius, centre);
+    sketch.line(center, arcPoint(center, radius * 0.97, (360 / wings) * i + (wings === 4 ? 45 : 90)), pen);
+  sketch.circle(center, Math.min(radius / 6, sketch.seen(2, 0.05)), { weight: 'medium', fill: 'paper' });
+  return placed(center[0] - radius, center[0] + radius, center);
 }

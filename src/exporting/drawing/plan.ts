@@ -17,7 +17,7 @@ import {
 import { planOther, reachOf } from './plan-kinds.ts';
 import { type Band, type PlanPlaced, planSwinging } from './plan-swing.ts';
 import type { Drawing, HatchPattern } from './scene.ts';
-import { centred, pens, Sketch } from './sketch.ts';
+import { centered, pens, Sketch } from './sketch.ts';
 import { type Subject, subjectOf, swinging, wordsOf } from './subject.ts';
 
 const wallThickness = 6;
@@ -58,10 +58,10 @@ export function planView(
   drawAround(sketch, subject, choice, placed, band);
   if (lettered) {
     const letters = letterHeight * scale.ratio;
-    const centre = (placed.left + placed.right) / 2;
+    const center = (placed.left + placed.right) / 2;
     const high = band.top - reach.up;
-    sketch.text([centre, high - letters * 0.35], 'Secure side', letters, { anchor: 'middle', strong: true });
-    sketch.text([centre, low + letters * 0.95], 'Egress side', letters, { anchor: 'middle', strong: true });
+    sketch.text([center, high - letters * 0.35], 'Secure side', letters, { anchor: 'middle', strong: true });
+    sketch.text([center, low + letters * 0.95], 'Egress side', letters, { anchor: 'middle', strong: true });
     dimensionAcross(
       sketch,
       placed.left,
@@ -135,7 +135,7 @@ function drawJambs(sketch: Sketch, subject: Subject, placed: PlanPlaced, band: B
     if (box.width <= 0 || box.width > 6) continue;
     if (subject.type === 'gateSwing') {
       sketch.rect(
-        centred(from + box.width / 2, (band.top + band.bottom) / 2, box.width, band.bottom - band.top),
+        centered(from + box.width / 2, (band.top + band.bottom) / 2, box.width, band.bottom - band.top),
         { weight: 'medium', fill: 'ink' },
         'frame',
       );
@@ -160,7 +160,7 @@ function drawDevice(sketch: Sketch, { deviceId }: Choice, placed: PlanPlaced): v
   const above = overhead.has(family) && deviceId !== 'delayedExitDevice' && deviceId !== 'glassPatchLock';
   const [x, y] = inFrame.has(family) ? placed.inFrame : above ? placed.overhead : placed.onLeaf;
   const side = sketch.seen(2.6, 0.08);
-  const box = above ? centred(x, y, sketch.seen(9, 0.2), side) : centred(x, y, side, side);
+  const box = above ? centered(x, y, sketch.seen(9, 0.2), side) : centered(x, y, side, side);
   sketch.rect(box, above ? pens.chosenHidden : penOfDevice(deviceId), 'lock');
   sketch.label([x, y], name);
 }
@@ -180,7 +180,7 @@ function drawAround(
   const deep = sketch.seen(1.6, 0.05);
   const mount = (x: number, secure: boolean, text: string, chosen = false) => {
     const y = secure ? band.top - deep / 2 : band.bottom + deep / 2;
-    sketch.rect(centred(x, y, wide, deep), chosen ? { ...pens.chosen, fill: 'paper' } : pens.onPaper);
+    sketch.rect(centered(x, y, wide, deep), chosen ? { ...pens.chosen, fill: 'paper' } : pens.onPaper);
     sketch.label([x, y], text);
   };
   const at = edge + away * sketch.seen(4, 0.11);
@@ -191,12 +191,12 @@ function drawAround(
   if (choice?.release === 'sensor' || choice?.release === 'buttonOnly')
     mount(at + away * wide * 1.4, false, 'Push to exit', true);
   if (choice?.release !== 'sensor') return;
-  const centre = (placed.left + placed.right) / 2;
-  const from = [centre, band.bottom + 3] as const;
-  sketch.rect(centred(centre, from[1], 7, 2.4), { ...pens.chosenHidden });
+  const center = (placed.left + placed.right) / 2;
+  const from = [center, band.bottom + 3] as const;
+  sketch.rect(centered(center, from[1], 7, 2.4), { ...pens.chosenHidden });
   sketch.arc(from, Math.min(22, (placed.right - placed.left) / 2 + 4), 25, 155, {
     weight: 'hair',
     dash: 'hidden',
   });
-  sketch.label([centre + 2, from[1]], 'Exit sensor above');
+  sketch.label([center + 2, from[1]], 'Exit sensor above');
 }

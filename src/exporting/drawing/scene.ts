@@ -27,13 +27,13 @@ export type Primitive =
   /** Degrees, clockwise from three o'clock, as on screen. */
   | {
       readonly kind: 'arc';
-      readonly centre: Point;
+      readonly center: Point;
       readonly radius: number;
       readonly start: number;
       readonly end: number;
       readonly pen: Pen;
     }
-  | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly pen: Pen }
+  | { readonly kind: 'circle'; readonly center: Point; readonly radius: number; readonly pen: Pen }
   | {
       readonly kind: 'hatch';
       readonly box: Box;
@@ -116,9 +116,9 @@ const boxOf = (points: readonly Point[]): Box => {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 };
 
-export function arcPoint(centre: Point, radius: number, degrees: number): Point {
+export function arcPoint(center: Point, radius: number, degrees: number): Point {
   const turn = (degrees * Math.PI) / 180;
-  return [centre[0] + radius * Math.cos(turn), centre[1] + radius * Math.sin(turn)];
+  return [center[0] + radius * Math.cos(turn), center[1] + radius * Math.sin(turn)];
 }
 
 /** The smallest box around a primitive, line weight not counted. */
@@ -132,13 +132,13 @@ export function boundsOf(primitive: Primitive): Box {
     case 'hatch':
       return primitive.box;
     case 'circle': {
-      const { centre, radius } = primitive;
-      return { x: centre[0] - radius, y: centre[1] - radius, width: 2 * radius, height: 2 * radius };
+      const { center, radius } = primitive;
+      return { x: center[0] - radius, y: center[1] - radius, width: 2 * radius, height: 2 * radius };
     }
     case 'arc': {
-      const { centre, radius, start, end } = primitive;
+      const { center, radius, start, end } = primitive;
       const steps = Array.from({ length: 25 }, (_, i) => start + ((end - start) * i) / 24);
-      return boxOf(steps.map((degrees) => arcPoint(centre, radius, degrees)));
+      return boxOf(steps.map((degrees) => arcPoint(center, radius, degrees)));
     }
     case 'text':
       return textBox(primitive);
@@ -158,7 +158,7 @@ export function raised(primitive: Primitive, by: number): Primitive {
       return { ...primitive, box: { ...primitive.box, y: primitive.box.y - by } };
     case 'circle':
     case 'arc':
-      return { ...primitive, centre: up(primitive.centre) };
+      return { ...primitive, center: up(primitive.center) };
     case 'text':
       return { ...primitive, at: up(primitive.at) };
   }

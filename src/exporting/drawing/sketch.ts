@@ -33,12 +33,12 @@ export class Sketch {
     this.primitives.push({ kind: 'rect', box, pen, ...(part === undefined ? {} : { part }) });
   }
 
-  circle(centre: Point, radius: number, pen: Pen): void {
-    this.primitives.push({ kind: 'circle', centre, radius, pen });
+  circle(center: Point, radius: number, pen: Pen): void {
+    this.primitives.push({ kind: 'circle', center, radius, pen });
   }
 
-  arc(centre: Point, radius: number, start: number, end: number, pen: Pen): void {
-    this.primitives.push({ kind: 'arc', centre, radius, start, end, pen });
+  arc(center: Point, radius: number, start: number, end: number, pen: Pen): void {
+    this.primitives.push({ kind: 'arc', center, radius, start, end, pen });
   }
 
   /** Spacing is chosen on paper, so a hatch looks alike at every scale. */
@@ -69,7 +69,7 @@ export class Sketch {
   }
 }
 
-export const centred = (x: number, y: number, width: number, height: number): Box => ({
+export const centered = (x: number, y: number, width: number, height: number): Box => ({
   x: x - width / 2,
   y: y - height / 2,
   width,

@@ -186,15 +186,15 @@ export const stateSymbols = {
     line('M2 12H14M10 8L14 12L10 16'),
     solid('M18.5 1H22V23H18.5Z'),
   ),
-  latched: symbol('Latched', 'Bevelled latch in its keeper', keeper(6.5), solid('M2 8.5H14L20 13.5V15.5H2Z')),
+  latched: symbol('Latched', 'Beveled latch in its keeper', keeper(6.5), solid('M2 8.5H14L20 13.5V15.5H2Z')),
   notLatched: symbol(
     'Not latched',
-    'Bevelled latch out of its keeper',
+    'Beveled latch out of its keeper',
     keeper(6.5),
     line('M2 8.5H6L11.5 13.5V15.5H2Z'),
   ),
-  energised: symbol(
-    'Energised',
+  energized: symbol(
+    'Energized',
     'A coil that draws current',
     line('M1 12H6M18 12H23'),
     solid('M5.5 8.5H18.5V15.5H5.5Z'),

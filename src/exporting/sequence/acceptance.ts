@@ -78,14 +78,14 @@ function before({ simulated: { arrangement, setting } }: Tested): readonly Draft
   drafts.push(
     line(
       'Volts at the device',
-      'Measure at the lock while it is energised and every other load of the supply is on.',
+      'Measure at the lock while it is energized and every other load of the supply is on.',
       'Within 10 % of the rated volts.',
       figures.makers,
       'V',
     ),
     line(
       'Current',
-      'Measure the current of the lock while energised.',
+      'Measure the current of the lock while energized.',
       'Within 10 % of the schedule.',
       figures.practice,
       'A',

@@ -88,7 +88,7 @@ function normal({ outcomes: { lockedHours }, thing }: Given): string {
     lockedHours.coil === 'none'
       ? 'No lock power is needed.'
       : lockedHours.coil === 'yes'
-        ? 'The coil is energised.'
+        ? 'The coil is energized.'
         : 'The coil has no current.';
   return `${side} ${latch} ${coil}`;
 }

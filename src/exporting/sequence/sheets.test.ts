@@ -27,7 +27,7 @@ describe('sequence of operation', () => {
   });
   test('the magnet of the demo: button, battery and alarm in words', () => {
     expect(said('106', 'Normal, secured')).toBe(
-      'The magnet locks the outside. No latch holds the leaf. The coil is energised.',
+      'The magnet locks the outside. No latch holds the leaf. The coil is energized.',
     );
     expect(said('106', 'Exit sensor and button')).toContain('at least 30 s');
     expect(said('106', 'Mains lost')).toContain('carries it for 4 h');

@@ -100,15 +100,15 @@ function Stroke({ primitive, unit }: { primitive: Primitive; unit: number }) {
     case 'circle':
       return (
         <circle
-          cx={round(primitive.centre[0])}
-          cy={round(primitive.centre[1])}
+          cx={round(primitive.center[0])}
+          cy={round(primitive.center[1])}
           r={round(primitive.radius)}
           {...look(primitive.pen, unit)}
         />
       );
     case 'arc': {
-      const { centre, radius, start, end, pen } = primitive;
-      const [from, to] = [arcPoint(centre, radius, start), arcPoint(centre, radius, end)].map((point) =>
+      const { center, radius, start, end, pen } = primitive;
+      const [from, to] = [arcPoint(center, radius, start), arcPoint(center, radius, end)].map((point) =>
         list([point]),
       );
       const large = Math.abs(end - start) > 180 ? 1 : 0;

@@ -32,7 +32,7 @@ function Mark(props: MarkProps & { symbol: FaceSymbol; className: string }) {
   );
 }
 
-/** What asks for a hand is set in the accent too; the shape and the word say it without colour. */
+/** What asks for a hand is set in the accent too; the shape and the word say it without color. */
 const acts: ReadonlySet<StatusWord> = new Set<StatusWord>(['needsSignOff', 'stale']);
 
 export function StatusMark({ status, ...rest }: MarkProps & { status: StatusWord }) {

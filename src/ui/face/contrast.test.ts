@@ -13,16 +13,16 @@ function ruleBody(selector: string, from = 0): string {
   return css.slice(open + 1, css.indexOf('}', open));
 }
 
-function colours(body: string): Record<string, string> {
+function colors(body: string): Record<string, string> {
   return Object.fromEntries([...body.matchAll(/--([\w-]+):\s*(#[0-9a-f]{6})\b/gi)].map((m) => [m[1], m[2]]));
 }
 
 const systemDark = ruleBody(':root:not([data-theme])', css.indexOf('(prefers-color-scheme: dark)'));
 const themes = {
-  light: colours(ruleBody("[data-theme='light']")),
-  dark: colours(ruleBody("[data-theme='dark']")),
-  sunlight: colours(ruleBody("[data-theme='sunlight']")),
-  print: colours(ruleBody('[data-theme]', css.lastIndexOf('@media print'))),
+  light: colors(ruleBody("[data-theme='light']")),
+  dark: colors(ruleBody("[data-theme='dark']")),
+  sunlight: colors(ruleBody("[data-theme='sunlight']")),
+  print: colors(ruleBody('[data-theme]', css.lastIndexOf('@media print'))),
 };
 
 /** Relative luminance as WCAG 2.2 defines it. */
@@ -47,21 +47,21 @@ const pairs = [
   ['on-accent', 'accent'] as const,
 ];
 
-describe.each(Object.entries(themes))('in the %s theme', (_name, colour) => {
+describe.each(Object.entries(themes))('in the %s theme', (_name, color) => {
   test.each(pairs)('%s on %s is read at 7 to 1 or more', (text, ground) => {
-    expect(contrast(colour[text] ?? '', colour[ground] ?? '')).toBeGreaterThanOrEqual(7);
+    expect(contrast(color[text] ?? '', color[ground] ?? '')).toBeGreaterThanOrEqual(7);
   });
 
   test.each(grounds)('the edge of a control is seen on %s at 3 to 1 or more', (ground) => {
-    expect(contrast(colour['ink-line'] ?? '', colour[ground] ?? '')).toBeGreaterThanOrEqual(3);
+    expect(contrast(color['ink-line'] ?? '', color[ground] ?? '')).toBeGreaterThanOrEqual(3);
   });
 });
 
 test('whoever has a dark system sees the same values as whoever chose dark here', () => {
-  expect(colours(systemDark)).toEqual(themes.dark);
+  expect(colors(systemDark)).toEqual(themes.dark);
 });
 
-test('every theme sets every colour', () => {
+test('every theme sets every color', () => {
   const names = Object.keys(themes.light).toSorted();
   for (const theme of Object.values(themes)) expect(Object.keys(theme).toSorted()).toEqual(names);
 });

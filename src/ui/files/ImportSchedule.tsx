@@ -98,7 +98,7 @@ export function ImportSchedule() {
             }}
           />
           <p id={`${id}help`} className="field-help">
-            Headings of architects and our own keys are understood; inches, feet and millimetres are read. You
+            Headings of architects and our own keys are understood; inches, feet and millimeters are read. You
             see what was understood before anything is stored.
           </p>
         </div>

@@ -89,7 +89,7 @@ function OutcomeRow({ outcome, why }: { outcome: Outcome; why: boolean }) {
         </td>
         <td data-head="Coil">
           {outcome.coil === 'yes' ? (
-            <StateMark state="energised" />
+            <StateMark state="energized" />
           ) : (
             <span className="soft">{outcome.coil === 'no' ? 'No current' : 'No coil'}</span>
           )}

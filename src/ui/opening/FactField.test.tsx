@@ -7,7 +7,7 @@ import type { SurveyFact } from './useAnswer.ts';
 
 const accepted = () => vi.fn<(fact: SurveyFact | null) => string | undefined>();
 
-test('a known length stands in inches, and beside it in feet and in millimetres', () => {
+test('a known length stands in inches, and beside it in feet and in millimeters', () => {
   render(<FactField fact="leafWidthIn" value={known(36)} onAnswer={accepted()} />);
   expect(screen.getByRole('textbox', { name: 'Leaf width' })).toHaveValue('36');
   expect(screen.getByText('3\'-0" · 914 mm')).toBeInTheDocument();

@@ -13,7 +13,7 @@ interface Props {
   readonly after: Opening | undefined;
 }
 
-/** Mark, place and neighbours; the words a drawing carries in its title block. */
+/** Mark, place and neighbors; the words a drawing carries in its title block. */
 export function OpeningHead({ project, opening, before, after }: Props) {
   const top = useStartAtTop();
   const store = useStore();
@@ -30,8 +30,8 @@ export function OpeningHead({ project, opening, before, after }: Props) {
         <a className="step-link" href="#/schedule">
           Schedule
         </a>
-        <NeighbourLink to={before} words={before && `← ${before.mark}`} />
-        <NeighbourLink to={after} words={after && `${after.mark} →`} />
+        <NeighborLink to={before} words={before && `← ${before.mark}`} />
+        <NeighborLink to={after} words={after && `${after.mark} →`} />
         <a className="step-link row-end" href={`#/walk/${encodeURIComponent(opening.id)}`}>
           Walk from here
         </a>
@@ -53,7 +53,7 @@ export function OpeningHead({ project, opening, before, after }: Props) {
   );
 }
 
-function NeighbourLink({ to, words }: { to: Opening | undefined; words: string | undefined }) {
+function NeighborLink({ to, words }: { to: Opening | undefined; words: string | undefined }) {
   if (!to) return null;
   return (
     <a className="step-link" href={`#/opening/${encodeURIComponent(to.id)}`}>

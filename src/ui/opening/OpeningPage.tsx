@@ -32,7 +32,7 @@ export function OpeningPage() {
       else after.delete(group);
       return after;
     });
-  useNeighbourKeys(project, opening);
+  useNeighborKeys(project, opening);
   if (!opening) {
     return (
       <div className="sheet">
@@ -57,21 +57,21 @@ export function OpeningPage() {
   );
 }
 
-function neighbours(project: Project, opening: Opening) {
+function neighbors(project: Project, opening: Opening) {
   const order = orderedOpenings(project);
   const index = order.findIndex((one) => one.id === opening.id);
   return { before: order[index - 1], after: order[index + 1] };
 }
 
 /** Alt with a Page key goes to the opening before or after, and stays in the same field there. */
-function useNeighbourKeys(project: Project, opening: Opening | undefined) {
+function useNeighborKeys(project: Project, opening: Opening | undefined) {
   const field = useRef<string | null>(null);
   const id = opening?.id;
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!event.altKey || !opening || (event.key !== 'PageDown' && event.key !== 'PageUp')) return;
       event.preventDefault();
-      const { before, after } = neighbours(project, opening);
+      const { before, after } = neighbors(project, opening);
       const to = event.key === 'PageDown' ? after : before;
       if (!to) return;
       const here = document.activeElement;
@@ -101,7 +101,7 @@ interface SheetProps {
 function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps) {
   const decision = decisionFor(project, opening);
   const report = reportFor(project, opening);
-  const { before, after } = neighbours(project, opening);
+  const { before, after } = neighbors(project, opening);
   return (
     <div className="sheet">
       <div className="sheet-body stack">

@@ -64,7 +64,7 @@ export const outcomeTerms: readonly Term[] = [
   own('Blocked', 'A person leaving does not get out.'),
   trade('Latched', 'A bolt holds the shut leaf without power.'),
   trade('Not latched', 'The shut leaf opens by a push or a pull.'),
-  trade('Energised', 'Current flows through the coil of the lock.'),
+  trade('Energized', 'Current flows through the coil of the lock.'),
   own('No current', 'There is a coil, and nothing flows through it.'),
   own('No coil', 'Nothing at this lock takes current from the supply.'),
   trade('Alarm', 'The opening reports that it is forced, held open, or that its delay runs.'),

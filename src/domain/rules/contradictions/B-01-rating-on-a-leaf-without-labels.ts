@@ -9,7 +9,7 @@ export const B01 = defineRule({
   book: 'practice',
   cites: [text('practice', '', 'Labels commonly found by leaf'), under('openingProtectives')],
   confidence: 'practice',
-  why: 'Hollow-core wood, storefront aluminium, bare glass and fence leaves are not made with a fire label.',
+  why: 'Hollow-core wood, storefront aluminum, bare glass and fence leaves are not made with a fire label.',
   clauses: [
     {
       effect: 'finding',

@@ -15,7 +15,7 @@ export const B05 = defineRule({
   title: 'The frame’s label is lower than the door needs',
   family: 'contradictions',
   book: 'nfpa80',
-  cites: [text('nfpa80', '', 'Frames are labelled as the doors they hold'), under('openingProtectives')],
+  cites: [text('nfpa80', '', 'Frames are labeled as the doors they hold'), under('openingProtectives')],
   confidence: 'practice',
   why: 'Leaf and frame hold back fire together, and the weaker label counts.',
   clauses: [
@@ -24,7 +24,7 @@ export const B05 = defineRule({
       field: 'frameLabelMin',
       severity: 'refuse',
       when: lower,
-      says: 'The frame is labelled {frameLabelMin} and the door must have {fireRatingMin}; look at both labels again, or plan a new frame.',
+      says: 'The frame is labeled {frameLabelMin} and the door must have {fireRatingMin}; look at both labels again, or plan a new frame.',
     },
   ],
   cases: cases(

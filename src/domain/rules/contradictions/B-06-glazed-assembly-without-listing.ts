@@ -9,7 +9,7 @@ export const B06 = defineRule({
   title: 'A glazed fire assembly nobody saw a listing for',
   family: 'contradictions',
   book: 'nfpa80',
-  cites: [text('nfpa80', '', 'Labelled assemblies'), text('practice', '', 'Listed as one system')],
+  cites: [text('nfpa80', '', 'Labeled assemblies'), text('practice', '', 'Listed as one system')],
   confidence: 'practice',
   why: 'Leaf, frame, glass and hardware of such an assembly are listed together, so nothing about it can be guessed.',
   clauses: [

@@ -9,7 +9,7 @@ export const B17 = defineRule({
   book: 'practice',
   cites: [text('practice', '', 'Labels commonly found by frame'), under('openingProtectives')],
   confidence: 'practice',
-  why: 'Wood frames are not labelled for three hours.',
+  why: 'Wood frames are not labeled for three hours.',
   clauses: [
     {
       effect: 'finding',

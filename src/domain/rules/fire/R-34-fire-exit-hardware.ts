@@ -21,7 +21,7 @@ export const R34 = defineRule({
       when: all(yes('fireRated'), any(yes('hasExitDevice'), yes('panicWithLock'))),
       items: ['fireExitHardware'],
       of: { exitDevice: false },
-      says: 'The bar on this fire door carries a fire exit hardware label and has no mechanical dogging; one that is there and so labelled may stay.',
+      says: 'The bar on this fire door carries a fire exit hardware label and has no mechanical dogging; one that is there and so labeled may stay.',
     },
     {
       key: 'b',
@@ -29,7 +29,7 @@ export const R34 = defineRule({
       when: yes('fireRated'),
       of: { exitDevice: true },
       items: ['fireExitHardware'],
-      says: 'The exit device it works with is labelled fire exit hardware; its bar cannot be dogged down by key or wrench.',
+      says: 'The exit device it works with is labeled fire exit hardware; its bar cannot be dogged down by key or wrench.',
     },
     {
       key: 'c',

@@ -28,7 +28,7 @@ export const R37 = defineRule({
       effect: 'require',
       when: boltOnly,
       items: ['latchingHardware'],
-      says: 'A labelled latch that engages by itself takes the place of the bolt.',
+      says: 'A labeled latch that engages by itself takes the place of the bolt.',
     },
   ],
   cases: cases(

@@ -35,7 +35,7 @@ export const R38 = defineRule({
       effect: 'require',
       when: nothingLatches,
       items: ['latchingHardware'],
-      says: 'Labelled hardware that latches by itself has to be fitted; the lock chosen here may be that hardware.',
+      says: 'Labeled hardware that latches by itself has to be fitted; the lock chosen here may be that hardware.',
     },
     {
       key: 'd',

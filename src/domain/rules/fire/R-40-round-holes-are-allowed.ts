@@ -30,7 +30,7 @@ export const R40 = defineRule({
       when: inPlace,
       of: { device: ['strikeRim', 'exitTrim', 'batteryLock', 'magnet', 'delayedMagnet'] },
       items: ['holeRecord'],
-      says: 'Every hole drilled into the labelled door is written down with its size and place, for the yearly inspection.',
+      says: 'Every hole drilled into the labeled door is written down with its size and place, for the yearly inspection.',
     },
   ],
   cases: cases(

@@ -18,7 +18,7 @@ export const R41 = defineRule({
   cites: [text('practice', '', 'Grouted frames'), text('nfpa80', '4.1.3', 'Preparation on site')],
   confidence: 'secondary',
   note: 'Mortar guards as part of the frame’s listing: secondary; the rest from general knowledge. Without power and without a cable path wired devices are refused by R-166.',
-  why: 'Mortar fills the pocket and the wire way; chipping it out of a labelled frame can cost the label.',
+  why: 'Mortar fills the pocket and the wire way; chipping it out of a labeled frame can cost the label.',
   clauses: [
     {
       key: 'a',
@@ -33,7 +33,7 @@ export const R41 = defineRule({
       grade: 'must',
       when: all(standing, yes('fireRated'), yes('frameGrouted')),
       of: { family: ['strike'] },
-      says: 'Fitting a strike into this grouted fire frame means working on a labelled part: a reviewer agrees first.',
+      says: 'Fitting a strike into this grouted fire frame means working on a labeled part: a reviewer agrees first.',
     },
     {
       key: 'd',

@@ -38,7 +38,7 @@ export const R45 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: all(manual, seldomUsed),
-      says: 'Labelled hand bolts may stay on this seldom-used room only if the authority accepts it.',
+      says: 'Labeled hand bolts may stay on this seldom-used room only if the authority accepts it.',
     },
   ],
   cases: cases(

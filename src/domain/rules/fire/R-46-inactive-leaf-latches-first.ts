@@ -22,7 +22,7 @@ export const R46 = defineRule({
       when: all(ratedPair, not(is('inactiveBolts', 'rods', 'rim', 'manualFlush'))),
       of: { exitDevice: false },
       items: ['automaticFlushBolts'],
-      says: 'The inactive leaf is held by automatic or constant-latching bolts, labelled for this pair.',
+      says: 'The inactive leaf is held by automatic or constant-latching bolts, labeled for this pair.',
     },
     {
       key: 'b',

@@ -144,7 +144,7 @@ export const R53 = defineRule({
     ['unrated door in a rated corridor', odd, 'yes', { clause: 'c' }],
     ['a wall rated one minute is rated', { ...odd, wallRatingMin: 1 }, 'yes', { clause: 'c' }],
     [
-      'labelled rated door',
+      'labeled rated door',
       { ...bare, fireLabel: 'seen', wallRatingMin: 60, wallKind: 'corridor' },
       'no',
       { clause: 'c' },

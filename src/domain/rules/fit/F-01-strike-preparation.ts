@@ -50,7 +50,7 @@ export const F01 = defineRule({
       effect: 'caution',
       when: is('strikePrep', 'aluminium458'),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'A 4-7/8 in face leaves gaps over the 4-5/8 in deadlatch cut-out: use a strike with a retrofit face for aluminium.',
+      says: 'A 4-7/8 in face leaves gaps over the 4-5/8 in deadlatch cut-out: use a strike with a retrofit face for aluminum.',
     },
     {
       key: 'f',
@@ -58,7 +58,7 @@ export const F01 = defineRule({
       field: 'strikePrep',
       severity: 'warn',
       when: all(is('strikePrep', 'aluminium458'), not(is('frameMaterial', 'aluminium'))),
-      says: 'An aluminium deadlatch cut-out was surveyed in a frame that is not aluminium: measure it again.',
+      says: 'An aluminum deadlatch cut-out was surveyed in a frame that is not aluminum: measure it again.',
     },
   ],
   cases: cases(
@@ -158,7 +158,7 @@ export const F01 = defineRule({
       { clause: 'f', does: 'warn strikePrep' },
     ],
     [
-      'deadlatch cut-out in aluminium',
+      'deadlatch cut-out in aluminum',
       { strikePrep: 'aluminium458', frameMaterial: 'aluminium' },
       'no',
       { clause: 'f' },

@@ -1,6 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { F01 } from './F-01-strike-preparation.ts';
-import { F02 } from './F-02-aluminium-tube-depth.ts';
+import { F02 } from './F-02-aluminum-tube-depth.ts';
 import { F03 } from './F-03-wood-jamb.ts';
 import { F04 } from './F-04-leaf-thickness.ts';
 import { F05 } from './F-05-header-room-for-shear.ts';

@@ -14,7 +14,7 @@ export const R21 = defineRule({
   book: 'nfpa80',
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4.1', 'Components')],
   confidence: 'secondary',
-  note: 'That every item carries its own label was read. Some guides refuse every magnet on a fire door; the standard’s commentary accepts a labelled one with a latch.',
+  note: 'That every item carries its own label was read. Some guides refuse every magnet on a fire door; the standard’s commentary accepts a labeled one with a latch.',
   why: 'A magnet lets go when power fails, so in a fire only a latch keeps the leaf in its frame.',
   clauses: [
     {
@@ -23,7 +23,7 @@ export const R21 = defineRule({
       items: ['passiveLatch', 'closer', 'fireLabelledHardware'],
       when: yes('fireRated'),
       of: { device: magnetDevices },
-      says: 'The leaf keeps listed latching hardware and closes by itself, and the magnet itself is labelled for fire doors.',
+      says: 'The leaf keeps listed latching hardware and closes by itself, and the magnet itself is labeled for fire doors.',
     },
     {
       key: 'b',

@@ -9,7 +9,7 @@ export const T18 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'secondary',
-  why: 'Grout fills the pocket and the wire’s way, and costs about an hour of chiselling when nobody knew.',
+  why: 'Grout fills the pocket and the wire’s way, and costs about an hour of chiseling when nobody knew.',
   clauses: [
     {
       effect: 'finding',

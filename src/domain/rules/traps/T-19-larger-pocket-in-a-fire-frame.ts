@@ -10,7 +10,7 @@ export const T19 = defineRule({
   book: 'nfpa80',
   cites: [text('nfpa80', '', 'Job-site preparation and field modification')],
   confidence: 'secondary',
-  why: 'Enlarging a pocket in a labelled frame is a field modification, which the laboratory must allow before the work.',
+  why: 'Enlarging a pocket in a labeled frame is a field modification, which the laboratory must allow before the work.',
   clauses: [
     {
       effect: 'require',
@@ -45,7 +45,7 @@ export const T19 = defineRule({
       { on: 'strikeMortise/secure/free' },
     ],
     [
-      'aluminium deadlatch cut-out',
+      'aluminum deadlatch cut-out',
       { fireRatingMin: 20, workStatus: 'altered', strikePrep: 'aluminium458', framePrepared: false },
       'yes',
       { on: 'strikeMortise/secure/free' },

@@ -17,7 +17,7 @@ export const T41 = defineRule({
       items: ['continuousDutyStrike'],
       when: yes('wishScheduledUnlock'),
       of: { family: ['strike'], failMode: ['secure'] },
-      says: 'The schedule keeps the strike energised for hours: its coil must be rated for continuous duty.',
+      says: 'The schedule keeps the strike energized for hours: its coil must be rated for continuous duty.',
     },
   ],
   cases: cases(
@@ -31,7 +31,7 @@ export const T41 = defineRule({
     ['no schedule', { wishScheduledUnlock: false }, 'no', { on: 'strikeMortise/secure/free' }],
     ['not known', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
     [
-      'a fail-safe strike is energised all day anyway',
+      'a fail-safe strike is energized all day anyway',
       { wishScheduledUnlock: true },
       'no',
       { on: 'strikeMortise/safe/free' },

@@ -1,6 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { T01 } from './T-01-strike-and-thrown-deadbolt.ts';
-import { T02 } from './T-02-fail-safe-strike-on-a-labelled-door.ts';
+import { T02 } from './T-02-fail-safe-strike-on-a-labeled-door.ts';
 import { T03 } from './T-03-fail-mode-is-about-the-outside.ts';
 import { T05 } from './T-05-alarm-cuts-magnet-power-directly.ts';
 import { T06 } from './T-06-peak-current-of-a-solenoid.ts';

@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const T02 = defineRule({
   id: 'T-02',
-  title: 'No fail-safe strike on a labelled door',
+  title: 'No fail-safe strike on a labeled door',
   family: 'traps',
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4', 'Latching hardware')],
@@ -15,11 +15,11 @@ export const T02 = defineRule({
       effect: 'prohibit',
       when: is('fireLabel', 'seen', 'illegible', 'removed'),
       of: { family: ['strike'], failMode: ['safe'] },
-      says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labelled door.',
+      says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labeled door.',
     },
   ],
   cases: cases(
-    ['labelled door', { fireLabel: 'seen' }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
+    ['labeled door', { fireLabel: 'seen' }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
     ['label painted over', { fireLabel: 'illegible' }, 'yes', { on: 'strikeMortise/safe/free' }],
     ['label removed', { fireLabel: 'removed' }, 'yes', { on: 'strikeMortise/safe/free' }],
     ['no label', { fireLabel: 'none' }, 'no', { on: 'strikeMortise/safe/free' }],

@@ -10,7 +10,7 @@ export const R49 = defineRule({
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4.1', 'Components'), under('openingProtectives')],
   confidence: 'read',
-  note: 'That only labelled latching hardware is allowed was read; labelling item by item is secondary.',
+  note: 'That only labeled latching hardware is allowed was read; labeling item by item is secondary.',
   why: 'One part that was never tested in fire decides how long the whole door lasts.',
   clauses: [
     {

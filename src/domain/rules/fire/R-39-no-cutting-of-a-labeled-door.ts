@@ -104,7 +104,7 @@ const mortiseDoor = { latch: 'mortise' } as const;
 
 export const R39 = defineRule({
   id: 'R-39',
-  title: 'A labelled leaf or frame in place is not cut on site',
+  title: 'A labeled leaf or frame in place is not cut on site',
   family: 'fire',
   book: 'nfpa80',
   cites: [
@@ -135,42 +135,42 @@ export const R39 = defineRule({
       effect: 'prohibit',
       when: all(leafUncut, not(is('latch', 'mortise', 'mortiseDeadbolt'))),
       of: { device: ['mortiseLock'] },
-      says: 'This labelled leaf has no mortise pocket: a mortise lock needs a new labelled leaf or a laboratory’s approval.',
+      says: 'This labeled leaf has no mortise pocket: a mortise lock needs a new labeled leaf or a laboratory’s approval.',
     },
     {
       key: 'c',
       effect: 'prohibit',
       when: all(leafUncut, not(is('latch', 'bored', 'boredPlusDeadbolt'))),
       of: { device: ['cylindricalLock'] },
-      says: 'This labelled leaf is not bored for a cylindrical lock: it needs a new labelled leaf or a laboratory’s approval.',
+      says: 'This labeled leaf is not bored for a cylindrical lock: it needs a new labeled leaf or a laboratory’s approval.',
     },
     {
       key: 'd',
       effect: 'prohibit',
       when: all(leafUncut, is('latch', 'pushPull', 'roller')),
       of: { family: ['battery', 'mechanical'] },
-      says: 'This labelled leaf has no preparation for a lock; boring or mortising it takes a new labelled leaf or a laboratory’s approval.',
+      says: 'This labeled leaf has no preparation for a lock; boring or mortising it takes a new labeled leaf or a laboratory’s approval.',
     },
     {
       key: 'e',
       effect: 'prohibit',
       when: all(inPlace, not(approved), no('leafRaceway')),
       of: { transfer: true },
-      says: 'No wire way runs through this labelled leaf, and coring one on site voids the label unless the laboratory agreed first.',
+      says: 'No wire way runs through this labeled leaf, and coring one on site voids the label unless the laboratory agreed first.',
     },
     {
       key: 'f',
       effect: 'prohibit',
       when: all(leafUncut, no('hasExitDevice')),
       of: { device: ['delayedExitDevice'] },
-      says: 'The bar would take the place of a lock whose holes the label does not let anyone fill: it takes a labelled leaf made for the bar.',
+      says: 'The bar would take the place of a lock whose holes the label does not let anyone fill: it takes a labeled leaf made for the bar.',
     },
     {
       key: 'g',
       effect: 'prohibit',
       when: all(inPlace, not(approved)),
       of: { device: ['shearMagnet'] },
-      says: 'A shear magnet needs pockets in head and leaf, and this labelled door was not made with them.',
+      says: 'A shear magnet needs pockets in head and leaf, and this labeled door was not made with them.',
     },
     {
       key: 'h',
@@ -186,7 +186,7 @@ export const R39 = defineRule({
       grade: 'must',
       when: all(inPlace, approved, anythingIsCut),
       of: cuttingDevices,
-      says: 'A labelled door is cut on the word of the laboratory: a reviewer reads the approval before issue.',
+      says: 'A labeled door is cut on the word of the laboratory: a reviewer reads the approval before issue.',
     },
   ],
   cases: cases(
