@@ -4,9 +4,18 @@ import type { Project } from '../domain/model/project.ts';
 /** Facts carry the time and author of the edit that set them, so two copies can be merged fact by fact. */
 export function stamped(edits: readonly Edit[], at: string, by: string): readonly Edit[] {
   return edits.map((edit) => {
-    if (edit.kind !== 'setFact' && edit.kind !== 'setBuildingFact') return edit;
-    if (edit.value === null) return edit;
-    return { ...edit, value: { at, ...(by === '' ? {} : { by }), ...edit.value } };
+    const stamp = { at, ...(by === '' ? {} : { by }) };
+    switch (edit.kind) {
+      case 'setFact':
+      case 'setBuildingFact':
+        return edit.value === null ? edit : { ...edit, value: { ...stamp, ...edit.value } };
+      case 'setRun':
+        return edit.value === null ? edit : { ...edit, value: { ...stamp, ...edit.value } };
+      case 'putProduct':
+        return edit.value === null ? edit : { ...edit, value: { ...stamp, ...edit.value } };
+      default:
+        return edit;
+    }
   });
 }
 
@@ -28,6 +37,10 @@ export function changesNothing(project: Project, edit: Edit): boolean {
     }
     case 'setBuildingFact':
       return sameFact(project.building, edit.fact, edit.value);
+    case 'setRun': {
+      const run = Object.hasOwn(project.runs, edit.id) ? project.runs[edit.id] : undefined;
+      return (run?.[edit.field]?.value ?? null) === (edit.value?.value ?? null);
+    }
     case 'keepSetNumbers':
       return Object.entries(edit.value).every(
         ([signature, number]) =>

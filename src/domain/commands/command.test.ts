@@ -65,6 +65,29 @@ describe('edits and their inverses', () => {
     expect(after.openings['b']).not.toBe(project.openings['b']);
   });
 
+  test('a run takes one answer at a time, refuses an absurd length, and an opening without any has no entry', () => {
+    const length = (value: number): Edit => ({
+      kind: 'setRun',
+      id: 'a',
+      field: 'lengthFt',
+      value: { value },
+    });
+    const { project, inverse } = must(house(), [length(120)]);
+    expect(project.runs['a']).toEqual({ id: 'a', lengthFt: { value: 120 }, closetId: null, supplyId: null });
+    expect(must(project, inverse, true).project.runs).toEqual({});
+    expect(must(project, [{ kind: 'setRun', id: 'a', field: 'lengthFt', value: null }]).project.runs).toEqual(
+      {},
+    );
+    for (const [feet, says] of [
+      [-1, 'The run cannot be below 0 ft.'],
+      [9000, 'The run cannot be above 5000 ft; check the unit.'],
+    ] as const) {
+      const refused = applyEdits(house(), [length(feet)]);
+      expect(refused.ok ? '' : commandProblemInWords(refused.problem)).toBe(says);
+    }
+    expect(applyEdits(house(), [{ ...length(5), id: 'gone' } as Edit]).ok).toBe(false);
+  });
+
   test('a removed amendment comes back at its old place', () => {
     const amendment = (id: string): Amendment => ({
       id,

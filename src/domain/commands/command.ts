@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { type Facts, factSchema } from '../model/fact.ts';
 import { factSchemas, isFactKey } from '../model/fields.ts';
+import { idSchema } from '../model/ids.ts';
 import {
   amendmentSchema,
   floorSchema,
-  idSchema,
   instantSchema,
   openingSchema,
   overrideSchema,
@@ -17,6 +17,15 @@ import {
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
+import {
+  closetSchema,
+  noRun,
+  productSchema,
+  type Run,
+  runFields,
+  runSchema,
+  supplySchema,
+} from '../model/power.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 
 /**
@@ -66,6 +75,23 @@ const edits = {
     kind: z.literal('keepSetNumbers'),
     value: z.record(setSignatureSchema, setNumberSchema.nullable()),
   }),
+  putCloset: z.object({ kind: z.literal('putCloset'), id: idSchema, value: closetSchema.nullable() }),
+  putSupply: z.object({ kind: z.literal('putSupply'), id: idSchema, value: supplySchema.nullable() }),
+  putProduct: z.object({ kind: z.literal('putProduct'), id: idSchema, value: productSchema.nullable() }),
+  /** One answer about where the cable of an opening goes. */
+  setRun: z.object({
+    kind: z.literal('setRun'),
+    id: idSchema,
+    field: z.enum(runFields),
+    value: z
+      .object({
+        value: z.union([z.string(), z.number()]),
+        at: instantSchema.optional(),
+        by: z.string().optional(),
+      })
+      .nullable(),
+  }),
+  putRun: z.object({ kind: z.literal('putRun'), id: idSchema, value: runSchema.nullable() }),
   /** What was set aside and is not dealt with yet; the whole list. */
   setAside: z.object({ kind: z.literal('setAside'), value: z.array(setAsideSchema) }),
 } as const;
@@ -84,6 +110,11 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setReview,
   edits.setOverride,
   edits.keepSetNumbers,
+  edits.putCloset,
+  edits.putSupply,
+  edits.putProduct,
+  edits.setRun,
+  edits.putRun,
   edits.setAside,
 ]);
 export type Edit = Readonly<z.infer<typeof editSchema>>;
@@ -305,12 +336,55 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
       }
       return done({ ...project, setNumbers }, { ...edit, value: before });
     }
+    case 'putCloset': {
+      const before = entry(project.closets, edit.id) ?? null;
+      const closets = withEntry(project.closets, edit.id, edit.value, own);
+      return done({ ...project, closets }, { ...edit, value: before });
+    }
+    case 'putSupply': {
+      const before = entry(project.supplies, edit.id) ?? null;
+      const supplies = withEntry(project.supplies, edit.id, edit.value, own);
+      return done({ ...project, supplies }, { ...edit, value: before });
+    }
+    case 'putProduct': {
+      const before = entry(project.productBook, edit.id) ?? null;
+      const productBook = withEntry(project.productBook, edit.id, edit.value, own);
+      return done({ ...project, productBook }, { ...edit, value: before });
+    }
+    case 'setRun':
+      return setRun(project, edit, takingBack, own);
+    case 'putRun': {
+      const before = entry(project.runs, edit.id) ?? null;
+      const runs = withEntry(project.runs, edit.id, edit.value, own);
+      return done({ ...project, runs }, { ...edit, value: before });
+    }
     case 'setAside': {
       const { setAside: before, ...rest } = project;
       const after = edit.value.length > 0 ? { ...rest, setAside: edit.value } : rest;
       return done(after, { kind: 'setAside', value: [...(before ?? [])] });
     }
   }
+}
+
+/** Undone as a whole: an opening about which nothing is said has no entry. */
+function setRun(
+  project: Project,
+  edit: Extract<Edit, { kind: 'setRun' }>,
+  takingBack: boolean,
+  own: Own,
+): Applied {
+  if (!entry(project.openings, edit.id) && !takingBack)
+    return refused({ kind: 'noSuchOpening', id: edit.id });
+  const before = entry(project.runs, edit.id);
+  const run = { ...(before ?? noRun(edit.id)), [edit.field]: edit.value };
+  const parsed = runSchema.safeParse(run);
+  if (!parsed.success) {
+    const says = parsed.error.issues[0]?.message ?? 'This does not fit.';
+    return refused({ kind: 'badValue', field: edit.field, says });
+  }
+  const empty = Object.keys(run).every((key) => key === 'id' || run[key as keyof Run] === null);
+  const runs = withEntry(project.runs, edit.id, empty ? null : (run as Run), own);
+  return done({ ...project, runs }, { kind: 'putRun', id: edit.id, value: before ?? null });
 }
 
 function factProblem(fact: string, value: z.infer<typeof anyFact> | null): CommandProblem | undefined {

@@ -16,6 +16,10 @@ export function newProject(id: string, name: string): Project {
     spaces: {},
     openings: {},
     setNumbers: {},
+    closets: {},
+    supplies: {},
+    productBook: {},
+    runs: {},
   };
 }
 

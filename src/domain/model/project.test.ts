@@ -5,9 +5,9 @@ import { aProject, aValueOf } from '../testing/arbitraries.ts';
 import { factSchema } from './fact.ts';
 import { type FactKey, factKeys, factSchemas, fieldInfo } from './fields.ts';
 import { newOpening, newProject } from './newProject.ts';
+import { idSchema } from './ids.ts';
 import {
   compareMarks,
-  idSchema,
   type Opening,
   openingSchema,
   openingsInOrder,

@@ -1,24 +1,26 @@
 import { z } from 'zod';
 import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
 import { factsSchema, type Facts } from './fact.ts';
+import { idSchema, longestName } from './ids.ts';
+import {
+  type Closet,
+  closetSchema,
+  type Product,
+  productSchema,
+  type Run,
+  runSchema,
+  type Supply,
+  supplySchema,
+} from './power.ts';
 import { useSchema } from './uses.ts';
 
 /**
  * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
  * merged field by field. Objects are loose: what a newer version wrote is carried along.
  */
-export const idSchema = z
-  .string()
-  .min(1)
-  .max(64)
-  // Names that every object inherits: "__proto__" would be dropped without a word wherever objects are copied,
-  // and an opening "constructor" would be found in an empty project.
-  .refine((id) => !(id in {}), 'This id cannot be used.');
 /** Local or world time of an event; always passed in, never read from a clock here. */
 export const instantSchema = z.iso.datetime();
 
-/** What fits on a line of a screen or a sheet; a name without an end would push everything else off it. */
-export const longestName = 120;
 export const longestMark = 40;
 const aName = (whenEmpty: string) =>
   z.string().min(1, whenEmpty).max(longestName, `A name has at most ${longestName} characters.`);
@@ -190,6 +192,11 @@ export const projectSchema = z.looseObject({
   spaces: z.record(idSchema, spaceSchema),
   openings: z.record(idSchema, openingSchema),
   setNumbers: setNumbersSchema,
+  closets: z.record(idSchema, closetSchema),
+  supplies: z.record(idSchema, supplySchema),
+  productBook: z.record(idSchema, productSchema),
+  /** By the id of the opening. */
+  runs: z.record(idSchema, runSchema),
   setAside: z.array(setAsideSchema).optional(),
 });
 export interface Project {
@@ -206,6 +213,10 @@ export interface Project {
   readonly spaces: Readonly<Record<string, Space>>;
   readonly openings: Readonly<Record<string, Opening>>;
   readonly setNumbers: Readonly<Record<string, string>>;
+  readonly closets: Readonly<Record<string, Closet>>;
+  readonly supplies: Readonly<Record<string, Supply>>;
+  readonly productBook: Readonly<Record<string, Product>>;
+  readonly runs: Readonly<Record<string, Run>>;
   readonly setAside?: readonly SetAside[] | undefined;
 }
 

@@ -22,6 +22,14 @@ import {
   type Space,
   type Weights,
 } from '../model/project.ts';
+import {
+  type Closet,
+  currentKinds,
+  type Product,
+  type Run,
+  type Supply,
+  supplyFeeds,
+} from '../model/power.ts';
 import { uses } from '../model/uses.ts';
 
 /** Made-up projects of any shape that the schema allows, for properties that must hold for all of them. */
@@ -171,6 +179,69 @@ function table<T>(
     );
 }
 
+const anAmount = (most: number) => fc.double({ min: 0.001, max: most, noNaN: true });
+
+export const aCloset = (id: fc.Arbitrary<string>): fc.Arbitrary<Closet> =>
+  fc.record({
+    id,
+    name: aName,
+    floorId: aFloorId,
+    spaceId: fc.option(anId),
+    linePower: fc.option(fc.boolean()),
+    temperatureC: fc.option(fc.integer({ min: -40, max: 60 })),
+    notes: aText,
+  });
+
+export const aSupply = (id: fc.Arbitrary<string>): fc.Arbitrary<Supply> =>
+  fc.record({
+    id,
+    name: aName,
+    closetId: fc.option(anId),
+    volts: fc.oneof(fc.constantFrom(12, 24), anAmount(60)),
+    current: fc.constantFrom(...currentKinds),
+    amps: anAmount(40),
+    peakAmps: fc.option(anAmount(100)),
+    outputs: fc.integer({ min: 1, max: 64 }),
+    class2: fc.boolean(),
+    batteryAh: fc.option(fc.double({ min: 0, max: 200, noNaN: true })),
+    holdsVolts: fc.boolean(),
+    fedBy: fc.constantFrom(...supplyFeeds),
+  });
+
+export const aProduct = (id: fc.Arbitrary<string>): fc.Arbitrary<Product> =>
+  fc
+    .tuple(
+      fc.record({
+        id,
+        of: fc.oneof(
+          fc.constantFrom('magnet', 'strikeMortise', 'mortiseLock', 'reader', 'controller'),
+          aName,
+        ),
+        maker: aText,
+        part: aName,
+        volts: fc.constantFrom(12, 24),
+        current: fc.constantFrom(...currentKinds),
+        steadyA: anAmount(5),
+        peakA: fc.option(anAmount(20)),
+        leastVolts: fc.option(anAmount(60)),
+        suppressor: fc.constantFrom('builtIn' as const, 'none' as const, null),
+        listing: aText,
+        price: fc.option(fc.double({ min: 0, max: 5000, noNaN: true })),
+      }),
+      aStamp,
+    )
+    .map(([product, stamp]) => ({ ...product, ...stamp }));
+
+const stampedValue = <T>(value: fc.Arbitrary<T>) =>
+  fc.tuple(value, aStamp).map(([value, stamp]) => ({ value, ...stamp }));
+const aRun = (id: fc.Arbitrary<string>): fc.Arbitrary<Run> =>
+  fc.record({
+    id,
+    lengthFt: fc.option(stampedValue(fc.double({ min: 0, max: 5000, noNaN: true }))),
+    closetId: fc.option(stampedValue(anId)),
+    supplyId: fc.option(stampedValue(anId)),
+  });
+
 /** A small pool as well; a set stands for what it is made of, in any writing. */
 const aSignature = fc.constantFrom('a', 'mortise|butt ×3', '12', 'ß');
 const aSetNumber = aName.filter((text) => text.length <= 40);
@@ -190,6 +261,10 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   spaces: table(aSpace, 3),
   openings: table(anOpening, 5),
   setNumbers: fc.dictionary(aSignature, aSetNumber, { maxKeys: 3 }),
+  closets: table(aCloset, 2),
+  supplies: table(aSupply, 2),
+  productBook: table(aProduct, 2),
+  runs: table(aRun, 3),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -237,6 +312,22 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   fc.record({
     kind: fc.constant('keepSetNumbers' as const),
     value: fc.dictionary(aSignature, fc.option(aSetNumber), { maxKeys: 3 }),
+  }),
+  putting('putCloset', aCloset),
+  putting('putSupply', aSupply),
+  putting('putProduct', aProduct),
+  putting('putRun', aRun),
+  fc.record({
+    kind: fc.constant('setRun' as const),
+    id: anId,
+    field: fc.constantFrom('closetId', 'supplyId'),
+    value: fc.option(stampedValue(anId)),
+  }),
+  fc.record({
+    kind: fc.constant('setRun' as const),
+    id: anId,
+    field: fc.constant('lengthFt'),
+    value: fc.option(stampedValue(fc.integer({ min: -5, max: 6000 }))),
   }),
   fc.record({
     kind: fc.constant('setAside' as const),

@@ -149,3 +149,19 @@ describe('LabelsAndPreparations, format 2 to 3', () => {
     expect(opening({ labelSeen: 'yes' })).toEqual(after({ labelSeen: 'yes' }));
   });
 });
+
+describe('ClosetsAndSupplies, format 3 to 4', () => {
+  const up = step('ClosetsAndSupplies');
+
+  test('the four tables come in empty, and the rest stays', () => {
+    const before = { id: 'p', openings: { o: { id: 'o' } } };
+    expect(up(before)).toEqual({ ...before, closets: {}, supplies: {}, productBook: {}, runs: {} });
+    expect(before).toEqual({ id: 'p', openings: { o: { id: 'o' } } });
+  });
+
+  test('what stood under these names is kept, and what is no project passes through', () => {
+    const closets = { c: { name: 'from elsewhere' } };
+    expect(up({ closets })).toEqual({ closets, supplies: {}, productBook: {}, runs: {} });
+    expect(up('porridge')).toBe('porridge');
+  });
+});

@@ -114,10 +114,17 @@ function labelsAndPreparations(project: unknown): unknown {
   };
 }
 
+/** Closets, supplies, product book and runs come in, each empty: what a file says of them already stays. */
+function closetsAndSupplies(project: unknown): unknown {
+  if (!isObject(project)) return project;
+  return { closets: {}, supplies: {}, productBook: {}, runs: {}, ...project };
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
+  { to: 4, name: 'ClosetsAndSupplies', up: closetsAndSupplies },
 ];
 
-/** Format 1 is the first; each migration raises it by one. */
-export const newestFormat = 1 + migrations.length;
+/** Format 1 is the first; several steps may lead to the same one. */
+export const newestFormat = Math.max(1, ...migrations.map((step) => step.to));

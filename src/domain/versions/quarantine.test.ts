@@ -7,6 +7,30 @@ import { aProject } from '../testing/arbitraries.ts';
 import { openProjectData, openProjectText, saveProjectText } from './file.ts';
 import { newestFormat } from './migrations.ts';
 
+const closet = {
+  id: 'k',
+  name: 'IDF 1',
+  floorId: 'f',
+  spaceId: null,
+  linePower: true,
+  temperatureC: null,
+  notes: '',
+};
+const supply = {
+  id: 'u',
+  name: 'PS-1',
+  closetId: 'k',
+  volts: 24,
+  current: 'dc',
+  amps: 6,
+  peakAmps: null,
+  outputs: 8,
+  class2: true,
+  batteryAh: 7,
+  holdsVolts: false,
+  fedBy: 'linePower',
+};
+
 /** P8: what cannot be read is set aside and shown, as small a part as possible, and never dropped in silence. */
 type Loose = Record<string, unknown>;
 
@@ -19,6 +43,9 @@ function house(): Loose {
         s: { ...newSpace('s', 'Hall'), floorId: 'f', kind: 'corridor', occupantLoad: 4, areaFt2: 80 },
       },
       setNumbers: { bored: 'HS-01' },
+      closets: { k: { ...closet } },
+      supplies: { u: { ...supply } },
+      runs: { a: { id: 'a', lengthFt: { value: 120 }, closetId: { value: 'k' }, supplyId: null } },
       building: { sprinklered: known(true) },
       openings: {
         a: { ...newOpening('a', '101'), facts: { latch: known('mortise'), leafWidthIn: known(36) } },
@@ -103,6 +130,17 @@ describe('damage and what is set aside for it', () => {
     ['a use that no table lists', ['spaces', 's', 'use'], 'smithy', 'Space Hall, use', 2],
     ['an area below nothing', ['spaces', 's', 'areaFt2'], -1, 'Space Hall, area', 2],
     ['a common path in words', ['spaces', 's', 'commonPathFt'], 'short', 'Space Hall, common path', 2],
+    ['a closet at no temperature', ['closets', 'k', 'temperatureC'], 900, 'Closet IDF 1, temperature', 2],
+    ['a supply without a rating', ['supplies', 'u', 'amps'], 0, 'Supply PS-1', 2],
+    ['a battery below nothing', ['supplies', 'u', 'batteryAh'], -7, 'Supply PS-1, battery', 2],
+    [
+      'a product with current 0',
+      ['productBook', 'r'],
+      { id: 'r', of: 'magnet', part: 'M', steadyA: 0 },
+      'Product r',
+      2,
+    ],
+    ['a run below nothing', ['runs', 'a', 'lengthFt'], { value: -20 }, 'Run a, length', 2],
     ['a set number that is a number', ['setNumbers', 'bored'], 3, 'Set number of bored', 2],
     [
       'a set number for what every object has',

@@ -10,12 +10,11 @@ import {
 import { factsSchema } from '../model/fact.ts';
 import { isFactKey } from '../model/fields.ts';
 import { newProject } from '../model/newProject.ts';
+import { idSchema, longestName } from '../model/ids.ts';
 import {
   amendmentSchema,
   floorSchema,
-  idSchema,
   longestMark,
-  longestName,
   openingSchema,
   overrideSchema,
   projectSchema,
@@ -28,6 +27,7 @@ import {
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
+import { closetSchema, productSchema, runSchema, supplySchema } from '../model/power.ts';
 import { checked, inWords } from './plainWords.ts';
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -48,6 +48,10 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
     setNumbers: readSetNumbers(recordOf('setNumbers', project, setAside), setAside),
+    ...readTable('closets', 'Closet', project, setAside, readCloset),
+    ...readTable('supplies', 'Supply', project, setAside, readSupply),
+    ...readTable('productBook', 'Product', project, setAside, wholeOr(productSchema)),
+    ...readTable('runs', 'Run', project, setAside, readRun),
     ...readSetAside(before, setAside),
   };
 }
@@ -321,6 +325,44 @@ const readSpace: ReadEntry = (where, raw, setAside) =>
       use: part('use', 'use'),
       areaFt2: part('area', 'areaFt2'),
       commonPathFt: part('common path', 'commonPathFt'),
+    };
+  });
+
+const readCloset: ReadEntry = (where, raw, setAside) =>
+  mendedOr(closetSchema, where, raw, setAside, (closet, bad) => {
+    const { shape } = closetSchema;
+    const part = (word: string, key: keyof typeof shape, instead: unknown = null) =>
+      readPart(`${where}, ${word}`, shape[key], closet[key], bad, instead);
+    return {
+      name: readName(`${where}, name`, shape.name, closet['name'], '', bad),
+      floorId: part('floor', 'floorId'),
+      spaceId: part('space', 'spaceId'),
+      linePower: part('line power', 'linePower'),
+      temperatureC: part('temperature', 'temperatureC'),
+      notes: part('notes', 'notes', ''),
+    };
+  });
+
+/** One supply; its rating cannot be made up, what is beside it can be asked again. */
+const readSupply: ReadEntry = (where, raw, setAside) =>
+  mendedOr(supplySchema, where, raw, setAside, (supply, bad) => {
+    const { shape } = supplySchema;
+    return {
+      name: readName(`${where}, name`, shape.name, supply['name'], '', bad),
+      closetId: readPart(`${where}, closet`, shape.closetId, supply['closetId'], bad),
+      peakAmps: readPart(`${where}, peak`, shape.peakAmps, supply['peakAmps'], bad),
+      batteryAh: readPart(`${where}, battery`, shape.batteryAh, supply['batteryAh'], bad),
+    };
+  });
+
+/** A length, closet or supply that cannot be read is set aside alone. */
+const readRun: ReadEntry = (where, raw, setAside) =>
+  mendedOr(runSchema, where, raw, setAside, (run, bad) => {
+    const { shape } = runSchema;
+    return {
+      lengthFt: readPart(`${where}, length`, shape.lengthFt, run['lengthFt'], bad),
+      closetId: readPart(`${where}, closet`, shape.closetId, run['closetId'], bad),
+      supplyId: readPart(`${where}, supply`, shape.supplyId, run['supplyId'], bad),
     };
   });
 

@@ -56,6 +56,10 @@ describe('files of every release', () => {
 });
 
 test('migrations are numbered without a gap and have names of their own', () => {
-  expect(migrations.map((step) => step.to)).toEqual(migrations.map((_, index) => index + 2));
+  const formats = [...new Set(migrations.map((step) => step.to))];
+  expect(formats).toEqual(formats.map((_, index) => index + 2));
+  expect(migrations.map((step) => step.to)).toEqual(
+    migrations.map((step) => step.to).toSorted((a, b) => a - b),
+  );
   expect(new Set(migrations.map((step) => step.name)).size).toBe(migrations.length);
 });

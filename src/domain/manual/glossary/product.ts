@@ -21,6 +21,11 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
   setFact: own('Answer', 'What is known of one question at one opening.'),
   setReview: own('Review mark', 'What a reviewer decided, or that the mark was taken away.'),
+  putCloset: own('Closet', 'A closet for power supplies that is added, changed or removed.'),
+  putSupply: own('Power supply', 'A lock power supply that is added, changed or removed.'),
+  putProduct: own('Product', 'A row of the project’s product book that is added, changed or removed.'),
+  setRun: own('Run', 'The cable run of an opening, its closet or its supply.'),
+  putRun: own('Run taken back', 'Where the cable of an opening goes, put back as it was.'),
   setAside: own('Set aside', 'What a file held and could not be read, until somebody has dealt with it.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
