@@ -382,7 +382,7 @@ function setRun(
     const says = parsed.error.issues[0]?.message ?? 'This does not fit.';
     return refused({ kind: 'badValue', field: edit.field, says });
   }
-  const empty = Object.keys(run).every((key) => key === 'id' || run[key as keyof Run] === null);
+  const empty = Object.keys(run).every((key) => key === 'id' || run[key] === null);
   const runs = withEntry(project.runs, edit.id, empty ? null : (run as Run), own);
   return done({ ...project, runs }, { kind: 'putRun', id: edit.id, value: before ?? null });
 }
