@@ -1,14 +1,12 @@
 import { counted } from '../domain/text/counted.ts';
-import { newestFormat } from '../domain/versions/migrations.ts';
 import type { Journal } from '../storage/copy/journal.ts';
 import { type Newest, newestOf } from '../storage/copy/newest.ts';
 import type { Position } from '../storage/copy/position.ts';
 import type { SecondCopy } from '../storage/copy/secondCopy.ts';
 import type { WholeCopy } from '../storage/copy/slots.ts';
-import { readable } from '../storage/backups.ts';
-import type { Result } from '../storage/problems.ts';
+import { type Result, storageProblemInWords } from '../storage/problems.ts';
 import type { Loaded, ProjectStore } from '../storage/projectStore.ts';
-import { replay } from '../storage/replay.ts';
+import { replayed, wholeOf } from './wholeCopy.ts';
 
 export interface Found {
   readonly loaded: Loaded;
@@ -37,50 +35,65 @@ export async function reconcile(id: string, needs: ReconcileNeeds): Promise<Resu
   if (!stored.ok && !isGone) return stored;
   const newest = newestOf(stored.ok ? stored.position : undefined, copy ?? undefined, lines);
   if (!newest) return stored as Result<Found>;
+  const apart = stored.ok && copy ? await keepApart(stored, copy, newest, projects) : '';
   if (stored.ok && newest.lines.length === 0 && newest.base === 'database') {
     const kept = newest.differs === 'no' ? newest.at : undefined;
-    return { ok: true, loaded: stored, kept, says: '' };
+    return { ok: true, loaded: stored, kept, says: apart };
   }
-  const base = newest.base === 'database' && stored.ok ? stored : ofCopy(copy as WholeCopy);
-  const again = replay(base.project, newest.lines);
-  const last = again.done.at(-1);
-  const position: Position = last ? { revision: last.revision, tip: last.command.id } : base.position;
-  const loaded: Loaded = { ...base, project: again.project, position };
+  const again = replayed(
+    newest.base === 'database' && stored.ok ? stored : (copy as WholeCopy),
+    newest.lines,
+  );
+  if (!again.ok) {
+    if (!stored.ok) return again;
+    const says = `The second copy of “${stored.project.name}” cannot be read: ${storageProblemInWords(again.problem)}`;
+    return { ok: true, loaded: stored, kept: undefined, says };
+  }
+  const { loaded, done } = again;
+  const commands = done.map((line) => line.command);
   const brought =
     newest.base === 'copy'
-      ? await projects.bringBack(wholeOf(loaded, copy?.at ?? ''))
+      ? await projects.bringBack(wholeOf(loaded, copy?.at ?? ''), commands)
       : await projects.save({
           project: loaded.project,
-          position,
-          commands: again.done.map((line) => line.command),
-          after: base.position,
+          position: loaded.position,
+          commands,
+          after: stored.ok ? stored.position : null,
           setAside: loaded.setAside,
         });
   if (!brought.ok) return brought;
-  return { ok: true, loaded, kept: undefined, says: inWords(loaded, newest, again.says) };
+  const says = [apart, inWords(loaded, newest, again.refused)].filter((one) => one !== '').join(' ');
+  return { ok: true, loaded, kept: undefined, says };
 }
 
-function ofCopy(copy: WholeCopy): Loaded {
-  const opened = readable(copy);
-  return {
-    project: opened.project,
-    position: { revision: copy.revision, tip: copy.tip },
-    migrated: opened.migrated,
-    setAside: [...copy.setAside, ...opened.setAside],
-  };
-}
-
-/** A project as the second copy keeps it. */
-export function wholeOf(loaded: Omit<Loaded, 'migrated'>, at: string): WholeCopy {
-  return {
-    id: loaded.project.id,
-    name: loaded.project.name,
-    at,
-    formatVersion: newestFormat,
-    document: loaded.project,
-    setAside: loaded.setAside,
-    ...loaded.position,
-  };
+/**
+ * Two histories of one project cannot be joined and neither may be dropped: the database goes on, what the second
+ * copy holds becomes a backup. Returns what is to be said, '' where the copy is only an older state.
+ */
+async function keepApart(
+  stored: Loaded,
+  copy: WholeCopy,
+  { other, differs }: Newest,
+  projects: ProjectStore,
+): Promise<string> {
+  if (!other) return '';
+  const again = replayed(copy, other.lines);
+  if (!again.ok) return '';
+  const { loaded } = again;
+  if (JSON.stringify(loaded.project) === JSON.stringify(stored.project)) return '';
+  if (differs === 'copyBehind') {
+    const listed = await projects.listCommands(loaded.project.id);
+    if (listed.ok && listed.commands.some((command) => command.id === other.at.tip)) return '';
+  }
+  const kept = await projects.keepApart(wholeOf(loaded, copy.at));
+  const { name } = stored.project;
+  const both =
+    differs === 'apart'
+      ? `The database and the second copy of “${name}” both hold ${counted(stored.position.revision, 'edit', 'edits')}, and they are not the same.`
+      : `The second copy of “${name}” holds edits that are not in the database, which has more of its own.`;
+  return kept.ok
+    ? `${both} Both are kept: the state of the database is open, the other one is the newest backup of this project on the Files page. Compare them before you go on.`
+    : `${both} The state of the database is open. The other one could not be kept as a backup: ${storageProblemInWords(kept.problem)}`;
 }
 
 function inWords({ project }: Loaded, { base, differs, lines }: Newest, refused: string): string {

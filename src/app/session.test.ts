@@ -1,78 +1,23 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { IDBObjectStore } from 'fake-indexeddb';
-import type { Project } from '../domain/model/project.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase } from '../storage/database.ts';
-import {
-  fakeBrowser,
-  fakeChannels,
-  fakeFiles,
-  fakeLocks,
-  fakeSecondCopy,
-  rawPut,
-  rawRows,
-} from '../storage/testing/fakes.ts';
+import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
-import { countingIds, steppingClock } from './clock.ts';
-import { createPreferences } from './preferences.ts';
-import { type App, createApp, type AppNeeds } from './session.ts';
+import { type AppNeeds, createApp } from './session.ts';
+import { aMachine, fileFrom, noRoom, notes, notices, project, saving } from '../../tests/screens/machine.ts';
 
-let browser = fakeBrowser();
-let locks = fakeLocks();
-let channels = fakeChannels();
-let disk = fakeFiles();
-let apps: App[] = [];
-let windows = 0;
+let machine = aMachine();
 beforeEach(() => {
-  browser = fakeBrowser();
-  locks = fakeLocks();
-  channels = fakeChannels();
-  disk = fakeFiles();
-  apps = [];
-  windows = 0;
-  localStorage.clear();
+  machine = aMachine();
 });
 afterEach(async () => {
   vi.restoreAllMocks();
-  await Promise.all(apps.map((app) => app.close()));
+  await machine.closeAll();
 });
-
-async function openWindow(over: Partial<AppNeeds> = {}): Promise<App> {
-  windows += 1;
-  const app = createApp({
-    database: browser.window(),
-    clock: steppingClock(`2026-01-05T0${windows}:00:00.000Z`),
-    ids: countingIds(`w${windows}`),
-    locks,
-    channel: channels,
-    copies: fakeSecondCopy(disk.files),
-    preferences: createPreferences(),
-    firstProject: () => Promise.resolve(house('demo')),
-    ...over,
-  });
-  apps.push(app);
-  await app.start();
-  return app;
-}
-
-const saving = (app: App) => app.store.getState().saving;
-const project = (app: App): Project => app.store.getState().document.project;
-const notes = (app: App, value: string) =>
-  app.store.getState().dispatch('Notes', [{ kind: 'setProject', field: 'notes', value }]);
-const notices = (app: App) =>
-  app.store
-    .getState()
-    .session.notices.map((notice) => notice.says)
-    .join('\n');
-const fileFrom = (text: string) => new Blob([text]);
-const storedProjects = () =>
-  rawRows(browser.indexedDB, 'projects') as Promise<{ id: string; document: Project }[]>;
-const noRoom = () =>
-  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
-    throw new DOMException('no room', 'QuotaExceededError');
-  });
+const openWindow = (over: Partial<AppNeeds> = {}) => machine.open(over);
+const storedProjects = () => machine.storedProjects();
 
 describe('the first start and the next ones', () => {
   test('where nothing is stored the demo is made and stored', async () => {
@@ -110,7 +55,11 @@ describe('the first start and the next ones', () => {
   });
 
   test('nothing can be edited before the first load has ended', async () => {
-    const app = createApp({ database: browser.window(), locks, channel: channels });
+    const app = createApp({
+      database: machine.browser().window(),
+      locks: machine.locks,
+      channel: machine.channels,
+    });
     expect(notes(app, 'too early')).toMatchObject({ ok: false });
     await app.close();
     expect(await (await openWindow()).listProjects()).toMatchObject({ projects: [{ name: 'House' }] });
@@ -211,7 +160,7 @@ describe('newer versions', () => {
     await first.createProject('Barn');
     await first.close();
     const [row] = (await storedProjects()).filter((one) => one.id !== 'p');
-    await rawPut(browser.indexedDB, 'projects', { ...row, formatVersion: newestFormat + 1 });
+    await rawPut(machine.browser().indexedDB, 'projects', { ...row, formatVersion: newestFormat + 1 });
     const before = JSON.stringify(await storedProjects());
     const app = await openWindow();
     expect(project(app).name).toBe('House');
@@ -224,7 +173,7 @@ describe('newer versions', () => {
     vi.spyOn(console, 'warn').mockImplementation(() => undefined);
     const app = await openWindow();
     notes(app, 'last words');
-    const request = browser.indexedDB.open('latchward', 20);
+    const request = machine.browser().indexedDB.open('latchward', 20);
     await new Promise<void>((resolve) => {
       request.addEventListener('success', () => resolve());
     });
@@ -247,7 +196,7 @@ describe.each([
   ['with locks', true],
   ['by talking', false],
 ])('two windows on one project, %s', (_how, withLocks) => {
-  const open = () => openWindow({ locks: withLocks ? locks : undefined });
+  const open = () => openWindow({ locks: withLocks ? machine.locks : undefined });
 
   test('the second is read-only, says so, follows, and takes over with everything the first saved', async () => {
     const first = await open();
@@ -384,7 +333,7 @@ describe('the second copy', () => {
     const app = await openWindow();
     notes(app, 'a day of work');
     await app.close();
-    browser = fakeBrowser();
+    machine.loseDatabase();
     const again = await openWindow({ firstProject: () => Promise.resolve(house('another demo')) });
     expect(project(again).notes).toBe('a day of work');
     expect(notices(again)).toMatch(/lost the stored project “House”.*brought back from the second copy/);
@@ -421,7 +370,7 @@ describe('the second copy', () => {
   test('without a second copy a lost project is named, and the demo does not take its place', async () => {
     const none = { copies: createSecondCopy(() => undefined) };
     await (await openWindow(none)).close();
-    browser = fakeBrowser();
+    machine.loseDatabase();
     const again = await openWindow(none);
     expect(project(again).name).toBe('New project');
     expect(notices(again)).toMatch(/“House”.*no longer in this browser/);

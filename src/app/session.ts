@@ -7,9 +7,14 @@ import { createDatabase, type Database } from '../storage/database.ts';
 import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
-import { createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
+import { type Answer, createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
 import { downloadFile, fileOf, type FileToSave, openFile } from '../storage/fileAccess.ts';
-import { type Result, storageProblemInWords } from '../storage/problems.ts';
+import {
+  isOutOfReach,
+  type Result,
+  type StorageProblem,
+  storageProblemInWords,
+} from '../storage/problems.ts';
 import {
   type BackupSummary,
   createProjectStore,
@@ -29,7 +34,9 @@ import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
-import { type Found, reconcile, wholeOf } from './reconcile.ts';
+import { type Detached, rejoin } from './detached.ts';
+import { type Found, reconcile } from './reconcile.ts';
+import { fromCopy, wholeOf } from './wholeCopy.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
 import { whereKept } from './whereKept.ts';
 
@@ -63,6 +70,9 @@ export interface App {
   readonly flush: () => Promise<void>;
   /** Flushes and lets go of the project; for tests and for replacing the app. */
   readonly close: () => Promise<void>;
+
+  /** Puts what is on the screen where the stored project was, after the data of the site was cleared. */
+  readonly storeAgain: () => Promise<void>;
 
   readonly copyToSave: () => FileToSave;
   readonly downloadCopy: () => void;
@@ -123,6 +133,10 @@ export function createApp(needs: AppNeeds = {}): App {
   /** The state on the screen: one further with every edit accepted. */
   let now: Position = { revision: 0, tip: '' };
   let setAside: readonly SetAside[] = [];
+  /** Set while the shown project came out of its second copy and the database has not taken it back. */
+  let detached: Detached | undefined;
+  /** True while an empty or demo project stands in for what the database does not give. */
+  let standsIn = false;
   /** The document of the last saved copy: leaving it unsaved loses nothing. */
   let copied: Project | undefined;
 
@@ -130,14 +144,31 @@ export function createApp(needs: AppNeeds = {}): App {
     copies,
     journal,
     whole: () => wholeOf({ project: shown(), position: now, setAside }, clock()),
-    onTrouble: (says) => store.getState().setOneCopy(says),
+    onTrouble: (says) => {
+      store.getState().setOneCopy(says);
+      if (says === '' || !detached) return;
+      store.getState().tell({
+        kind: 'problem',
+        says: `Neither the database nor the second copy takes your edits now (${says}). Save a copy to a file before you close this page.`,
+      });
+    },
   });
 
   const autosave = createAutosave<Handed, Command>({
-    write: async ({ project, position }, commands) => {
-      const written = await projects.save({ project, position, commands, after: stored, setAside });
+    write: async ({ project, position }, entries) => {
+      if (standsIn && isUntouched()) return startAgain();
+      const joined = await join({ project, position }, entries);
+      if (!joined.ok) return joined;
+      const written = joined.written
+        ? { ok: true as const, at: clock() }
+        : await projects.save({ project, position, commands: joined.commands, after: stored, setAside });
       if (!written.ok || project.id !== shown().id) return written;
       stored = position;
+      if (standsIn) {
+        standsIn = false;
+        const says = 'The database of this browser answers again. What it holds is listed on the Files page.';
+        store.getState().tell({ kind: 'told', says });
+      }
       // "Saved" is said when both copies have it; a second copy that fails says so by itself.
       await log.settled();
       log.saved(position.revision);
@@ -148,6 +179,44 @@ export function createApp(needs: AppNeeds = {}): App {
     onState: (saving) => store.getState().setSaving(saving),
     ...(needs.timers ? { timers: needs.timers } : {}),
   });
+
+  const isUntouched = () => {
+    const { past, future } = store.getState().document;
+    return past.length + future.length === 0;
+  };
+
+  /** Finds out what the database holds of a project that was opened without it. */
+  async function join(
+    { project, position }: Handed,
+    commands: readonly Command[],
+  ): Promise<Result<{ readonly written: boolean; readonly commands: readonly Command[] }>> {
+    if (!detached) return { ok: true, written: false, commands };
+    const whole = wholeOf({ project, position, setAside }, clock());
+    const joined = await rejoin(whole, detached, projects, commands);
+    if (!joined.ok) return joined;
+    detached = undefined;
+    stored = joined.stored;
+    store.getState().tell({ kind: 'told', says: joined.says });
+    return { ok: true, written: joined.written, commands: [...joined.missed, ...commands] };
+  }
+
+  /** The database answers after all, and nothing was done meanwhile: what it holds is opened. */
+  async function startAgain(): Promise<Result<object>> {
+    const listed = await projects.list();
+    if (!listed.ok) return listed;
+    store.getState().setBusy(true);
+    void inTurn(async () => {
+      if (standsIn && isUntouched()) {
+        await letGo();
+        await begin();
+      }
+      store.getState().setBusy(false);
+    });
+    return {
+      ok: false,
+      problem: { kind: 'readFailed', says: 'it answers again, and your projects are being opened' },
+    };
+  }
 
   function accepted(command: Command, project: Project, how: AcceptedHow): void {
     const after = now.tip;
@@ -230,6 +299,10 @@ export function createApp(needs: AppNeeds = {}): App {
     }
     // The other window may have saved after we last looked, or been closed before it could.
     const found = await reconcile(shown().id, { projects, copies, journal });
+    if (!found.ok && isOutOfReach(found.problem)) {
+      const entered = await enter(shown().id, { without: found.problem });
+      if (entered.ok) return;
+    }
     const neverStored = !found.ok && found.problem.kind === 'noSuchProject' && stored === null;
     if (!found.ok && !neverStored) {
       autosave.stop(storageProblemInWords(found.problem));
@@ -281,26 +354,40 @@ export function createApp(needs: AppNeeds = {}): App {
   async function letGo(): Promise<void> {
     autosave.replaced();
     log.stop();
+    detached = undefined;
+    standsIn = false;
     const before = guard;
     guard = undefined;
     await before?.release();
   }
 
-  /** Shows a stored project; `fresh` stands in when it is not stored yet. */
-  async function enter(id: string, fresh?: Project): Promise<Told> {
+  interface Entering {
+    /** Stands in when the project is not stored yet. */
+    readonly fresh?: Project;
+    /** The database is known to be out of reach: the second copy is asked alone. */
+    readonly without?: StorageProblem;
+  }
+
+  /** Shows a stored project, out of its second copy where the database is out of reach. */
+  async function enter(id: string, { fresh, without }: Entering = {}): Promise<Told> {
     const before = guard;
-    const stood = await standGuard(id);
-    const found: Result<Found> =
-      stood.role === 'writer' ? await reconcile(id, { projects, copies, journal }) : await onlyRead(id);
+    const stood =
+      before && id === shown().id ? { guard: before, role: roleOf(before) } : await standGuard(id);
+    const found: Result<Found> = without
+      ? { ok: false, problem: without }
+      : stood.role === 'writer'
+        ? await reconcile(id, { projects, copies, journal })
+        : await onlyRead(id);
+    if (!found.ok && (without || isOutOfReach(found.problem))) {
+      const entered = await enterFromCopy(id, stood, found.problem);
+      if (entered.ok || without) return entered;
+    }
     const isNew = !found.ok && found.problem.kind === 'noSuchProject' && fresh !== undefined;
     if (!found.ok && !isNew) {
-      await stood.guard.release();
+      if (stood.guard !== guard) await stood.guard.release();
       return { ok: false, says: storageProblemInWords(found.problem) };
     }
-    autosave.replaced();
-    log.stop();
-    guard = stood.guard;
-    await before?.release();
+    await takePlace(stood.guard);
     if (found.ok) {
       show(found.loaded);
       announce(found.loaded);
@@ -319,6 +406,48 @@ export function createApp(needs: AppNeeds = {}): App {
         changedWhole();
         await autosave.flush();
       }
+    }
+    return { ok: true };
+  }
+
+  const roleOf = (one: TabGuard): 'writer' | 'reader' => (one.role() === 'writer' ? 'writer' : 'reader');
+
+  /** The project under this guard takes the place of the one before. */
+  async function takePlace(next: TabGuard): Promise<void> {
+    const before = guard;
+    autosave.replaced();
+    log.stop();
+    detached = undefined;
+    standsIn = false;
+    guard = next;
+    if (before !== next) await before?.release();
+  }
+
+  async function enterFromCopy(
+    id: string,
+    stood: { readonly guard: TabGuard; readonly role: 'writer' | 'reader' },
+    because: StorageProblem,
+  ): Promise<Told> {
+    const found = await fromCopy(id, { copies, journal });
+    if (!found.ok) {
+      if (stood.guard !== guard) await stood.guard.release();
+      return { ok: false, says: storageProblemInWords(found.problem) };
+    }
+    await takePlace(stood.guard);
+    show(found.loaded);
+    stored = null;
+    announce(found.loaded);
+    noteKnown(found.loaded);
+    if (!isOutOfReach(because)) autosave.stop(storageProblemInWords(because));
+    else if (stood.role === 'reader') autosave.stop(otherWindow);
+    else {
+      detached = { path: found.path, done: found.done };
+      log.begin(id, undefined);
+      autosave.changed({ project: found.loaded.project, position: now });
+      autosave.beginFailing(storageProblemInWords({ kind: 'onlyInCopy', because }));
+    }
+    if (found.refused !== '') {
+      store.getState().tell({ kind: 'problem', says: `An edit no longer fit: ${found.refused}` });
     }
     return { ok: true };
   }
@@ -345,17 +474,20 @@ export function createApp(needs: AppNeeds = {}): App {
   }
 
   /** The database is out of reach: the work stays in memory, saving is tried again, and the screen says so. */
-  async function workInMemory(project: Project, aside: readonly SetAside[] = []): Promise<void> {
+  async function workInMemory(
+    project: Project,
+    because: StorageProblem,
+    aside: readonly SetAside[] = [],
+  ): Promise<void> {
     await letGo();
     stored = null;
     now = { revision: 0, tip: '' };
     setAside = aside;
     store.getState().replaceProject(project);
     log.begin(project.id, now);
-    autosave.begin();
     autosave.changed({ project, position: now });
-    // Tried at once, so that the warning stands there before anything is typed.
-    await autosave.flush();
+    // The warning stands there before anything is typed.
+    autosave.beginFailing(storageProblemInWords(because));
   }
 
   const reenter = async (work: () => Promise<Told>): Promise<Told> => {
@@ -369,25 +501,20 @@ export function createApp(needs: AppNeeds = {}): App {
   };
 
   async function begin(): Promise<void> {
-    const opened = await database.open();
-    if (!opened.ok && opened.problem.kind !== 'noDatabase') {
-      autosave.stop(storageProblemInWords(opened.problem));
-      return;
-    }
+    // Both are asked at once: where the database does not answer, the second copy need not be waited for.
+    const inCopies = copies.ids();
     const listed = await projects.list();
     const make = () => (needs.firstProject ?? firstProject)(ids);
     if (!listed.ok) {
-      // An id of its own, so that it can never be taken for a project that is stored but unreadable now.
-      const project = { ...(await make()), id: ids() };
-      await workInMemory(project);
+      await beginWithout(listed.problem, await inCopies, make);
       return;
     }
-    const lost = await bringBackLost(listed.projects.map(({ id }) => id));
-    const after = lost.length > 0 ? await projects.list() : listed;
-    const last = preferences.get('lastProjectId');
-    const inOrder = (after.ok ? after : listed).projects.toSorted(
-      (a, b) => Number(b.id === last) - Number(a.id === last),
+    const lost = await bringBackLost(
+      listed.projects.map(({ id }) => id),
+      await inCopies,
     );
+    const after = lost.length > 0 ? await projects.list() : listed;
+    const inOrder = lastFirst((after.ok ? after : listed).projects);
     for (const { id } of inOrder) {
       // oxlint-disable-next-line no-await-in-loop -- one after the other: the first that can be read is shown
       const entered = await enter(id);
@@ -397,13 +524,51 @@ export function createApp(needs: AppNeeds = {}): App {
     // A browser that held a project and holds none is no new user's: the demo would hide the loss.
     const isNewHere = inOrder.length === 0 && known.all().length === 0;
     const project = isNewHere ? await make() : newProject(ids(), 'New project');
-    const entered = await enter(project.id, project);
-    if (!entered.ok) await workInMemory({ ...project, id: ids() });
+    const entered = await enter(project.id, { fresh: project });
+    if (!entered.ok)
+      await workInMemory({ ...project, id: ids() }, { kind: 'readFailed', says: entered.says });
+  }
+
+  const lastFirst = <T extends { readonly id: string }>(list: readonly T[]): readonly T[] => {
+    const last = preferences.get('lastProjectId');
+    return list.toSorted((a, b) => Number(b.id === last) - Number(a.id === last));
+  };
+
+  /** The database gives nothing: the second copy does, and where it has nothing either, what is missing is named. */
+  async function beginWithout(
+    problem: StorageProblem,
+    inCopies: Answer<readonly string[]>,
+    make: () => Promise<Project>,
+  ): Promise<void> {
+    const newestFirst = known.all().toSorted((a, b) => b.savedAt.localeCompare(a.savedAt));
+    const place = (id: string) => newestFirst.findIndex((one) => one.id === id) >>> 0;
+    const there = (inCopies.ok ? inCopies.value : []).map((id) => ({ id }));
+    for (const { id } of lastFirst(there.toSorted((a, b) => place(a.id) - place(b.id)))) {
+      // oxlint-disable-next-line no-await-in-loop -- one after the other: the first that can be read is shown
+      if ((await enter(id, { without: problem })).ok) return;
+    }
+    if (!isOutOfReach(problem)) {
+      autosave.stop(storageProblemInWords(problem));
+      return;
+    }
+    for (const { name, savedAt } of newestFirst) {
+      store.getState().tell({
+        kind: 'problem',
+        says: `The project “${name}”, last saved here ${savedAt.slice(0, 10)}, cannot be opened now, and there is no second copy of it. It was not changed.`,
+      });
+    }
+    // An id of its own, so that it can never be taken for a project that is stored but unreadable now.
+    const project =
+      newestFirst.length === 0 ? { ...(await make()), id: ids() } : newProject(ids(), 'New project');
+    await workInMemory(project, problem);
+    standsIn = true;
   }
 
   /** Projects that the second copy or the list of known projects has, and the database does not. */
-  async function bringBackLost(inDatabase: readonly string[]): Promise<readonly string[]> {
-    const kept = await copies.ids();
+  async function bringBackLost(
+    inDatabase: readonly string[],
+    kept: Answer<readonly string[]>,
+  ): Promise<readonly string[]> {
     const missing = [...new Set([...(kept.ok ? kept.value : []), ...known.all().map(({ id }) => id)])].filter(
       (id) => !inDatabase.includes(id),
     );
@@ -494,6 +659,16 @@ export function createApp(needs: AppNeeds = {}): App {
         database.close();
       }),
 
+    storeAgain: () =>
+      inTurn(async () => {
+        const { saving } = store.getState();
+        if (saving.kind !== 'readOnly' || !saving.canStoreAgain) return;
+        stored = null;
+        autosave.begin();
+        changedWhole();
+        await autosave.flush();
+      }),
+
     copyToSave: () => fileOf(shown(), clock()),
     downloadCopy: () => {
       downloadFile(fileOf(shown(), clock()));
@@ -513,10 +688,10 @@ export function createApp(needs: AppNeeds = {}): App {
           });
           if (!allowed.ok || !added) return allowed;
           if (!added.ok) {
-            if (added.problem.kind !== 'noDatabase') {
+            if (!isOutOfReach(added.problem)) {
               return { ok: false, says: storageProblemInWords(added.problem) };
             }
-            await workInMemory(project, read.opened.setAside);
+            await workInMemory(project, added.problem, read.opened.setAside);
             announce(read.opened);
             return { ok: true };
           }
@@ -538,7 +713,7 @@ export function createApp(needs: AppNeeds = {}): App {
       inTurn(() =>
         reenter(() => {
           const project = newProject(ids(), name.trim() || 'New project');
-          return enter(project.id, project);
+          return enter(project.id, { fresh: project });
         }),
       ),
     removeProject: (id) =>

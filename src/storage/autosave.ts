@@ -7,7 +7,12 @@ export type SavingState =
   | { readonly kind: 'waiting' }
   | { readonly kind: 'saving' }
   | { readonly kind: 'failed'; readonly says: string; readonly tries: number }
-  | { readonly kind: 'readOnly'; readonly says: string };
+  | {
+      readonly kind: 'readOnly';
+      readonly says: string;
+      /** The stored project is gone, and what is on the screen can be stored in its place. */
+      readonly canStoreAgain?: true;
+    };
 
 export type Written = { readonly ok: true } | { readonly ok: false; readonly problem: StorageProblem };
 
@@ -28,6 +33,8 @@ export interface Autosave<Document, Entry> {
   readonly state: () => SavingState;
   /** From here on it may write. Before the first load a write would put an empty document over the stored one. */
   readonly begin: () => void;
+  /** As `begin`, where it is known that writing fails for now: says so at once and tries again. */
+  readonly beginFailing: (says: string) => void;
   /**
    * Hands over the newest document; log entries pile up until a write has taken them. An entry that joins the
    * last one takes its place, so that typing a sentence does not log every key.
@@ -111,7 +118,8 @@ export function createAutosave<Document, Entry>(
       const says = storageProblemInWords(written.problem);
       if (isFinal(written.problem)) {
         mayWrite = false;
-        show({ kind: 'readOnly', says });
+        const isGone = written.problem.kind === 'storedGone';
+        show({ kind: 'readOnly', says, ...(isGone && { canStoreAgain: true }) });
         return;
       }
       show({ kind: 'failed', says, tries });
@@ -160,6 +168,12 @@ export function createAutosave<Document, Entry>(
       tries = 0;
       if (newest) writeSoon();
       else show({ kind: 'saved' });
+    },
+    beginFailing: (says) => {
+      mayWrite = true;
+      tries = 1;
+      show({ kind: 'failed', says, tries });
+      writeIn(backoff[0] ?? 30_000);
     },
     changed: (document, entry, joinsLast = false) => {
       newest = { document };

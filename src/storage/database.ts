@@ -38,7 +38,8 @@ export type BackupReason =
   | 'remove'
   | 'damaged'
   | 'day'
-  | 'copy';
+  | 'copy'
+  | 'apart';
 
 export interface BackupRow {
   readonly id: number;
@@ -80,8 +81,8 @@ export interface DatabaseNeeds {
   readonly timers?: Timers;
 }
 
-/** How long the database may take before the page goes on without it. A save of 20,000 openings takes 5 s. */
-export const answerLimitsS = { opening: 8, reading: 20, writing: 15 } as const;
+/** How long the database may take before the page goes on without it. A save of 20,000 openings takes 5 s, reading them 6 s. */
+export const answerLimitsS = { opening: 8, reading: 12, writing: 15 } as const;
 
 export function createDatabase(needs: DatabaseNeeds = {}): Database {
   const name = needs.name ?? 'latchward';

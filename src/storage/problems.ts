@@ -18,6 +18,8 @@ export type StorageProblem =
       /** The browser said that another window holds the database. */
       readonly blocked: boolean;
     }
+  /** Opened from the second copy, because the database is out of reach. */
+  | { readonly kind: 'onlyInCopy'; readonly because: StorageProblem }
   /** Stored here before, and gone now although nobody removed it. */
   | { readonly kind: 'storedGone' }
   | { readonly kind: 'noSuchProject' }
@@ -48,8 +50,10 @@ export function storageProblemInWords(problem: StorageProblem): string {
       return 'This project was changed in another window after it was opened here, so this window no longer saves. Save a copy of what is on this screen, then reload the page.';
     case 'noAnswer':
       return noAnswerInWords(problem);
+    case 'onlyInCopy':
+      return `${outOfReachInWords(problem.because)} This project was opened from its second copy, and what you change is kept there alone. The database is tried again; save a copy to a file.`;
     case 'storedGone':
-      return 'The stored project is gone from this browser: its data was cleared while the project was open. What is on this screen may be the only copy. Save a copy to a file, then open that file to store the project again.';
+      return 'The stored project is gone from this browser: its data was cleared while the project was open. What is on this screen may be the only copy. Save a copy to a file, or store the project again.';
     case 'noSuchProject':
       return 'This project is no longer stored in this browser.';
     case 'noSuchBackup':
@@ -68,6 +72,24 @@ function noAnswerInWords({ doing, seconds, blocked }: Extract<StorageProblem, { 
   return blocked
     ? `Another window holds the database of this browser, and it ${waited}. ${closeOthers}`
     : `The database of this browser ${waited}. Nothing in it was changed. ${closeOthers} If that does not help, restart the browser.`;
+}
+
+/** Nothing of the database can be read now; a project can still be opened from its second copy. */
+export function isOutOfReach({ kind }: StorageProblem): boolean {
+  return kind === 'noDatabase' || kind === 'noAnswer' || kind === 'readFailed';
+}
+
+function outOfReachInWords(problem: StorageProblem): string {
+  switch (problem.kind) {
+    case 'noDatabase':
+      return `The database of this browser cannot be opened (${problem.says}).`;
+    case 'noAnswer':
+      return `The database of this browser has not answered for ${problem.seconds} seconds. ${problem.blocked ? 'Another window holds it: close the other windows of this app.' : 'Close the other windows of this app, or restart the browser.'}`;
+    case 'readFailed':
+      return `The database of this browser cannot be read (${problem.says}).`;
+    default:
+      return storageProblemInWords(problem);
+  }
 }
 
 /** Trying again cannot help; writing on would harm what another window or version stored. */

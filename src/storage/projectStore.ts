@@ -34,7 +34,9 @@ export interface ProjectStore {
   readonly load: (id: string) => Promise<Result<Loaded>>;
   readonly save: (order: SaveOrder) => Promise<Result<{ readonly at: string }>>;
   /** Stores what the second copy holds; a record it takes the place of is kept as a backup first. */
-  readonly bringBack: (copy: WholeCopy) => Promise<Result<object>>;
+  readonly bringBack: (copy: WholeCopy, commands?: readonly Command[]) => Promise<Result<object>>;
+  /** Another history of a project, kept as a backup beside the one that goes on. */
+  readonly keepApart: (copy: WholeCopy) => Promise<Result<object>>;
   /** Puts an opened file in the store; what stood under the same id is kept as a backup first. */
   readonly add: (
     opened: Extract<Opened, { ok: true }>,
@@ -120,7 +122,7 @@ export function createProjectStore(database: Database, clock: () => string): Pro
       return saved;
     },
 
-    bringBack: (whole) =>
+    bringBack: (whole, commands = []) =>
       database.run('writing', async (tables) => {
         const before = await tables.projects.get(whole.id);
         fitsToday(before);
@@ -136,6 +138,20 @@ export function createProjectStore(database: Database, clock: () => string): Pro
           size: JSON.stringify(whole.document).length,
           document: whole.document,
           setAside: whole.setAside,
+        });
+        await tables.commands.bulkAdd(commands.map((command) => ({ projectId: whole.id, command })));
+        return {};
+      }),
+
+    keepApart: (whole) =>
+      database.run('writing', async (tables) => {
+        await addBackup(tables, {
+          projectId: whole.id,
+          name: whole.name,
+          at: clock(),
+          reason: 'apart',
+          formatVersion: whole.formatVersion,
+          document: whole.document,
         });
         return {};
       }),

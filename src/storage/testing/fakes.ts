@@ -32,6 +32,10 @@ export async function rawPut(indexedDB: globalThis.IDBFactory, table: string, ro
   await raw(indexedDB, table, 'readwrite', (store) => store.put(row));
 }
 
+export async function rawClear(indexedDB: globalThis.IDBFactory, table: string): Promise<void> {
+  await raw(indexedDB, table, 'readwrite', (store) => store.clear() as IDBRequest<unknown>);
+}
+
 async function raw<T>(
   indexedDB: globalThis.IDBFactory,
   table: string,

@@ -9,6 +9,7 @@ const reasons: Record<BackupSummary['reason'], string> = {
   import: 'before a file took its place',
   list: 'before a door list was brought in',
   copy: 'in the database, older than the second copy',
+  apart: 'another history of the project, out of the second copy',
   restore: 'before a backup took its place',
   remove: 'when it was removed',
   damaged: 'as found, with damaged parts',

@@ -1,6 +1,8 @@
+import { useEffect, useState } from 'react';
 import { useApp, useApplication } from '../context.ts';
 
 const words = {
+  opening: 'Opening…',
   saved: 'Saved',
   waiting: 'Saving soon',
   saving: 'Saving…',
@@ -8,21 +10,46 @@ const words = {
   readOnly: 'Read only',
 } as const;
 
+/** A state that passes within this time offers no button: it would blink with every edit. */
+const passing = 1_500;
+
 /** Says all the time whether the work is on disk; "Saved" only once it is. */
 export function SavingMark() {
   const saving = useApp((state) => state.saving);
+  const isOpening = useApp(({ session }) => !session.ready || session.busy);
+  const isShown = useApp(({ session }) => session.ready);
   const app = useApplication();
+  const kind = isOpening ? 'opening' : saving.kind;
+  const lasts = useLasting(kind);
+  const says = !isOpening && (saving.kind === 'failed' || saving.kind === 'readOnly') ? saving.says : '';
+  const offersCopy = isShown && kind !== 'saved' && (says !== '' || lasts);
   return (
-    <div className="saving" role="status" aria-live="polite" data-saving={saving.kind}>
-      <span className="tag">{words[saving.kind]}</span>
-      {(saving.kind === 'failed' || saving.kind === 'readOnly') && (
-        <>
-          <p className="note">{saving.says}</p>
-          <button type="button" className="button button-small" onClick={() => app.downloadCopy()}>
-            Save a copy
-          </button>
-        </>
+    <div className="saving" role="status" aria-live="polite" data-saving={kind}>
+      <span className="tag">{words[kind]}</span>
+      {says !== '' && <p className="note">{says}</p>}
+      {!isOpening && saving.kind === 'readOnly' && saving.canStoreAgain && (
+        <button type="button" className="button button-small" onClick={() => void app.storeAgain()}>
+          Store it again
+        </button>
+      )}
+      {offersCopy && (
+        <button type="button" className="button button-small" onClick={() => app.downloadCopy()}>
+          Save a copy
+        </button>
       )}
     </div>
   );
+}
+
+/** True once the state has stayed for longer than a save usually takes. */
+function useLasting(kind: string): boolean {
+  const [lasting, setLasting] = useState('');
+  useEffect(() => {
+    const timer = setTimeout(() => setLasting(kind), passing);
+    return () => {
+      clearTimeout(timer);
+      setLasting('');
+    };
+  }, [kind]);
+  return lasting === kind;
 }
