@@ -44,6 +44,8 @@ export default defineConfig({
     // Some tests start the compiler or the linter, which takes long on a busy machine.
     testTimeout: 20_000,
     hookTimeout: 30_000,
+    // Left to itself a run on two cores takes one.
+    maxWorkers: '100%',
     coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'coverage' },
     projects: [
       {

@@ -32,6 +32,14 @@ const start = (command: string, call: readonly string[]) => {
   return { status, stdout, stderr };
 };
 const run = (...call: readonly string[]) => start(process.execPath, [join(folder, 'assess.js'), ...call]);
+/** The demo building is called the same way by several tests: one start of it serves them all. */
+const kept = new Map<string, ReturnType<typeof start>>();
+function demo(...call: readonly string[]) {
+  const key = call.join(' ');
+  const answer = kept.get(key) ?? run('demo-data/demo-building.json', ...call);
+  kept.set(key, answer);
+  return answer;
+}
 const lines = (stdout: string) =>
   stdout
     .split('\n')
@@ -60,7 +68,7 @@ describe('assess, run as a program', () => {
     expect(run('demo-data/demo-building.json', '--compare-basis', 'ibc2030').status).toBe(2);
     const same = run('demo-data/demo-building.json', '--compare-no-amendments');
     expect(lines(same.stdout).every((one) => one.comparison?.differences.length === 0)).toBe(true);
-    expect(lines(run('demo-data/demo-building.json').stdout)[0]).not.toHaveProperty('comparison');
+    expect(lines(demo().stdout)[0]).not.toHaveProperty('comparison');
   });
 
   it('decides every opening of a project file', () => {
@@ -129,7 +137,7 @@ describe('assess, run as a program', () => {
 
   it('adds the building as the last line only when asked', () => {
     const { status, stdout } = run('demo-data/demo-building.json', '--building');
-    const without = run('demo-data/demo-building.json').stdout;
+    const without = demo().stdout;
     expect(status).toBe(0);
     expect(stdout.startsWith(without)).toBe(true);
     const { building } = JSON.parse(stdout.slice(without.length)) as BuildingRecord;

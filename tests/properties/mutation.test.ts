@@ -4,16 +4,18 @@ import { mutateClause, mutateDerived } from '../../scripts/proof/mutation.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import { all, ibc, is, not, over } from '../../src/domain/logic/condition.ts';
 import { derivedKeys } from '../../src/domain/logic/derivedKeys.ts';
+import { runs, thorough } from './effort.ts';
 import type { Rule } from '../../src/domain/rules/rule.ts';
 
 /** `npx tsx scripts/proof/mutate.ts` prints the same by family. */
 describe('mutants of the rules', () => {
   test('at least 99 of 100 make a case of their own rule fail', () => {
-    const tried = allRules.flatMap((rule) => rule.clauses.flatMap((clause) => mutateClause(rule, clause)));
+    const mutated = thorough ? allRules : allRules.filter((_rule, index) => index % 4 === 0);
+    const tried = mutated.flatMap((rule) => rule.clauses.flatMap((clause) => mutateClause(rule, clause)));
     const killed = tried.filter((one) => one.fate === 'killed').length;
     const survived = tried.filter((one) => one.fate === 'survived');
     const names = survived.map((one) => `${one.rule.id}${one.clause.key ?? ''}: ${one.says}`);
-    expect(tried.length).toBeGreaterThan(11_000);
+    expect(tried.length).toBeGreaterThan(runs(2_500, 11_000));
     expect(killed / (killed + survived.length), names.join('\n')).toBeGreaterThanOrEqual(0.99);
   }, 60_000);
 

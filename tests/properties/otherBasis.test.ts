@@ -7,6 +7,7 @@ import type { Decision } from '../../src/domain/decide/decision.ts';
 import { signOffReasons } from '../../src/domain/decide/signOff.ts';
 import type { Amendment } from '../../src/domain/model/project.ts';
 import { compareOpening, onOtherBasis, otherBasisInWords } from '../../src/domain/schedules/otherBasis.ts';
+import { runs } from './effort.ts';
 import { demo, demoOpenings, paperOf } from './paperOpenings.ts';
 import { aSurvey } from './surveys.ts';
 
@@ -79,7 +80,7 @@ describe('another basis, side by side', () => {
         const { project, opening } = paperOf(survey);
         checked(project, opening, { ...project, basis });
       }),
-      { numRuns: 1500, seed: 20261130 },
+      { numRuns: runs(400, 1500), seed: 20261130 },
     );
   }, 120_000);
 

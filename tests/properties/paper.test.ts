@@ -19,6 +19,7 @@ import { delayTest } from '../../src/exporting/sequence/delayTest.ts';
 import { sequenceOf } from '../../src/exporting/sequence/sequence.ts';
 import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
 import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
+import { runs } from './effort.ts';
 import {
   demo,
   demoOpenings,
@@ -92,7 +93,7 @@ describe('on fire alarm', () => {
       fc.property(aSurvey, fc.constantFrom(...candidates), (survey, { id }) => {
         expect(disagreements(paperOf(survey, id))).toEqual([]);
       }),
-      { numRuns: 1500, seed: 20261130 },
+      { numRuns: runs(300, 1500), seed: 20261130 },
     );
   }, 120_000);
 });
@@ -121,7 +122,7 @@ describe('work by trade', () => {
       fc.property(aSurvey, fc.constantFrom(...candidates), (survey, { id }) => {
         expect(forgotten(paperOf(survey, id))).toEqual([]);
       }),
-      { numRuns: 1000, seed: 20261130 },
+      { numRuns: runs(250, 1000), seed: 20261130 },
     );
   }, 120_000);
 });

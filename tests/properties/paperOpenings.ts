@@ -6,6 +6,7 @@ import { candidates } from '../../src/domain/devices/candidates.ts';
 import type { Facts } from '../../src/domain/model/fact.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import { type Opening, openingsInOrder, type Project } from '../../src/domain/model/project.ts';
+import { thorough } from './effort.ts';
 import type { Survey } from './surveys.ts';
 
 /** Openings whose paper is held against what was decided for them, each in a project of its own. */
@@ -33,11 +34,16 @@ export function withCandidate(opening: Opening, candidate: string): Opening {
   return { ...opening, override: { candidate, reason: 'tried', by: 'test', at: '2026-01-01' } };
 }
 
-/** Every opening of the demo as decided, then with every candidate in its place, one after the other. */
+/**
+ * Every opening of the demo as decided, then with candidates in its place, one after the other: all of them in a
+ * thorough run, else every ninth, beginning elsewhere at each opening so that each candidate has its turn.
+ */
 export function* everyDemoPaper(): Generator<OnPaper> {
-  for (const opening of demoOpenings) {
+  const every = thorough ? 1 : 9;
+  for (const [place, opening] of demoOpenings.entries()) {
     yield onPaper(demo, opening);
-    for (const { id } of candidates) yield onPaper(demo, withCandidate(opening, id));
+    for (const [index, { id }] of candidates.entries())
+      if ((index + place) % every === 0) yield onPaper(demo, withCandidate(opening, id));
   }
 }
 

@@ -34,6 +34,7 @@ import { setSheet } from '../../src/exporting/sheets/setSheet.ts';
 import { testPages } from '../../src/exporting/sheets/testPages.ts';
 import { decisionRecord } from '../../src/exporting/jsonl/record.ts';
 import { scheduleRows, setNumbersOf } from '../../src/domain/schedules/openings.ts';
+import { runs } from './effort.ts';
 import { demo, demoOpenings, onPaper, type OnPaper, paperOf, withCandidate } from './paperOpenings.ts';
 import { aSurvey } from './surveys.ts';
 
@@ -169,7 +170,7 @@ describe('no sentence clears a door or says a thing twice', () => {
       fc.property(aSurvey, fc.constantFrom(undefined, ...candidates), (survey, candidate) => {
         expect(wrongIn(ofOpening(paperOf(survey, candidate?.id)), 'made up')).toEqual([]);
       }),
-      { numRuns: 400, seed: 20261130 },
+      { numRuns: runs(100, 400), seed: 20261130 },
     );
   }, 120_000);
 

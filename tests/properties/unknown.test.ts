@@ -13,6 +13,7 @@ import { factKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { orderState } from '../../src/domain/schedules/forOrder.ts';
 import { setSignature } from '../../src/domain/schedules/signature.ts';
+import { runs } from './effort.ts';
 import { heardOnlyWhenRecorded } from './onlyWhenRecorded.ts';
 import { seeded } from './space.ts';
 import { caseSurveys } from './surveys.ts';
@@ -76,7 +77,7 @@ describe('however the answers come', () => {
           }
         }
       }),
-      { numRuns: 250, seed: 17, endOnFailure: true },
+      { numRuns: runs(100, 250), seed: 17, endOnFailure: true },
     );
     expect(settled).toBeGreaterThan(100);
   }, 120_000);
@@ -106,7 +107,7 @@ describe('however the answers come', () => {
           if (key !== other) trial([key, draw(answersTo(key))], [other, draw(answersTo(other))]);
         }
       }),
-      { numRuns: 60, seed: 23, endOnFailure: true },
+      { numRuns: runs(25, 60), seed: 23, endOnFailure: true },
     );
     expect(complete).toBeGreaterThan(30);
   }, 120_000);
