@@ -1,6 +1,6 @@
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 
-/** What stands at the door, what the survey says, the field the sentence stands on, how grave it is, and the sentence. */
+/** What is at the door, what the survey says, the field the sentence stands on, how grave it is, and the sentence. */
 export type BadOpening = readonly [
   name: string,
   facts: FactValues,
@@ -36,7 +36,7 @@ export const badOpenings: readonly BadOpening[] = [
     { fireRatingMin: 19 },
     'fireRatingMin',
     'refuse',
-    'Doors are not rated 19 min; it is never rounded, so read the label again or ask for the plan, and mind that a wall’s rating is another figure.',
+    'Doors are not rated 19 min; a rating is never rounded, so read the label again or ask for the plan, and remember that the wall’s rating is a different figure.',
   ],
   [
     'frame one minute short',
@@ -85,14 +85,14 @@ export const badOpenings: readonly BadOpening[] = [
     { wallKind: 'fireWall', wallRatingMin: 120, fireRatingMin: 89 },
     'fireRatingMin',
     'refuse',
-    'A fire wall of 120 min takes a door of 90 min up to 2 h and 180 above; the door has 89 min. Check both figures, or say that two doors stand in the wall.',
+    'A fire wall of 120 min takes a door of 90 min up to 2 h and 180 above; the door has 89 min. Check both figures, or state that there are two doors in the wall.',
   ],
   [
     'wall just short of 2 h',
     { wallKind: 'horizontalExit', wallRatingMin: 119 },
     'wallRatingMin',
     'refuse',
-    'The wall is entered as a horizontal exit of 119 min, and such a wall has 2 h at least; check what the wall is.',
+    'The wall is entered as a horizontal exit of 119 min, and such a wall is rated at least 2 h; check what the wall is.',
   ],
   [
     'single door of 19 min',
@@ -106,7 +106,7 @@ export const badOpenings: readonly BadOpening[] = [
     { wallKind: 'exterior', wallRatingMin: 60, fireRatingMin: 44 },
     'fireRatingMin',
     'warn',
-    'The exterior wall has 60 min and the door 44 min; ask whether a near lot line wants 45 min at 1 h and 90 above, or whether the opening may be unprotected.',
+    'The exterior wall has 60 min and the door 44 min; ask whether a nearby lot line requires 45 min at 1 h and 90 above, or whether the opening may be unprotected.',
   ],
   [
     'unrated wall of one minute',
@@ -127,7 +127,7 @@ export const badOpenings: readonly BadOpening[] = [
     { frameMaterial: 'wood', fireRatingMin: 91 },
     'frameMaterial',
     'refuse',
-    'A wood frame stands around a door rated 91 min; check the frame and read its label.',
+    'A wood frame was entered on a door rated 91 min; check the frame and read its label.',
   ],
   [
     'no frame',
@@ -148,10 +148,10 @@ export const badOpenings: readonly BadOpening[] = [
     { fireRatingMin: 20, holdOpen: 'wedge' },
     'holdOpen',
     'warn',
-    'A wedge, kick-down or friction arm holds this fire door open; take it away today, or check that the door is rated.',
+    'A wedge, kick-down or friction arm holds this fire door open; remove it today, or check that the door is rated.',
   ],
   [
-    'strike cut-out',
+    'strike cutout',
     { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' },
     'strikePrep',
     'warn',
@@ -204,7 +204,7 @@ export const badOpenings: readonly BadOpening[] = [
     { doorType: 'overhead', egressRole: 'stairEntry' },
     'doorType',
     'refuse',
-    'Overhead or coiling door cannot be the door of a stair or horizontal exit; check the door type and the part it plays.',
+    'Overhead or coiling door cannot be the door of a stair or horizontal exit; check the door type and its egress role.',
   ],
   [
     'bar on no swinging leaf',
@@ -218,7 +218,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
     'stairStories',
     'warn',
-    'The stair side is to be locked and nobody counted the stories the stair serves; count them.',
+    'The stair side is to be locked and the stories the stair serves were not counted; count them.',
   ],
   [
     'one story',
@@ -237,28 +237,28 @@ export const badOpenings: readonly BadOpening[] = [
     },
     'stairReleasePoint',
     'refuse',
-    'The stair side is to be locked and nowhere can the doors be released together; name the place, or leave the stair side open.',
+    'The stair side is to be locked and there is no place where the doors can be released together; name it, or leave the stair side open.',
   ],
   [
     'stair lock at a room door',
     { egressRole: 'exitAccess', stairLockWanted: 'stairSide', selectedReentry: false },
     'egressRole',
     'warn',
-    'A lock or re-entry for stairs is asked for at a door that is no stair door; check the part this door plays.',
+    'A lock or re-entry for stairs is asked for at a door that is not a stair door; check the egress role of this door.',
   ],
   [
     'readers on both sides',
     { egressRole: 'stairDischarge', readerSides: 'both' },
     'readerSides',
     'refuse',
-    'Readers are wanted on both sides of the way out of the stair, but its stair side always opens freely; drop that reader, or enter it as one that only records.',
+    'Readers are wanted on both sides of the stair discharge door, but its stair side must always open freely; delete that reader, or enter it as one that only records.',
   ],
   [
     'not noted',
     { doorType: 'pair' },
     'inactiveBolts',
     'warn',
-    'This is a pair and nobody noted what holds the other leaf; look at its edge, top and bottom.',
+    'This is a pair, and what holds the inactive leaf was not recorded; look at its edge, top and bottom.',
   ],
   [
     'bolts on a single door',
@@ -284,7 +284,7 @@ export const badOpenings: readonly BadOpening[] = [
     { doorType: 'pair', mullion: true, latch: 'verticalRods' },
     'mullion',
     'warn',
-    'The pair has vertical rods and a mullion; one of the two is usually misread, so look again.',
+    'The pair has vertical rods and a mullion; one of the two was probably misread, so look again.',
   ],
   [
     'bar and another lock',
@@ -312,14 +312,14 @@ export const badOpenings: readonly BadOpening[] = [
     { wishKeyLock: true, mainDoor: false, egressRole: 'exitAccess', occupancyGroup: 'M', roomUse: 'other' },
     'wishKeyLock',
     'warn',
-    'A lock keyed from inside is wanted on a door that people leave by and that is not the main door; drop the wish, or check what the door is.',
+    'A lock keyed from inside is wanted on a door that people leave by and that is not the main door; withdraw the request, or check what the door is.',
   ],
   [
     'high hazard',
     { wishDelayedEgress: true, occupancyGroup: 'H-1' },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is wanted in H-1, where nobody may be delayed; check the group or drop the wish.',
+    'Delayed egress is wanted in H-1, where nobody may be delayed; check the group or withdraw the request.',
   ],
   [
     'theater or restaurant',
@@ -332,42 +332,42 @@ export const badOpenings: readonly BadOpening[] = [
     },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is wanted in A-1; among assemblies only the side doors of a courtroom in a sprinklered building may have it. Check the group or drop the wish.',
+    'Delayed egress is wanted in A-1; among assemblies only the side doors of a courtroom in a sprinklered building may have it. Check the group or withdraw the request.',
   ],
   [
     'school corridor',
     { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 30 },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or drop the wish.',
+    'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or withdraw the request.',
   ],
   [
     'neither',
     { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or drop the wish.',
+    'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or withdraw the request.',
   ],
   [
     '30 s without a delay',
     { wishDelayedEgress: false, wishDelay30s: true, wishNoDelaySign: false },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is not wanted, yet 30 seconds or a door without its sign are; ask the owner which holds.',
+    'Delayed egress is not wanted, yet a 30-second delay or a door without its sign was entered; ask the owner which is right.',
   ],
   [
     'office or day care',
     { wishControlledEgress: true, occupancyGroup: 'B' },
     'wishControlledEgress',
     'warn',
-    'Controlled egress is wanted in B, where people may not be kept in; check the group or drop the wish.',
+    'Controlled egress is wanted in B, where people may not be kept in; check the group or withdraw the request.',
   ],
   [
     'no need',
     { wishControlledEgress: true, clinicalNeed: 'none', occupancyGroup: 'I-1.1' },
     'clinicalNeed',
     'refuse',
-    'Controlled egress is wanted and no clinical need is recorded; get the need in writing or drop the wish.',
+    'Controlled egress is wanted and no clinical need is recorded; get the need in writing or withdraw the request.',
   ],
   [
     'clinical need in an office',
@@ -395,7 +395,7 @@ export const badOpenings: readonly BadOpening[] = [
     { highRise: false, storiesAboveGrade: 12 },
     'highRise',
     'refuse',
-    'The building has 12 stories and is entered as no high-rise; its top floor must lie above 75 ft, so check both.',
+    'The building has 12 stories and is entered as not a high-rise; its top floor must be above 75 ft, so check both.',
   ],
   [
     'voice without alarm',
@@ -409,7 +409,7 @@ export const badOpenings: readonly BadOpening[] = [
     { fireCommandCenter: true, highRise: false },
     'fireCommandCenter',
     'warn',
-    'A fire command center is entered and the building is no high-rise; check both.',
+    'A fire command center is entered and the building is not a high-rise; check both.',
   ],
   [
     'no center',
@@ -444,7 +444,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'exitAccess', doorType: 'single', leafHeightIn: 77 },
     'leafHeightIn',
     'warn',
-    'The leaf is 77 in high, too low for people to leave by; measure again, or check whether anybody leaves here.',
+    'The leaf is 77 in high, too low for egress; measure again, or check whether people leave by this door.',
   ],
   [
     '33 in',
@@ -465,7 +465,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'exitAccess', occupantLoad: 0 },
     'occupantLoad',
     'refuse',
-    'The door is on the way out and serves 0 people; enter the calculated load, or check the part it plays.',
+    'The door is in a means of egress and serves 0 people; enter the calculated load, or check its egress role.',
   ],
   [
     '50 people',
@@ -478,14 +478,14 @@ export const badOpenings: readonly BadOpening[] = [
     },
     'swingsWithEgress',
     'refuse',
-    'The leaf swings against people who leave, and at this load or hazard it must swing with them; check the swing and the load, or turn the door round.',
+    'The leaf swings against people who leave, and at this load or hazard it must swing with them; check the swing and the load, or reverse the swing.',
   ],
   [
     'opens inward',
     { doorType: 'single', roomUse: 'transformerVault', swingsWithEgress: false },
     'swingsWithEgress',
     'refuse',
-    'The door of this room must swing outward and is entered as swinging in; look again, or turn the door round.',
+    'The door of this room must swing outward and is entered as swinging in; look again, or reverse the swing.',
   ],
   [
     'one person',
@@ -499,28 +499,28 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'noOccupiedSpace', roomUse: 'office' },
     'egressRole',
     'refuse',
-    'The space is said to hold nobody, but its use is office or ordinary room; check the part the door plays.',
+    'The space is said to hold nobody, but its use is office or ordinary room; check the egress role of the door.',
   ],
   [
     'not asked',
     { egressRole: 'roofDoor' },
     'roofUse',
     'warn',
-    'This is a roof door and nobody asked what the roof is used for; ask.',
+    'This is a roof door, and the use of the roof was not recorded; ask.',
   ],
   [
     'not noted',
     { egressRole: 'elevatorLobby' },
     'lobbyHasOtherExit',
     'warn',
-    'This door leaves an elevator lobby, and nobody noted whether the lobby has another way out; look for it.',
+    'This door leads out of an elevator lobby, and whether the lobby has another exit was not recorded; look for it.',
   ],
   [
     'operator without power',
     { powerAtDoor: false, cablePath: false, operator: 'lowEnergy' },
     'powerAtDoor',
     'warn',
-    'An automatic operator is entered, and neither power nor a cable path; the operator is fed from somewhere, so look again.',
+    'An automatic operator is entered, and neither power nor a cable path; the operator is powered from somewhere, so look again.',
   ],
   [
     'no operator',
@@ -534,7 +534,7 @@ export const badOpenings: readonly BadOpening[] = [
     { closing: 'none', holdOpen: 'detectorReleased' },
     'closing',
     'warn',
-    'The door is held open by something that lets go, and nothing is said to close it; look for the closer.',
+    'The door has a releasing hold-open, and no closer is recorded; look for one.',
   ],
   [
     'nothing holds it',
@@ -569,7 +569,7 @@ export const badOpenings: readonly BadOpening[] = [
     { interlockHoldsEgress: true, wishInterlock: false },
     'wishInterlock',
     'refuse',
-    'An interlock is said to hold people in, and this door is said to be in none; check which holds.',
+    'An interlock is entered as holding people in, and this door is entered as not interlocked; check which is right.',
   ],
   [
     '251 ft²',
@@ -611,6 +611,6 @@ export const badOpenings: readonly BadOpening[] = [
     { panicPresent: true, latch: 'pushPull' },
     'panicPresent',
     'refuse',
-    'A push bar was seen and the leaf is entered without a latch (push/pull only, no latch). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is no panic hardware.',
+    'A push bar was seen and the leaf is entered without a latch (push/pull only, no latch). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is not panic hardware.',
   ],
 ];

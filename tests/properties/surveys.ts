@@ -20,7 +20,7 @@ export interface Survey {
   readonly basis: CodeBasis;
 }
 
-/** What stands at the door in every case of every rule, each under its own basis. */
+/** What is at the door in every case of every rule, each under its own basis. */
 export const caseSurveys: readonly Survey[] = allRules.flatMap((rule) =>
   rule.cases.map((one) => ({ facts: one.facts, basis: caseBasis(one.basis) })),
 );

@@ -6,7 +6,7 @@ test('a reviewer finds the room that opens when the mains fail, and how to close
   await page.getByRole('radio', { name: /^Battery spent/ }).check();
   const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
   await expect(finding).toContainText(/batter(y|ies) are spent/);
-  await finding.getByText('What would close it').click();
+  await finding.getByText('What would resolve it').click();
   await expect(finding.getByText(/^106: /)).toContainText('stays locked here');
   await finding.getByRole('link', { name: '106' }).click();
   await expect(page).toHaveURL(/#\/opening\/opening-106/);
@@ -24,7 +24,7 @@ test('a reviewer follows a rule along the way out from the building to its openi
   await finding.getByRole('button', { name: 'Show in the drawing' }).click();
   await expect(inDrawing).toHaveClass(/floor-marked/);
   await finding.getByRole('link', { name: 'S2-5', exact: true }).click();
-  const wayOut = page.getByRole('region', { name: 'On the way out' });
+  const wayOut = page.getByRole('region', { name: 'Along the egress path' });
   await expect(wayOut).toContainText('released together from one place');
   await wayOut.getByRole('link', { name: 'S2-P', exact: true }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'S2-P' })).toBeVisible();

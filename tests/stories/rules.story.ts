@@ -15,7 +15,7 @@ test('somebody looks a rule up by its words and goes to an opening where it took
   const rule = rules.rule(title);
   await expect(rule.getByRole('heading', { level: 3 })).toBeFocused();
   await expect(rule).toContainText('Not read in the code’s own text');
-  await expect(rule).toContainText(/Took part at \d+ openings/);
+  await expect(rule).toContainText(/Triggered at \d+ openings/);
   await rules.firedAt(title, '108').click();
   await expect(page.getByRole('heading', { level: 1, name: '108', exact: true })).toBeVisible();
 });

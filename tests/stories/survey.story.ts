@@ -15,7 +15,7 @@ const officeDoor = {
   fireRatingMin: '0',
   wallRatingMin: '0',
   wallKind: 'Ordinary, unrated',
-  egressRole: 'On the way out of a room or corridor',
+  egressRole: 'Along the egress path of a room or corridor',
   occupantLoad: '6',
   roomUse: 'Office or ordinary room',
   occupancyGroup: 'B',
@@ -147,13 +147,13 @@ test('an estimator takes over one part of another opening, as assumed, and back 
   const window = await newWindow(context);
   await window.addOpening('ZZ-TAKE');
   const { page } = window;
-  await page.getByRole('button', { name: 'Take over facts from …' }).click();
+  await page.getByRole('button', { name: 'Copy facts from …' }).click();
   await page.getByRole('combobox', { name: 'From', exact: true }).selectOption({ label: '103' });
   for (const part of await page.getByRole('group', { name: 'Which parts' }).getByRole('checkbox').all()) {
     await part.uncheck();
   }
   await page.getByRole('checkbox', { name: 'Frame' }).check();
-  await page.getByRole('button', { name: 'Take over', exact: true }).click();
+  await page.getByRole('button', { name: 'Copy', exact: true }).click();
   await expect(page.getByText(/facts were taken over from 103/)).toBeVisible();
   const opening = openingPage(page);
   await opening.group('Frame');

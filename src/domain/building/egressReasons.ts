@@ -18,7 +18,7 @@ export function egressReasons(egress: SpaceEgress): readonly ReasonGroup[] {
   const groups: readonly ReasonGroup[] = [
     { head: 'Load', reasons: [surveyed(load.says), ...load.reasons] },
     {
-      head: 'Ways out needed',
+      head: 'Exits required',
       reasons: judged
         ? [
             group.reason,

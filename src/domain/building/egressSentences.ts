@@ -45,7 +45,7 @@ export function doorOfSpaceInWords(
 ): string {
   const load = people === null ? 'whose load is not known' : `which holds ${peopleInWords(people)}`;
   const width = passes === null ? 'How many it passes is not known' : `It passes ${figure(passes)}`;
-  return `A way out of ${space}, ${load}. ${width}. Ways out needed: ${needed}.`;
+  return `A way out of ${space}, ${load}. ${width}. Exits required: ${needed}.`;
 }
 
 /** Said on screen and paper, because it could be taken for computed. */

@@ -85,7 +85,7 @@ export const says = {
     `The clear width of ${named(marks)} is not known; they are counted as wide enough.`,
 } as const;
 
-/** What to do at one opening of a minimum cut. */
+/** Action at one opening of a minimum cut. */
 export function suggestionInWords(mark: string, suggestion: Suggestion): string {
   switch (suggestion.kind) {
     case 'failMode':

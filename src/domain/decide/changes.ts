@@ -103,7 +103,7 @@ export const possibleChanges: readonly Change[] = [
     true,
     'doorSupplier',
     6,
-    'Laboratory approval before cutting the labeled frame, or a new labeled frame made with the cut-out.',
+    'Laboratory approval before cutting the labeled frame, or a new labeled frame made with the cutout.',
   ),
   change(
     'leafPrepared',
@@ -117,7 +117,7 @@ export const possibleChanges: readonly Change[] = [
     true,
     'doorSupplier',
     6,
-    'A new labeled inactive leaf made with strike cut-out and wire way, where its listing has one.',
+    'A new labeled inactive leaf made with strike cutout and wire way, where its listing has one.',
   ),
   change('headerRoom', true, 'doorSupplier', 6, 'Header at least 1-3/4 in deep inside.'),
   change('glassRails', 'both', 'doorSupplier', 6, 'Full-width rails top and bottom on the glass leaf.'),

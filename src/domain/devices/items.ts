@@ -32,7 +32,7 @@ export interface Item {
   readonly per?: 'device' | 'bar' | 'leaf';
   /** Ordered left or right: openings of another hand need a set of their own. */
   readonly handed?: true;
-  /** Asked of other items, whatever else stands in the set: no piece of its own. */
+  /** Applied to other items, whatever else stands in the set: no piece of its own. */
   readonly quality?: true;
 }
 

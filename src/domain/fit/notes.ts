@@ -129,7 +129,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     hours: 0.75,
   },
   28: {
-    says: 'The bolt body is exchanged for a latch body of the same cut-out and backset, the strike plate too.',
+    says: 'The bolt body is exchanged for a latch body of the same cutout and backset, the strike plate too.',
     trade: 'locksmith',
     hours: 0.75,
   },

@@ -28,7 +28,7 @@ export const glossary: readonly TermGroup[] = [
   { id: 'decision', name: 'How a decision is told', terms: [...stateTerms, ...sorted(decisionTerms)] },
   { id: 'condition', name: 'What happens when', terms: conditionTerms },
   { id: 'outcome', name: 'What happens then', terms: [...outcomeTerms, ...severityTerms] },
-  { id: 'score', name: 'What counts in the ranking', terms: scoreTerms },
+  { id: 'score', name: 'Ranking weights', terms: scoreTerms },
   { id: 'review', name: 'Review and issue', terms: [...verdictTerms, ...sorted(reviewTerms)] },
   { id: 'page', name: 'Pages', terms: pageTerms },
   { id: 'command', name: 'What the buttons do', terms: sorted(commandTerms) },

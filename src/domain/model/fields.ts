@@ -122,7 +122,7 @@ export const factSchemas = {
       aluminium458: 'Aluminum deadlatch, about 4-5/8 in',
       none: 'No strike preparation',
     },
-    { label: 'Strike preparation', group: 'frame', ask: 'What strike cut-out does the frame have?' },
+    { label: 'Strike preparation', group: 'frame', ask: 'What strike cutout does the frame have?' },
   ),
   headerRoom: yesNo({
     label: 'Header takes a shear magnet',
@@ -362,7 +362,7 @@ export const factSchemas = {
   framePrepared: yesNo({
     label: 'Labeled frame made for the strike',
     group: 'fire',
-    ask: 'Was the labeled frame made with the cut-out that an electric strike needs?',
+    ask: 'Was the labeled frame made with the cutout that an electric strike needs?',
   }),
   leafPrepared: yesNo({
     label: 'Labeled leaf made for the lock',
@@ -372,7 +372,7 @@ export const factSchemas = {
   inactiveLeafPrepared: yesNo({
     label: 'Labeled inactive leaf made for a strike',
     group: 'fire',
-    ask: 'Was the edge of the labeled inactive leaf made with a cut-out and a wire way for a strike?',
+    ask: 'Was the edge of the labeled inactive leaf made with a cutout and a wire way for a strike?',
   }),
   fieldModificationApproved: yesNo({
     label: 'Cutting approved by the laboratory',
@@ -383,7 +383,7 @@ export const factSchemas = {
   // ── Egress ──────────────────────────────────────────────────────────────────────────────────────────
   egressRole: choice(
     {
-      exitAccess: 'On the way out of a room or corridor',
+      exitAccess: 'Along the egress path of a room or corridor',
       exteriorExit: 'Exit door to the outside',
       stairEntry: 'Door into an exit stair',
       stairDischarge: 'Way out of the stair to outside or lobby',

@@ -43,7 +43,7 @@ describe('opening schedule', () => {
       size: '36 × 84 × – in',
       leaf: 'Hollow metal',
       label: '45 min',
-      egressRole: 'On the way out of a room or corridor',
+      egressRole: 'Along the egress path of a room or corridor',
       notes: 'Check.',
       set: expect.stringMatching(/^HS-\d\d$/),
     });

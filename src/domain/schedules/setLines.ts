@@ -80,7 +80,7 @@ export function detailOf(item: ItemId, members: readonly Member[]): string {
       break;
     default:
   }
-  // The cut-out says which face plate; a rim strike lies on the surface.
+  // The cutout says which face plate; a rim strike lies on the surface.
   if (strikes.includes(item) && members[0]?.decision.chosen?.candidate.deviceId !== 'strikeRim')
     say('strikePrep');
   if (itemOf(item).handed) say('handing');

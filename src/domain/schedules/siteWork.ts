@@ -15,7 +15,7 @@ export interface SiteWork {
   readonly marks: readonly string[];
 }
 
-/** What has to be done at the openings of a set: alike in their parts, they may differ in what is cut or changed. */
+/** Work required at the openings of a set: alike in their parts, they may differ in what is cut or changed. */
 export function siteWork(members: readonly Member[]): readonly SiteWork[] {
   const found = new Map<string, SiteWork & { readonly marks: string[] }>();
   for (const { mark, decision } of members) {

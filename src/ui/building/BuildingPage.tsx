@@ -31,7 +31,7 @@ function NoSpaces() {
       <div className="sheet-body empty stack">
         <h1>The building as a whole</h1>
         <p>
-          No spaces are entered yet. Enter them under <a href="#/project">Project</a> and say at each opening
+          No spaces have been entered yet. Add them under <a href="#/project">Project</a> and say at each opening
           which two it joins.
         </p>
       </div>

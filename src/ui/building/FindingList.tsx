@@ -25,7 +25,7 @@ interface Props {
 
 export function FindingList({ plan, findings, chosen, onChoose }: Props) {
   const [shown, setShown] = useState(atOnce);
-  if (findings.length === 0) return <p>Nothing was found in any condition.</p>;
+  if (findings.length === 0) return <p>No findings in any condition.</p>;
   return (
     <>
       <ol className="reasons building-findings">
@@ -92,7 +92,7 @@ function Closing({ plan, finding }: { plan: Plan; finding: BuildingFinding }) {
   const [condition] = finding.conditions;
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>What would close it</summary>
+      <summary>What would resolve it</summary>
       {open &&
         (finding.closing === null || condition === undefined ? (
           <p>{cannotClose}</p>

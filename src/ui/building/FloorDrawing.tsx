@@ -86,7 +86,7 @@ function SpaceBox(props: {
         {levelInWords(found.securityLevel)}
       </text>
       <text x={middle} y={below + 2 * lineHeight - 6} className={shut || open ? 'floor-name' : 'floor-level'}>
-        {shut ? out : open ? 'Open to anybody' : out}
+        {shut ? out : open ? 'Open to anyone' : out}
       </text>
     </g>
   );

@@ -93,7 +93,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
                 <td data-head="Way out">{wayOutInWords(plan, state, index)}</td>
                 <td data-head="Without a credential">
                   {isExposed(plan, state, index)
-                    ? 'Open to anybody'
+                    ? 'Open to anyone'
                     : state.reached.reached[index]
                       ? 'Reached'
                       : 'Not reached'}

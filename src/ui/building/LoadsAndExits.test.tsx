@@ -61,7 +61,7 @@ describe('loads and exits', () => {
     expect(screen.getByRole('link', { name: '101' })).toHaveAttribute('href', '#/opening/o');
     expect(screen.getByText(/34 in ÷ 0\.2 in a person = 170 people/)).toBeVisible();
     expect(screen.queryByRole('row', { name: /^Corridor/ })).toBeNull();
-    await user.click(screen.getByRole('checkbox', { name: 'Also the spaces where nothing was found' }));
+    await user.click(screen.getByRole('checkbox', { name: 'Also the spaces with no findings' }));
     expect(screen.getByRole('row', { name: /^Corridor/ })).toHaveTextContent('Not judged');
     expect(screen.queryByRole('row', { name: /^Stair/ })).toBeNull();
     expect(screen.getByText(/Not computed: stairs, travel distance/)).toBeVisible();

@@ -34,7 +34,7 @@ export function LoadsAndExits({ project }: { project: Project }) {
               checked={everySpace}
               onChange={(event) => setEverySpace(event.target.checked)}
             />
-            Also the spaces where nothing was found
+            Also the spaces with no findings
           </label>
           {floors.length === 0 && <p>Nothing was found in {sheet.says}.</p>}
           <table className="schedule schedule-close schedule-folds" hidden={floors.length === 0}>
@@ -45,7 +45,7 @@ export function LoadsAndExits({ project }: { project: Project }) {
                   People
                 </th>
                 <th scope="col" className="num">
-                  Ways out needed
+                  Exits required
                 </th>
                 <th scope="col" className="num">
                   Found
@@ -120,7 +120,7 @@ function SpaceRows({ line, isNamed }: { line: LoadLine; isNamed: boolean }) {
             </span>
           )}
         </td>
-        <td data-head="Ways out needed" className="num">
+        <td data-head="Exits required" className="num">
           {line.needed}
         </td>
         <td data-head="Found" className="num">
@@ -161,7 +161,7 @@ function Reasons({ line }: { line: LoadLine }) {
       ))}
       <div>
         <h3>Doors</h3>
-        {line.doors.length === 0 && <p>No opening leads people out of it.</p>}
+        {line.doors.length === 0 && <p>No opening leads out of it.</p>}
         {line.doors.map((door) => (
           <div key={door.id} className="stack stack-tight">
             <p>

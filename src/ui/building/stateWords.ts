@@ -33,15 +33,15 @@ export function wayOutInWords(plan: Plan, state: BuildingState, space: number): 
   if (!found || found.kind === 'outside') return 'Outside';
   switch (state.leaving.grade[space]) {
     case FREE:
-      return 'Way out free';
+      return 'Egress free';
     case AFTER:
-      return 'Way out after a delay';
+      return 'Egress after a delay';
     case STAFF:
-      return 'Way out by staff';
+      return 'Egress by staff release';
     case NOT_SAID:
-      return 'Way out not known';
+      return 'Egress not known';
     default:
-      return isOccupied(found) ? 'No way out' : 'No way out; nobody inside';
+      return isOccupied(found) ? 'No way out' : 'No egress; no one inside';
   }
 }
 

@@ -5,12 +5,12 @@ import { useTold } from './useTold.ts';
 import { when } from './when.ts';
 
 const reasons: Record<BackupSummary['reason'], string> = {
-  migration: 'before it was brought up to date',
-  import: 'before a file took its place',
-  list: 'before a door list was brought in',
+  migration: 'before it was updated to the current format',
+  import: 'before a file replaced it',
+  list: 'before a door list was imported',
   copy: 'in the database, older than the second copy',
   apart: 'another history of the project, out of the second copy',
-  restore: 'before a backup took its place',
+  restore: 'before a backup replaced it',
   remove: 'when it was removed',
   damaged: 'as found, with damaged parts',
   day: 'first save of a day',
@@ -41,7 +41,7 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
     <div className="stack">
       {told.backups.length === 0 ? (
         <p className="note">
-          None yet. One is made every day you work, and before anything takes the place of a project.
+          None yet. One is made every day you work, and before anything replaces a project.
         </p>
       ) : (
         <div className="schedule-scroll">
@@ -51,7 +51,7 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
                 <th scope="col">Project</th>
                 <th scope="col">Made</th>
                 <th scope="col">Why</th>
-                <th scope="col">What to do</th>
+                <th scope="col">Action</th>
               </tr>
             </thead>
             <tbody>

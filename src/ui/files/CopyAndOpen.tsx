@@ -62,8 +62,7 @@ export function CopyAndOpen() {
           />
           <div id={`${id}about`}>
             <p className="field-help">
-              A file of an older version is brought up to date; what cannot be read is set aside and named.
-              What stood in this browser under the same project is kept as a backup.
+              A file from an older version is updated; anything that cannot be read is set aside and listed. The version already in this browser is kept as a backup.
             </p>
             {problem !== '' && (
               <p role="alert" className="field-error">

@@ -28,7 +28,7 @@ export default function FilesPage() {
       <div className="sheet-body stack stack-wide">
         <div className="stack stack-tight">
           <h1>Files</h1>
-          <p className="lead">Everything stays in this browser until you save a copy yourself.</p>
+          <p className="lead">Everything stays in this browser until you save a copy.</p>
         </div>
         {parts.map(({ name, part }) => (
           <section key={name} className="section stack" aria-label={name}>

@@ -40,7 +40,7 @@ export function ImportPreview(props: Props) {
   const may = mayImport(imported, goodOnly);
   return (
     <section className="import-preview stack" aria-label={`Preview of ${name}`}>
-      <h3>What was understood of {name}</h3>
+      <h3>How it was read: {name}</h3>
       <p className="lead">{importTotals(imported)}</p>
       {notes.map((note) => (
         <p key={note} className="remark">
@@ -112,7 +112,7 @@ export function ImportPreview(props: Props) {
       </table>
       {skipped.length > 0 && (
         <details>
-          <summary>Rows taken for no door ({skipped.length})</summary>
+          <summary>Rows not read as doors ({skipped.length})</summary>
           <ul className="reasons">
             {skipped.map(({ row, why }) => (
               <li key={row.number}>
@@ -126,7 +126,7 @@ export function ImportPreview(props: Props) {
                   className="button button-quiet button-small"
                   onClick={() => onRow(row.number, 'opening')}
                 >
-                  It is a door
+                  This is a door
                 </button>
               </li>
             ))}
@@ -136,7 +136,7 @@ export function ImportPreview(props: Props) {
       <Cells imported={imported} onRow={onRow} />
       {noted.length > 0 && (
         <details>
-          <summary>Not taken, left open ({noted.length})</summary>
+          <summary>Not read, left blank ({noted.length})</summary>
           <Problems problems={all ? noted : noted.slice(0, shownAtFirst)} />
           {noted.length > shownAtFirst && !all && (
             <button type="button" className="button button-small" onClick={() => setAll(true)}>
@@ -148,13 +148,13 @@ export function ImportPreview(props: Props) {
       {imported.refused.length > 0 && imported.openings.length > 0 && (
         <label className="choice">
           <input type="checkbox" checked={goodOnly} onChange={(event) => setGoodOnly(event.target.checked)} />
-          <span>Bring in the good rows and leave the refused ones out</span>
+          <span>Import valid rows and skip rejected ones</span>
         </label>
       )}
       {!may.ok && <output className="remark">{may.says}</output>}
       <div className="row">
         <button type="button" className="button button-main" disabled={!may.ok} onClick={onBringIn}>
-          Bring in {counted(imported.openings.length, 'opening')}
+          Import {counted(imported.openings.length, 'opening')}
         </button>
         <button type="button" className="button button-quiet" onClick={onCancel}>
           Cancel
@@ -184,11 +184,11 @@ function Cells({ imported, onRow }: Pick<Props, 'imported' | 'onRow'>) {
   if (!opening || !row) return null;
   return (
     <details>
-      <summary>Cells, original beside reading</summary>
+      <summary>Cells: original and reading</summary>
       <div className="row">
         <select
           className="input"
-          aria-label="Door to look at"
+          aria-label="Door to check"
           value={Math.min(at, imported.openings.length - 1)}
           onChange={(event) => setAt(Number(event.target.value))}
         >

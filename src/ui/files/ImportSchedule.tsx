@@ -98,8 +98,7 @@ export function ImportSchedule() {
             }}
           />
           <p id={`${id}help`} className="field-help">
-            Headings of architects and our own keys are understood; inches, feet and millimeters are read. You
-            see what was understood before anything is stored.
+            Architects’ column headings and our own keys are recognized; inches, feet and millimeters are read. You see how it was read before anything is stored.
           </p>
         </div>
         <div className="field">
@@ -118,7 +117,7 @@ export function ImportSchedule() {
               disabled={pasted.trim() === ''}
               onClick={() => take(readScheduleText(pasted), 'pasted rows')}
             >
-              Look at these rows
+              Check these rows
             </button>
           </div>
         </div>

@@ -20,7 +20,7 @@ export function LastEdits() {
     );
   }
   const commands = told.commands.toReversed();
-  if (commands.length === 0) return <p className="note">Nothing was edited in this browser yet.</p>;
+  if (commands.length === 0) return <p className="note">No edits in this browser yet.</p>;
   return (
     <div className="stack">
       <table className="schedule schedule-close schedule-folds">

@@ -46,7 +46,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
                 <th scope="col" className="num">
                   Size
                 </th>
-                <th scope="col">What to do</th>
+                <th scope="col">Action</th>
               </tr>
             </thead>
             <tbody>
@@ -84,7 +84,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
               if (Object.keys(demo.openings).length === 0) {
                 return {
                   ok: false,
-                  says: 'The demo building could not be fetched. Try again with a connection.',
+                  says: 'The demo building could not be downloaded. Try again with a network connection.',
                 };
               }
               // Under an id of its own, so that no demo somebody worked on is written over.

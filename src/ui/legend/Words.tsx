@@ -22,7 +22,7 @@ export function Words() {
             onChange={(event) => setWanted(event.target.value)}
           />
         </div>
-        {found.nothing && <output>No such word here.</output>}
+        {found.nothing && <output>No match.</output>}
         {found.groups.map((group) => (
           <section key={group.id} className="stack stack-tight" aria-label={group.name}>
             <h3>{group.name}</h3>

@@ -25,7 +25,7 @@ export function ChooseByHand({ opening, decision }: Props) {
     store.getState().dispatch(`${opening.mark}: ${label}`, [{ kind: 'setOverride', id: opening.id, value }]);
   const keep = () => {
     if (candidate === '') return setProblem('Pick what is to be used instead.');
-    if (reason.trim() === '') return setProblem('Say why; the reviewer reads it.');
+    if (reason.trim() === '') return setProblem('Say why; the reviewer will read it.');
     const by = app.preferences.get('yourName');
     const result = set({ candidate, reason: reason.trim(), by, at: app.clock() }, 'chosen by hand');
     if (!result.ok) return setProblem(result.says);

@@ -17,7 +17,7 @@ export function ConditionTable({ project, opening }: { project: Project; opening
     return (
       <section className="section" aria-labelledby={heading}>
         <h3 id={heading}>What happens when</h3>
-        <p>Nothing is chosen for this opening yet, so there is nothing to try.</p>
+        <p>Nothing is chosen for this opening yet, so there is nothing to run.</p>
       </section>
     );
   }

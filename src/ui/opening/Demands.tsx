@@ -35,7 +35,7 @@ export function Demands({ report }: { report: DecisionReport }) {
 
       {report.work.length > 0 && (
         <section className="section">
-          <h3>What has to be done</h3>
+          <h3>Work required</h3>
           {report.work.map(({ trade, lines }) => (
             <div key={trade} className="work">
               <h4>{trade}</h4>

@@ -15,7 +15,7 @@ export function FileDoubts({ project, opening }: { project: Project; opening: Op
     const value = (project.setAside ?? []).filter((one) => !mine.includes(one));
     store
       .getState()
-      .dispatch(`${opening.mark}: dealt with what was set aside`, [{ kind: 'setAside', value }]);
+      .dispatch(`${opening.mark}: resolved what was set aside`, [{ kind: 'setAside', value }]);
   };
   return (
     <div className="message" role="note">
@@ -29,7 +29,7 @@ export function FileDoubts({ project, opening }: { project: Project; opening: Op
       </ul>
       {mine.length > 0 && (
         <button type="button" className="button button-small" onClick={dealtWith}>
-          I have dealt with what was set aside here
+          I have resolved what was set aside here
         </button>
       )}
     </div>

@@ -38,7 +38,7 @@ export function OpeningPage() {
       <div className="sheet">
         <div className="sheet-body empty stack">
           <h1 tabIndex={-1}>This opening is not in the project</h1>
-          <p>It may have been removed, or the address is from another project.</p>
+          <p>It may have been removed, or the address belongs to another project.</p>
           <button type="button" className="button" onClick={() => store.getState().goTo('schedule')}>
             Back to the schedule
           </button>

@@ -12,8 +12,8 @@ export function PathFindings({ project, opening }: { project: Project; opening: 
   const lines = settled ? linesAbout(settled, pathFindingsFor(settled), opening.id) : [];
   if (lines.length === 0) return null;
   return (
-    <section className="section stack stack-tight" aria-label="On the way out">
-      <h3>On the way out</h3>
+    <section className="section stack stack-tight" aria-label="Along the egress path">
+      <h3>Along the egress path</h3>
       {lines.map((line) => (
         <div key={line.id} className="stack stack-tight">
           <ReasonsInFull reasons={[line.reason]} />

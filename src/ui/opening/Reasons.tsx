@@ -132,7 +132,7 @@ export function Reasons({ project, opening, decision, report }: Props) {
           ))}
         </details>
         <details>
-          <summary>Facts this rests on ({report.facts.length})</summary>
+          <summary>Facts relied on ({report.facts.length})</summary>
           <table className="schedule schedule-close">
             <tbody>
               {report.facts.map((fact) => (

@@ -107,7 +107,7 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
           checked={everything}
           onChange={(event) => setEverything(event.target.checked)}
         />
-        Show every question, even those that make no sense here
+        Show every question, including those that do not apply here
       </label>
       <TakeOverFacts project={project} opening={opening} />
     </div>

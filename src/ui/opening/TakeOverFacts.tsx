@@ -18,7 +18,7 @@ export function TakeOverFacts({ project, opening }: Props) {
   if (!open) {
     return (
       <button type="button" className="button self-start" onClick={() => setOpen(true)}>
-        Take over facts from …
+        Copy facts from …
       </button>
     );
   }
@@ -61,7 +61,7 @@ function TakeOverForm({ project, opening, onDone }: Props & { readonly onDone: (
         takeOver();
       }}
     >
-      <h3 id={`${id}title`}>Take over facts</h3>
+      <h3 id={`${id}title`}>Copy facts</h3>
       <label className="field" htmlFor={`${id}from`}>
         <span className="field-label">From</span>
         <select
@@ -107,7 +107,7 @@ function TakeOverForm({ project, opening, onDone }: Props & { readonly onDone: (
       <p role="status">{takeOverInWords(facts.length, from.mark)}</p>
       <div className="row">
         <button type="submit" className="button button-main" disabled={facts.length === 0}>
-          Take over
+          Copy
         </button>
         <button type="button" className="button button-quiet" onClick={onDone}>
           Cancel

@@ -20,7 +20,7 @@ export function WhatWouldAdmit({ project, opening, decision, candidateId }: Prop
         className="button button-small"
         onClick={() => setAnswer(admissionInWords(searchFor(project, opening, decision, candidateId)))}
       >
-        What would admit it?
+        What would allow it?
       </button>
     );
   }

@@ -9,7 +9,7 @@ export function Notices() {
     <div aria-live="polite" className="notices">
       {newVersion && (
         <div className="message" role="status">
-          <p>A newer version of Latchward is ready. It starts when you say so; your work is saved first.</p>
+          <p>A newer version of Latchward is ready. It starts when you choose; your work is saved first.</p>
           <button type="button" className="button row-end" onClick={newVersion}>
             Start the new version
           </button>

@@ -5,7 +5,7 @@ import { Unbroken } from './Unbroken.tsx';
 
 /** What was found about the building, the worst first, in one table whose heads stand on every page. */
 export function BuildingFindings({ sheet }: { sheet: FindingsSheet }) {
-  if (sheet.groups.length === 0) return <p className="lead">Nothing was found in any condition.</p>;
+  if (sheet.groups.length === 0) return <p className="lead">No findings in any condition.</p>;
   return (
     <>
       <table className="schedule findings-table">

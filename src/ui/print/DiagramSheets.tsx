@@ -4,7 +4,7 @@ import { Drawn } from './Drawn.tsx';
 /** Circuits side by side, each kept whole under the mark of its opening. */
 export function DiagramSheets({ sheet }: { sheet: DiagramSheet }) {
   if (sheet.entries.length === 0) {
-    return <p>No lock of these openings hangs on a wire, or none is chosen yet.</p>;
+    return <p>None of these openings has a wired lock, or none is chosen yet.</p>;
   }
   return (
     <div className="diagrams">

@@ -111,7 +111,7 @@ function Shared({ lines }: { lines: SetSheet['shared'] }) {
 function Without({ openings }: { openings: SetSheet['without'] }) {
   return (
     <section className="set-part" aria-label="Without a set">
-      <h3>Without a set: not to be priced yet</h3>
+      <h3>No set: do not price yet</h3>
       <table className="schedule set-table">
         <thead>
           <tr>

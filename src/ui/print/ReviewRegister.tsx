@@ -23,7 +23,7 @@ export function ReviewRegister({ entries, building, says }: Props) {
             <tr>
               <th scope="col">Mark</th>
               <th scope="col">Place and arrangement</th>
-              <th scope="col">Why it needs a name</th>
+              <th scope="col">Why it needs a signature</th>
               <th scope="col">State</th>
               <th scope="col">Verdict, name and date</th>
             </tr>

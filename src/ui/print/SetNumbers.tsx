@@ -37,7 +37,7 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
         </button>
       </div>
       <p className="note">
-        Fix them when the schedule goes out: later issues then number every set the same.
+        Fix them when the schedule is issued: later issues then keep every set number.
       </p>
     </section>
   );

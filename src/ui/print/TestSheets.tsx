@@ -39,7 +39,7 @@ function Lines({ page }: { page: TestPage }) {
           <th scope="col" className="num">
             No.
           </th>
-          <th scope="col">What to do</th>
+          <th scope="col">Action</th>
           <th scope="col">What must happen</th>
           <th scope="col">{pass}</th>
           <th scope="col">{fail}</th>

@@ -48,7 +48,7 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
       }}
     >
       <div className="field">
-        <label htmlFor={`${field}says`}>What it asks, in one sentence</label>
+        <label htmlFor={`${field}says`}>What it requires, in one sentence</label>
         <textarea
           id={`${field}says`}
           className="input"
@@ -89,19 +89,19 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
       </fieldset>
       <AmendmentConditions when={draft.when} problems={problems} onChange={(when) => set({ when })} />
       <Several
-        legend="Devices it speaks of"
+        legend="Devices it applies to"
         options={deviceIds.map((device) => [device, devices[device].name])}
         chosen={draft.devices}
         onChange={(chosen) => set({ devices: chosen })}
       />
       <Several
-        legend="Ways out it speaks of"
+        legend="Releases it applies to"
         options={Object.entries(releases)}
         chosen={draft.releases}
         onChange={(chosen) => set({ releases: chosen })}
       />
       <Several
-        legend="Fail modes it speaks of"
+        legend="Fail modes it applies to"
         options={Object.entries(failModeWords)}
         chosen={draft.failModes}
         onChange={(chosen) => set({ failModes: chosen })}
@@ -110,7 +110,7 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
       <output className="remark">
         {read.ok
           ? amendmentTouches(project, read.amendment, decisions)
-          : 'How many openings it touches is said here once all of it is filled in.'}
+          : 'The number of openings it affects is shown here once the form is complete.'}
       </output>
       {refused !== '' && (
         <p role="alert" className="field-error">

@@ -27,7 +27,7 @@ export function Amendments({ project }: { project: Project }) {
     <div className="stack">
       {project.amendments.length === 0 && editing === null && (
         <p className="note">
-          None entered. Ordinances and letters of the authority that add to the codes belong here.
+          None entered. Ordinances and letters from the authority that add to the codes go here.
         </p>
       )}
       {project.amendments.map((amendment) =>
@@ -105,7 +105,7 @@ function AmendmentCard(props: {
         >
           Remove<span className="visually-hidden"> amendment of {amendment.source}</span>
         </button>
-        <a href={`#/rules/LOCAL-${encodeURIComponent(amendment.id)}`}>Where it took part</a>
+        <a href={`#/rules/LOCAL-${encodeURIComponent(amendment.id)}`}>Where it was triggered</a>
       </div>
       {problem !== '' && (
         <p role="alert" className="field-error">

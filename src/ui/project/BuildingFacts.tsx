@@ -24,7 +24,7 @@ export function BuildingFacts({ project }: { project: Project }) {
       {shared.length > 0 && (
         <>
           <h3>Usual for its openings</h3>
-          <p className="note">Holds for every opening that has no answer of its own.</p>
+          <p className="note">Applies to every opening without its own answer.</p>
           <div className="project-facts">{shared.map(field)}</div>
         </>
       )}

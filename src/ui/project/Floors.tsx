@@ -19,7 +19,7 @@ export function Floors({ project }: { project: Project }) {
   return (
     <div className="stack">
       {floors.length === 0 && (
-        <p className="note">No floor yet. The door schedule is ordered by floors, so name them here.</p>
+        <p className="note">No floors yet. The door schedule is sorted by floor, so name them here.</p>
       )}
       {floors.length > 0 && (
         <ol className="places" reversed>

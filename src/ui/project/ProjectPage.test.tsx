@@ -96,7 +96,7 @@ describe('the project page', () => {
     await user.type(cost, '40{Enter}');
     expect(project().weights.cost).toBe(40);
     expect(app.store.getState().document.past).toHaveLength(1);
-    await user.click(screen.getByRole('button', { name: 'Back to the usual weights' }));
+    await user.click(screen.getByRole('button', { name: 'Reset to default weights' }));
     expect(project().weights.cost).toBe(12);
   });
 

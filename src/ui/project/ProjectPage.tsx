@@ -21,7 +21,7 @@ export default function ProjectPage() {
     { name: 'Spaces', part: <Spaces key={project.id} project={project} /> },
     { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
     { name: 'Another basis, side by side', part: <OtherBasis key={project.id} project={project} /> },
-    { name: 'What counts in the ranking', part: <WeightsForm project={project} /> },
+    { name: 'Ranking weights', part: <WeightsForm project={project} /> },
   ];
   return (
     <div className="sheet">

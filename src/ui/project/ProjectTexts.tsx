@@ -44,7 +44,7 @@ function YourName() {
     <TextField
       label="Your name"
       value={name}
-      help="Kept in this browser. It stands as the author of every edit and sign-off you make."
+      help="Kept in this browser. It is recorded as the author of every edit and sign-off you make."
       onKeep={(text) => {
         const trimmed = text.trim();
         preferences.set('yourName', trimmed);

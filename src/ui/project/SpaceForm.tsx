@@ -88,7 +88,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
         <Amount
           label="Common path"
           unit="ft"
-          help="The longest way before a person has a choice of two ways out."
+          help="The longest travel before a person has a choice of two exits."
           value={draft.commonPath}
           onType={(commonPath) => set({ commonPath })}
           error={error('commonPath')}

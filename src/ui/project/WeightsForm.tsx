@@ -40,10 +40,10 @@ export function WeightsForm({ project }: { project: Project }) {
           className="button"
           disabled={usual}
           onClick={() =>
-            command('Weights as they were at first', [{ kind: 'setWeights', value: { ...defaultWeights } }])
+            command('Weights reset to default', [{ kind: 'setWeights', value: { ...defaultWeights } }])
           }
         >
-          Back to the usual weights
+          Reset to default weights
         </button>
       </div>
     </div>

@@ -14,7 +14,7 @@ export function BuildingLines({ lines }: { lines: readonly BuildingLine[] }) {
     <article className="review-entry stack stack-tight" aria-label="About the building">
       <div className="row row-baseline review-entry-head">
         <h2>About the building</h2>
-        <p>Along the way out, over more than one opening. Signed on the printed register.</p>
+        <p>Along the egress path, across more than one opening. Signed on the printed register.</p>
         <div className="row row-end">
           <StatusMark status="needsSignOff">{lines[0]?.reason.gradeWord}</StatusMark>
         </div>

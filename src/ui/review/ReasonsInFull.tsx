@@ -3,7 +3,7 @@ import type { ReasonInFull } from '../../exporting/sheets/reasons.ts';
 /** Grade, sentence, and under it the rule with its sections and how it was read. */
 export function ReasonsInFull({ reasons }: { reasons: readonly ReasonInFull[] }) {
   return (
-    <ul className="reasons" aria-label="Why it needs a name">
+    <ul className="reasons" aria-label="Why it needs a signature">
       {reasons.map((reason) => (
         <li key={reason.sentence} className="reason">
           <p>

@@ -41,7 +41,7 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
               </div>
             ))}
           </dl>
-          <Opened summary="Facts this rests on">
+          <Opened summary="Facts relied on">
             <Facts entry={entry} project={project} />
           </Opened>
         </div>

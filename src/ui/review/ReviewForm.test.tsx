@@ -51,12 +51,12 @@ async function opened() {
 describe('a reviewer at the register', () => {
   test('is told what is missing, and the keyboard goes to the first field that lacks something', async () => {
     const { user, entry, review } = await opened();
-    await user.click(entry.getByRole('button', { name: 'Put the mark on file' }));
+    await user.click(entry.getByRole('button', { name: 'File the review' }));
     expect(entry.getByText('Choose what you decide.')).toBeInTheDocument();
     expect(entry.getByRole('radio', { name: 'Approve as it stands' })).toHaveFocus();
     await user.click(entry.getByRole('radio', { name: 'Refuse' }));
     await user.type(entry.getByLabelText('By (name)'), 'J. Reviewer');
-    await user.click(entry.getByRole('button', { name: 'Put the mark on file' }));
+    await user.click(entry.getByRole('button', { name: 'File the review' }));
     expect(entry.getByText('Say why, so that it can be put right.')).toBeInTheDocument();
     expect(entry.getByLabelText(/^Reason/)).toHaveFocus();
     expect(review()).toBeNull();
@@ -67,10 +67,10 @@ describe('a reviewer at the register', () => {
     await user.click(entry.getByRole('radio', { name: 'Take to the authority' }));
     await user.type(entry.getByLabelText('By (name)'), 'J. Reviewer');
     await user.type(entry.getByLabelText(/^Reason/), 'Ask about the interlock.');
-    await user.click(entry.getByRole('button', { name: 'Put the mark on file' }));
+    await user.click(entry.getByRole('button', { name: 'File the review' }));
     expect(review()).toMatchObject({ verdict: 'toAhj', by: 'J. Reviewer', on: '2026-03-02' });
     expect(entry.getByText('With the authority by J. Reviewer, March 2, 2026')).toBeInTheDocument();
-    await user.click(entry.getByRole('button', { name: 'Remove this mark' }));
+    await user.click(entry.getByRole('button', { name: 'Remove this review' }));
     expect(review()).toBeNull();
   });
 
@@ -78,7 +78,7 @@ describe('a reviewer at the register', () => {
     const { app, user, entry } = await opened();
     await user.click(entry.getByRole('radio', { name: 'Approve as it stands' }));
     await user.type(entry.getByLabelText('By (name)'), 'J. Reviewer');
-    await user.click(entry.getByRole('button', { name: 'Put the mark on file' }));
+    await user.click(entry.getByRole('button', { name: 'File the review' }));
     app.store
       .getState()
       .dispatch('Leaf', [{ kind: 'setFact', id: 'a', fact: 'leafMaterial', value: known('woodSolidCore') }]);

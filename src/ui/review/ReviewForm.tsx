@@ -36,7 +36,7 @@ export function ReviewForm({ opening, decision }: Props) {
       .dispatch(reviewLabel(opening.mark, review), [{ kind: 'setReview', id: opening.id, value: review }]);
     if (!dispatched.ok) return setTold(dispatched.says);
     setAgain(false);
-    setTold(review ? 'The mark is on file.' : 'The mark was removed. Undo brings it back.');
+    setTold(review ? 'The review is on file.' : 'The review was removed. Undo brings it back.');
     // The button that was pressed is gone; the keyboard goes on from what took its place.
     result.current?.focus();
   };
@@ -54,7 +54,7 @@ export function ReviewForm({ opening, decision }: Props) {
             Review again
           </button>
           <button type="button" className="button button-remove" onClick={() => put(null)}>
-            Remove this mark
+            Remove this review
           </button>
         </div>
       ) : (
@@ -146,7 +146,7 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
       </div>
       <label className="field">
         <span className="field-label">
-          {needsReason(draft.verdict, decision) ? 'Reason' : 'Reason (may be left out)'}
+          {needsReason(draft.verdict, decision) ? 'Reason' : 'Reason (optional)'}
         </span>
         <textarea
           className="input"
@@ -158,7 +158,7 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
         <Problem id={`${id}-reason-problem`} says={problems.reason} />
       </label>
       <button type="submit" className="button button-main">
-        Put the mark on file
+        File the review
       </button>
     </form>
   );

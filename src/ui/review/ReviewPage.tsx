@@ -64,7 +64,7 @@ export default function ReviewPage() {
           <ReviewEntry key={entry.opening.id} entry={entry} project={project} />
         ))}
         {any && listed.length + listedLines.length === 0 && (
-          <p className="empty">None of them is in this state.</p>
+          <p className="empty">None is in this state.</p>
         )}
         <p className="caution">{standingCaution}</p>
       </div>

@@ -38,7 +38,7 @@ function FoundChapter({ group, fired, onOpen }: Omit<Props, 'groups' | 'shown'> 
               <a href={`#/rules/${encodeURIComponent(rule.id)}`} onClick={onOpen}>
                 <span className="mark">{rule.id}</span> <span>{rule.title}</span>
               </a>
-              {count > 0 && <span className="note">took part at {counted(count, 'opening')}</span>}
+              {count > 0 && <span className="note">triggered at {counted(count, 'opening')}</span>}
             </li>
           );
         })}

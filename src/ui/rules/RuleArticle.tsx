@@ -26,11 +26,11 @@ export const RuleArticle = memo(function RuleArticle({ rule, basis, fired, isNam
       </h3>
       <p>{entry.why}</p>
       <dl className="rule-source">
-        <dt>Rests on</dt>
+        <dt>Source</dt>
         {entry.cites.map((cite) => (
           <dd key={cite}>{cite}</dd>
         ))}
-        <dt>How we know it</dt>
+        <dt>Confidence</dt>
         <dd>
           {entry.notRead && <span className="tag">Not read in the code’s own text</span>} {entry.confidence}.{' '}
           {entry.note}
@@ -78,11 +78,11 @@ const firstOnes = 12;
 
 function FiredHere({ fired }: { fired: readonly FiredAt[] }) {
   const [all, setAll] = useState(false);
-  if (fired.length === 0) return <p className="note">Took no part at any opening of this project.</p>;
+  if (fired.length === 0) return <p className="note">Not triggered at any opening of this project.</p>;
   const shown = all ? fired : fired.slice(0, firstOnes);
   return (
     <div className="stack stack-tight">
-      <h4>Took part at {counted(fired.length, 'opening')} of this project</h4>
+      <h4>Triggered at {counted(fired.length, 'opening')} of this project</h4>
       <ul className="fired">
         {shown.map((one) => (
           <li key={one.openingId}>

@@ -29,9 +29,9 @@ function CaseTable({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }
       <table className="schedule schedule-close schedule-folds">
         <thead>
           <tr>
-            <th scope="col">What stands at the door</th>
+            <th scope="col">What is at the door</th>
             {hasClauses && <th scope="col">Clause</th>}
-            <th scope="col">Asked of</th>
+            <th scope="col">Applied to</th>
             <th scope="col">Answer</th>
           </tr>
         </thead>
@@ -48,8 +48,8 @@ function CaseTable({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }
                   </span>
                 </div>
               </td>
-              {hasClauses && <td data-head="Clause">{row.clause || 'the only one'}</td>}
-              <td data-head="Asked of">{row.on || 'the opening'}</td>
+              {hasClauses && <td data-head="Clause">{row.clause || 'the only clause'}</td>}
+              <td data-head="Applied to">{row.on || 'the opening'}</td>
               <td data-head="Answer">
                 <span>
                   {row.given}{' '}

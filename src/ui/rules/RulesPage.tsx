@@ -98,7 +98,7 @@ export default function RulesPage() {
               checked={firedOnly}
               onChange={(event) => setFiredOnly(event.target.checked)}
             />
-            <span>Only those that took part in this project</span>
+            <span>Only those triggered in this project</span>
           </label>
         </div>
         {ruleId !== '' && !named && (

@@ -64,14 +64,13 @@ export function SchedulePage() {
           <div className="empty stack">
             <h2>No openings yet</h2>
             <p>
-              Start with “New opening” and the mark on the drawing, or bring in an architect’s door schedule
-              under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
+              Start with “New opening” and the mark on the drawing, or import an architect’s door schedule under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
               <a href="#/project">Project</a>.
             </p>
           </div>
         ) : rows.length === 0 ? (
           <div className="empty">
-            <p>None of the {total} openings matches what is searched and chosen above.</p>
+            <p>None of the {total} openings match the search and filters above.</p>
             <button
               type="button"
               className="button"

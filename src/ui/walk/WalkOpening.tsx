@@ -77,7 +77,7 @@ export function WalkOpening({ project, opening, order }: Props) {
             >
               {again && (
                 <button type="button" className="button self-start" onClick={() => setAgain(null)}>
-                  Leave it as it is
+                  Leave as is
                 </button>
               )}
             </Question>

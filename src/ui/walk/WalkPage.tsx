@@ -20,13 +20,13 @@ export default function WalkPage() {
             {order.length === 0 ? (
               <>
                 <h1>Nothing to walk yet</h1>
-                <p>Add the first opening with the mark that stands on the drawing.</p>
+                <p>Add the first opening with its mark from the drawings.</p>
               </>
             ) : (
               <>
                 <h1>This opening is not in the project</h1>
                 <p>
-                  It may have been removed, or the address is from another project. Choose another one on the{' '}
+                  It may have been removed, or the address belongs to another project. Choose another one on the{' '}
                   <a href="#/schedule">schedule</a>.
                 </p>
               </>

@@ -13,10 +13,10 @@ export function filesPage(page: Page) {
     },
     paste: async (rows: readonly string[]) => {
       await section.getByRole('textbox', { name: 'Or paste rows with their heading' }).fill(rows.join('\n'));
-      await section.getByRole('button', { name: 'Look at these rows' }).click();
+      await section.getByRole('button', { name: 'Check these rows' }).click();
     },
     column: (name: string) => preview.getByRole('row').filter({ has: page.getByRole('rowheader', { name }) }),
-    bringIn: preview.getByRole('button', { name: /^Bring in/ }),
+    bringIn: preview.getByRole('button', { name: /^Import/ }),
     goodRowsOnly: preview.getByRole('checkbox', { name: /good rows/ }),
   };
 }

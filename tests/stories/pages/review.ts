@@ -22,7 +22,7 @@ export function reviewPage(page: Page) {
       await page.keyboard.press('Space');
       await page.keyboard.press('Tab');
       await page.keyboard.type(name);
-      await entry(mark).getByRole('button', { name: 'Put the mark on file' }).focus();
+      await entry(mark).getByRole('button', { name: 'File the review' }).focus();
       await page.keyboard.press('Enter');
     },
     /** Follows the mark to the opening itself. */

@@ -13,10 +13,10 @@ export const frameAnswers: AnswersTo<Keys> = {
   },
   strikePrep: {
     ansi478: trade(
-      'The full-size cut-out of commercial steel frames, for mortise and bored locks; most electric strikes go in.',
+      'The full-size cutout of commercial steel frames, for mortise and bored locks; most electric strikes go in.',
     ),
     light234: trade(
-      'A small cut-out for a bored latch or a deadbolt; few electric strikes fit without cutting.',
+      'A small cutout for a bored latch or a deadbolt; few electric strikes fit without cutting.',
     ),
     residential: trade(
       'A small plate with a long curved lip, about 2-1/4 × 1-3/4 in; no room for a strike body without cutting.',

@@ -10,7 +10,7 @@ export const siteAnswers: AnswersTo<Keys> = {
   },
   supplyVolts: {
     '12': trade('Direct current; twice the current of 24 V, so long cables lose more.'),
-    '24': trade('Direct current; the usual choice, and the only one for most latch retraction.'),
+    '24': trade('Direct current; the usual choice, and the only clause for most latch retraction.'),
   },
   lockPowerSource: {
     dedicated: standard(

@@ -27,7 +27,7 @@ export const openingTerms: readonly Term[] = [
   trade('Hardware', 'Everything that hangs, locks, closes and protects a leaf.'),
   trade('Hardware set', 'The list of items that openings alike in every item share.'),
   trade('Strike', 'The plate in the frame that receives the latch.'),
-  trade('Strike preparation', 'The cut-out in the frame into which a strike goes.'),
+  trade('Strike preparation', 'The cutout in the frame into which a strike goes.'),
   trade('Latching', 'A bolt holds the leaf shut without power; a magnet holds but does not latch.'),
   trade('Deadlatch', 'A latch that cannot be pushed back once the leaf is shut.'),
   trade('Deadbolt', 'A bolt without a slope, thrown by key or thumb turn.'),

@@ -49,7 +49,7 @@ export const R157 = defineRule({
         is('operator', 'lowEnergy', 'fullPower', 'powerAssist'),
         below('clearWidthIn', 'clearWidthMinIn'),
       ),
-      says: 'Without power the door leaves {clearWidthIn}; on an accessible way out it needs 32 in, or standby power, or a manual door beside it.',
+      says: 'Without power the door leaves {clearWidthIn}; on an accessible route it needs 32 in, or standby power, or a manual door beside it.',
     },
   ],
   cases: cases(

@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R159 = defineRule({
   id: 'R-159',
-  title: 'Yearly inspection goes into the schedule notes',
+  title: 'Annual inspection goes in the schedule notes',
   family: 'access',
   book: 'nfpa101',
   cites: [
@@ -13,14 +13,14 @@ export const R159 = defineRule({
     text('ifc', '705', 'Opening protectives'),
   ],
   confidence: 'secondary',
-  why: 'Hardware that lets people out or holds fire back wears, and somebody must look at it.',
+  why: 'Egress and fire door hardware wears out, so it has to be inspected.',
   clauses: [
     {
       key: 'a',
       effect: 'require',
       when: all(nfpa101(), any(yes('hasExitDevice'), yes('isStairDoor'))),
       items: ['yearlyInspection'],
-      says: 'NFPA 101 asks a yearly look at doors with exit devices and at stair doors where the chapter of the use calls for it.',
+      says: 'NFPA 101 requires annual inspection of doors with exit devices and of stair doors where the occupancy chapter calls for it.',
     },
     {
       key: 'b',
@@ -28,7 +28,7 @@ export const R159 = defineRule({
       when: all(nfpa101(), yes('isEgress')),
       of: { release: ['delayed', 'sensor', 'doorSwitch'] },
       items: ['yearlyInspection'],
-      says: 'NFPA 101 asks a yearly look at doors with this kind of electric release where the chapter of the use calls for it.',
+      says: 'NFPA 101 requires annual inspection of doors with this kind of electric release where the occupancy chapter calls for it.',
     },
     {
       key: 'c',

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R160 = defineRule({
   id: 'R-160',
-  title: 'Locked door on the fire department’s way in',
+  title: 'Locked door on the fire department’s access route',
   family: 'access',
   book: 'ifc',
   cites: [text('ifc', '503.6, 504, 506', 'Fire department access and key boxes')],
   confidence: 'memory',
-  why: 'Help must get in without breaking the door or losing minutes.',
+  why: 'The fire department must get in without forcing the door or losing minutes.',
   clauses: [
     {
       effect: 'caution',

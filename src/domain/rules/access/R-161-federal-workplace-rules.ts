@@ -12,7 +12,7 @@ export const R161 = defineRule({
     text('osha', '1910.35', 'Other codes accepted'),
   ],
   confidence: 'secondary',
-  why: 'The workplace rule knows no delayed, staff-released or keyed exit; only another code accepted in full covers it.',
+  why: 'The workplace rule has no provision for a delayed, staff-released or keyed exit; only another code met in full covers it.',
   clauses: [
     {
       effect: 'signOff',

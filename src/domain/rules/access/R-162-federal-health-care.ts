@@ -4,13 +4,13 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R162 = defineRule({
   id: 'R-162',
-  title: 'Federally paid health care is judged twice',
+  title: 'Federally funded health care is reviewed twice',
   family: 'access',
   book: 'nfpa101',
   cites: [text('nfpa101', '2012 edition, as federal payers enforce it', 'Health care')],
   confidence: 'secondary',
   note: 'The edition named is the one federal payers enforce, whatever the building department has adopted.',
-  why: 'A hospital answers to the building department and to those who pay for its patients.',
+  why: 'A hospital answers to the building department and to the agencies that pay for its patients.',
   clauses: [
     {
       effect: 'signOff',
@@ -19,7 +19,7 @@ export const R162 = defineRule({
         yes('federalHealthCare'),
         all(is('occupancyGroup', 'I-2'), not(isKnown('federalHealthCare'))),
       ),
-      says: 'Hold this opening also against NFPA 101 of 2012, which federal payers enforce beside the adopted code.',
+      says: 'Check this opening against NFPA 101-2012 as well; federal payers enforce it in addition to the adopted code.',
     },
   ],
   cases: cases(

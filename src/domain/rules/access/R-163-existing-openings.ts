@@ -42,14 +42,14 @@ export const R163 = defineRule({
   book: 'project',
   cites: [text('ifc', '11', 'Existing buildings'), text('nfpa101', '', 'Chapters on existing uses')],
   confidence: 'secondary',
-  note: 'Which code rules an old opening is settled by each place; new work is taken as the measure here.',
-  why: 'Old doors are judged by the fire code and by the chapters for existing buildings, not by the code for new work.',
+  note: 'Which code governs an existing opening varies by jurisdiction; this schedule measures against new work.',
+  why: 'Existing doors are judged by the fire code and the existing-building chapters, not by the code for new work.',
   clauses: [
     {
       effect: 'signOff',
       grade: 'note',
       when: all(is('workStatus', 'existing'), oftenRelieved),
-      says: 'The opening is not altered, and what was found would not be built so today: whether a relief for existing buildings covers it is for a reviewer.',
+      says: 'The opening is not being altered, and what was found could not be built today: a reviewer decides whether an existing-building provision covers it.',
     },
   ],
   cases: cases(

@@ -11,15 +11,15 @@ export const R164 = defineRule({
   book: 'ibc',
   cites: [under('unlatching'), under('locksAndLatches')],
   confidence: 'secondary',
-  note: 'The 2027 text that is to allow it was read as quoted; it is not adopted here.',
-  why: 'The relief for two motions reaches the entrance door of a unit only, not the rooms behind it.',
+  note: 'The 2027 text expected to allow it was read in quotation; it is not adopted here.',
+  why: 'The two-motion exception covers only the unit entrance door, not the rooms inside.',
   clauses: [
     {
       key: 'a',
       effect: 'modify',
       trade: 'locksmith',
       when: all(ibc(), is('roomUse', 'singleToilet', 'dwellingBedroom'), twoMotions),
-      says: 'Latch and bolt must come back by one motion: fit one lock that draws both, or take the bolt off.',
+      says: 'Latch and bolt must retract in one motion: install a lock that retracts both, or remove the bolt.',
     },
     {
       key: 'b',

@@ -25,17 +25,17 @@ const warning = { effect: 'finding', field: 'existingArrangement', severity: 'wa
 
 export const R165 = defineRule({
   id: 'R-165',
-  title: 'A lock found today that the rules here forbid',
+  title: 'Prohibited lock found in service',
   family: 'access',
   book: 'project',
   cites: [
-    text('project', '', 'A forbidden lock in use is reported'),
+    text('project', '', 'A prohibited lock in service is reported'),
     under('freeEgressIbc'),
     under('freeEgressNfpa'),
   ],
   confidence: 'project',
   note: 'Each clause rests on the rule it names; where that rule has an exception the clause keeps it.',
-  why: 'Whoever sees that people cannot get out must say so at once, whatever is ordered for later.',
+  why: 'Anyone who sees that people cannot get out must report it at once, whatever is ordered for later.',
   clauses: [
     {
       key: 'a',
@@ -53,13 +53,13 @@ export const R165 = defineRule({
       key: 'c',
       ...warning,
       when: chained,
-      says: 'A padlock was found on a way out, which R-08 forbids, also at the entrance of a unit; take it off today.',
+      says: 'A padlock was found on an egress door, which R-08 forbids, also at the entrance of a unit; remove it today.',
     },
     {
       key: 'd',
       ...warning,
       when: barricade,
-      says: 'A barricade device was found on a way out, which R-101 forbids; take it off today.',
+      says: 'A barricade device was found on an egress door, which R-101 forbids; remove it today.',
     },
     {
       key: 'e',
@@ -95,13 +95,13 @@ export const R165 = defineRule({
       key: 'j',
       ...warning,
       when: electricBolt,
-      says: 'An electric bolt was found on a way out; R-25 forbids it unless a full release set stands around it, so look for sensor, button and alarm release.',
+      says: 'An electric bolt was found on an egress door; R-25 forbids it unless a full release set stands around it, so look for the sensor, button and fire-alarm release.',
     },
     {
       key: 'k',
       ...warning,
       when: stairSide,
-      says: 'The stair side was found locked with no release, which R-59 forbids at entries and R-61 at the way out of the stair; make it safe today.',
+      says: 'The stair side was found locked with no release, which R-59 forbids at entries and R-61 at the stair discharge door; make it safe today.',
     },
     {
       key: 'l',
@@ -123,7 +123,7 @@ export const R165 = defineRule({
         heldInHighHazard,
         magnetWithoutBar,
       ),
-      says: 'The lock found today is one the rules here forbid. A reviewer hears of it now, apart from what is recommended.',
+      says: 'The lock in service is one the rules here prohibit. Report it to the reviewer now, separately from the recommendation.',
     },
     {
       key: 'm',
@@ -135,7 +135,7 @@ export const R165 = defineRule({
       key: 'n',
       ...warning,
       when: magnetWithoutBar,
-      says: 'A magnet was found on a door for {occupantLoad} that has no push bar; no lock or latch but panic hardware may hold it (R-69, R-71), so make it safe today.',
+      says: 'A magnet was found on a door for {occupantLoad} that has no push bar; only panic hardware may latch or lock it (R-69, R-71), so make it safe today.',
     },
     {
       key: 'o',
@@ -148,7 +148,7 @@ export const R165 = defineRule({
       key: 'p',
       ...warning,
       when: slideBolted,
-      says: 'A slide bolt, night latch or chain was found on a way out, which R-08 forbids on this door; take it off today.',
+      says: 'A slide bolt, night latch or chain was found on an egress door, which R-08 forbids on this door; remove it today.',
     },
   ],
   cases: cases(

@@ -4,19 +4,19 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R166 = defineRule({
   id: 'R-166',
-  title: 'No power and no way for a cable',
+  title: 'No power and no cable path',
   family: 'access',
   book: 'practice',
   cites: [text('practice', '', 'Power at the opening')],
   confidence: 'practice',
-  why: 'A device that cannot be fed does not work.',
+  why: 'A device without power does not work.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(no('powerAtDoor'), no('cablePath')),
       of: { wired: true },
-      says: 'The survey found neither power nor a way for a cable, so only battery or mechanical hardware can go in here.',
+      says: 'The survey found no power and no cable path, so only battery-powered or mechanical hardware can be used here.',
     },
     {
       key: 'b',
@@ -24,7 +24,7 @@ export const R166 = defineRule({
       trade: 'electrician',
       when: all(yes('powerAtDoor'), no('cablePath')),
       of: { wired: true },
-      says: 'Power is there but no way to the frame: bring a surface raceway, or a listed supply at the door with control by radio.',
+      says: 'There is power but no path to the frame: provide surface raceway, or a listed power supply at the door with wireless control.',
     },
   ],
   cases: cases(

@@ -37,7 +37,7 @@ function excuses(at: Pick<RuleCase, 'clause' | 'on'>): readonly CaseRow[] {
 
 export const R116 = defineRule({
   id: 'R-116',
-  title: 'Locks that hold people are tied to fire detection as their set says',
+  title: 'Locks that hold people in are tied to fire detection as their section requires',
   family: 'alarm',
   book: 'nfpa72',
   cites: [
@@ -50,7 +50,7 @@ export const R116 = defineRule({
   ],
   confidence: 'read',
   note: 'What ends a sensor lock or an elevator-lobby lock stands in R-16 and R-95. The 2010 text was read. That later editions only point to the other codes is from general knowledge.',
-  why: 'A lock that holds people against leaving must let go by itself when the building notices a fire.',
+  why: 'A lock that prevents egress must release on its own when the building detects a fire.',
   clauses: [
     {
       key: 'a',
@@ -58,7 +58,7 @@ export const R116 = defineRule({
       when: all(yes('isEgress'), somethingDetects),
       of: { release: ['delayed'] },
       items: ['detectionRelease'],
-      says: 'Sprinkler flow and automatic detection, as far as the building has them, end the delay; a pull box need not.',
+      says: 'Sprinkler flow and automatic detection, as far as the building has them, end the delay; a manual pull station need not.',
     },
     {
       key: 'b',
@@ -90,7 +90,7 @@ export const R116 = defineRule({
       when: all(yes('isEgress'), yes('fireAlarm'), nfpa72({ to: 2010 })),
       of: { release: ['doorSwitch'] },
       items: ['fireAlarmRelease'],
-      says: 'NFPA 72 of 2010 asks that a lock against leaving is tied to the fire alarm, also one freed by its own bar.',
+      says: 'NFPA 72-2010 requires a lock that prevents egress to be tied to the fire alarm, even one released by its own bar.',
     },
     {
       key: 'd',
@@ -98,14 +98,14 @@ export const R116 = defineRule({
       grade: 'must',
       when: all(yes('isEgress'), yes('fireAlarm')),
       of: { release: ['doorSwitch'] },
-      says: 'Whether a lock freed by the switch in its bar must be tied to the fire alarm as well is settled by a reviewer with the authority.',
+      says: 'Whether a lock released by the switch in its bar must also be tied to the fire alarm is for a reviewer to settle with the authority.',
     },
     {
       key: 'e',
       effect: 'permit',
       when: all(yes('isEgress'), not(nfpa72({ to: 2010 }))),
       of: { release: ['doorSwitch'] },
-      says: 'The model building codes themselves ask no fire-alarm release for a lock that its own bar or lever frees.',
+      says: 'The model building codes do not themselves require fire-alarm release for a lock released by its own bar or lever.',
     },
   ],
   cases: cases(

@@ -7,13 +7,13 @@ const on = 'exitTrim/safe/stairReentry';
 
 export const R118 = defineRule({
   id: 'R-118',
-  title: 'A stair lock is tied to the alarm only where a text asks it',
+  title: 'A stair lock is tied to the alarm only where the code requires it',
   family: 'alarm',
   book: 'ibc',
   cites: [under('stairDoors'), under('stairDoorsNfpa')],
   confidence: 'read',
   note: 'That IBC 2024 adds the alarm is secondary.',
-  why: 'Some codes free stair doors by a switch, others by the alarm; guessing leaves either people or floors unprotected.',
+  why: 'Some codes unlock stair doors by a switch, others by the alarm; guessing leaves either people or floors unprotected.',
   clauses: [
     {
       effect: 'caution',
@@ -23,7 +23,7 @@ export const R118 = defineRule({
         not(all(nfpa101(), over('stairStories', 'stairLockStoriesNfpa'))),
       ),
       of: { release: ['stairReentry'] },
-      says: 'The adopted text asks that this stair door is freed by command, not by the alarm: connect the alarm only if the authority wants it.',
+      says: 'The adopted text requires this stair door to unlock on command, not on alarm: connect the alarm only if the authority wants it.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ const b = { clause: 'b', on: 'magnet/safe/controlled' } as const;
 
 export const R120 = defineRule({
   id: 'R-120',
-  title: 'What the alarm released stays released until reset by hand',
+  title: 'What the alarm unlocked stays unlocked until manually reset',
   family: 'alarm',
   book: 'nfpa72',
   cites: [
@@ -28,7 +28,7 @@ export const R120 = defineRule({
       when: all(yes('isEgress'), somethingDetects),
       of: { release: ['sensor', 'delayed', 'lobby'] },
       items: ['overrideReset'],
-      says: 'After an alarm it locks again only when somebody resets it by hand; no timer may do it.',
+      says: 'After an alarm it relocks only when someone manually resets it; no timer may do so.',
     },
     {
       key: 'b',
@@ -36,7 +36,7 @@ export const R120 = defineRule({
       when: all(yes('isEgress'), somethingDetects, not(releaseExcuse)),
       of: { release: ['controlled'] },
       items: ['overrideReset'],
-      says: 'After an alarm the controlled lock holds again only when staff reset it by hand; no timer may do it.',
+      says: 'After an alarm the controlled-egress lock relocks only when staff manually reset it; no timer may do so.',
     },
   ],
   cases: cases(

@@ -14,7 +14,7 @@ const onOperator = [
 
 export const R122 = defineRule({
   id: 'R-122',
-  title: 'The lock lets go before the operator pushes',
+  title: 'The lock releases before the operator opens',
   family: 'alarm',
   book: 'practice',
   cites: [
@@ -24,7 +24,7 @@ export const R122 = defineRule({
   ],
   confidence: 'secondary',
   note: 'Bolts and latch retraction are counted with strikes and magnets: the same sequence holds.',
-  why: 'An operator that drives against a lock bends it, burns out, and leaves the door stuck.',
+  why: 'An operator that drives against a lock bends it, burns out and leaves the door stuck.',
   clauses: [
     {
       key: 'a',
@@ -32,14 +32,14 @@ export const R122 = defineRule({
       when: is('operator', 'lowEnergy', 'fullPower'),
       of: { keepsLatch: false },
       items: ['operatorSequence'],
-      says: 'Latch or lock is free first and only then the operator drives; the order holds from both sides.',
+      says: 'The latch or lock releases first, and only then does the operator open; the sequence is the same from both sides.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(is('operator', 'lowEnergy', 'fullPower'), yes('fireAlarm'), yes('fireRated')),
       of: { keepsLatch: false },
-      says: 'On fire alarm the operator of this fire door goes dead; lock and latch then follow their own rules, so test both together.',
+      says: 'On fire alarm the operator on this fire door is disabled; lock and latch then follow their own rules, so test them together.',
     },
   ],
   cases: cases(

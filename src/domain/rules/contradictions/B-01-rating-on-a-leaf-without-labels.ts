@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B01 = defineRule({
   id: 'B-01',
-  title: 'A rating on a leaf that carries none',
+  title: 'A rating on a leaf that is not made with one',
   family: 'contradictions',
   book: 'practice',
   cites: [text('practice', '', 'Labels commonly found by leaf'), under('openingProtectives')],

@@ -12,7 +12,7 @@ const standard = any(
 
 export const B04 = defineRule({
   id: 'B-04',
-  title: 'A rating in minutes that doors are not made in',
+  title: 'A rating that doors are not made in',
   family: 'contradictions',
   book: 'practice',
   cites: [text('practice', '', 'Door ratings are 20, 45, 60, 90 and 180 min'), under('openingProtectives')],
@@ -24,7 +24,7 @@ export const B04 = defineRule({
       field: 'fireRatingMin',
       severity: 'refuse',
       when: all(over('fireRatingMin', 0), not(standard)),
-      says: 'Doors are not rated {fireRatingMin}; it is never rounded, so read the label again or ask for the plan, and mind that a wall’s rating is another figure.',
+      says: 'Doors are not rated {fireRatingMin}; a rating is never rounded, so read the label again or ask for the plan, and remember that the wall’s rating is a different figure.',
     },
   ],
   cases: cases(

@@ -6,12 +6,12 @@ const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 
 export const B06 = defineRule({
   id: 'B-06',
-  title: 'A glazed fire assembly nobody saw a listing for',
+  title: 'A fire-rated glazed assembly with no listing seen',
   family: 'contradictions',
   book: 'nfpa80',
   cites: [text('nfpa80', '', 'Labeled assemblies'), text('practice', '', 'Listed as one system')],
   confidence: 'practice',
-  why: 'Leaf, frame, glass and hardware of such an assembly are listed together, so nothing about it can be guessed.',
+  why: 'Leaf, frame, glass and hardware of such an assembly are listed together, so nothing about it can be assumed.',
   clauses: [
     {
       effect: 'finding',

@@ -10,12 +10,12 @@ const short = any(
 
 export const B07 = defineRule({
   id: 'B-07',
-  title: 'Door rated lower than its fire barrier asks',
+  title: 'Door rated below what its fire barrier requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('openingProtectives')],
   confidence: 'secondary',
-  why: 'The table of the code gives each wall its door, and a weaker door makes the wall worth no more than the door.',
+  why: 'The code’s table gives the door rating for each wall; a lower-rated door makes the wall no better than the door.',
   clauses: [
     {
       effect: 'finding',

@@ -10,7 +10,7 @@ const short = any(
 
 export const B08 = defineRule({
   id: 'B-08',
-  title: 'Door rated lower than the stair or shaft asks',
+  title: 'Door rated below what the stair or shaft requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('openingProtectives')],

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B09 = defineRule({
   id: 'B-09',
-  title: 'Door rated lower than its corridor asks',
+  title: 'Door rated below what its corridor requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('openingProtectives')],
   confidence: 'secondary',
-  why: 'A rated corridor is the way out for everybody on the floor.',
+  why: 'A rated corridor is the exit access for everyone on the floor.',
   clauses: [
     {
       effect: 'finding',

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B10 = defineRule({
   id: 'B-10',
-  title: 'Door rated lower than its fire partition asks',
+  title: 'Door rated below what its fire partition requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('openingProtectives')],
   confidence: 'memory',
-  why: 'Unit and elevator-lobby partitions ask more of the door than a corridor does.',
+  why: 'Dwelling-unit and elevator-lobby partitions require more of the door than a corridor does.',
   clauses: [
     {
       effect: 'finding',

@@ -4,13 +4,13 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B11 = defineRule({
   id: 'B-11',
-  title: 'Door rated lower than its fire wall asks',
+  title: 'Door rated below what its fire wall requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('openingProtectives')],
   confidence: 'secondary',
   note: 'Leaves of double fire walls have a row of their own with 60 min at 1 h.',
-  why: 'A fire wall makes two buildings of one, and its door is the only hole.',
+  why: 'A fire wall divides one building into two, and its door is the only opening.',
   clauses: [
     {
       effect: 'finding',
@@ -23,7 +23,7 @@ export const B11 = defineRule({
           all(over('wallRatingMin', 120), below('fireRatingMin', 'doorMinInWall4h')),
         ),
       ),
-      says: 'A fire wall of {wallRatingMin} takes a door of 90 min up to 2 h and 180 above; the door has {fireRatingMin}. Check both figures, or say that two doors stand in the wall.',
+      says: 'A fire wall of {wallRatingMin} takes a door of 90 min up to 2 h and 180 above; the door has {fireRatingMin}. Check both figures, or state that there are two doors in the wall.',
     },
   ],
   cases: cases(

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B12 = defineRule({
   id: 'B-12',
-  title: 'A horizontal exit weaker than a horizontal exit is',
+  title: 'A horizontal exit rated below the minimum',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('horizontalExits'), under('openingProtectives')],
   confidence: 'memory',
-  why: 'People wait behind this wall, so it stands at least 2 h and its door 90 min.',
+  why: 'People take refuge behind this wall, so it is rated at least 2 h and its door 90 min.',
   clauses: [
     {
       key: 'a',
@@ -17,7 +17,7 @@ export const B12 = defineRule({
       field: 'wallRatingMin',
       severity: 'refuse',
       when: all(is('wallKind', 'horizontalExit'), below('wallRatingMin', 120)),
-      says: 'The wall is entered as a horizontal exit of {wallRatingMin}, and such a wall has 2 h at least; check what the wall is.',
+      says: 'The wall is entered as a horizontal exit of {wallRatingMin}, and such a wall is rated at least 2 h; check what the wall is.',
     },
     {
       key: 'b',
@@ -31,7 +31,7 @@ export const B12 = defineRule({
           all(over('wallRatingMin', 120), below('fireRatingMin', 'doorMinInWall4h')),
         ),
       ),
-      says: 'The door of a horizontal exit has 90 min at least, and 180 in a wall above 2 h; this one has {fireRatingMin}. Check the label.',
+      says: 'The door of a horizontal exit is rated at least 90 min, and 180 in a wall above 2 h; this one has {fireRatingMin}. Check the label.',
     },
   ],
   cases: cases(

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B13 = defineRule({
   id: 'B-13',
-  title: 'Door rated lower than its smoke barrier asks',
+  title: 'Door rated below what its smoke barrier requires',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('smokeBarrierDoors'), under('openingProtectives')],
   confidence: 'secondary',
-  note: 'Opposite-swinging pairs across corridors in hospitals, assisted living and ambulatory care are no fire doors and are left out.',
+  note: 'Opposite-swinging pairs across corridors in hospitals, assisted living and ambulatory care are not fire doors and are left out.',
   why: 'Patients are moved behind the smoke barrier instead of out of the building.',
   clauses: [
     {

@@ -16,7 +16,7 @@ export const B17 = defineRule({
       field: 'frameMaterial',
       severity: 'refuse',
       when: all(is('frameMaterial', 'wood'), over('fireRatingMin', 90)),
-      says: 'A wood frame stands around a door rated {fireRatingMin}; check the frame and read its label.',
+      says: 'A wood frame was entered on a door rated {fireRatingMin}; check the frame and read its label.',
     },
   ],
   cases: cases(

@@ -9,7 +9,7 @@ export const B18 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('openingProtectives')],
   confidence: 'project',
-  why: 'A fire door is leaf and labeled frame together.',
+  why: 'A fire door assembly is the leaf and a labeled frame together.',
   clauses: [
     {
       effect: 'finding',

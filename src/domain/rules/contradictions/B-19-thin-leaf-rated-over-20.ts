@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B19 = defineRule({
   id: 'B-19',
-  title: 'A thin leaf rated over 20',
+  title: 'A thin leaf rated over 20 min',
   family: 'contradictions',
   book: 'practice',
   cites: [text('practice', '', 'Rated leaves are 1-3/4 in thick')],
   confidence: 'practice',
-  why: 'Labels above 20 min belong to leaves of 1-3/4 in.',
+  why: 'Labels above 20 min are for 1-3/4 in leaves.',
   clauses: [
     {
       effect: 'finding',

@@ -9,14 +9,14 @@ export const B20 = defineRule({
   book: 'nfpa80',
   cites: [text('nfpa80', '', 'Fire doors are not blocked open'), under('smokeActivatedClosing')],
   confidence: 'secondary',
-  why: 'A fire door that is wedged is an open hole in the wall.',
+  why: 'A wedged fire door is an open hole in the wall.',
   clauses: [
     {
       effect: 'finding',
       field: 'holdOpen',
       severity: 'warn',
       when: all(yes('fireRated'), is('holdOpen', 'wedge')),
-      says: 'A wedge, kick-down or friction arm holds this fire door open; take it away today, or check that the door is rated.',
+      says: 'A wedge, kick-down or friction arm holds this fire door open; remove it today, or check that the door is rated.',
     },
   ],
   cases: cases(

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B21 = defineRule({
   id: 'B-21',
-  title: 'A strike cut-out at a frameless glass leaf',
+  title: 'A strike cutout at a frameless glass leaf',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'A frameless leaf meets wall, floor or glass, where nobody cut a strike pocket.',
+  why: 'A frameless leaf meets wall, floor or glass, where there is no place for a strike pocket.',
   clauses: [
     {
       effect: 'finding',
@@ -24,14 +24,14 @@ export const B21 = defineRule({
   ],
   cases: cases(
     [
-      'strike cut-out',
+      'strike cutout',
       { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' },
       'yes',
       { does: 'warn strikePrep' },
     ],
-    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'light234' }, 'yes'],
-    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'residential' }, 'yes'],
-    ['strike cut-out', { leafMaterial: 'glassFrameless', strikePrep: 'aluminium458' }, 'yes'],
+    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'light234' }, 'yes'],
+    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'residential' }, 'yes'],
+    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'aluminium458' }, 'yes'],
     ['none', { leafMaterial: 'glassFrameless', strikePrep: 'none' }, 'no'],
     ['hollow metal', { leafMaterial: 'hollowMetal', strikePrep: 'ansi478' }, 'no'],
     ['preparation not seen', { leafMaterial: 'glassFrameless' }, 'unknown'],

@@ -19,7 +19,7 @@ export const B28 = defineRule({
         is('doorType', 'overhead', 'grille', 'turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving'),
         is('egressRole', 'stairEntry', 'stairDischarge', 'horizontalExit'),
       ),
-      says: '{doorType} cannot be the door of a stair or horizontal exit; check the door type and the part it plays.',
+      says: '{doorType} cannot be the door of a stair or horizontal exit; check the door type and its egress role.',
     },
   ],
   cases: cases(

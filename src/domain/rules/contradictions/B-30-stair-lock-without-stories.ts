@@ -4,19 +4,19 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B30 = defineRule({
   id: 'B-30',
-  title: 'A stair to be locked, its stories not counted',
+  title: 'A stair door to be locked, stories served not counted',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('stairDoors')],
   confidence: 'project',
-  why: 'How far a person shut into the stair must walk decides whether and how it may be locked.',
+  why: 'How far a person locked in the stair must travel decides whether and how it may be locked.',
   clauses: [
     {
       effect: 'finding',
       field: 'stairStories',
       severity: 'warn',
       when: all(yes('stairSideToLock'), not(isKnown('stairStories'))),
-      says: 'The stair side is to be locked and nobody counted the stories the stair serves; count them.',
+      says: 'The stair side is to be locked and the stories the stair serves were not counted; count them.',
     },
   ],
   cases: cases(

@@ -9,7 +9,7 @@ export const B31 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('stairDoors')],
   confidence: 'project',
-  why: 'A stair joins at least two stories.',
+  why: 'A stair connects at least two stories.',
   clauses: [
     {
       effect: 'finding',

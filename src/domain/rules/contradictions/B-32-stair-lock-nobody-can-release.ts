@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B32 = defineRule({
   id: 'B-32',
-  title: 'Stair doors locked with no place to release them',
+  title: 'Stair doors locked with no release location',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('stairDoors'), under('highRiseStairs')],
@@ -16,7 +16,7 @@ export const B32 = defineRule({
       field: 'stairReleasePoint',
       severity: 'refuse',
       when: all(ibc(), yes('stairSideToLock'), no('singleExitStair'), is('stairReleasePoint', 'none')),
-      says: 'The stair side is to be locked and nowhere can the doors be released together; name the place, or leave the stair side open.',
+      says: 'The stair side is to be locked and there is no place where the doors can be released together; name it, or leave the stair side open.',
     },
   ],
   cases: cases(

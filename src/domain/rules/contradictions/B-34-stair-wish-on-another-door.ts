@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B34 = defineRule({
   id: 'B-34',
-  title: 'A stair wish on a door that is no stair door',
+  title: 'Stair locking asked for at a door that is not a stair door',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'Locking against the stair and coming back from it make sense only at the doors of a stair.',
+  why: 'Stair-side locking and re-entry apply only to stair doors.',
   clauses: [
     {
       effect: 'finding',
@@ -19,7 +19,7 @@ export const B34 = defineRule({
         not(is('egressRole', 'stairEntry', 'stairDischarge')),
         any(is('stairLockWanted', 'stairSide', 'floorSide', 'both'), yes('selectedReentry')),
       ),
-      says: 'A lock or re-entry for stairs is asked for at a door that is no stair door; check the part this door plays.',
+      says: 'A lock or re-entry for stairs is asked for at a door that is not a stair door; check the egress role of this door.',
     },
   ],
   cases: cases(

@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B35 = defineRule({
   id: 'B-35',
-  title: 'A reader on the stair side of the way out of the stair',
+  title: 'A reader on the stair side of the discharge door',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('stairDoors')],
@@ -16,7 +16,7 @@ export const B35 = defineRule({
       field: 'readerSides',
       severity: 'refuse',
       when: all(is('egressRole', 'stairDischarge'), is('readerSides', 'both')),
-      says: 'Readers are wanted on both sides of the way out of the stair, but its stair side always opens freely; drop that reader, or enter it as one that only records.',
+      says: 'Readers are wanted on both sides of the stair discharge door, but its stair side must always open freely; delete that reader, or enter it as one that only records.',
     },
   ],
   cases: cases(

@@ -16,7 +16,7 @@ export const B36 = defineRule({
       field: 'inactiveBolts',
       severity: 'warn',
       when: all(is('doorType', 'pair'), not(isKnown('inactiveBolts'))),
-      says: 'This is a pair and nobody noted what holds the other leaf; look at its edge, top and bottom.',
+      says: 'This is a pair, and what holds the inactive leaf was not recorded; look at its edge, top and bottom.',
     },
   ],
   cases: cases(

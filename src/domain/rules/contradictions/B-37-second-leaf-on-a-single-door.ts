@@ -9,7 +9,7 @@ export const B37 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'A door has a second leaf or it has not.',
+  why: 'A door either has a second leaf or it does not.',
   clauses: [
     {
       effect: 'finding',

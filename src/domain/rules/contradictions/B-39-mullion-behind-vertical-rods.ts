@@ -16,7 +16,7 @@ export const B39 = defineRule({
       field: 'mullion',
       severity: 'warn',
       when: all(yes('isPair'), yes('mullion'), is('latch', 'verticalRods')),
-      says: 'The pair has vertical rods and a mullion; one of the two is usually misread, so look again.',
+      says: 'The pair has vertical rods and a mullion; one of the two was probably misread, so look again.',
     },
   ],
   cases: cases(

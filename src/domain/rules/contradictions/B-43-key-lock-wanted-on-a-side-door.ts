@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B43 = defineRule({
   id: 'B-43',
-  title: 'A key on the egress side of a door that is not the main one',
+  title: 'A keyed lock on the egress side of a door that is not the main door',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('locksAndLatches')],
@@ -34,7 +34,7 @@ export const B43 = defineRule({
         not(is('occupancyGroup', 'I-1.2', 'I-2', 'I-3')),
         not(is('roomUse', 'detention', 'unitBalcony', 'officeTerrace')),
       ),
-      says: 'A lock keyed from inside is wanted on a door that people leave by and that is not the main door; drop the wish, or check what the door is.',
+      says: 'A lock keyed from inside is wanted on a door that people leave by and that is not the main door; withdraw the request, or check what the door is.',
     },
   ],
   cases: cases(

@@ -16,7 +16,7 @@ export const B44 = defineRule({
       field: 'wishDelayedEgress',
       severity: 'warn',
       when: all(yes('wishDelayedEgress'), yes('groupH')),
-      says: 'Delayed egress is wanted in {occupancyGroup}, where nobody may be delayed; check the group or drop the wish.',
+      says: 'Delayed egress is wanted in {occupancyGroup}, where nobody may be delayed; check the group or withdraw the request.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const B45 = defineRule({
   cites: [text('project', '', 'Survey check'), under('delayedEgress')],
   confidence: 'project',
   note: 'NFPA 101 on its own leaves some assembly doors open to a reviewer, so this speaks where the IBC is adopted.',
-  why: 'A crowd that is held at a door piles up against it.',
+  why: 'A crowd held at a door piles up against it.',
   clauses: [
     {
       effect: 'finding',
@@ -24,7 +24,7 @@ export const B45 = defineRule({
           all(is('roomUse', 'courtroom'), is('occupancyGroup', 'A-3'), no('mainDoor'), yes('fullSprinklers')),
         ),
       ),
-      says: 'Delayed egress is wanted in {occupancyGroup}; among assemblies only the side doors of a courtroom in a sprinklered building may have it. Check the group or drop the wish.',
+      says: 'Delayed egress is wanted in {occupancyGroup}; among assemblies only the side doors of a courtroom in a sprinklered building may have it. Check the group or withdraw the request.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const B46 = defineRule({
   cites: [text('project', '', 'Survey check'), under('delayedEgress')],
   confidence: 'project',
   note: 'NFPA 101 on its own is more open here, so this speaks where the IBC is adopted.',
-  why: 'Children leave at once; only small classrooms are let off.',
+  why: 'Children must leave at once; only small classrooms are excepted.',
   clauses: [
     {
       effect: 'finding',
@@ -22,7 +22,7 @@ export const B46 = defineRule({
         yes('groupE'),
         not(all(is('roomUse', 'classroom'), below('occupantLoad', 'delayedClassroomLoadIbc'))),
       ),
-      says: 'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or drop the wish.',
+      says: 'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or withdraw the request.',
     },
   ],
   cases: cases(

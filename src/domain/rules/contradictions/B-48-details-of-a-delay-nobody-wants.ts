@@ -4,19 +4,19 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B48 = defineRule({
   id: 'B-48',
-  title: 'Details of a delay that nobody wants',
+  title: 'Details of a delay that was not requested',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'Thirty seconds, or no sign, are said of a delay.',
+  why: 'A 30-second delay or a door without its sign only makes sense with delayed egress.',
   clauses: [
     {
       effect: 'finding',
       field: 'wishDelayedEgress',
       severity: 'warn',
       when: all(no('wishDelayedEgress'), any(yes('wishDelay30s'), yes('wishNoDelaySign'))),
-      says: 'Delayed egress is not wanted, yet 30 seconds or a door without its sign are; ask the owner which holds.',
+      says: 'Delayed egress is not wanted, yet a 30-second delay or a door without its sign was entered; ask the owner which is right.',
     },
   ],
   cases: cases(

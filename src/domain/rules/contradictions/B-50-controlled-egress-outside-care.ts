@@ -9,8 +9,8 @@ export const B50 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('controlledEgress')],
   confidence: 'project',
-  note: 'NFPA 101 on its own lets some other chapters speak, so this holds where the IBC is adopted; detention has rules of its own.',
-  why: 'Only people whose care demands it may be kept behind a door that staff opens.',
+  note: 'NFPA 101 alone leaves some other chapters open, so this applies where the IBC is adopted; detention has its own rules.',
+  why: 'Only people whose care requires it may be kept behind a door that staff open.',
   clauses: [
     {
       effect: 'finding',
@@ -21,7 +21,7 @@ export const B50 = defineRule({
         yes('wishControlledEgress'),
         not(is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'I-3')),
       ),
-      says: 'Controlled egress is wanted in {occupancyGroup}, where people may not be kept in; check the group or drop the wish.',
+      says: 'Controlled egress is wanted in {occupancyGroup}, where people may not be kept in; check the group or withdraw the request.',
     },
   ],
   cases: cases(

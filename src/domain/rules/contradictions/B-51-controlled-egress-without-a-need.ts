@@ -18,7 +18,7 @@ export const B51 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('controlledEgress'), under('controlledEgressNfpa')],
   confidence: 'project',
-  why: 'The recorded clinical need is what allows somebody to be kept in.',
+  why: 'A documented clinical need is what allows a person to be kept in.',
   clauses: [
     {
       effect: 'finding',
@@ -30,7 +30,7 @@ export const B51 = defineRule({
         is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2'),
         not(abductionExcused),
       ),
-      says: 'Controlled egress is wanted and no clinical need is recorded; get the need in writing or drop the wish.',
+      says: 'Controlled egress is wanted and no clinical need is recorded; get the need in writing or withdraw the request.',
     },
   ],
   cases: cases(

@@ -9,7 +9,7 @@ export const B53 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('delayedEgress'), under('controlledEgress')],
   confidence: 'project',
-  why: 'Each arrangement is met whole; half of one and half of another is neither.',
+  why: 'Each arrangement must be met in full; half of one and half of another is neither.',
   clauses: [
     {
       effect: 'finding',

@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B58 = defineRule({
   id: 'B-58',
-  title: 'Stair doors released from a place that is not there',
+  title: 'Stair doors released from a location the building does not have',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('stairDoors')],
@@ -30,7 +30,7 @@ export const B58 = defineRule({
         is('stairReleasePoint', 'mainEntrance'),
         yes('fireCommandCenter'),
       ),
-      says: 'The building has a fire command center, and the stair doors are to be released at the main entrance; the release belongs into the center.',
+      says: 'The building has a fire command center, and the stair doors are to be released at the main entrance; the release belongs in the center.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const B60 = defineRule({
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
   note: 'Revolving doors driven at full power exist and are left out.',
-  why: 'Low-energy and assisting operators push a swinging leaf.',
+  why: 'Low-energy and power-assist operators move a swinging leaf.',
   clauses: [
     {
       effect: 'finding',

@@ -11,7 +11,7 @@ export const B61 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('doorWidth')],
   confidence: 'project',
-  why: 'Swinging leaves measure 24 to 60 in; beyond that the figure is the opening’s, both leaves’, or a slip.',
+  why: 'Swinging leaves measure 24 to 60 in; beyond that the figure is the opening width, both leaves, or a typo.',
   clauses: [
     {
       effect: 'finding',

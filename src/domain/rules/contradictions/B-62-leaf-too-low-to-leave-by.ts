@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B62 = defineRule({
   id: 'B-62',
-  title: 'A leaf too low to leave by',
+  title: 'A leaf too low for egress',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('doorWidth')],
   confidence: 'project',
-  why: 'A way out is 80 in high, and nothing about it may come below 78.',
+  why: 'Egress headroom is 80 in, and nothing may project below 78.',
   clauses: [
     {
       effect: 'finding',
@@ -20,7 +20,7 @@ export const B62 = defineRule({
         is('doorType', 'single', 'pair', 'doubleEgressPair', 'doubleActing', 'balanced'),
         below('leafHeightIn', 78),
       ),
-      says: 'The leaf is {leafHeightIn} high, too low for people to leave by; measure again, or check whether anybody leaves here.',
+      says: 'The leaf is {leafHeightIn} high, too low for egress; measure again, or check whether people leave by this door.',
     },
   ],
   cases: cases(

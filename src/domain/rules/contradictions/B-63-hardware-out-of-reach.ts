@@ -6,13 +6,13 @@ const poolGate = all(isKnown('poolBarrierGate'), yes('poolBarrierGate'));
 
 export const B63 = defineRule({
   id: 'B-63',
-  title: 'Hardware to leave by at an odd height',
+  title: 'Egress hardware at an odd height',
   family: 'contradictions',
   book: 'ada',
   cites: [text('ada', '404.2.7', 'Door hardware'), under('hardwareHeightIbc')],
   confidence: 'read',
   note: 'The 54 in of pool gates is from general knowledge.',
-  why: 'A hand finds the lever between 34 and 48 in, standing, sitting or crawling.',
+  why: 'Hardware is in reach between 34 and 48 in, standing or seated.',
   clauses: [
     {
       effect: 'finding',

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B64 = defineRule({
   id: 'B-64',
-  title: 'A door to the outside that has no outside',
+  title: 'An exterior door with no exterior side',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'What part a door plays and where it stands are told apart, and here they disagree.',
+  why: 'Egress role and location are separate facts, and here they disagree.',
   clauses: [
     {
       effect: 'finding',
@@ -19,7 +19,7 @@ export const B64 = defineRule({
         is('egressRole', 'exteriorExit', 'dischargeGate', 'egressCourt', 'roofDoor', 'exteriorSpace'),
         no('exterior'),
       ),
-      says: 'The door leads to or stands in the open by its part, {egressRole}, yet no side of it is outdoors; check both.',
+      says: 'By its role, {egressRole}, the door is exterior, yet no side of it is outdoors; check both.',
     },
   ],
   cases: cases(

@@ -19,7 +19,7 @@ export const B65 = defineRule({
         is('egressRole', 'exitAccess', 'exteriorExit', 'stairEntry', 'stairDischarge', 'horizontalExit'),
         atMost('occupantLoad', 0),
       ),
-      says: 'The door is on the way out and serves 0 people; enter the calculated load, or check the part it plays.',
+      says: 'The door is in a means of egress and serves 0 people; enter the calculated load, or check its egress role.',
     },
   ],
   cases: cases(

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B66 = defineRule({
   id: 'B-66',
-  title: 'Many people against the swing of the leaf',
+  title: 'Occupant load against the swing of the leaf',
   family: 'contradictions',
   book: 'ibc',
   cites: [under('doorSwing')],
   confidence: 'secondary',
-  why: 'Fifty people who push cannot pull the leaf toward themselves; in high hazard nobody is asked to.',
+  why: 'Fifty people pushing cannot pull a leaf toward themselves; in high hazard no one should have to.',
   clauses: [
     {
       effect: 'finding',
@@ -21,7 +21,7 @@ export const B66 = defineRule({
         no('swingsWithEgress'),
         any(atLeast('occupantLoad', 'swingWithEgressLoad'), yes('groupH')),
       ),
-      says: 'The leaf swings against people who leave, and at this load or hazard it must swing with them; check the swing and the load, or turn the door round.',
+      says: 'The leaf swings against people who leave, and at this load or hazard it must swing with them; check the swing and the load, or reverse the swing.',
     },
   ],
   cases: cases(

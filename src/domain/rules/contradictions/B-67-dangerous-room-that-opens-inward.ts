@@ -9,8 +9,8 @@ export const B67 = defineRule({
   book: 'ibc',
   cites: [under('panicHardware'), text('nec', '110.26(C)(3)', 'Personnel doors')],
   confidence: 'secondary',
-  note: 'The electrical code names these rooms from 2014 on, the building code from 2021; the refrigeration room is due above its area only.',
-  why: 'Somebody hurt by arc, acid or gas must fall out through the door, not pull it.',
+  note: 'The electrical code names these rooms from 2014 on, the building code from 2021; the refrigeration room only above its area limit.',
+  why: 'A person hurt by arc, acid or gas must be able to fall out through the door, not pull it.',
   clauses: [
     {
       effect: 'finding',
@@ -24,7 +24,7 @@ export const B67 = defineRule({
         ),
         no('swingsWithEgress'),
       ),
-      says: 'The door of this room must swing outward and is entered as swinging in; look again, or turn the door round.',
+      says: 'The door of this room must swing outward and is entered as swinging in; look again, or reverse the swing.',
     },
   ],
   cases: cases(

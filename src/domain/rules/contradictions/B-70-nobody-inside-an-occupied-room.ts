@@ -9,7 +9,7 @@ export const B70 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('freeEgressIbc')],
   confidence: 'project',
-  why: 'An office, a toilet, even a closet a person can step into needs a way out.',
+  why: 'An office, a restroom, even a walk-in closet needs an exit.',
   clauses: [
     {
       effect: 'finding',
@@ -47,7 +47,7 @@ export const B70 = defineRule({
           'kitchen',
         ),
       ),
-      says: 'The space is said to hold nobody, but its use is {roomUse}; check the part the door plays.',
+      says: 'The space is said to hold nobody, but its use is {roomUse}; check the egress role of the door.',
     },
   ],
   cases: cases(

@@ -16,7 +16,7 @@ export const B71 = defineRule({
       field: 'roofUse',
       severity: 'warn',
       when: all(is('egressRole', 'roofDoor'), not(isKnown('roofUse'))),
-      says: 'This is a roof door and nobody asked what the roof is used for; ask.',
+      says: 'This is a roof door, and the use of the roof was not recorded; ask.',
     },
   ],
   cases: cases(

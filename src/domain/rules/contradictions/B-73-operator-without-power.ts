@@ -9,14 +9,14 @@ export const B73 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'An operator runs on power.',
+  why: 'An operator needs power.',
   clauses: [
     {
       effect: 'finding',
       field: 'powerAtDoor',
       severity: 'warn',
       when: all(no('powerAtDoor'), no('cablePath'), is('operator', 'lowEnergy', 'fullPower', 'powerAssist')),
-      says: 'An automatic operator is entered, and neither power nor a cable path; the operator is fed from somewhere, so look again.',
+      says: 'An automatic operator is entered, and neither power nor a cable path; the operator is powered from somewhere, so look again.',
     },
   ],
   cases: cases(

@@ -9,7 +9,7 @@ export const B74 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('powerDoors')],
   confidence: 'project',
-  why: 'Without its operator it is a sliding door moved by hand, which hardly any way out may have.',
+  why: 'Without its operator it is a manual sliding door, which few means of egress may have.',
   clauses: [
     {
       effect: 'finding',

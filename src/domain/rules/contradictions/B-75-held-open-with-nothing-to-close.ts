@@ -4,19 +4,19 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B75 = defineRule({
   id: 'B-75',
-  title: 'Held open, with nothing that would close it',
+  title: 'Held open, with nothing to close it',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('smokeActivatedClosing')],
   confidence: 'project',
-  why: 'A hold-open that lets go is of use only where a closer then shuts the door.',
+  why: 'A releasing hold-open is of use only where a closer then shuts the door.',
   clauses: [
     {
       effect: 'finding',
       field: 'closing',
       severity: 'warn',
       when: all(is('closing', 'none'), is('holdOpen', 'detectorReleased', 'heatOnly')),
-      says: 'The door is held open by something that lets go, and nothing is said to close it; look for the closer.',
+      says: 'The door has a releasing hold-open, and no closer is recorded; look for one.',
     },
   ],
   cases: cases(

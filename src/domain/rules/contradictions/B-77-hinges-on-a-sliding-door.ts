@@ -9,7 +9,7 @@ export const B77 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'What slides runs on a track, what swings hangs on hinges or pivots.',
+  why: 'Sliding doors run on a track; swinging doors hang on hinges or pivots.',
   clauses: [
     {
       key: 'a',

@@ -9,7 +9,7 @@ export const B78 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check')],
   confidence: 'project',
-  why: 'Group A-5 means stands under the open sky.',
+  why: 'Group A-5 means outdoor stands.',
   clauses: [
     {
       effect: 'finding',

@@ -9,7 +9,7 @@ export const B79 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), under('fireDoorLatching')],
   confidence: 'project',
-  why: 'A leaf that swings both ways passes its frame without stopping, so no latch can hold it.',
+  why: 'A leaf that swings both ways passes through its frame, so no latch can hold it.',
   clauses: [
     {
       key: 'a',

@@ -9,14 +9,14 @@ export const B80 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Survey check'), text('practice', '', 'Control vestibules')],
   confidence: 'project',
-  why: 'Whether a door can be held shut against people who leave must be clear.',
+  why: 'Whether a door can be held shut against egress must be clear.',
   clauses: [
     {
       effect: 'finding',
       field: 'wishInterlock',
       severity: 'refuse',
       when: all(yes('interlockHoldsEgress'), no('wishInterlock')),
-      says: 'An interlock is said to hold people in, and this door is said to be in none; check which holds.',
+      says: 'An interlock is entered as holding people in, and this door is entered as not interlocked; check which is right.',
     },
   ],
   cases: cases(

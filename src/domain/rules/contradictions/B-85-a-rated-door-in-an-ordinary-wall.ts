@@ -10,7 +10,7 @@ export const B85 = defineRule({
   cites: [text('project', '', 'Survey check'), cite('openingProtectives')],
   confidence: 'project',
 
-  why: 'A fire door is there for its wall; where the wall asks for none, one of the two was entered wrongly.',
+  why: 'A fire door is there for its wall; where the wall requires none, one of the two was entered wrong.',
   clauses: [
     {
       effect: 'finding',

@@ -17,7 +17,7 @@ export const B86 = defineRule({
   cites: [text('project', '', 'Survey check'), cite('openingProtectives')],
   confidence: 'project',
 
-  why: 'Nobody pays for a label without a reason, so the reason is looked for before the label is forgotten.',
+  why: 'A label is there for a reason; find the reason before ignoring the label.',
   clauses: [
     {
       key: 'a',
@@ -25,14 +25,14 @@ export const B86 = defineRule({
       field: 'fireRatingMin',
       severity: 'warn',
       when: labeledZero,
-      says: 'The door is entered with 0 min and it has, or had, a fire label; enter the minutes of the label, or have somebody show that this wall asks for none.',
+      says: 'The door is entered with 0 min and it has, or had, a fire label; enter the minutes of the label, or have someone show that this wall requires none.',
     },
     {
       key: 'b',
       effect: 'signOff',
       grade: 'must',
       when: labeledZero,
-      says: 'A labeled door is about to be treated as an ordinary one: a reviewer says which of the two it is.',
+      says: 'A labeled door is about to be treated as an ordinary one: a reviewer decides which it is.',
     },
   ],
   cases: cases(

@@ -17,7 +17,7 @@ export const B87 = defineRule({
       field: 'panicPresent',
       severity: 'refuse',
       when: all(yes('panicPresent'), is('latch', 'pushPull', 'roller')),
-      says: 'A push bar was seen and the leaf is entered without a latch ({latch}). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is no panic hardware.',
+      says: 'A push bar was seen and the leaf is entered without a latch ({latch}). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is not panic hardware.',
     },
   ],
   cases: cases(

@@ -6,13 +6,13 @@ const leaf = { egressRole: 'exitAccess', doorType: 'single', leafWidthIn: 36 } a
 
 export const B88 = defineRule({
   id: 'B-88',
-  title: 'More people than the leaf passes',
+  title: 'More people than the leaf has capacity for',
   family: 'contradictions',
   book: 'project',
   cites: [text('project', '', 'Survey check'), cite('egressCapacity')],
   confidence: 'inferred',
   note: 'Worked out from 0.15 in a person, the smallest width the code counts with, and the whole leaf as clear width, so that only what no building passes is named.',
-  why: 'A door passes one person for each 0.15 to 0.2 in of its clear width; far more on one door means that the load of the room was entered and not that of the door.',
+  why: 'A door passes one person for each 0.15 to 0.2 in of its clear width; far more on one door means that the load of the room was entered, not that of the door.',
   clauses: [
     {
       effect: 'finding',
@@ -37,7 +37,7 @@ export const B88 = defineRule({
           ),
         ),
       ),
-      says: 'A leaf of {leafWidthIn} does not pass {occupantLoad} in any building; enter the share of this door, or correct width or load.',
+      says: 'A leaf of {leafWidthIn} does not have capacity for {occupantLoad} in any building; enter the share of this door, or correct width or load.',
     },
   ],
   cases: cases(

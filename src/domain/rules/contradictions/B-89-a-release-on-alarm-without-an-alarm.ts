@@ -13,7 +13,7 @@ export const B89 = defineRule({
   cites: [text('project', '', 'Survey check'), cite('sensorRelease')],
   confidence: 'project',
 
-  why: 'A lock that waits for an alarm that cannot come holds people in.',
+  why: 'A lock that waits for an alarm that cannot come keeps people in.',
   clauses: [
     {
       key: 'a',
@@ -21,7 +21,7 @@ export const B89 = defineRule({
       field: 'existingArrangement',
       severity: 'warn',
       when: all(is('existingArrangement', 'magnetFullSet', 'magnetAlarmOnly'), nothingTells),
-      says: 'The magnet is entered as released by the fire alarm, and the building has no fire alarm, sprinklers or detection that could release it; see what it is wired to.',
+      says: 'The magnet is entered as released by the fire alarm, and the building has no fire alarm, sprinklers or detection that could release it; find out what it is wired to.',
     },
     {
       key: 'b',
@@ -29,7 +29,7 @@ export const B89 = defineRule({
       field: 'wishUnlockOnAlarm',
       severity: 'warn',
       when: all(yes('wishUnlockOnAlarm'), nothingTells),
-      says: 'The outside is to unlock on fire alarm, and the building has no fire alarm, sprinklers or detection; drop the wish or correct the building.',
+      says: 'The outside is to unlock on fire alarm, and the building has no fire alarm, sprinklers or detection; withdraw the request or correct the building facts.',
     },
   ],
   cases: cases(

@@ -12,13 +12,13 @@ export const R137 = defineRule({
   cites: [under('turnstiles')],
   confidence: 'memory',
   note: 'That the clause came with the 2018 edition was read second-hand; its conditions are from general knowledge. Without sprinklers it is refused on the safe side.',
-  why: 'A powered barrier holds people in the way out, so it needs every release that a lock against leaving needs.',
+  why: 'A powered barrier stops people in a means of egress, so it needs every release that a lock preventing egress needs.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(barrier, no('fullSprinklers')),
-      says: 'A powered barrier may stand in a way out only where the building is sprinklered throughout.',
+      says: 'A powered barrier is allowed in a means of egress only where the building is sprinklered throughout.',
     },
     {
       key: 'b',
@@ -49,14 +49,14 @@ export const R137 = defineRule({
         below('clearWidthIn', 'securityLaneByWidthIn'),
         over('occupantLoad', 'turnstileLoad'),
       ),
-      says: 'A lane narrower than 32 in counts for 50 people at most; {occupantLoad} need other ways out.',
+      says: 'A lane narrower than 32 in counts for 50 people at most; {occupantLoad} need other exits.',
     },
     {
       key: 'e',
       effect: 'signOff',
       grade: 'must',
       when: barrier,
-      says: 'A reviewer confirms the barrier, its releases and the people it is counted for.',
+      says: 'A reviewer confirms the barrier, its releases and the occupant load it counts for.',
     },
   ],
   cases: cases(

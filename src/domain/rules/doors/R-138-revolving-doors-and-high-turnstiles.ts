@@ -40,27 +40,27 @@ export const R138 = defineRule({
   cites: [under('revolvingDoors'), under('turnstiles')],
   confidence: 'memory',
   note: 'All from general knowledge; the refusals are on the safe side. A waist-high turnstile above 39 in counts here too.',
-  why: 'Wings that do not fold away or that somebody can lock would trap people in the way out.',
+  why: 'Wings that do not collapse, or that someone can lock, would trap people on their way out.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(wings, yes('groupH')),
-      says: 'A revolving door or high turnstile may not stand in the way out of a high-hazard space.',
+      says: 'A revolving door or high turnstile is not allowed in the egress from a high-hazard space.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: wings,
       of: { not: { release: ['free'] } },
-      says: 'The wings may not be locked against leaving while anybody is inside; lock the swinging door beside it instead.',
+      says: 'The wings may not be locked against egress while anyone is inside; lock the swinging door beside it instead.',
     },
     {
       key: 'c',
       effect: 'require',
       when: wings,
       items: ['collapsingWings'],
-      says: 'The wings fold away when people press on them and leave 36 in of passage in all.',
+      says: 'The wings collapse when people press on them and leave 36 in of passage in all.',
     },
     {
       key: 'd',
@@ -73,7 +73,7 @@ export const R138 = defineRule({
       key: 'e',
       effect: 'caution',
       when: all(wings, over('occupantLoad', 'revolvingLoad')),
-      says: 'One revolving door counts for 50 people at most; the rest of {occupantLoad} needs other ways out.',
+      says: 'One revolving door counts for 50 people at most; the rest of {occupantLoad} needs other exits.',
     },
     {
       key: 'f',
@@ -87,7 +87,7 @@ export const R138 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: wings,
-      says: 'A reviewer confirms that the revolving door or high turnstile may count as a way out.',
+      says: 'A reviewer confirms that the revolving door or high turnstile may count as egress.',
     },
   ],
   cases: cases(

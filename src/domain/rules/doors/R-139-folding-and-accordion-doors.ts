@@ -12,27 +12,27 @@ export const R139 = defineRule({
   cites: [under('foldingDoors')],
   confidence: 'secondary',
   note: 'Read in part under an older section number; forces and standby power as remembered.',
-  why: 'A horizontal folding door serves as a way out only as the tested, powered unit it was sold as.',
+  why: 'A horizontal folding door serves as egress only as the tested, power-operated unit it was sold as.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(folding, yes('groupH')),
-      says: 'A folding or accordion door may not serve the way out of a high-hazard space.',
+      says: 'A folding or accordion door may not serve the egress from a high-hazard space.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: folding,
       of: { not: { device: ['mechanicalLock'], release: ['free'] } },
-      says: 'No lock is added to a folding door on a way out; it opens only as the unit was listed.',
+      says: 'No lock is added to a folding door in a means of egress; it opens only as the unit was listed.',
     },
     {
       key: 'c',
       effect: 'require',
       when: folding,
       items: ['openByHand', 'operatorStandbyPower'],
-      says: 'It is driven by power with supervised standby, opens by hand when power fails, starts with 30 lbf or less and opens with 15 lbf or less, also while people push against it.',
+      says: 'It is power operated with supervised standby power, opens by hand when power fails, starts with 30 lbf or less and opens with 15 lbf or less, also while people push against it.',
     },
     {
       key: 'd',
@@ -46,14 +46,14 @@ export const R139 = defineRule({
       effect: 'modify',
       trade: 'doorSupplier',
       when: all(folding, is('operator', 'none')),
-      says: 'A folding door without an operator cannot serve as a way out; put a powered one or a side-hinged door.',
+      says: 'A folding door without an operator cannot serve as egress; provide a power-operated one or a side-hinged door.',
     },
     {
       key: 'f',
       effect: 'signOff',
       grade: 'must',
       when: folding,
-      says: 'A reviewer confirms the listing of the folding door as a way out.',
+      says: 'A reviewer confirms the listing of the folding door for egress.',
     },
   ],
   cases: cases(

@@ -29,26 +29,26 @@ const underNfpa = { clause: 'b', basis: { nfpa101: 2021 } } as const;
 
 export const R140 = defineRule({
   id: 'R-140',
-  title: 'A sliding door by hand serves few people',
+  title: 'A manual sliding door serves few people',
   family: 'doors',
   book: 'ibc',
   cites: [under('doorSwing'), under('seriesNfpa')],
   confidence: 'secondary',
-  note: 'List read second-hand. NFPA 101 leaves it to the occupancy chapter, so it is asked there too.',
-  why: 'People who push in smoke or panic do not slide a door, so it may serve only small loads and a few named rooms.',
+  note: 'List read secondhand. NFPA 101 leaves it to the occupancy chapter, so it is asked there too.',
+  why: 'People pushing in smoke or panic will not slide a door, so it may serve only small loads and a few named rooms.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(yes('isEgress'), is('doorType', 'slidingManual'), not(allowed)),
-      says: 'A door slid by hand may not serve this way out; a side-hinged door must take its place.',
+      says: 'A manual sliding door may not serve as egress here; a side-hinged door must take its place.',
     },
     {
       key: 'b',
       effect: 'signOff',
       grade: 'should',
       when: all(nfpa101(), yes('isEgress'), is('doorType', 'slidingManual')),
-      says: 'Under NFPA 101 a sliding door serves a way out only where the chapter of the use says so; read that chapter.',
+      says: 'Under NFPA 101 a sliding door serves as egress only where the occupancy chapter says so; read that chapter.',
     },
   ],
   cases: cases(

@@ -11,20 +11,20 @@ export const R141 = defineRule({
   book: 'ibc',
   cites: [under('detentionUse')],
   confidence: 'secondary',
-  why: 'The only interlock the building code names before 2027 lies in detention, under rules of its own.',
+  why: 'The only interlock the building code names before 2027 is in detention, under its own rules.',
   clauses: [
     {
       key: 'a',
       effect: 'refer',
       when: sallyport,
-      says: 'This is a sallyport in a place of detention; no device is recommended, a reviewer decides it as a whole.',
+      says: 'This is a detention sallyport; no device is recommended, and a reviewer decides it as a whole.',
     },
     {
       key: 'b',
       effect: 'require',
       when: sallyport,
       items: ['interlockOverride'],
-      says: 'In an emergency both leaves must be able to stand open together, so that people pass straight through.',
+      says: 'In an emergency both doors must be able to stand open together, so that people can pass straight through.',
     },
   ],
   cases: cases(

@@ -9,13 +9,13 @@ const gate = all(
 
 export const R142 = defineRule({
   id: 'R-142',
-  title: 'A gate on the way out follows the door rules',
+  title: 'A gate in a means of egress follows the door rules',
   family: 'doors',
   book: 'ibc',
   cites: [under('gates'), under('doorSwing')],
   confidence: 'read',
   note: 'Read in a city text; the pool latch height and the refusal of sliding gates are from general knowledge, the refusal on the safe side.',
-  why: 'People who reached the open air still have to get through the fence.',
+  why: 'People who have reached the open air still have to get through the fence.',
   clauses: [
     {
       key: 'a',
@@ -33,13 +33,13 @@ export const R142 = defineRule({
         not(is('occupancyGroup', 'A-5')),
         not(all(no('groupH'), atMost('occupantLoad', 'otherDoorLoad'))),
       ),
-      says: 'A sliding gate may not be the way out here; a side-hinged leaf beside it must serve people who leave.',
+      says: 'A sliding gate may not serve as egress here; provide a side-hinged gate beside it.',
     },
     {
       key: 'c',
       effect: 'permit',
       when: all(gate, is('occupancyGroup', 'A-5'), yes('gateSupervised'), yes('safeDispersalArea')),
-      says: 'A stadium gate that is watched all the time, with a dispersal area of 3 ft² a person 50 ft away, needs no panic hardware.',
+      says: 'A stadium gate under constant supervision, with a dispersal area of 3 ft² per person 50 ft away, needs no panic hardware.',
     },
     {
       key: 'd',

@@ -4,24 +4,24 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R143 = defineRule({
   id: 'R-143',
-  title: 'Two doors one behind the other',
+  title: 'Doors in series',
   family: 'doors',
   book: 'ibc',
   cites: [under('doorsInSeries'), text('ada', '404.2.6', 'Doors in series')],
   confidence: 'memory',
-  why: 'Somebody in a wheelchair or in a crowd must not be caught between two leaves.',
+  why: 'A person in a wheelchair or in a crowd must not be caught between two doors.',
   clauses: [
     {
       key: 'a',
       effect: 'caution',
       when: all(yes('doorsInSeries'), below('seriesSpacingIn', 'seriesFreeLengthIn')),
-      says: 'Only {seriesSpacingIn} lie free between the two doors; 48 in are wanted beyond the leaf that swings in.',
+      says: 'There is only {seriesSpacingIn} between the two doors; 48 in is needed beyond the leaf that swings in.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(yes('doorsInSeries'), any(yes('wishInterlock'), is('readerSides', 'both'))),
-      says: 'Judge each door of the vestibule alone; whoever stands between them must always get out one way.',
+      says: 'Judge each door of the vestibule separately; anyone between them must always be able to get out one way.',
     },
   ],
   cases: cases(

@@ -6,20 +6,20 @@ const waiting = is('roomUse', 'areaOfRefuge', 'rescueElevatorLobby');
 
 export const R145 = defineRule({
   id: 'R-145',
-  title: 'Nothing locks people away from a refuge or a rescue stair',
+  title: 'No lock between people and an area of refuge or rescue stair',
   family: 'doors',
   book: 'ibc',
   cites: [under('accessibleEgress'), under('rescueElevators')],
   confidence: 'memory',
   note: 'From general knowledge; the refusals are on the safe side.',
-  why: 'People who cannot use the stair wait here for rescue.',
+  why: 'People who cannot use the stair wait here for assisted rescue.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(is('roomUse', 'areaOfRefuge'), not(is('egressRole', 'stairEntry'))),
       of: { not: { device: ['mechanicalLock'], release: ['free'] } },
-      says: 'The way into an area of refuge takes no lock, electric or keyed.',
+      says: 'The entry to an area of refuge takes no lock, electric or keyed.',
     },
     {
       key: 'b',
@@ -40,14 +40,14 @@ export const R145 = defineRule({
       effect: 'require',
       when: waiting,
       items: ['twoWayCommunication'],
-      says: 'The two-way communication of the waiting place is kept, and nothing new hides it.',
+      says: 'The two-way communication system of the area stays, and nothing new may obscure it.',
     },
     {
       key: 'e',
       effect: 'signOff',
       grade: 'must',
       when: waiting,
-      says: 'A reviewer confirms that people can reach the waiting place and the stair behind it.',
+      says: 'A reviewer confirms that people can reach the area of refuge and the stair beyond it.',
     },
   ],
   cases: cases(

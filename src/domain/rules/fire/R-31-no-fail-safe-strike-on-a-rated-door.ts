@@ -9,7 +9,7 @@ export const R31 = defineRule({
   book: 'nfpa80',
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
   confidence: 'secondary',
-  why: 'A released keeper gives way, so the door is no longer held shut by a latch when fire cuts the power.',
+  why: 'A released keeper gives way, so nothing latches the door when fire cuts the power.',
   clauses: [
     {
       effect: 'prohibit',

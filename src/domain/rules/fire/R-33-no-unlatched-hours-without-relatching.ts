@@ -23,7 +23,7 @@ export const R33 = defineRule({
       when: heldByHours,
       of: heldReleased,
       items: ['fireAlarmRelatch'],
-      says: 'While it stands unlocked nothing latches this fire door, so automatic fire detection has to cut its power and let it latch.',
+      says: 'While it is unlocked nothing latches this fire door, so automatic fire detection must cut its power and let it latch.',
     },
     {
       key: 'b',
@@ -31,7 +31,7 @@ export const R33 = defineRule({
       when: all(heldByHours, no('fireAlarm'), no('detectionThroughout')),
       of: heldReleased,
       items: ['doorDetector'],
-      says: 'The building has no alarm or detection that could cut the power: without a smoke detector of its own this door may not stand unlatched.',
+      says: 'The building has no alarm or detection that could cut the power: without its own smoke detector this door may not be held unlatched.',
     },
     {
       key: 'c',
@@ -39,7 +39,7 @@ export const R33 = defineRule({
       grade: 'must',
       when: heldByHours,
       of: heldReleased,
-      says: 'A fire door that is left unlatched by schedule: a reviewer confirms how detection relatches it.',
+      says: 'A fire door held unlatched on schedule: a reviewer confirms how detection relatches it.',
     },
   ],
   cases: cases(

@@ -37,7 +37,7 @@ export const R34 = defineRule({
       field: 'exitHardwareFireListed',
       severity: 'warn',
       when: all(yes('fireRated'), yes('hasExitDevice'), no('exitHardwareFireListed')),
-      says: 'The bar found on this fire door shows no fire exit hardware label: it has to be exchanged.',
+      says: 'The bar found on this fire door has no fire exit hardware label: it must be replaced.',
     },
   ],
   cases: cases(

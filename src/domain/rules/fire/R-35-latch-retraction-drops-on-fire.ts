@@ -7,7 +7,7 @@ const retraction = { family: ['exitDevice'], keepsLatch: false } as const;
 
 export const R35 = defineRule({
   id: 'R-35',
-  title: 'Latch retraction on a rated door lets go on fire',
+  title: 'Latch retraction on a rated door releases on fire',
   family: 'fire',
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4', 'Latching hardware'), under('fireDoorLatching')],
@@ -20,7 +20,7 @@ export const R35 = defineRule({
       when: yes('fireRated'),
       of: retraction,
       items: ['fireAlarmRelatch'],
-      says: 'Fire detection cuts the retraction power; without power the latch springs out and the door latches as it closes.',
+      says: 'Fire detection cuts the retraction power; without power the latch projects and the door latches as it closes.',
     },
     {
       key: 'b',
@@ -28,7 +28,7 @@ export const R35 = defineRule({
       when: all(yes('fireRated'), no('fireAlarm'), no('detectionThroughout')),
       of: retraction,
       items: ['doorDetector'],
-      says: 'Nothing in the building detects fire, so the retraction needs a smoke detector of its own at this door.',
+      says: 'Nothing in the building detects fire, so the retraction needs its own smoke detector at this door.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const R36 = defineRule({
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.1', 'Closing devices')],
   confidence: 'read',
   note: 'The few exceptions (communicating doors between hotel sleeping rooms, elevator doors held on recall) are not asked in the survey; a reviewer applies them.',
-  why: 'A leaf that stays where it was left lets fire through, whatever lock is on it.',
+  why: 'A leaf that stays open lets fire through, whatever lock is on it.',
   clauses: [
     {
       key: 'a',
@@ -18,14 +18,14 @@ export const R36 = defineRule({
       field: 'closing',
       severity: 'warn',
       when: nothingCloses,
-      says: 'Nothing closes this fire door today: it does not do its work until a closer or spring hinges are fitted.',
+      says: 'Nothing closes this fire door today: it does not protect the opening until a closer or spring hinges are installed.',
     },
     {
       key: 'b',
       effect: 'require',
       when: nothingCloses,
       items: ['closer'],
-      says: 'A closer is added, strong enough to latch the leaf every time.',
+      says: 'Add a closer strong enough to latch the leaf every time.',
     },
   ],
   cases: cases(

@@ -13,7 +13,7 @@ export const R37 = defineRule({
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
   confidence: 'secondary',
   note: 'A narrow-stile hookbolt is counted with the deadbolt. A dwelling entrance with a latch and a deadbolt is not meant.',
-  why: 'A bolt must be thrown by hand; a fire door has to latch each time it falls shut.',
+  why: 'A deadbolt must be thrown by hand; a fire door has to latch each time it closes.',
   clauses: [
     {
       key: 'a',
@@ -21,14 +21,14 @@ export const R37 = defineRule({
       field: 'latch',
       severity: 'warn',
       when: boltOnly,
-      says: 'This fire door has only a bolt that somebody must throw, so it is unlatched whenever nobody did.',
+      says: 'This fire door has only a deadbolt that someone must throw, so it is unlatched whenever no one did.',
     },
     {
       key: 'b',
       effect: 'require',
       when: boltOnly,
       items: ['latchingHardware'],
-      says: 'A labeled latch that engages by itself takes the place of the bolt.',
+      says: 'A labeled self-latching lock replaces the deadbolt.',
     },
   ],
   cases: cases(

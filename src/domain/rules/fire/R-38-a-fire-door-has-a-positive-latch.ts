@@ -7,7 +7,7 @@ const nothingLatches = all(yes('fireRated'), is('latch', 'roller', 'pushPull'));
 
 export const R38 = defineRule({
   id: 'R-38',
-  title: 'A fire door has a latch that engages',
+  title: 'A fire door has a positive latch',
   family: 'fire',
   book: 'nfpa80',
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
@@ -28,21 +28,21 @@ export const R38 = defineRule({
       effect: 'prohibit',
       when: nothingLatches,
       of: { family: ['strike', 'magnet', 'bolt', 'delayed'], keepsLatch: false },
-      says: 'It would be all that holds this fire door, and it is no latch: choose a lock or exit device that latches by itself.',
+      says: 'It would be all that holds this fire door, and it is not a latch: choose a self-latching lock or exit device.',
     },
     {
       key: 'c',
       effect: 'require',
       when: nothingLatches,
       items: ['latchingHardware'],
-      says: 'Labeled hardware that latches by itself has to be fitted; the lock chosen here may be that hardware.',
+      says: 'Labeled self-latching hardware must be installed; the lock chosen here may be that hardware.',
     },
     {
       key: 'd',
       effect: 'signOff',
       grade: 'must',
       when: all(nothingLatches, is('workStatus', 'existing', 'altered')),
-      says: 'A fire door in use has no latch: a reviewer hears of it now and agrees what holds it until the new latch is in.',
+      says: 'A fire door in service has no latch: report it to the reviewer now, and agree on what holds it until the new latch is in.',
     },
     {
       key: 'e',
@@ -53,7 +53,7 @@ export const R38 = defineRule({
         is('workStatus', 'existing', 'altered'),
       ),
       of: { not: { family: ['none'] } },
-      says: 'Positive latching: let it fall shut from fully open and from a hand’s breadth, ten times each; each time the closer must bring the latch home without a push.',
+      says: 'Positive latching: let it close from fully open and from 4 in open, ten times each; each time the closer must latch it without a push.',
     },
   ],
   cases: cases(

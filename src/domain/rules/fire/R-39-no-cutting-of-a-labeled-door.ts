@@ -114,21 +114,21 @@ export const R39 = defineRule({
   ],
   confidence: 'secondary',
   note: 'Each part is judged by its own label. What each device needs cut is trade practice. Clause numbers of NFPA 80 are from general knowledge and moved between editions.',
-  why: 'The label covers the door as it was made; a pocket or raceway cut later voids it unless the laboratory agreed first.',
+  why: 'The label covers the door as it was made; a pocket or raceway cut later voids it unless the listing laboratory approved it first.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(frameUncut, not(strikeInOtherLeaf), not(is('strikePrep', 'ansi478'))),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'The strike needs a pocket cut into the labeled frame; only a laboratory’s approval, or a labeled frame made with the cut-out, lifts this.',
+      says: 'The strike needs a pocket cut into the labeled frame; only a laboratory’s approval, or a labeled frame made with the cutout, lifts this.',
     },
     {
       key: 'j',
       effect: 'prohibit',
       when: all(otherLeafUncut, strikeInOtherLeaf),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'The strike would sit in the edge of the other labeled leaf, with a wire way to it, and that leaf was not made so; a lock in the active leaf, or a labeled leaf made with the pocket, does the work.',
+      says: 'The strike would go in the edge of the inactive labeled leaf, with a raceway to it, and that leaf was not made that way; use a lock in the active leaf, or a labeled leaf made with the pocket.',
     },
     {
       key: 'b',
@@ -156,14 +156,14 @@ export const R39 = defineRule({
       effect: 'prohibit',
       when: all(inPlace, not(approved), no('leafRaceway')),
       of: { transfer: true },
-      says: 'No wire way runs through this labeled leaf, and coring one on site voids the label unless the laboratory agreed first.',
+      says: 'This labeled leaf has no raceway, and coring one on site voids the label unless the laboratory approved it first.',
     },
     {
       key: 'f',
       effect: 'prohibit',
       when: all(leafUncut, no('hasExitDevice')),
       of: { device: ['delayedExitDevice'] },
-      says: 'The bar would take the place of a lock whose holes the label does not let anyone fill: it takes a labeled leaf made for the bar.',
+      says: 'The bar would replace a lock whose preparation the label does not allow to be filled: use a labeled leaf made for the bar.',
     },
     {
       key: 'g',
@@ -178,7 +178,7 @@ export const R39 = defineRule({
       when: all(inPlace, approved, anythingIsCut),
       of: cuttingDevices,
       items: ['laboratoryApproval'],
-      says: 'The laboratory’s letter names this door and this cut, and is there before anybody cuts.',
+      says: 'The laboratory’s letter names this door and this cut, and is on hand before anyone cuts.',
     },
     {
       key: 'i',
@@ -186,7 +186,7 @@ export const R39 = defineRule({
       grade: 'must',
       when: all(inPlace, approved, anythingIsCut),
       of: cuttingDevices,
-      says: 'A labeled door is cut on the word of the laboratory: a reviewer reads the approval before issue.',
+      says: 'A labeled door is cut on the laboratory’s approval: a reviewer reads it before issue.',
     },
   ],
   cases: cases(
@@ -205,13 +205,13 @@ export const R39 = defineRule({
           doorType: 'single',
         }),
         [
-          'frame has the small cut-out only',
+          'frame has the small cutout only',
           { ...standing, strikePrep: 'light234', doorType: 'single' },
           'yes',
           { clause: 'a', on: 'strikeCylindrical/secure/free', does: 'prohibit' },
         ],
         [
-          'frame has the full cut-out',
+          'frame has the full cutout',
           { ...standing, strikePrep: 'ansi478', doorType: 'single' },
           'no',
           { clause: 'a', on: 'strikeCylindrical/secure/free' },
@@ -235,7 +235,7 @@ export const R39 = defineRule({
           { clause: 'a', on: 'strikeMortise/secure/free' },
         ],
         [
-          'cut-out not surveyed',
+          'cutout not surveyed',
           { ...standing, doorType: 'single' },
           'unknown',
           { clause: 'a', on: 'strikeMortise/secure/free' },
@@ -251,7 +251,7 @@ export const R39 = defineRule({
           mullion: false,
         }),
         [
-          'the cut-out of the frame does not help',
+          'the cutout of the frame does not help',
           { ...pair, strikePrep: 'ansi478' },
           'yes',
           { clause: 'j', on: 'strikeCylindrical/secure/free', does: 'prohibit' },

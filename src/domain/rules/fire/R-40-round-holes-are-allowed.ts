@@ -22,7 +22,7 @@ export const R40 = defineRule({
       effect: 'permit',
       when: inPlace,
       of: { device: ['strikeRim', 'exitTrim', 'batteryLock'] },
-      says: 'The round holes of this surface hardware may be drilled at the door, as far as its own fire listing goes.',
+      says: 'The round holes for this surface hardware may be drilled in the field, as far as its fire listing allows.',
     },
     {
       key: 'b',
@@ -30,7 +30,7 @@ export const R40 = defineRule({
       when: inPlace,
       of: { device: ['strikeRim', 'exitTrim', 'batteryLock', 'magnet', 'delayedMagnet'] },
       items: ['holeRecord'],
-      says: 'Every hole drilled into the labeled door is written down with its size and place, for the yearly inspection.',
+      says: 'Record every hole drilled in the labeled door, with size and location, for the annual inspection.',
     },
   ],
   cases: cases(

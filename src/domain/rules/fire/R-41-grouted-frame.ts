@@ -18,14 +18,14 @@ export const R41 = defineRule({
   cites: [text('practice', '', 'Grouted frames'), text('nfpa80', '4.1.3', 'Preparation on site')],
   confidence: 'secondary',
   note: 'Mortar guards as part of the frame’s listing: secondary; the rest from general knowledge. Without power and without a cable path wired devices are refused by R-166.',
-  why: 'Mortar fills the pocket and the wire way; chipping it out of a labeled frame can cost the label.',
+  why: 'Grout fills the pocket and the raceway; chipping it out of a labeled frame can void the label.',
   clauses: [
     {
       key: 'a',
       effect: 'caution',
       when: all(standing, yes('frameGrouted')),
       of: { family: ['strike'] },
-      says: 'Mortar stands where the strike’s body belongs unless guards were set; a lock in the leaf avoids it.',
+      says: 'There is grout where the strike body goes unless mortar guards were set; a lock in the leaf avoids it.',
     },
     {
       key: 'c',
@@ -33,7 +33,7 @@ export const R41 = defineRule({
       grade: 'must',
       when: all(standing, yes('fireRated'), yes('frameGrouted')),
       of: { family: ['strike'] },
-      says: 'Fitting a strike into this grouted fire frame means working on a labeled part: a reviewer agrees first.',
+      says: 'Installing a strike in this grouted fire frame means field work on a labeled frame: a reviewer agrees first.',
     },
     {
       key: 'd',
@@ -41,14 +41,14 @@ export const R41 = defineRule({
       grade: 'should',
       when: all(standing, yes('fireRated'), yes('frameGrouted'), no('frameConduit')),
       of: { wired: true, not: { family: ['strike'] } },
-      says: 'Cable and box reach this grouted fire frame without a conduit: somebody looks at how that is done before work starts.',
+      says: 'Cable and box must reach this grouted fire frame without conduit: have someone work out how before the job starts.',
     },
     {
       key: 'e',
       effect: 'caution',
       when: all(is('workStatus', 'new'), yes('frameGrouted')),
       of: { wired: true },
-      says: 'The new frame will be grouted: order it with mortar guards behind strike and hinges and with a conduit to the box, because none of it can be added afterward.',
+      says: 'The new frame will be grouted: order it with mortar guards at strike and hinges and with conduit to the box, because none of it can be added later.',
     },
   ],
   cases: cases(

@@ -8,12 +8,12 @@ const throat = { ...rated, frameMaterial: 'hollowMetal', wallConstruction: 'gyps
 
 export const R42 = defineRule({
   id: 'R-42',
-  title: 'A strike box needs its room behind the wallboard',
+  title: 'A strike box needs room behind the wallboard',
   family: 'fire',
   book: 'ul',
   cites: [text('ul', '', 'Listing notes of steel fire frames')],
   confidence: 'secondary',
-  note: 'One source only; the audit could not confirm it. Ask the maker of the frame.',
+  note: 'One source only; the audit could not confirm it. Ask the frame manufacturer.',
   why: 'The frame was listed with the wallboard reaching into it; a strike box can push the board back.',
   clauses: [
     {

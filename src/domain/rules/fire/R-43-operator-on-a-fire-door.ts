@@ -27,7 +27,7 @@ export const R43 = defineRule({
       when: all(yes('fireRated'), is('operator', 'lowEnergy', 'fullPower')),
       of: { family: ['strike', 'exitDevice'], failMode: ['secure'], keepsLatch: false },
       items: ['fireAlarmRelatch'],
-      says: 'What frees the latch for the operator loses its power on fire detection as well, so the door latches when it has closed.',
+      says: 'What releases the latch for the operator also loses power on fire detection, so the door latches when it closes.',
     },
   ],
   cases: cases(

@@ -31,13 +31,13 @@ const roles = ['crossCorridor', 'stairEntry', 'stairDischarge', 'horizontalExit'
 
 export const R44 = defineRule({
   id: 'R-44',
-  title: 'A fire door held open lets go on smoke',
+  title: 'A held-open fire door releases on smoke',
   family: 'fire',
   book: 'ibc',
   cites: [under('smokeActivatedClosing'), text('nfpa80', '6.4.1', 'Closing devices')],
   confidence: 'secondary',
   note: 'The list of places was read in part, in an old edition; the 10 seconds are from general knowledge.',
-  why: 'Smoke passes long before a fusible link melts, and a wedge never lets go.',
+  why: 'Smoke passes long before a fusible link melts, and a wedge never releases.',
   clauses: [
     {
       key: 'a',
@@ -45,7 +45,7 @@ export const R44 = defineRule({
       field: 'holdOpen',
       severity: 'warn',
       when: all(yes('fireRated'), is('holdOpen', 'wedge')),
-      says: 'A wedge, kick-down or friction arm keeps this fire door open: take it away at once.',
+      says: 'A wedge, kick-down or friction arm keeps this fire door open: remove it at once.',
     },
     {
       key: 'b',
@@ -55,7 +55,7 @@ export const R44 = defineRule({
         any(is('holdOpen', 'wedge', 'detectorReleased'), all(is('holdOpen', 'heatOnly'), smokePlace)),
       ),
       items: ['smokeHoldOpen'],
-      says: 'If the door is to stand open, its holder lets go on smoke detection, on fire alarm and on loss of power, and the leaf starts to close within 10 s.',
+      says: 'If the door is to be held open, its hold-open releases on smoke detection, on fire alarm and on loss of power, and the leaf starts to close within 10 s.',
     },
     {
       key: 'c',

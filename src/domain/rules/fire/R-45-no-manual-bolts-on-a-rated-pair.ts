@@ -10,13 +10,13 @@ const pair = { ...rated, doorType: 'pair', inactiveBolts: 'manualFlush' } as con
 
 export const R45 = defineRule({
   id: 'R-45',
-  title: 'No hand-worked bolts on a rated pair',
+  title: 'No manual bolts on a rated pair',
   family: 'fire',
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4.5.1', 'Flush bolts of pairs'), under('boltLocks')],
   confidence: 'read',
   note: 'Which rooms count as not normally occupied is this schedule’s reading: storage, equipment and electrical rooms.',
-  why: 'A leaf whose bolts somebody forgot to throw is not latched, and the lock of the other leaf then holds nothing.',
+  why: 'A leaf whose bolts someone forgot to throw is not latched, and the lock of the active leaf then holds nothing.',
   clauses: [
     {
       key: 'a',
@@ -24,21 +24,21 @@ export const R45 = defineRule({
       field: 'inactiveBolts',
       severity: 'warn',
       when: all(manual, not(seldomUsed)),
-      says: 'The other leaf of this fire-rated pair is held by bolts thrown by hand, which is not accepted here.',
+      says: 'The inactive leaf of this fire-rated pair is held by manual bolts, which are not accepted here.',
     },
     {
       key: 'b',
       effect: 'require',
       when: all(manual, not(seldomUsed)),
       items: ['automaticFlushBolts'],
-      says: 'Bolts that engage by themselves take the place of the hand-worked ones.',
+      says: 'Automatic or constant-latching bolts replace the manual ones.',
     },
     {
       key: 'c',
       effect: 'signOff',
       grade: 'must',
       when: all(manual, seldomUsed),
-      says: 'Labeled hand bolts may stay on this seldom-used room only if the authority accepts it.',
+      says: 'Labeled manual bolts may stay at this seldom-used room only if the authority accepts them.',
     },
   ],
   cases: cases(

@@ -13,8 +13,8 @@ export const R46 = defineRule({
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4.5', 'Flush bolts of pairs'), under('fireDoorLatching')],
   confidence: 'secondary',
-  note: 'Hand-worked bolts are judged by R-45; leaves held by rods or rim devices latch by themselves.',
-  why: 'The lock on the active leaf holds only if the other leaf already stands latched.',
+  note: 'Manual bolts are judged by R-45; leaves held by rods or rim devices latch by themselves.',
+  why: 'The lock on the active leaf holds only if the inactive leaf is already latched.',
   clauses: [
     {
       key: 'a',
@@ -34,7 +34,7 @@ export const R46 = defineRule({
       ),
       of: { exitDevice: false },
       items: ['coordinator'],
-      says: 'A coordinator holds the active leaf back until the inactive one has closed.',
+      says: 'A coordinator holds the active leaf open until the inactive leaf has closed.',
     },
   ],
   cases: cases(

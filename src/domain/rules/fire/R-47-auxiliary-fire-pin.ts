@@ -7,7 +7,7 @@ const pair = { ...rated, doorType: 'pair', latch: 'verticalRods', lessBottomRod:
 
 export const R47 = defineRule({
   id: 'R-47',
-  title: 'Rods without a bottom rod need the fire pin',
+  title: 'A rod device without a bottom rod needs the fire pin',
   family: 'fire',
   book: 'ul',
   cites: [
@@ -15,7 +15,7 @@ export const R47 = defineRule({
     text('nfpa80', '6.4.4', 'Latching hardware'),
   ],
   confidence: 'secondary',
-  why: 'Without a bottom rod the leaves part at the foot as they warp; a pin that springs out in the heat keeps them in line.',
+  why: 'Without a bottom rod the leaves separate at the bottom as they warp; a pin that projects in the heat keeps them aligned.',
   clauses: [
     {
       effect: 'require',

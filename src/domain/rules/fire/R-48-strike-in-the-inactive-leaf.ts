@@ -7,7 +7,7 @@ const pair = { ...rated, doorType: 'pair', mullion: false } as const;
 
 export const R48 = defineRule({
   id: 'R-48',
-  title: 'A strike in the edge of the other leaf is seldom listed',
+  title: 'A strike in the inactive leaf is seldom listed',
   family: 'fire',
   book: 'practice',
   cites: [text('practice', '', 'Strikes in the inactive leaf'), text('nfpa80', '6.4.4', 'Latching hardware')],
@@ -18,7 +18,7 @@ export const R48 = defineRule({
       effect: 'caution',
       when: all(yes('fireRated'), yes('isPair'), no('mullion')),
       of: { family: ['strike'] },
-      says: 'Without a mullion the strike sits in the other leaf: that leaf then needs its own power transfer and a listing for the pocket; an electrified lock or trim is the easier way.',
+      says: 'Without a mullion the strike goes in the inactive leaf: that leaf then needs its own power transfer and a listing for the pocket; an electrified lock or trim is easier.',
     },
   ],
   cases: cases(

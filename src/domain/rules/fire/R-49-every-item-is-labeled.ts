@@ -11,13 +11,13 @@ export const R49 = defineRule({
   cites: [text('nfpa80', '6.4.4.1', 'Components'), under('openingProtectives')],
   confidence: 'read',
   note: 'That only labeled latching hardware is allowed was read; labeling item by item is secondary.',
-  why: 'One part that was never tested in fire decides how long the whole door lasts.',
+  why: 'One part never tested in fire decides how long the whole assembly lasts.',
   clauses: [
     {
       effect: 'require',
       when: yes('fireRated'),
       items: ['fireLabelledHardware'],
-      says: 'Parts of several makers may be mixed here only if each one is listed for fire doors of this rating.',
+      says: 'Products of different manufacturers may be combined here only if each is listed for fire doors of this rating.',
     },
   ],
   cases: cases(

@@ -15,7 +15,7 @@ export const R50 = defineRule({
   cites: [text('nfpa80', '6.3', 'Listed frames and doors'), under('smokeBarrierDoors')],
   confidence: 'secondary',
   note: 'Whether the health-care smoke-barrier pair must latch changed between editions; ambulatory care counts with it but is not a group of its own.',
-  why: 'Two leaves that swing opposite ways have no common stop, so frame, leaves and latches only work as tested together.',
+  why: 'Two leaves that swing in opposite directions have no common stop, so frame, leaves and latches work only as tested together.',
   clauses: [
     {
       key: 'a',
@@ -29,7 +29,7 @@ export const R50 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: all(ratedDoubleEgress, is('wallKind', 'smokeBarrier'), is('occupancyGroup', 'I-1.2', 'I-2')),
-      says: 'In a health-care smoke barrier this pair may be excused from being a latching fire door; a reviewer says which edition’s rule holds.',
+      says: 'In a health-care smoke barrier this pair may be excused from being a latching fire door; a reviewer decides which edition’s rule applies.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const R51 = defineRule({
   book: 'nfpa80',
   cites: [text('nfpa80', '6.4.4', 'Latching hardware'), under('fireDoorLatching')],
   confidence: 'read',
-  why: 'Fire and alarm take the power away; what then lets go was never a latch.',
+  why: 'Fire and alarm cut the power; what lets go then was never a latch.',
   clauses: [
     {
       key: 'a',
@@ -31,7 +31,7 @@ export const R51 = defineRule({
       effect: 'permit',
       when: yes('fireRated'),
       of: { family: ['lock', 'exitDevice'], failMode: ['safe'], keepsLatch: true },
-      says: 'Fail safe is fine here: only the outside lever is freed, and the latch stays in the strike.',
+      says: 'Fail safe is fine here: only the outside lever unlocks, and the latch stays in the strike.',
     },
   ],
   cases: cases(

@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R52 = defineRule({
   id: 'R-52',
-  title: 'A smoke door keeps its seal',
+  title: 'A smoke door keeps its gasketing',
   family: 'fire',
   book: 'ul',
   cites: [text('ul', 'UL 1784', 'Air leakage of door assemblies')],
@@ -15,7 +15,7 @@ export const R52 = defineRule({
       effect: 'caution',
       when: yes('smokeSeals'),
       of: { family: ['strike', 'magnet', 'delayed'], keepsLatch: false },
-      says: 'Strike lip or magnet plate can interrupt the gasket of this smoke door: choose a kit for gasketed frames, or the smoke label may be lost.',
+      says: 'Strike lip or magnet plate can interrupt the gasket of this smoke door: choose a kit for gasketed frames, or the smoke label may be voided.',
     },
   ],
   cases: cases(

@@ -54,13 +54,13 @@ const odd = { fireRatingMin: 0, wallRatingMin: 60, wallKind: 'corridor', fireLab
 
 export const R53 = defineRule({
   id: 'R-53',
-  title: 'A missing label does not make a rated wall’s door ordinary',
+  title: 'A missing label does not make a door in a rated wall ordinary',
   family: 'fire',
   book: 'nfpa80',
   cites: [text('nfpa80', '5.1', 'Inspection of labels'), under('openingProtectives')],
   confidence: 'secondary',
   note: 'Rated exterior walls count too, though far from a lot line their openings may be free of rating.',
-  why: 'Labels are painted over or fall off; the wall still asks for a fire door.',
+  why: 'Labels get painted over or fall off; the wall still requires a fire door.',
   clauses: [
     {
       key: 'a',
@@ -68,7 +68,7 @@ export const R53 = defineRule({
       field: 'fireLabel',
       severity: 'warn',
       when: toBeLabeled,
-      says: 'No fire label can be read though one belongs here: it is treated as a fire door, and the label or its record has to be found.',
+      says: 'No legible fire label where one belongs: it is treated as a fire door, and the label or its record must be found.',
     },
     {
       key: 'b',
@@ -76,7 +76,7 @@ export const R53 = defineRule({
       field: 'fireRatingMin',
       severity: 'warn',
       when: saidUnrated,
-      says: 'The door is entered as unrated but stands in a wall rated {wallRatingMin}: it is treated as a fire door until somebody shows why not.',
+      says: 'The door is entered as unrated but stands in a wall rated {wallRatingMin}: it is treated as a fire door until someone shows otherwise.',
     },
     {
       key: 'c',
@@ -90,7 +90,7 @@ export const R53 = defineRule({
       effect: 'require',
       when: toBeLabeled,
       items: ['fieldLabel', 'fireLabelledHardware'],
-      says: 'A labeling agency inspects leaf and frame and labels them anew or refuses them; hardware is ordered listed for fire doors until then.',
+      says: 'A labeling agency inspects leaf and frame and relabels or rejects them; hardware is ordered listed for fire doors until then.',
     },
     {
       key: 'e',

@@ -7,12 +7,12 @@ const cutStrikes = ['strikeMortise/secure/free', 'strikeCylindrical/secure/free'
 
 export const F01 = defineRule({
   id: 'F-01',
-  title: 'The strike fits the frame’s preparation',
+  title: 'The strike matches the frame preparation',
   family: 'fit',
   book: 'practice',
   cites: [text('bhma', 'A156.115', 'Hardware preparation in steel doors and frames'), text('practice', '')],
   confidence: 'practice',
-  why: 'The frame’s cut-out decides which strike goes in without cutting, and a steel frame usually comes with the 4-7/8 in one.',
+  why: 'The frame preparation decides which strike goes in without cutting; a steel frame usually comes with the 4-7/8 in one.',
   clauses: [
     {
       key: 'a',
@@ -28,7 +28,7 @@ export const F01 = defineRule({
       trade: 'locksmith',
       when: is('strikePrep', 'light234'),
       of: { device: ['strikeMortise'] },
-      says: 'The 2-3/4 in cut-out is too short for a mortise strike: it must be enlarged to 4-7/8 × 1-1/4 in.',
+      says: 'The 2-3/4 in cutout is too short for a mortise strike: it must be enlarged to 4-7/8 × 1-1/4 in.',
     },
     {
       key: 'c',
@@ -50,7 +50,7 @@ export const F01 = defineRule({
       effect: 'caution',
       when: is('strikePrep', 'aluminium458'),
       of: { device: ['strikeMortise', 'strikeCylindrical'] },
-      says: 'A 4-7/8 in face leaves gaps over the 4-5/8 in deadlatch cut-out: use a strike with a retrofit face for aluminum.',
+      says: 'A 4-7/8 in face leaves gaps over the 4-5/8 in deadlatch cutout: use a strike with a retrofit face for aluminum.',
     },
     {
       key: 'f',
@@ -58,11 +58,11 @@ export const F01 = defineRule({
       field: 'strikePrep',
       severity: 'warn',
       when: all(is('strikePrep', 'aluminium458'), not(is('frameMaterial', 'aluminium'))),
-      says: 'An aluminum deadlatch cut-out was surveyed in a frame that is not aluminum: measure it again.',
+      says: 'An aluminum deadlatch cutout was surveyed in a frame that is not aluminum: measure it again.',
     },
   ],
   cases: cases(
-    ...onEach(cutStrikes, 'no cut-out', { strikePrep: 'none' }, 'yes', {
+    ...onEach(cutStrikes, 'no cutout', { strikePrep: 'none' }, 'yes', {
       clause: 'a',
       does: 'modify locksmith',
     }),
@@ -72,41 +72,41 @@ export const F01 = defineRule({
       'no',
       { clause: 'a', on: 'strikeRim/secure/free' },
     ],
-    ['standard cut-out', { strikePrep: 'ansi478' }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
-    ['cut-out not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    ['standard cutout', { strikePrep: 'ansi478' }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
+    ['cutout not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
     [
-      'light cut-out, mortise strike',
+      'light cutout, mortise strike',
       { strikePrep: 'light234' },
       'yes',
       { clause: 'b', on: 'strikeMortise/secure/free', does: 'modify locksmith' },
     ],
     [
-      'light cut-out, cylindrical strike',
+      'light cutout, cylindrical strike',
       { strikePrep: 'light234' },
       'no',
       { clause: 'b', on: 'strikeCylindrical/secure/free' },
     ],
     [
-      'standard cut-out, mortise strike',
+      'standard cutout, mortise strike',
       { strikePrep: 'ansi478' },
       'no',
       { clause: 'b', on: 'strikeMortise/secure/free' },
     ],
     ['not surveyed, mortise strike', {}, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
     [
-      'light cut-out takes a small strike',
+      'light cutout takes a small strike',
       { strikePrep: 'light234' },
       'yes',
       { clause: 'c', on: 'strikeCylindrical/secure/free', does: 'caution' },
     ],
     [
-      'light cut-out, not a mortise strike',
+      'light cutout, not a mortise strike',
       { strikePrep: 'light234' },
       'no',
       { clause: 'c', on: 'strikeMortise/secure/free' },
     ],
     [
-      'standard cut-out, cylindrical strike',
+      'standard cutout, cylindrical strike',
       { strikePrep: 'ansi478' },
       'no',
       { clause: 'c', on: 'strikeCylindrical/secure/free' },
@@ -123,48 +123,48 @@ export const F01 = defineRule({
       { clause: 'd', on: 'strikeRim/secure/free' },
     ],
     [
-      'standard cut-out is no residential one',
+      'standard cutout is no residential one',
       { strikePrep: 'ansi478' },
       'no',
       { clause: 'd', on: 'strikeMortise/secure/free' },
     ],
     ['residential or not: not surveyed', {}, 'unknown', { clause: 'd', on: 'strikeMortise/secure/free' }],
-    ...onEach(cutStrikes, 'deadlatch cut-out', { strikePrep: 'aluminium458' }, 'yes', {
+    ...onEach(cutStrikes, 'deadlatch cutout', { strikePrep: 'aluminium458' }, 'yes', {
       clause: 'e',
       does: 'caution',
     }),
     [
-      'deadlatch cut-out, rim strike',
+      'deadlatch cutout, rim strike',
       { strikePrep: 'aluminium458' },
       'no',
       { clause: 'e', on: 'strikeRim/secure/free' },
     ],
     [
-      'standard cut-out needs no retrofit face',
+      'standard cutout needs no retrofit face',
       { strikePrep: 'ansi478' },
       'no',
       { clause: 'e', on: 'strikeCylindrical/secure/free' },
     ],
     [
-      'deadlatch cut-out or not: not surveyed',
+      'deadlatch cutout or not: not surveyed',
       {},
       'unknown',
       { clause: 'e', on: 'strikeCylindrical/secure/free' },
     ],
     [
-      'deadlatch cut-out in a steel frame',
+      'deadlatch cutout in a steel frame',
       { strikePrep: 'aluminium458', frameMaterial: 'hollowMetal' },
       'yes',
       { clause: 'f', does: 'warn strikePrep' },
     ],
     [
-      'deadlatch cut-out in aluminum',
+      'deadlatch cutout in aluminum',
       { strikePrep: 'aluminium458', frameMaterial: 'aluminium' },
       'no',
       { clause: 'f' },
     ],
     [
-      'standard cut-out in a steel frame',
+      'standard cutout in a steel frame',
       { strikePrep: 'ansi478', frameMaterial: 'hollowMetal' },
       'no',
       { clause: 'f' },

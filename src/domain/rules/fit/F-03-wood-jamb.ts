@@ -5,7 +5,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const F03 = defineRule({
   id: 'F-03',
-  title: 'A wood jamb limits the strength',
+  title: 'A wood jamb limits strength',
   family: 'fit',
   book: 'practice',
   cites: [text('practice', '')],
@@ -23,7 +23,7 @@ export const F03 = defineRule({
       key: 'b',
       effect: 'caution',
       when: all(is('frameMaterial', 'wood'), is('securityNeed', 'high', 'critical')),
-      says: 'High security is asked of a wood jamb, which holds about 300 to 800 lbf whatever device is chosen: change the frame or lower the demand.',
+      says: 'High security is asked of a wood jamb, which holds about 300 to 800 lbf whatever device is chosen: change the frame or lower the security need.',
     },
   ],
   cases: cases(

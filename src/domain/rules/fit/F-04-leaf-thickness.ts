@@ -46,7 +46,7 @@ export const F04 = defineRule({
           'delayedExitDevice',
         ],
       },
-      says: 'The leaf is {leafThicknessIn} thick and heavy locks are made for 1-3/4 in: order one that its maker lists for this thickness.',
+      says: 'The leaf is {leafThicknessIn} thick and heavy locks are made for 1-3/4 in: order one its manufacturer offers for this thickness.',
     },
     {
       key: 'b',

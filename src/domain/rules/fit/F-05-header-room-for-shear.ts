@@ -15,7 +15,7 @@ export const F05 = defineRule({
       effect: 'prohibit',
       when: no('headerRoom'),
       of: { device: ['shearMagnet'] },
-      says: 'The header is less than 1-3/4 in deep inside, so a shear magnet does not go in.',
+      says: 'The header is less than 1-3/4 in deep inside, so a shear magnet will not fit.',
     },
   ],
   cases: cases(

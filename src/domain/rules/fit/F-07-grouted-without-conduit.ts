@@ -11,14 +11,14 @@ export const F07 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'practice',
-  why: 'No wire goes through grout or masonry unless a conduit was set when the frame was.',
+  why: 'No wire goes through grout or masonry unless conduit was set with the frame.',
   clauses: [
     {
       effect: 'require',
       items: ['frameRaceway'],
       when: wireInFrame,
       of: { wired: true },
-      says: 'The frame is grouted or set in masonry and has no conduit: the wire comes by a surface raceway.',
+      says: 'The frame is grouted or set in masonry and has no conduit: run the wire in surface raceway.',
     },
   ],
   cases: cases(

@@ -14,12 +14,12 @@ const withTransfer = [
 
 export const F08 = defineRule({
   id: 'F-08',
-  title: 'A wire across the hinge line',
+  title: 'Wiring across the hinges',
   family: 'fit',
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'secondary',
-  why: 'What sits in the leaf gets its power over the hinge line and through the leaf.',
+  why: 'A device in the leaf gets its power across the hinges and through the leaf.',
   clauses: [
     {
       key: 'a',
@@ -35,7 +35,7 @@ export const F08 = defineRule({
       items: ['leafRaceway'],
       when: no('leafRaceway'),
       of: { transfer: true },
-      says: 'The leaf has no wire way from hinge to lock: it must be cored, or replaced by one made with it.',
+      says: 'The leaf has no raceway from hinge to lock: core it, or replace it with one made that way.',
     },
   ],
   cases: cases(

@@ -28,7 +28,7 @@ export const F09 = defineRule({
       items: ['weatherRated'],
       when: yes('exterior'),
       of: { wired: true },
-      says: 'Outdoors the device, its box and its cable entry must be made for the weather.',
+      says: 'Outdoors the device, its box and its cable entry must be weather rated.',
     },
     {
       key: 'b',
@@ -43,7 +43,7 @@ export const F09 = defineRule({
       effect: 'caution',
       when: yes('exterior'),
       of: { device: ['batteryLock'] },
-      says: 'Only a battery lock whose maker rates it for outdoors, and cold shortens the life of its batteries.',
+      says: 'Use only a battery lock rated for outdoors by its manufacturer; cold shortens battery life.',
     },
   ],
   cases: cases(

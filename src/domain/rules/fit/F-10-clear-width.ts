@@ -12,7 +12,7 @@ export const F10 = defineRule({
   cites: [text('ada', '404.2.3', 'Clear width'), section('doorWidth')],
   confidence: 'read',
   note: 'The ADA figure was read; the same figure of the building code, and that one leaf of a pair must give it, are from general knowledge.',
-  why: 'One leaf open 90 degrees must leave 32 in for a person in a wheelchair and for people leaving.',
+  why: 'One leaf open 90 degrees must leave 32 in clear for a wheelchair and for egress.',
   clauses: [
     {
       key: 'a',
@@ -20,7 +20,7 @@ export const F10 = defineRule({
       field: 'clearWidthIn',
       severity: 'warn',
       when: all(tooNarrow, yes('isSwinging')),
-      says: 'Only {clearWidthIn} clear: 32 in is the least, on a pair from one leaf alone; swing-clear hinges or a wider leaf would give it.',
+      says: 'Only {clearWidthIn} clear: 32 in is the minimum, from one leaf alone on a pair; swing-clear hinges or a wider leaf would provide it.',
     },
     {
       key: 'b',
@@ -28,7 +28,7 @@ export const F10 = defineRule({
       field: 'clearWidthIn',
       severity: 'warn',
       when: all(tooNarrow, no('isSwinging')),
-      says: 'Only {clearWidthIn} clear: 32 in is the least where people leave or an accessible route runs; a wider opening, or a door beside it, would give it.',
+      says: 'Only {clearWidthIn} clear: 32 in is the minimum in a means of egress or on an accessible route; a wider opening, or a door beside it, would provide it.',
     },
   ],
   cases: cases(

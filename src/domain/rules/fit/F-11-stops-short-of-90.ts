@@ -16,7 +16,7 @@ export const F11 = defineRule({
       field: 'opensTo90',
       severity: 'warn',
       when: all(yes('isSwinging'), no('opensTo90')),
-      says: 'The leaf stops short of 90 degrees: measure what clear width is left, about 3 in go at 85 degrees.',
+      says: 'The leaf stops short of 90 degrees: measure the clear width that is left; about 3 in is lost at 85 degrees.',
     },
   ],
   cases: cases(

@@ -12,12 +12,12 @@ const kept = [
 
 export const F13 = defineRule({
   id: 'F-13',
-  title: 'Latch that hardly reaches its keeper',
+  title: 'Latch that barely engages the strike',
   family: 'fit',
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'practice',
-  why: 'With less than 1/4 in in the keeper the latch slips out, whatever it is graded.',
+  why: 'With less than 1/4 in of engagement the latch slips out, whatever its grade.',
   clauses: [
     {
       key: 'a',
@@ -34,7 +34,7 @@ export const F13 = defineRule({
           'latchRetractionSolenoid',
         ],
       },
-      says: 'Only {latchProjectionIn} of the latch lies in the keeper and it will not hold: close the gap or change the latch first.',
+      says: 'The latch engages only {latchProjectionIn} and will not hold: close the gap or replace the latch first.',
     },
     {
       key: 'b',
@@ -42,7 +42,7 @@ export const F13 = defineRule({
       field: 'latchProjectionIn',
       severity: 'warn',
       when: under('latchProjectionIn', 'leastEngagementIn'),
-      says: 'The latch reaches only {latchProjectionIn} into its keeper: the door is hardly latched today.',
+      says: 'The latch engages only {latchProjectionIn}: the door is barely latched today.',
     },
   ],
   cases: cases(

@@ -5,7 +5,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const F15 = defineRule({
   id: 'F-15',
-  title: 'Locks fed from a network port',
+  title: 'Locks powered over Ethernet',
   family: 'fit',
   book: 'practice',
   cites: [text('practice', 'IEEE 802.3af/at/bt', 'Power at the device')],
@@ -24,7 +24,7 @@ export const F15 = defineRule({
       effect: 'caution',
       when: is('lockPowerSource', 'poe'),
       of: { family: ['magnet', 'bolt', 'delayed'] },
-      says: 'After feeding the controller a plain port leaves about 3 to 7 W, too little for a magnet: add up the port’s budget, and ask what keeps the switch alive in an outage.',
+      says: 'After the controller a standard port leaves about 3 to 7 W, too little for a magnet: add up the port’s budget, and ask what backs up the switch in an outage.',
     },
   ],
   cases: cases(

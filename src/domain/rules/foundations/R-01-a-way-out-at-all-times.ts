@@ -37,27 +37,27 @@ const across = { egressRole: 'crossCorridor', exitDirection: 'both', doorType: '
 
 export const R01 = defineRule({
   id: 'R-01',
-  title: 'A door people leave by needs a release on its egress side',
+  title: 'An egress door needs a release on its egress side',
   family: 'foundations',
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('freeEgressNfpa'), text('osha', '1910.36(d)', 'Exit doors')],
   confidence: 'read',
   note: 'Containment by staff, elevator-lobby release and detention are releases of their own and are judged by R-90, R-95, R-103 and R-123; they excuse nothing here.',
-  why: 'Without something on the inside that opens the door, a person is shut in the moment the lock engages.',
+  why: 'Without something on the inside that opens the door, a person is locked in the moment the lock engages.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: yes('isEgress'),
       of: { release: ['none'] },
-      says: 'People leave by this door, and this lock has nothing on the inside that opens it.',
+      says: 'This is an egress door, and this lock has nothing on the inside that opens it.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: bothWays,
       of: locksOneSide,
-      says: 'People leave through this door both ways, so whatever locks one side locks somebody’s way out; it may have a passage latch or push and pull, and a reader belongs on another door.',
+      says: 'This door is used for egress in both directions, so locking either side locks someone’s exit; it may have a passage latch or push/pull, and the reader belongs on another door.',
     },
     {
       key: 'c',
@@ -65,7 +65,7 @@ export const R01 = defineRule({
       items: ['passageFunction'],
       when: all(yes('peopleOnLockedSide'), outsideNotKnownFree),
       of: staysBesidePeople,
-      says: 'People leave from the locked side too, so the lever or trim of that side is free at all hours: a passage function, whatever hangs there now.',
+      says: 'People leave from the locked side too, so the lever or trim on that side is free at all hours: passage function, whatever is installed now.',
     },
     {
       key: 'd',
@@ -73,7 +73,7 @@ export const R01 = defineRule({
       items: ['delayBothSides'],
       when: yes('peopleOnLockedSide'),
       of: { device: ['delayedMagnet'] },
-      says: 'People leave from both sides, so what they push to start the delay stands on both.',
+      says: 'People leave from both sides, so the bar that starts the delay is on both.',
     },
     {
       key: 'e',
@@ -81,7 +81,7 @@ export const R01 = defineRule({
       field: 'lockFunction',
       severity: 'warn',
       when: all(yes('peopleOnLockedSide'), locksOutside),
-      says: 'People leave from the locked side too, and the lock on the leaf locks that side: it shuts them in until its function is changed.',
+      says: 'People leave from the locked side too, and the lock on the leaf locks that side: it locks them in until its function is changed.',
     },
     {
       key: 'f',

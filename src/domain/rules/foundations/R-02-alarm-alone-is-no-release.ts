@@ -5,13 +5,13 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R02 = defineRule({
   id: 'R-02',
-  title: 'Unlocking on fire alarm or power loss is no way out',
+  title: 'Unlocking on fire alarm or power loss is not egress',
   family: 'foundations',
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
   confidence: 'secondary',
   note: 'The short list of permitted containment (controlled egress, clinical and security-needs locks, elevator lobby, detention) has release methods of its own with their own rules.',
-  why: 'Most emergencies raise no alarm, and a door that opens only with the alarm traps people in all of them.',
+  why: 'Most emergencies set off no alarm, and a door that opens only on alarm traps people in all of them.',
   clauses: [
     {
       effect: 'prohibit',

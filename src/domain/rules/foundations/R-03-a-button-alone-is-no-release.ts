@@ -5,7 +5,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const R03 = defineRule({
   id: 'R-03',
-  title: 'A wall button alone is no way out',
+  title: 'A wall button alone is not egress',
   family: 'foundations',
   book: 'ibc',
   cites: [
@@ -14,7 +14,7 @@ export const R03 = defineRule({
     text('osha', '1910.36(d)', 'Letter of 12 March 1981'),
   ],
   confidence: 'secondary',
-  why: 'In smoke or haste people push the door, not a button beside it; the button may only back up a sensor.',
+  why: 'In smoke or panic people push the door, not a button beside it; the button may only back up a sensor.',
   clauses: [
     {
       effect: 'prohibit',

@@ -17,7 +17,7 @@ export const R04 = defineRule({
   cites: [under('freeEgressIbc'), under('monitoredEgress'), under('freeEgressNfpa')],
   confidence: 'read',
   note: 'That the IBC has no general case for a credential to leave: second-hand. Staff-released containment, lobby release, detention and delayed egress whose reader only skips the delay are judged by their own rules.',
-  why: 'A visitor, or anybody who lost the card, cannot leave: a credential is a key by another name.',
+  why: 'A visitor, or anyone who lost a card, cannot leave: a credential is a key by another name.',
   clauses: [
     {
       key: 'a',
@@ -32,7 +32,7 @@ export const R04 = defineRule({
       grade: 'should',
       when: all(yes('isEgress'), is('readerSides', 'both')),
       of: { release: ['free', 'stairReentry'] },
-      says: 'Readers stand on both sides, but lever or bar always open this door; the inside reader can only record who leaves. Make sure that the owner wants just that.',
+      says: 'Readers stand on both sides, but lever or bar always open this door; the inside reader can only record who leaves. Confirm that this is what the owner wants.',
     },
   ],
   cases: cases(

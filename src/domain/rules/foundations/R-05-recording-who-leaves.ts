@@ -42,21 +42,21 @@ export const R05 = defineRule({
   book: 'ibc',
   cites: [under('monitoredEgress')],
   confidence: 'read',
-  why: 'A reader that only records, or only keeps an alarm quiet, holds nobody back.',
+  why: 'A reader that only records, or only shunts an alarm, holds no one back.',
   clauses: [
     {
       key: 'a',
       effect: 'permit',
       when: all(yes('isEgress'), is('readerSides', 'recordOut')),
       of: { release: ['free', 'stairReentry'] },
-      says: 'The inside reader may record people who leave or keep the door alarm quiet, because lever or bar open the door without it.',
+      says: 'The inside reader may record people leaving or shunt the door alarm, because the lever or bar opens the door without it.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(yes('isEgress'), is('readerSides', 'recordOut')),
       of: { release: ['free', 'stairReentry'] },
-      says: 'Write "monitored egress" in the schedule, so that nobody wires the inside reader to the lock later.',
+      says: 'Write "monitored egress" in the schedule, so that no one wires the inside reader to the lock later.',
     },
     {
       key: 'c',

@@ -14,7 +14,7 @@ export const R06 = defineRule({
   cites: [under('freeEgressIbc'), under('monitoredEgress')],
   confidence: 'secondary',
   note: 'A strike on a rated door goes to R-31 and R-32, the stair side of a stair door to R-54.',
-  why: 'Fail safe and fail secure describe who can come in when power is lost; the inside lever or bar works in both.',
+  why: 'Fail safe and fail secure describe who can get in when power is lost; the inside lever or bar works either way.',
   clauses: [
     {
       key: 'a',
@@ -28,7 +28,7 @@ export const R06 = defineRule({
       effect: 'permit',
       when: all(yes('isEgress'), no('stairSideToLock'), no('fireRated')),
       of: { family: ['strike'], release: ['free'] },
-      says: 'Lever or bar open the door without the strike, so on this unrated door the strike may fail safe or fail secure; fail secure is the usual choice.',
+      says: 'The lever or bar opens the door without the strike, so on this unrated door the strike may fail safe or fail secure; fail secure is the usual choice.',
     },
   ],
   cases: cases(

@@ -10,13 +10,13 @@ export const R07 = defineRule({
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('sensorRelease')],
   confidence: 'secondary',
-  why: 'Rules for locks that hold people in are often put on doors that do not, at the owner’s cost and for nobody’s safety.',
+  why: 'Rules for locks that hold people in are often applied to doors that do not, at the owner’s cost and for no one’s safety.',
   clauses: [
     {
       effect: 'permit',
       when: all(yes('isEgress'), is('readerSides', 'secure')),
       of: { release: ['free'] },
-      says: 'The reader controls the way in only and the inside always opens, so no exit sensor, push button or fire-alarm release is needed for leaving.',
+      says: 'The reader controls entry only and the inside always opens, so no exit sensor, push button or fire-alarm release is needed for leaving.',
     },
   ],
   cases: cases(

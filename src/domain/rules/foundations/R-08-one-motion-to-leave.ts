@@ -109,14 +109,14 @@ export const R08 = defineRule({
   cites: [under('unlatching'), under('unlatchingNfpa'), text('osha', '1910.36(d)', 'Exit doors')],
   confidence: 'secondary',
   note: 'Second motions at unit entrances, bedrooms in units and existing classrooms are left to R-104, R-164 and R-102.',
-  why: 'A frightened person, or one in smoke, tries one thing; a second bolt turns a door into a wall.',
+  why: 'A frightened person, or one in smoke, tries one thing; a second bolt turns the door into a wall.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(yes('isEgress'), is('latch', 'boredPlusDeadbolt'), not(judgedElsewhere)),
       of: { family: ['strike', 'magnet', 'bolt', 'delayed'] },
-      says: 'This device leaves latch and separate deadbolt on the leaf, so a person must work two things to leave; one motion must do.',
+      says: 'This device leaves the latch and a separate deadbolt on the leaf, so leaving takes two operations; it must take one.',
     },
     {
       key: 'b',
@@ -135,14 +135,14 @@ export const R08 = defineRule({
           ),
         ),
       ),
-      says: 'Take off the second bolt, chain or padlock, or fit a lock that draws latch and bolt together with one turn of the lever.',
+      says: 'Remove the second bolt, chain or padlock, or install a lock that retracts latch and bolt together with one turn of the lever.',
     },
     {
       key: 'c',
       effect: 'caution',
       when: all(yes('isEgress'), is('latch', 'mortiseDeadbolt')),
       of: { family: ['strike', 'lock', 'battery', 'mechanical'], release: ['free'] },
-      says: 'One motion: the inside lever must draw latch and deadbolt together. Throw the bolt and try it, and take out any turn that has to be worked first.',
+      says: 'One motion: the inside lever must retract latch and deadbolt together. Throw the bolt and try it, and remove any thumbturn that has to be operated first.',
     },
   ],
   cases: cases(

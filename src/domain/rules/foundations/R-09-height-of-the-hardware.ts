@@ -19,12 +19,12 @@ const poolGate = all(is('doorType', 'gateSwing', 'gateSlide'), yes('poolBarrierG
 
 export const R09 = defineRule({
   id: 'R-09',
-  title: 'Hardware that people work to leave stands 34 to 48 in high',
+  title: 'Egress hardware is 34 to 48 in high',
   family: 'foundations',
   book: 'ibc',
   cites: [under('hardwareHeightIbc'), under('hardwareHeightNfpa'), text('ada', '404.2.7', 'Door hardware')],
   confidence: 'read',
-  note: 'Exceptions from general knowledge. The pool-gate exception of the ADA reaches only latches that do not lock themselves by key, code or electric opener, so on an access-controlled gate it is put to the reviewer. Locks that are used for security only are not measured here.',
+  note: 'Exceptions from general knowledge. The pool-gate exception of the ADA reaches only latches that do not lock themselves by key, code or electric opener, so on an access-controlled gate it is put to the reviewer. Locks used for security only are not measured here.',
   why: 'Hardware that is too high or too low is out of reach for a child or for a person in a wheelchair.',
   clauses: [
     {
@@ -49,7 +49,7 @@ export const R09 = defineRule({
           ),
         ),
       ),
-      says: 'The lever or bar stands at {egressHardwareHeightIn}; whatever lock is chosen, it is moved to stand between 34 and 48 in above the floor. In a labeled leaf that is done only as its listing allows.',
+      says: 'The lever or bar is at {egressHardwareHeightIn}; whatever lock is chosen, move it to between 34 and 48 in above the floor. In a labeled leaf do so only as its listing allows.',
     },
     {
       key: 'b',
@@ -69,7 +69,7 @@ export const R09 = defineRule({
       effect: 'caution',
       when: all(yes('isEgress'), not(isKnown('egressHardwareHeightIn'))),
       of: { release: ['free', 'stairReentry', 'doorSwitch', 'delayed'] },
-      says: 'The height of the lever or bar was not measured; it must stand between 34 and 48 in above the floor.',
+      says: 'The height of the lever or bar was not measured; it must be between 34 and 48 in above the floor.',
     },
   ],
   cases: cases(

@@ -20,12 +20,12 @@ const holding = [
 
 export const R11 = defineRule({
   id: 'R-11',
-  title: 'Openings that nobody leaves by may be locked, once a reviewer agrees',
+  title: 'Openings with no egress duty may be locked, once a reviewer agrees',
   family: 'foundations',
   book: 'ibc',
   cites: [under('freeEgressIbc')],
   confidence: 'memory',
-  why: 'A cabinet or a sealed-off opening has no egress duty, but a person may have judged the size or the sealing wrongly.',
+  why: 'A cabinet or a sealed-off opening has no egress duty, but someone may have misjudged the size or the sealing.',
   clauses: [
     {
       key: 'a',
@@ -33,7 +33,7 @@ export const R11 = defineRule({
       grade: 'must',
       when: is('egressRole', 'noOccupiedSpace', 'vehicleDoor', 'sealedOff'),
       of: { not: { release: ['free', 'stairReentry'] } },
-      says: 'This lock may hold only because nobody has to leave by this opening: nobody can be behind it, or people have another door. A reviewer confirms that.',
+      says: 'This lock is allowed only because no one has to leave by this opening: no one can be behind it, or people have another door. A reviewer confirms that.',
     },
     {
       key: 'b',
@@ -44,7 +44,7 @@ export const R11 = defineRule({
         is('egressRole', 'noOccupiedSpace', 'vehicleDoor', 'sealedOff'),
         any(yes('exitSign'), yes('hasExitDevice')),
       ),
-      says: 'The opening is entered as one that nobody leaves by, yet it carries an exit sign or an exit device; take these off or enter its true role.',
+      says: 'The opening is entered as having no egress duty, yet it has an exit sign or an exit device; remove these or enter its true role.',
     },
   ],
   cases: cases(

@@ -73,7 +73,7 @@ const mainDoors = (
 
 export const R12 = defineRule({
   id: 'R-12',
-  title: 'A key on the egress side only where the code lists it',
+  title: 'Keyed locking from the egress side only where the code lists it',
   family: 'foundations',
   book: 'ibc',
   cites: [
@@ -83,7 +83,7 @@ export const R12 = defineRule({
   ],
   confidence: 'read',
   note: 'The NFPA 101 figure and the private balconies are from general knowledge. That the IBC lets a place of worship lock its main door at any load was read for 2018; NFPA 101 has no such case that is known here. NFPA 101 is not known to have the exterior-space case; its sign and the key at hand are from general knowledge.',
-  why: 'Whoever does not hold the key is locked in; the listed cases make sure that the door is open while people are inside.',
+  why: 'Anyone without the key is locked in; the listed cases make sure that the door is open while people are inside.',
   clauses: [
     {
       key: 'a',
@@ -94,14 +94,14 @@ export const R12 = defineRule({
         not(any(mainDoorKeyLockIbc, exteriorSpaceKeyLock, privateBalconyLock, unusedRoof, placeOfDetention)),
       ),
       of: { release: ['keyInside'] },
-      says: 'This lock needs a key to leave, and this door is none of those the code lets be locked by key from inside.',
+      says: 'This lock needs a key to leave, and this door is not one the code allows to be key locked from the inside.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: all(nfpa101(), yes('isEgress'), not(any(mainDoorKeyLockNfpa, unusedRoof, placeOfDetention))),
       of: { release: ['keyInside'] },
-      says: 'This lock needs a key to leave, which NFPA 101 accepts only at the main entrance of uses whose chapter says so.',
+      says: 'This lock needs a key to leave, which NFPA 101 accepts only at the main entrance of occupancies whose chapter says so.',
     },
     {
       key: 'c',
@@ -117,7 +117,7 @@ export const R12 = defineRule({
       items: ['keyLockMainDoor', 'signKeyLockBuilding'],
       when: all(nfpa101(), yes('isEgress'), mainDoorKeyLockNfpa),
       of: { release: ['keyInside'] },
-      says: 'NFPA 101 wants the lock readily seen as locked, its own sign in letters 1 in high, and the key at hand for everybody inside while the door is locked.',
+      says: 'NFPA 101 requires that the lock be readily distinguishable as locked, its own sign in letters 1 in high, and a key immediately available to anyone inside while the door is locked.',
     },
     {
       key: 'd',
@@ -133,7 +133,7 @@ export const R12 = defineRule({
         ),
       ),
       of: { release: ['keyInside'] },
-      says: 'A key to leave rests on somebody unlocking the door every day; a reviewer, and under NFPA 101 the occupancy chapter, must accept it.',
+      says: 'A keyed exit relies on someone unlocking the door every day; a reviewer, and under NFPA 101 the occupancy chapter, must accept it.',
     },
   ],
   cases: cases(

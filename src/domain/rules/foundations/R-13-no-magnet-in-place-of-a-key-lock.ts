@@ -7,12 +7,12 @@ const asked = { egressRole: 'exteriorExit', wishAfterHoursMagnet: true } as cons
 
 export const R13 = defineRule({
   id: 'R-13',
-  title: 'A magnet armed after hours is no key lock',
+  title: 'A magnet armed after hours is not a key lock',
   family: 'foundations',
   book: 'ibc',
   cites: [under('locksAndLatches'), under('sensorRelease'), under('hardwareRelease')],
   confidence: 'secondary',
-  why: 'The key-lock case trusts a person who turns a key and sees who is inside; a clock that arms a lock sees nobody.',
+  why: 'The key-lock case trusts a person who turns a key and sees who is inside; a time clock that arms a lock sees no one.',
   clauses: [
     {
       key: 'a',
@@ -26,7 +26,7 @@ export const R13 = defineRule({
       effect: 'caution',
       when: all(yes('isEgress'), yes('wishAfterHoursMagnet')),
       of: { release: ['sensor', 'doorSwitch'] },
-      says: 'The release on the egress side must work at every hour, also while the building counts as empty.',
+      says: 'The release on the egress side must work at all hours, even while the building is presumed empty.',
     },
   ],
   cases: cases(

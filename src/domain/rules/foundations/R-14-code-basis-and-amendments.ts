@@ -15,7 +15,7 @@ export const R14 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: any(no('basisConfirmed'), no('amendmentsReviewed')),
-      says: 'The adopted code or the local amendments have not been confirmed; every answer here rests on them.',
+      says: 'The adopted code or the local amendments have not been confirmed; every answer here depends on them.',
     },
   ],
   cases: cases(

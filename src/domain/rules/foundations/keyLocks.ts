@@ -21,7 +21,7 @@ export const mainDoorKeyLockIbc = any(assemblyMainDoorIbc, otherMainDoor);
 /** The same under NFPA 101; its occupancy chapter must allow the lock. */
 export const mainDoorKeyLockNfpa = any(assemblyMainDoorNfpa, otherMainDoor);
 
-/** Court, terrace or used roof whose way out leads back inside. */
+/** Court, terrace or occupied roof whose egress leads back inside. */
 export const exteriorSpace = any(
   is('egressRole', 'exteriorSpace'),
   all(is('egressRole', 'roofDoor'), is('roofUse', 'occupied')),

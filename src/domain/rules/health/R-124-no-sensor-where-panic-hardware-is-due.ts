@@ -24,13 +24,13 @@ const of2024 = { ibc: 2024 } as const;
 
 export const R124 = defineRule({
   id: 'R-124',
-  title: 'No sensor release where panic hardware is due',
+  title: 'No sensor release where panic hardware is required',
   family: 'health',
   book: 'ibc',
   cites: [under('panicHardware'), under('sensorRelease'), under('hardwareRelease')],
   confidence: 'secondary',
-  note: 'Three trade articles agree on the change of 2024. A push-and-pull door counts too, because the lock itself makes panic hardware due. The editions 2018 and 2021 are judged by R-18.',
-  why: 'Since 2024 a crowd’s door opens by the bar it is pushed on, not by a sensor that has to notice people.',
+  note: 'Three trade articles agree on the change of 2024. A push-and-pull door counts too, because the lock itself makes panic hardware required. The editions 2018 and 2021 are judged by R-18.',
+  why: 'Since 2024 the door of a crowd is released by its bar, not by a sensor that has to notice people.',
   clauses: [
     {
       effect: 'prohibit',

@@ -7,7 +7,7 @@ const free = 'mortiseLock/secure/free';
 
 export const R125 = defineRule({
   id: 'R-125',
-  title: 'A delayed and a controlled door on one way out',
+  title: 'A delayed and a controlled door in one egress path',
   family: 'health',
   book: 'ibc',
   cites: [under('delayedEgress'), under('controlledEgress')],
@@ -20,7 +20,7 @@ export const R125 = defineRule({
       grade: 'must',
       when: atLeast('controlledDoorsOnPath', 1),
       of: { release: ['delayed'] },
-      says: 'A controlled door stands on the same way out; a reviewer decides whether a delay may be added to it.',
+      says: 'There is a controlled door in the same egress path; a reviewer decides whether a delay may be added to it.',
     },
     {
       key: 'b',
@@ -28,7 +28,7 @@ export const R125 = defineRule({
       grade: 'must',
       when: atLeast('delayedDoorsOnPath', 1),
       of: { release: ['controlled', 'clinical'] },
-      says: 'A delayed door stands on the same way out; a reviewer decides whether a lock opened by staff may be added to it.',
+      says: 'There is a delayed door in the same egress path; a reviewer decides whether a staff-released lock may be added to it.',
     },
   ],
   cases: cases(

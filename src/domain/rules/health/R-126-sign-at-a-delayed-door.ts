@@ -52,7 +52,7 @@ export const R126 = defineRule({
   cites: [under('delayedEgress'), under('delayedEgressNfpa')],
   confidence: 'memory',
   note: 'Sign wording and place read; the exception and the PULL wording are from general knowledge. No such exception is known in NFPA 101, so it is not offered beside it.',
-  why: 'A person who pushes a door that does not open must be told that it will.',
+  why: 'A person pushing a door that does not open must be told that it will.',
   clauses: [
     {
       key: 'a',
@@ -83,7 +83,7 @@ export const R126 = defineRule({
       when: all(yes('isEgress'), yes('swingsWithEgress'), not(approved30), not(unsigned)),
       of: { release: ['delayed'] },
       items: ['signDelayed15'],
-      says: 'The sign stands on the leaf, above the bar and within 12 in of it, in letters 1 in high.',
+      says: 'The sign is on the leaf, above the bar and within 12 in of it, in letters 1 in high.',
     },
     {
       key: 'e',

@@ -11,13 +11,13 @@ const through = all(yes('isEgress'), yes('othersLeaveThroughRoom'));
 
 export const R127 = defineRule({
   id: 'R-127',
-  title: 'A way out through this room stays open',
+  title: 'Egress through this room stays open',
   family: 'health',
   book: 'ibc',
   cites: [under('interveningRooms'), text('nfpa101', '7.5.2', 'Impediments to egress')],
   confidence: 'read',
   note: 'NFPA 101 from general knowledge. Sensor and hardware release open for the person who comes, so they go to a reviewer; delayed egress and the elevator-lobby set are judged by their own rules.',
-  why: 'A way out may not lead through a room that somebody can lock.',
+  why: 'An egress path may not lead through a room that someone can lock.',
   clauses: [
     {
       key: 'a',
@@ -35,7 +35,7 @@ export const R127 = defineRule({
           'none',
         ],
       },
-      says: 'Others leave through this room, so its door may not be locked against them, not even until the fire alarm; give them another way or use a lock that opens freely.',
+      says: 'Others leave through this room, so its door may not be locked against them, even with fire-alarm release; give them another path or use a free-egress lock.',
     },
     {
       key: 'b',
@@ -54,7 +54,7 @@ export const R127 = defineRule({
         yes('othersLeaveThroughRoom'),
         is('roomUse', 'multiToilet', 'singleToilet', 'storage', 'closet', 'kitchen'),
       ),
-      says: 'A toilet, storage room, closet or kitchen is no way out for other rooms; look for the path that was meant.',
+      says: 'A restroom, storage room, closet or kitchen may not serve as egress for other rooms; look for the intended path.',
     },
   ],
   cases: cases(

@@ -12,13 +12,13 @@ export const R128 = defineRule({
   book: 'ibc',
   cites: [under('stairDoors'), under('stairDoorsNfpa'), text('practice', '', 'Purpose of stair re-entry')],
   confidence: 'secondary',
-  why: 'Coming back from a smoky stair helps only if another exit can be reached from the floor.',
+  why: 'Re-entry from a smoky stair helps only if another exit can be reached from the floor.',
   clauses: [
     {
       key: 'a',
       effect: 'caution',
       when: trap,
-      says: 'Tenant doors on this floor keep people who come back from every other exit; let those doors unlock together with the stair doors.',
+      says: 'Tenant doors on this floor keep people who re-enter from every other exit; have those doors unlock together with the stair doors.',
     },
     {
       key: 'b',

@@ -26,7 +26,7 @@ export const R129 = defineRule({
   cites: [under('stairDoorsNfpa')],
   confidence: 'secondary',
   note: 'Read in a summary of an old edition; the rest is from general knowledge.',
-  why: 'If only some floors let people back in, a person in smoke must learn from the door which ones.',
+  why: 'If only some floors allow re-entry, a person in smoke must learn from the door which ones.',
   clauses: [
     {
       key: 'a',
@@ -46,7 +46,7 @@ export const R129 = defineRule({
       key: 'c',
       effect: 'caution',
       when: all(ibc(), selected),
-      says: 'The IBC is adopted too and knows no selected re-entry: every locked stair door must unlock together with the others.',
+      says: 'The IBC is also adopted and has no selected re-entry: every locked stair door must unlock together with the others.',
     },
   ],
   cases: cases(

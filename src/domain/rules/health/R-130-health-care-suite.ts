@@ -43,7 +43,7 @@ export const R130 = defineRule({
       key: 'c',
       effect: 'permit',
       when: all(insideSuite, no('fireRated')),
-      says: 'Inside a suite the corridor rule asks no latch of this door.',
+      says: 'Inside a suite the corridor rule does not require this door to latch.',
     },
     {
       key: 'd',

@@ -54,7 +54,7 @@ export const R131 = defineRule({
       effect: 'prohibit',
       when: barrier,
       of: { release: ['keyInside', 'credentialOut', 'buttonOnly', 'alarmOnly', 'none', 'attended', 'lobby'] },
-      says: 'Nothing may hold people back from moving into the next smoke compartment.',
+      says: 'Nothing may keep people from moving into the next smoke compartment.',
     },
     {
       key: 'c',
@@ -67,7 +67,7 @@ export const R131 = defineRule({
       key: 'd',
       effect: 'caution',
       when: all(barrier, is('doorType', 'doubleEgressPair')),
-      says: 'A pair that swings opposite ways is no fire door here and in newer editions needs no latch; the 2009 edition asked it only where the listing did.',
+      says: 'An opposite-swing pair is not a fire door here and in newer editions needs no latch; the 2009 edition required it only where the listing did.',
     },
   ],
   cases: cases(

@@ -18,7 +18,7 @@ export const R132 = defineRule({
   ],
   confidence: 'memory',
   note: 'Sallyports second-hand, the rest from general knowledge. Releasing a cell from afar does not cut its power: such locks stay locked without it.',
-  why: 'Who is locked up depends on somebody else for every step out.',
+  why: 'People in custody depend on someone else for every step out.',
   clauses: [
     {
       key: 'a',
@@ -31,7 +31,7 @@ export const R132 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: is('occupancyGroup', 'I-3'),
-      says: 'Every door of a detention building goes past a reviewer.',
+      says: 'Every door of a detention building goes to a reviewer.',
     },
     {
       key: 'c',

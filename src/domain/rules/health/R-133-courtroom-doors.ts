@@ -13,7 +13,7 @@ export const R133 = defineRule({
   cites: [under('delayedEgress'), under('hardwareRelease'), under('panicHardware')],
   confidence: 'memory',
   note: 'Partly second-hand, partly from general knowledge.',
-  why: 'The way out of the public can meet the way in to judges, jury and prisoners.',
+  why: 'Public egress can cross the path of judges, jury and prisoners.',
   clauses: [
     {
       key: 'a',
@@ -27,7 +27,7 @@ export const R133 = defineRule({
       key: 'b',
       effect: 'caution',
       when: is('roomUse', 'courtroom'),
-      says: 'Open to the secure corridor are a free lever or bar, a switch in that hardware, or delayed egress at a side door under sprinklers; from 50 people panic hardware is due, and holding cells are judged as detention.',
+      says: 'To the secure corridor the options are a free lever or bar, a switch in that hardware, or delayed egress at a side door in a sprinklered building; panic hardware is required from 50 people, and holding cells are judged as detention.',
     },
     {
       key: 'c',

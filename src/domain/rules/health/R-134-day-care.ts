@@ -30,7 +30,7 @@ export const R134 = defineRule({
   ],
   confidence: 'memory',
   note: 'From general knowledge throughout.',
-  why: 'Small children cannot work hardware they do not know, and some are carried out.',
+  why: 'Small children cannot operate unfamiliar hardware, and some are carried out.',
   clauses: [
     {
       key: 'a',
@@ -45,26 +45,26 @@ export const R134 = defineRule({
       effect: 'signOff',
       grade: 'note',
       when: dayCare,
-      says: 'Children leave by this door: hardware stays plain, one motion, at the usual height.',
+      says: 'Children leave by this door: keep hardware plain, one motion, at the usual height.',
     },
     {
       key: 'c',
       effect: 'caution',
       when: all(ibc(), dayCare, over('occupantLoad', 'dayCareSecondExitIbc')),
-      says: 'A room with more than 10 children of two and a half years or less needs two ways out.',
+      says: 'A room with more than 10 children of two and a half years or less needs two exits.',
     },
     {
       key: 'd',
       effect: 'caution',
       when: all(nfpa101(), dayCare),
-      says: 'NFPA 101 asks that toilet doors can be opened from outside and closets from inside, and panic hardware from 100 people.',
+      says: 'NFPA 101 requires that restroom doors open from outside and closets from inside, and panic hardware from 100 people.',
     },
     {
       key: 'e',
       effect: 'caution',
       when: all(is('roomUse', 'dayCare'), yes('groupE')),
       of: { release: ['delayed'] },
-      says: 'Day care classed in Group E is no classroom in the sense of the delayed-egress exception; only a center in I-4 is outside that limit.',
+      says: 'Day care classified as Group E is not a classroom for the delayed-egress exception; only a center in I-4 is outside that limit.',
     },
   ],
   cases: cases(

@@ -9,13 +9,13 @@ const at = { on: 'magnet/safe/controlled', basis: { nfpa101: 2021 } } as const;
 
 export const R167 = defineRule({
   id: 'R-167',
-  title: 'One lock on a leaf in health care',
+  title: 'One lock per leaf in health care',
   family: 'health',
   book: 'nfpa101',
   cites: [text('nfpa101', '18/19.2.2.2', 'Locks on health-care doors')],
   confidence: 'secondary',
   note: 'Read in the federal form for NFPA 101 of 2012; for later editions from general knowledge.',
-  why: 'Staff who open one lock in a fire must not meet a second one on the same leaf.',
+  why: 'Staff who open one lock in a fire must not find a second one on the same leaf.',
   clauses: [
     {
       key: 'a',

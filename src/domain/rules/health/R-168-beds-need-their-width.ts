@@ -12,13 +12,13 @@ const ward = {
 
 export const R168 = defineRule({
   id: 'R-168',
-  title: 'Doors that beds pass need 41-1/2 in',
+  title: 'Doors for bed movement need 41-1/2 in',
   family: 'health',
   book: 'ibc',
   cites: [section('doorWidth'), text('nfpa101', '18.2.3', 'Width of health-care doors')],
   confidence: 'read',
-  note: 'Read for 2018; the same figure in later editions and in NFPA 101 for new work is from general knowledge. Existing health care may be let off with less.',
-  why: 'In a fire patients are rolled out in their beds, and a bed that sticks in a door closes it for everybody.',
+  note: 'Read for 2018; the same figure in later editions and in NFPA 101 for new work is from general knowledge. Existing health care may be allowed less.',
+  why: 'In a fire patients are rolled out in their beds, and a bed stuck in a door blocks it for everyone.',
   clauses: [
     {
       effect: 'finding',
@@ -30,7 +30,7 @@ export const R168 = defineRule({
         yes('bedsMoved'),
         under('clearWidthIn', 'bedDoorWidthIn'),
       ),
-      says: 'Beds are moved through this door and it leaves {clearWidthIn}: 41-1/2 in is the least for new work; hardware that reaches into the opening counts against it.',
+      says: 'Beds are moved through this door and its clear width is {clearWidthIn}: 41-1/2 in is the minimum for new work; hardware that projects into the opening counts against it.',
     },
   ],
   cases: cases(

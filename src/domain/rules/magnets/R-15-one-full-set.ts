@@ -20,7 +20,7 @@ export const R15 = defineRule({
   ],
   confidence: 'secondary',
   note: 'Door-hardware release was read; the other sets are second-hand. Sets may not be mixed.',
-  why: 'No lever draws a magnet back, so only a complete arrangement from the code lets people out.',
+  why: 'No lever retracts a magnet, so only a complete arrangement from the code lets people out.',
   clauses: [
     {
       key: 'a',
@@ -28,14 +28,14 @@ export const R15 = defineRule({
       grade: 'must',
       when: yes('isEgress'),
       of: { device: magnetDevices },
-      says: 'A magnet holds people in until something releases it; a reviewer signs that one release set is there in full.',
+      says: 'A magnet holds people in until something releases it; a reviewer signs that one complete release set is provided.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: yes('isEgress'),
       of: { family: ['magnet'], release: ['none', 'alarmOnly', 'buttonOnly', 'credentialOut'] },
-      says: 'This magnet has none of the release sets that the code knows: sensor, door hardware, delayed, controlled or elevator lobby.',
+      says: 'This magnet has none of the release sets in the code: sensor, door hardware, delayed, controlled or elevator lobby.',
     },
   ],
   cases: cases(

@@ -17,13 +17,13 @@ const meant = (clause: string, facts: CaseRow[1], basis = {}): readonly CaseRow[
 
 export const R16 = defineRule({
   id: 'R-16',
-  title: 'Sensor release comes as a full set',
+  title: 'Sensor release is a complete set',
   family: 'magnets',
   book: 'ibc',
   cites: [under('sensorRelease'), under('sensorReleaseNfpa')],
   confidence: 'secondary',
   note: 'Unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge. Emergency lighting: not among the items of 2018, which were read; in 2021 and 2024 second-hand; beside NFPA 101 from general knowledge. Doors that need panic hardware: R-18 and R-124.',
-  why: 'A lock without mechanical exit is allowed only when every part of the arrangement is there.',
+  why: 'A lock without mechanical egress is allowed only when every part of the arrangement is provided.',
   clauses: [
     {
       key: 'a',
@@ -31,7 +31,7 @@ export const R16 = defineRule({
       when: yes('isEgress'),
       of: { release: ['sensor'] },
       items: ['exitSensor', 'pushToExit', 'signPushToExit', 'powerLossRelease', 'listedLock'],
-      says: 'The sensor on the egress side unlocks also on loss of its own power or signal; the button stands 40 to 48 in high within 5 ft of the door, breaks lock power directly and holds it off at least 30 s; loss of lock power unlocks.',
+      says: 'The sensor on the egress side unlocks also on loss of its own power or signal; the button is 40 to 48 in high within 5 ft of the door, breaks lock power directly and holds it off at least 30 s; loss of lock power unlocks.',
     },
     {
       key: 'b',
@@ -54,7 +54,7 @@ export const R16 = defineRule({
       effect: 'permit',
       when: all(yes('isEgress'), no('fireAlarm'), no('sprinklered'), no('detectionThroughout')),
       of: { release: ['sensor'] },
-      says: 'Without fire alarm, sprinklers or detection in the building the sensor set is still usable; there is nothing to connect it to.',
+      says: 'Without fire alarm, sprinklers or detection in the building the sensor set may still be used; there is nothing to connect it to.',
     },
     {
       key: 'e',
@@ -62,7 +62,7 @@ export const R16 = defineRule({
       grade: 'must',
       when: all(yes('isEgress'), nfpa101()),
       of: { release: ['sensor'] },
-      says: 'NFPA 101 allows sensor release only where the chapter of this occupancy says so; a reviewer looks it up.',
+      says: 'NFPA 101 allows sensor release only where the occupancy chapter says so; a reviewer checks it.',
     },
     {
       key: 'f',

@@ -11,7 +11,7 @@ export const R17 = defineRule({
   cites: [under('hardwareRelease')],
   confidence: 'read',
   note: 'The clause was read in the 2018 edition; later editions second-hand.',
-  why: 'The person’s own hand on bar or lever must open the lock at once, without any controller having a say.',
+  why: 'The person’s own hand on the bar or lever must release the lock at once, with no controller in between.',
   clauses: [
     {
       key: 'a',
@@ -19,7 +19,7 @@ export const R17 = defineRule({
       when: yes('isEgress'),
       of: { release: ['doorSwitch'] },
       items: ['doorSwitchHardware', 'powerLossRelease', 'listedLock'],
-      says: 'Bar or lever on the leaf, obvious in any light and worked with one hand, cuts lock power by its own switch; loss of power unlocks too.',
+      says: 'The bar or lever on the leaf, obvious in any light and operated with one hand, cuts lock power by its own switch; loss of power also unlocks.',
     },
     {
       key: 'b',
@@ -37,7 +37,7 @@ export const R17 = defineRule({
         'turnstileSecurity',
       ),
       of: { release: ['doorSwitch'] },
-      says: 'There is no leaf here that carries a bar or lever with a switch, so this release cannot be built.',
+      says: 'There is no leaf here for a bar or lever with a switch, so this release cannot be provided.',
     },
   ],
   cases: cases(

@@ -57,7 +57,7 @@ export const R18 = defineRule({
       grade: 'must',
       when: yes('panicWithLock'),
       of: { release: ['doorSwitch'] },
-      says: 'One switch in the bar is all that lets a crowd out; a reviewer signs that it is wired straight to lock power.',
+      says: 'One switch in the bar is all that lets a crowd out; a reviewer signs that it interrupts lock power directly.',
     },
   ],
   cases: cases(

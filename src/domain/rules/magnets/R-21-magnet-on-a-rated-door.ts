@@ -9,12 +9,12 @@ const rest = ['boltMotor/safe/sensor', 'mortiseLock/safe/free', 'delayedExitDevi
 
 export const R21 = defineRule({
   id: 'R-21',
-  title: 'A magnet on a fire door needs a latch beside it',
+  title: 'A magnet on a fire door also needs a latch',
   family: 'magnets',
   book: 'nfpa80',
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4.1', 'Components')],
   confidence: 'secondary',
-  note: 'That every item carries its own label was read. Some guides refuse every magnet on a fire door; the standard’s commentary accepts a labeled one with a latch.',
+  note: 'That every item carries its own label was read. Some guides reject any magnet on a fire door; the standard’s commentary accepts a labeled one with a latch.',
   why: 'A magnet lets go when power fails, so in a fire only a latch keeps the leaf in its frame.',
   clauses: [
     {

@@ -26,13 +26,13 @@ const elsewhere = all(not(is('roomUse', 'patientRoom')), not(is('suiteDoor', 'pe
 
 export const R22 = defineRule({
   id: 'R-22',
-  title: 'A magnet is no latch on a hospital corridor door',
+  title: 'A magnet is not a latch on a hospital corridor door',
   family: 'magnets',
   book: 'ibc',
   cites: [under('hospitalCorridorDoors'), under('hospitalCorridorDoorsNfpa')],
   confidence: 'read',
   note: 'The clause speaks of corridor doors in general, so every corridor wall of the group is meant, not patient rooms alone.',
-  why: 'Patients stay in their rooms behind these doors, and smoke pushes open a leaf that no latch holds.',
+  why: 'Patients stay in their rooms behind these doors, and smoke pushes open a leaf that is not latched.',
   clauses: [
     {
       key: 'a',
@@ -46,7 +46,7 @@ export const R22 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: all(is('occupancyGroup', 'I-2'), is('wallKind', 'corridor'), elsewhere, nothingLatches),
-      says: 'This corridor door of a hospital has no latch today: a reviewer says how it is brought to latch, or which exception lets it go without.',
+      says: 'This corridor door of a hospital has no latch today: a reviewer decides how it is made to latch, or which exception lets it go without.',
     },
     {
       key: 'c',
@@ -60,7 +60,7 @@ export const R22 = defineRule({
         not(is('suiteDoor', 'inside')),
         nothingLatches,
       ),
-      says: 'The wall is entered as ordinary. Where it bounds a corridor of this hospital the door must latch, and it does not: have somebody confirm the wall.',
+      says: 'The wall is entered as ordinary. Where it bounds a corridor of this hospital the door must latch, and it does not: have someone confirm the wall.',
     },
   ],
   cases: cases(

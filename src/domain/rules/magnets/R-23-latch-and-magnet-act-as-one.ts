@@ -29,14 +29,14 @@ export const R23 = defineRule({
       items: ['doorSwitchHardware'],
       when: all(yes('isEgress'), not(is('latch', 'pushPull', 'roller'))),
       of: { family: ['magnet'], release: ['doorSwitch'] },
-      says: 'The lever or bar that draws the latch gets the switch that cuts the magnet, so that one motion does both.',
+      says: 'The lever or bar that retracts the latch gets the switch that cuts the magnet, so that one motion does both.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(yes('isEgress'), not(is('latch', 'pushPull', 'roller'))),
       of: { family: ['magnet'], release: ['sensor'] },
-      says: 'The leaf keeps its latch beside the magnet; set the sensor so that it has unlocked before a hand reaches the lever or bar.',
+      says: 'The leaf keeps its latch beside the magnet; aim the sensor so that it unlocks before a hand reaches the lever or bar.',
     },
     {
       key: 'c',
@@ -44,7 +44,7 @@ export const R23 = defineRule({
       items: ['passageFunction'],
       when: all(entryByElectricLock, any(leverOrBarOnLeaf, yes('panicWithLock')), outsideNotKnownFree),
       of: besideLeafLock,
-      says: 'The lever or trim beside this lock is free outside at all hours, or a credential opens nothing: one lock decides who comes in, and the latch under it only holds the leaf closed.',
+      says: 'The lever or trim beside this lock is free outside at all hours, or a credential opens nothing: one lock decides who gets in, and the latch below it only holds the leaf closed.',
     },
     {
       key: 'd',
@@ -52,7 +52,7 @@ export const R23 = defineRule({
       items: ['lockTakenOff'],
       when: handBoltOnLeaf,
       of: besideLeafLock,
-      says: 'The patch lock or bolt on the leaf goes: once thrown it holds the door after everything else has let go.',
+      says: 'Remove the patch lock or bolt on the leaf: once thrown it holds the door after everything else has released.',
     },
   ],
   cases: cases(

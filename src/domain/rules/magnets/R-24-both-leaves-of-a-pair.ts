@@ -10,12 +10,12 @@ const rest = ['boltMotor/safe/sensor', 'mortiseLock/secure/free'];
 
 export const R24 = defineRule({
   id: 'R-24',
-  title: 'A magnet on a pair holds and frees both leaves',
+  title: 'A magnet on a pair holds and releases both leaves',
   family: 'magnets',
   book: 'ibc',
   cites: [under('sensorRelease'), under('boltLocks')],
   confidence: 'memory',
-  why: 'One magnet leaves the other leaf loose, and a sensor that sees one leaf keeps people shut in at the other.',
+  why: 'One magnet leaves the other leaf loose, and a sensor that sees one leaf leaves people locked in at the other.',
   clauses: [
     {
       key: 'a',
@@ -23,14 +23,14 @@ export const R24 = defineRule({
       items: ['doubleMagnet'],
       when: yes('isPair'),
       of: { device: magnetDevices },
-      says: 'Each leaf needs its magnet, or one double magnet serves both, and one release must free both leaves at once.',
+      says: 'Each leaf needs its own magnet, or one double magnet, and one release must free both leaves at once.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(yes('isPair'), is('inactiveBolts', 'manualFlush')),
       of: { device: magnetDevices },
-      says: 'Hand-worked bolts on the other leaf stay shut when the magnet lets go; they may only be used where the rules for bolts allow them.',
+      says: 'Manual bolts on the other leaf stay thrown when the magnet releases; they may be used only where the rules for bolts allow them.',
     },
   ],
   cases: cases(

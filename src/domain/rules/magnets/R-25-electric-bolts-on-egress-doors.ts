@@ -11,26 +11,26 @@ const around = (clause: string, on: string) => [
 
 export const R25 = defineRule({
   id: 'R-25',
-  title: 'An electric bolt on an egress door only fail safe and with a full set',
+  title: 'An electric bolt on an egress door: fail safe only, with a full release set',
   family: 'magnets',
   book: 'ibc',
   cites: [under('sensorRelease'), under('hardwareRelease'), under('unlatching')],
   confidence: 'secondary',
-  why: 'No lever draws this bolt, and a person leaning on the door can jam it even after it was released.',
+  why: 'No lever retracts this bolt, and a person leaning on the door can bind it even after it is released.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: yes('isEgress'),
       of: { family: ['bolt'], not: { release: ['sensor', 'doorSwitch'] } },
-      says: 'An electric bolt on a door people leave by needs the full sensor set or a switch in the door hardware; this one has neither.',
+      says: 'An electric bolt on an egress door needs the full sensor set or a switch in the door hardware; this one has neither.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: yes('isEgress'),
       of: { family: ['bolt'], failMode: ['secure'] },
-      says: 'This bolt stays thrown when power fails, so people would be locked in; on a door people leave by it must fail safe.',
+      says: 'This bolt stays thrown when power fails, so people would be locked in; on an egress door it must fail safe.',
     },
     {
       key: 'c',
@@ -49,7 +49,7 @@ export const R25 = defineRule({
         failMode: ['secure'],
         release: ['sensor', 'doorSwitch', 'buttonOnly', 'alarmOnly', 'lobby', 'controlled'],
       },
-      says: 'What releases it breaks lock power, and a fail-secure bolt stays thrown without power: nothing here lets anybody out.',
+      says: 'What releases it breaks lock power, and a fail-secure bolt stays thrown without power: nothing here lets anyone out.',
     },
   ],
   cases: cases(

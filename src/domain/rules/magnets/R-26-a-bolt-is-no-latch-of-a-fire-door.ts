@@ -8,7 +8,7 @@ const on = 'boltMotor/safe/sensor';
 
 export const R26 = defineRule({
   id: 'R-26',
-  title: 'An electric bolt is no latch of a fire door',
+  title: 'An electric bolt is not a fire door latch',
   family: 'magnets',
   book: 'nfpa80',
   cites: [under('fireDoorLatching'), text('nfpa80', '6.4.4', 'Latching hardware')],
@@ -19,7 +19,7 @@ export const R26 = defineRule({
       effect: 'prohibit',
       when: all(yes('fireRated'), is('latch', 'pushPull', 'roller', 'deadboltOnly', 'hookbolt', 'patch')),
       of: { family: ['bolt'] },
-      says: 'Nothing on this fire door latches by itself, and an electric bolt cannot take that place.',
+      says: 'Nothing on this fire door is self-latching, and an electric bolt cannot take its place.',
     },
   ],
   cases: cases(

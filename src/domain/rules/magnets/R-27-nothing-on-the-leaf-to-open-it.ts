@@ -19,7 +19,7 @@ export const R27 = defineRule({
   cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
   confidence: 'memory',
   note: 'The fail-safe strike is our addition: with power on it holds a push/pull leaf just as firmly.',
-  why: 'A push plate draws no latch, so the electric part alone decides whether people get out.',
+  why: 'A push plate retracts no latch, so the electric part alone decides whether people get out.',
   clauses: [
     {
       key: 'a',
@@ -33,7 +33,7 @@ export const R27 = defineRule({
       effect: 'prohibit',
       when: all(yes('isEgress'), is('latch', 'pushPull', 'roller')),
       of: { family: ['strike'], failMode: ['safe'] },
-      says: 'The leaf has no lever or bar that draws a latch out of this strike, so people could leave only while power is off.',
+      says: 'The leaf has no lever or bar that retracts a latch from this strike, so people could leave only while power is off.',
     },
   ],
   cases: cases(

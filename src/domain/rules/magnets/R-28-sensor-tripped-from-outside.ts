@@ -16,7 +16,7 @@ export const R28 = defineRule({
       effect: 'caution',
       when: yes('sensorTrippable'),
       of: { release: ['sensor'] },
-      says: 'Somebody outside could trip the exit sensor through a gap or glass; aim, mask or seal it, and never take it away, because it is the way out.',
+      says: 'Someone outside could trip the exit sensor through a gap or glass; aim, mask or seal it, and never remove it, because it is the means of egress.',
     },
   ],
   cases: cases(

@@ -4,12 +4,12 @@ import { cases, defineRule } from '../rule.ts';
 
 export const N03 = defineRule({
   id: 'N-03',
-  title: 'No electric lock without a use for it',
+  title: 'No electrified lock without a use for it',
   family: 'needs',
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'A lock that nothing commands is money, heat and one more part that fails.',
+  why: 'A lock that nothing controls is cost, heat and one more part to fail.',
   clauses: [
     {
       effect: 'prohibit',
@@ -24,7 +24,7 @@ export const N03 = defineRule({
         is('operator', 'none'),
       ),
       of: { wired: true, not: { family: ['detention'] } },
-      says: 'No reader, schedule, lockdown, operator or special release is asked for, so there is nothing for an electric lock to do.',
+      says: 'No reader, schedule, lockdown, operator or special release is asked for, so there is nothing for an electrified lock to do.',
     },
   ],
   cases: cases(

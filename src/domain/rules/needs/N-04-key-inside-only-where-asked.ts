@@ -4,18 +4,18 @@ import { cases, defineRule } from '../rule.ts';
 
 export const N04 = defineRule({
   id: 'N-04',
-  title: 'A lock keyed from inside only where it is asked for',
+  title: 'A lock keyed from inside only where requested',
   family: 'needs',
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'A key on the way out is the last choice, never a default.',
+  why: 'A keyed exit is the last choice, never a default.',
   clauses: [
     {
       effect: 'prohibit',
       when: no('wishKeyLock'),
       of: { release: ['keyInside'] },
-      says: 'Nobody asked for a lock that is keyed from inside, and a key on the way out is never a default.',
+      says: 'A lock keyed from inside was not requested, and a keyed exit is never a default.',
     },
   ],
   cases: cases(

@@ -25,7 +25,7 @@ export const N05 = defineRule({
           'delayedExitDevice',
         ],
       },
-      says: 'Nothing may show on the leaf, and this device stands in plain sight.',
+      says: 'Nothing may show on the leaf, and this device is in plain sight.',
     },
   ],
   cases: cases(

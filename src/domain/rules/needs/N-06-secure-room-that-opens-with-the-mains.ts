@@ -9,7 +9,7 @@ export const N06 = defineRule({
   book: 'practice',
   cites: [text('practice', '', 'Choice of fail mode')],
   confidence: 'practice',
-  why: 'Fail safe belongs where people’s safety needs it; elsewhere it opens the room to whoever waits for the battery to end.',
+  why: 'Fail safe belongs where people’s safety needs it; elsewhere it opens the room to anyone who waits for the battery to run out.',
   clauses: [
     {
       effect: 'caution',

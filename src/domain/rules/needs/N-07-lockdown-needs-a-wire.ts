@@ -9,13 +9,13 @@ export const N07 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'An offline lock learns of a lockdown only when somebody walks to it.',
+  why: 'An offline lock learns of a lockdown only when someone walks to it.',
   clauses: [
     {
       effect: 'caution',
       when: yes('wishLockdown'),
       of: { family: ['battery', 'mechanical'] },
-      says: 'Lockdown is asked for, and this lock hears it only by radio or by hand; say which on the schedule.',
+      says: 'Lockdown is asked for, and this lock receives it only by radio or by hand; say which on the schedule.',
     },
   ],
   cases: cases(

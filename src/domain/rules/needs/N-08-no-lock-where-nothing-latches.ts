@@ -13,19 +13,19 @@ const hall = {
 
 export const N08 = defineRule({
   id: 'N-08',
-  title: 'No lock is an answer where nothing latches and nothing must',
+  title: 'No lock is acceptable where nothing latches and nothing must',
   family: 'needs',
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'A leaf that is pushed and pulled may stay so; a leaf that has or needs a latch is a lock already.',
+  why: 'A push/pull leaf may stay as it is; a leaf that has or needs a latch already has a lock.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: not(is('latch', 'pushPull', 'roller')),
       of: { family: ['none'] },
-      says: 'The leaf carries a latch or lock, so it is not a push-and-pull opening.',
+      says: 'The leaf carries a latch or lock, so it is not a push/pull opening.',
     },
     {
       key: 'b',
@@ -43,14 +43,14 @@ export const N08 = defineRule({
       effect: 'prohibit',
       when: all(yes('panicRequired'), is('latch', 'roller')),
       of: { family: ['none'] },
-      says: 'A roller latch holds this door, and in this space only panic hardware may: the catch goes, or a bar comes.',
+      says: 'A roller latch holds this door, and in this space only panic hardware may: remove the roller latch, or add a bar.',
     },
     {
       key: 'c',
       effect: 'caution',
       when: not(is('securityNeed', 'low')),
       of: { family: ['none'] },
-      says: 'Nothing locks this opening at any hour, and the security need is {securityNeed}.',
+      says: 'Nothing locks this opening at any time, and the security need is {securityNeed}.',
     },
   ],
   cases: cases(

@@ -18,12 +18,12 @@ const toilet = {
 
 export const N10 = defineRule({
   id: 'N-10',
-  title: 'Where nothing is asked nothing is bought',
+  title: 'Where nothing is required nothing is bought',
   family: 'needs',
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'A leaf that is pushed and pulled, that nobody wants locked and that need not latch, does its work as it is.',
+  why: 'A push/pull leaf that no one wants locked and that need not latch works as it is.',
   clauses: [
     {
       effect: 'prohibit',
@@ -43,7 +43,7 @@ export const N10 = defineRule({
         ),
       ),
       of: { family: ['mechanical', 'battery'] },
-      says: 'Nobody asks for a lock on this leaf and nothing says that it must latch, so no lock is bought.',
+      says: 'No lock is requested on this leaf and nothing says that it must latch, so no lock is bought.',
     },
   ],
   cases: cases(

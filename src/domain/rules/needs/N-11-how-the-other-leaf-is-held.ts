@@ -8,19 +8,19 @@ const on = 'mortiseLock/secure/free';
 
 export const N11 = defineRule({
   id: 'N-11',
-  title: 'A lock on one leaf asks how the other is held',
+  title: 'A lock on one leaf depends on how the other is held',
   family: 'needs',
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'practice',
-  why: 'The lock of one leaf catches in the other: where that swings, nothing is locked and nothing latches.',
+  why: 'The lock of one leaf engages the other: where that one swings free, nothing is locked and nothing latches.',
   clauses: [
     {
       effect: 'prohibit',
       // Rods on each leaf hold both by themselves.
       when: all(yes('isPair'), is('inactiveBolts', 'none'), not(is('latch', 'verticalRods', 'rimPlusRods'))),
       of: { family: ['strike', 'lock', 'battery', 'mechanical', 'bolt'] },
-      says: 'Nothing holds the other leaf, so a lock on this one guards nothing and latches into nothing; bolts or rods come first.',
+      says: 'Nothing holds the other leaf, so a lock on this one secures nothing and latches into nothing; add bolts or rods first.',
     },
   ],
   cases: cases(

@@ -28,21 +28,21 @@ export const N12 = defineRule({
     text('bhma', 'A156.10', 'Power-operated doors'),
   ],
   confidence: 'practice',
-  why: 'A motor that pulls at a lock it does not know of breaks one of the two, so lock and drive come as one package.',
+  why: 'A motor that works against a lock it does not control breaks one of the two, so lock and drive come as one package.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(moved, driven),
       of: { family: ['magnet', 'bolt'] },
-      says: 'An operator moves this leaf: its own package brings the lock, and the reader goes to its control; a loose magnet or bolt would be driven against.',
+      says: 'An operator moves this leaf: its own package includes the lock, and the reader connects to its control; the operator would drive against a separate magnet or bolt.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: not(all(moved, driven)),
       of: { family: ['operator'] },
-      says: 'No operator moves this leaf, so there is no control for a reader to go to.',
+      says: 'No operator moves this leaf, so there is no control to connect a reader to.',
     },
     {
       key: 'c',
@@ -56,14 +56,14 @@ export const N12 = defineRule({
       effect: 'prohibit',
       when: not(is('doorType', 'slidingAutomatic')),
       of: { family: ['operator'], release: ['free'] },
-      says: 'A curtain or gate that a motor lifts or rolls is no door that people push or walk through; nobody is counted on it.',
+      says: 'A curtain or gate that a motor lifts or rolls is not a door that people push or walk through; it counts for no one.',
     },
     {
       key: 'f',
       effect: 'prohibit',
       when: not(is('doorType', 'slidingAutomatic', 'grille')),
       of: { family: ['operator'], release: ['sensor'] },
-      says: 'No sensor opens a shutter or a gate on wheels fast enough for people to leave by it; a slider or a grille may be opened so.',
+      says: 'No sensor opens a shutter or a rolling gate fast enough for egress; a sliding door or a grille may be opened that way.',
     },
     {
       key: 'e',
@@ -71,7 +71,7 @@ export const N12 = defineRule({
       grade: 'must',
       when: yes('isEgress'),
       of: { family: ['operator'] },
-      says: 'People leave through this powered door: a reviewer reads in the operator’s manual how its lock lets go by push or sensor, on fire alarm and on loss of power.',
+      says: 'People leave through this powered door: a reviewer checks in the operator’s manual how its lock releases by push or sensor, on fire alarm and on loss of power.',
     },
   ],
   cases: cases(

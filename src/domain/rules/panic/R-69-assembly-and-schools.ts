@@ -83,8 +83,8 @@ export const R69 = defineRule({
   book: 'ibc',
   cites: [under('panicHardware'), under('locksAndLatches'), under('hardwareRelease'), under('gates')],
   confidence: 'read',
-  note: 'That courtrooms and lecture halls are listed under Group A-3 is from general knowledge; a classroom beyond the twelfth grade may be business, so it is signed for and not decided. How far along the path the duty runs is disputed; here every door of the path carries it. A lock added to a push/pull leaf counts as a lock. Stadium gates: see R-142.',
-  why: 'A crowd that presses on a door must open it with its weight; a lever behind a crush cannot be turned.',
+  note: 'That courtrooms and lecture halls are listed under Group A-3 is from general knowledge; a classroom beyond the twelfth grade may be business, so it is signed for and not decided. How far along the path the duty runs is disputed; here every door in the path carries it. A lock added to a push/pull leaf counts as a lock. Stadium gates: see R-142.',
+  why: 'A crowd pressing on a door must open it with its weight; a lever behind a crush cannot be turned.',
   clauses: [
     {
       key: 'a',
@@ -100,14 +100,14 @@ export const R69 = defineRule({
       items: ['fireExitHardware'],
       when: all(space, no('hasExitDevice'), yes('fireRated')),
       of: notKeyInside,
-      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
+      says: 'It is also a fire door, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
       effect: 'prohibit',
       when: space,
       of: lockWithoutBar,
-      says: 'The door serves {occupantLoad} in an assembly or educational space; no lock or latch may hold it but panic hardware, and this one is not worked by a bar.',
+      says: 'The door serves {occupantLoad} in an assembly or educational space; only panic hardware may latch or lock it, and this device is not operated by a bar.',
     },
     {
       key: 'd',
@@ -121,14 +121,14 @@ export const R69 = defineRule({
       effect: 'prohibit',
       when: all(space, not(any(assemblyMainDoorIbc, exteriorSpaceKeyLock))),
       of: keyInside,
-      says: 'A key lock may take the place of panic hardware only at the main door of a small assembly space, or toward a terrace whose way out leads back inside; this door is neither.',
+      says: 'A key lock may replace panic hardware only at the main door of a small assembly space, or toward a terrace whose egress leads back inside; this door is neither.',
     },
     {
       key: 'f',
       effect: 'signOff',
       grade: 'note',
       when: all(trigger, not(is('egressRole', 'exitAccess'))),
-      says: 'Panic hardware is asked here as on every door along the path; some authorities stop at the room door, and only a reviewer may relax it.',
+      says: 'Panic hardware is required here as on every door along the path; some authorities stop at the room door, and only a reviewer may relax it.',
     },
     {
       key: 'g',
@@ -142,7 +142,7 @@ export const R69 = defineRule({
         yes('gateSupervised'),
         atLeast('occupantLoad', 'panicLoadIbc'),
       ),
-      says: 'This stadium gate goes without panic hardware only because somebody watches it all the time and a safe dispersal area lies inside the fence; a reviewer confirms both.',
+      says: 'This stadium gate goes without panic hardware only because it is under constant supervision and there is a safe dispersal area inside the fence; a reviewer confirms both.',
     },
     {
       key: 'h',
@@ -155,14 +155,14 @@ export const R69 = defineRule({
         not(any(yes('groupA'), yes('groupE'), yes('groupH'))),
         atLeast('occupantLoad', 'panicLoadIbc'),
       ),
-      says: 'A meeting room, courtroom or lecture room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware hangs on it.',
+      says: 'A meeting room, courtroom or lecture room for {occupantLoad} is an assembly space by its use, though another group is entered; check the group, because panic hardware depends on it.',
     },
     {
       key: 'i',
       effect: 'prohibit',
       when: all(space, no('hasExitDevice'), lockWithoutBarOnLeaf),
       of: besideALeverLock,
-      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
+      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; install the bar first, then use a strike, trim or latch retraction at the bar.',
     },
   ],
   cases: cases(

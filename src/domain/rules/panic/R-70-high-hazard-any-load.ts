@@ -58,7 +58,7 @@ export const R70 = defineRule({
   cites: [under('panicHardware')],
   confidence: 'read',
   note: 'That a reviewer reads every door of this group is policy of this schedule. The cases that let a magnet stand beside the bar name Groups A and E only, so none is open here.',
-  why: 'A flash fire leaves no second for a lever, even to the one person in the room.',
+  why: 'A flash fire leaves no time for a lever, even for one person in the room.',
   clauses: [
     {
       key: 'a',
@@ -74,14 +74,14 @@ export const R70 = defineRule({
       items: ['fireExitHardware'],
       when: all(space, no('hasExitDevice'), yes('fireRated')),
       of: anyLock,
-      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
+      says: 'It is also a fire door, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
       effect: 'prohibit',
       when: space,
       of: anyLockWithoutBar,
-      says: 'In a high-hazard space no lock may hold the door but panic hardware, and this lock is no part of a push bar.',
+      says: 'In a high-hazard space only panic hardware may hold the door, and this lock is not part of a push bar.',
     },
     {
       key: 'd',
@@ -95,14 +95,14 @@ export const R70 = defineRule({
       effect: 'prohibit',
       when: space,
       of: keyInside,
-      says: 'A key on the egress side is out of the question in a high-hazard space.',
+      says: 'A keyed exit is not allowed in a high-hazard space.',
     },
     {
       key: 'f',
       effect: 'signOff',
       grade: 'must',
       when: all(yes('isEgress'), yes('groupH')),
-      says: 'People leave a high-hazard space by this door: a reviewer reads the whole opening, whatever is chosen.',
+      says: 'People leave a high-hazard space by this door: a reviewer reviews the whole opening, whatever is chosen.',
     },
   ],
   cases: cases(

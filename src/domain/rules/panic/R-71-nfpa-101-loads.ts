@@ -75,7 +75,7 @@ export const R71 = defineRule({
   ],
   confidence: 'secondary',
   note: 'Where the IBC stands beside it, its lower load governs through R-69. A surveyed Group H is read as high hazard. The main-entrance key lock up to 500 people is from general knowledge (R-154); it excuses a key lock, never a latch.',
-  why: 'The same crowd, counted from another figure: from 100 people a lever is no longer enough.',
+  why: 'The same crowd with a different threshold: from 100 people a lever is no longer enough.',
   clauses: [
     {
       key: 'a',
@@ -83,7 +83,7 @@ export const R71 = defineRule({
       items: ['panicHardware'],
       when: all(space, no('hasExitDevice')),
       of: notKeyInside,
-      says: 'By NFPA 101 a door that serves {occupantLoad} in this use needs panic hardware.',
+      says: 'Under NFPA 101 a door that serves {occupantLoad} in this use needs panic hardware.',
     },
     {
       key: 'b',
@@ -91,35 +91,35 @@ export const R71 = defineRule({
       items: ['fireExitHardware'],
       when: all(space, no('hasExitDevice'), yes('fireRated')),
       of: notKeyInside,
-      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
+      says: 'It is also a fire door, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
       effect: 'prohibit',
       when: space,
       of: lockWithoutBar,
-      says: 'By NFPA 101 no lock or latch but panic hardware may hold a door that serves {occupantLoad} in this use, and no bar works this one.',
+      says: 'Under NFPA 101 only panic hardware may latch or lock a door that serves {occupantLoad} in this use, and no bar operates this device.',
     },
     {
       key: 'd',
       effect: 'prohibit',
       when: all(space, no('hasExitDevice')),
       of: latchNeedsBar,
-      says: 'By NFPA 101 a door that serves {occupantLoad} in this use needs a push bar, and there is none; a lever latch is not enough.',
+      says: 'Under NFPA 101 a door that serves {occupantLoad} in this use needs a push bar, and there is none; a lever latch is not enough.',
     },
     {
       key: 'e',
       effect: 'prohibit',
       when: all(space, not(assemblyMainDoorNfpa)),
       of: keyInside,
-      says: 'By NFPA 101 a key lock may stand in place of panic hardware only at the main entrance of an assembly space up to 500 people.',
+      says: 'Under NFPA 101 a key lock may replace panic hardware only at the main entrance of an assembly space up to 500 people.',
     },
     {
       key: 'f',
       effect: 'prohibit',
       when: all(space, no('hasExitDevice'), lockWithoutBarOnLeaf),
       of: besideALeverLock,
-      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; fit the bar first, then a strike, trim or retraction at the bar does the work.',
+      says: 'The lever lock or bolt would stay on a door for a crowd, and only a push bar may latch it; install the bar first, then use a strike, trim or latch retraction at the bar.',
     },
   ],
   cases: cases(

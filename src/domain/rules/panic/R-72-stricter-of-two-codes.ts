@@ -13,7 +13,7 @@ const hall = {
 
 export const R72 = defineRule({
   id: 'R-72',
-  title: 'Two codes, two panic loads: the lower one governs',
+  title: 'Two codes, two panic hardware thresholds: the lower governs',
   family: 'panic',
   book: 'ibc',
   cites: [under('panicHardware'), under('panicHardwareNfpa')],
@@ -23,7 +23,7 @@ export const R72 = defineRule({
     {
       effect: 'caution',
       when: all(nfpa101(), panicSpaces.ibcAssemblyOrEducation, below('occupantLoad', 'panicLoadNfpa')),
-      says: 'NFPA 101 alone would ask for panic hardware only from 100 people; the IBC asks from 50, and this door serves {occupantLoad}.',
+      says: 'NFPA 101 alone would require panic hardware only from 100 people; the IBC requires it from 50, and this door serves {occupantLoad}.',
     },
   ],
   cases: cases(

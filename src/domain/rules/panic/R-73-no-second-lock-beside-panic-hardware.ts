@@ -21,7 +21,7 @@ export const R73 = defineRule({
   book: 'ibc',
   cites: [under('panicHardware'), under('panicHardwareNfpa')],
   confidence: 'secondary',
-  why: 'A bolt or chain beside the bar holds the door against the crowd that the bar was put there for.',
+  why: 'A bolt or chain beside the bar holds the door against the crowd the bar is there for.',
   clauses: [
     {
       key: 'a',
@@ -29,14 +29,14 @@ export const R73 = defineRule({
       field: 'existingArrangement',
       severity: 'warn',
       when: all(yes('panicWithLock'), is('existingArrangement', ...found)),
-      says: 'This door needs panic hardware, and today something else locks it as well; have it taken off at once.',
+      says: 'This door needs panic hardware, and today something else also locks it; have it removed at once.',
     },
     {
       key: 'b',
       effect: 'modify',
       trade: 'locksmith',
       when: all(yes('panicWithLock'), any(is('existingArrangement', ...found), is('latch', ...bolts))),
-      says: 'Take off every deadbolt, surface bolt, chain and padlock; panic hardware alone may hold this door.',
+      says: 'Remove every deadbolt, surface bolt, chain and padlock; only panic hardware may hold this door.',
     },
     {
       key: 'c',

@@ -27,12 +27,12 @@ const around = (clause: string, on: string): readonly CaseRow[] => [
 
 export const R74 = defineRule({
   id: 'R-74',
-  title: 'Ways to put access control on panic hardware',
+  title: 'Ways to add access control to panic hardware',
   family: 'panic',
   book: 'ibc',
   cites: [under('panicHardware'), under('delayedEgress')],
   confidence: 'secondary',
-  why: 'The bar opens the door whatever the electric part does, so the outside may be controlled freely.',
+  why: 'The bar opens the door whatever the electrified part does, so the outside may be controlled freely.',
   clauses: [
     {
       key: 'a',

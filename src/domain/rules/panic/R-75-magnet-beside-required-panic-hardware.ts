@@ -35,7 +35,7 @@ export const R75 = defineRule({
       effect: 'caution',
       when: yes('panicWithLock'),
       of: { device: magnetDevices },
-      says: 'Electrified trim, latch retraction or a strike behind the bar do the same work, and the bar opens the door by itself.',
+      says: 'Electrified trim, latch retraction or a strike behind the bar do the same job, and the bar opens the door by itself.',
     },
   ],
   cases: cases(

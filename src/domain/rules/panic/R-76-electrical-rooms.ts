@@ -105,7 +105,7 @@ export const R76 = defineRule({
   ],
   confidence: 'secondary',
   note: 'The IBC 2024 text was read; IBC 2021 and the NEC steps second-hand. The equipment counts in whatever room it stands, because the NEC names no room. Refusing magnets and bolts outright goes beyond the NEC: the IBC opens the case of a magnet beside the bar to Groups A and E only.',
-  why: 'After an arc flash a person may be blind and burned, and must get out by falling against the door.',
+  why: 'After an arc flash a person may be blinded and burned, and must be able to get out by falling against the door.',
   clauses: electricalRoomClauses(
     any(panicTriggers.electricalRoomAnyDistance, panicTriggers.electricalRoomNear),
   ),

@@ -48,8 +48,8 @@ export const R77 = defineRule({
   book: 'ibc',
   cites: [ofEdition('panicHardware', 2018)],
   confidence: 'read',
-  note: 'With a current NEC beside it, R-76 asks already from 800 A, and the stricter governs.',
-  why: 'The older building code draws the same line higher up and looks at the width of the equipment.',
+  note: 'With a current NEC also adopted, R-76 requires it from 800 A, and the stricter governs.',
+  why: 'The 2018 building code sets the threshold higher and considers the width of the equipment.',
   clauses: electricalRoomClauses(panicTriggers.electricalRoomOldIbc),
   cases: cases(...electricalRoomCases(rows, room, basis)),
 });

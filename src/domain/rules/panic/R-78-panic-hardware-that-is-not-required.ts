@@ -69,13 +69,13 @@ export const R78 = defineRule({
   book: 'ibc',
   cites: [cite('freeEgressIbc'), cite('unlatching'), cite('locksAndLatches'), cite('panicHardware')],
   confidence: 'secondary',
-  why: 'People trust a bar they can see; one that opens nothing is worse than none.',
+  why: 'People trust a bar they can see; one that does not open the door is worse than none.',
   clauses: [
     {
       key: 'a',
       effect: 'caution',
       when: all(yes('isEgress'), yes('hasExitDevice'), no('panicRequired')),
-      says: 'None of the rules checked here asks for the bar on this door. As long as it is there, one push must open the door.',
+      says: 'None of the rules checked here requires the bar on this door. As long as it is there, one push must open the door.',
     },
     {
       key: 'b',
@@ -96,20 +96,20 @@ export const R78 = defineRule({
         no('panicRequired'),
         is('existingArrangement', 'deadboltPlusLatch', 'padlock', 'slideBolt', 'doubleCylinder', 'barricade'),
       ),
-      says: 'Something else locks the door beside its push bar today, so a push on the bar does not open it; have it taken off.',
+      says: 'Something else locks the door beside its push bar today, so a push on the bar does not open it; have it removed.',
     },
     {
       key: 'd',
       effect: 'caution',
       when: all(yes('isEgress'), yes('hasExitDevice'), no('panicRequired')),
       of: { release: ['sensor'] },
-      says: 'The bar alone would not release this lock; give the bar a switch of its own, because people will push it and nothing else.',
+      says: 'The bar alone would not release this lock; give the bar its own switch, because people will push it and nothing else.',
     },
     {
       key: 'e',
       effect: 'permit',
       when: all(bareEgress, ibc(), any(yes('groupA'), yes('groupE')), under('occupantLoad', 'panicLoadIbc')),
-      says: 'A lever will do by the rules checked here: panic hardware is asked in this group from 50 people on, and the door serves {occupantLoad}.',
+      says: 'A lever is enough under the rules checked here: panic hardware is required in this group from 50 people, and the door serves {occupantLoad}.',
     },
     {
       key: 'f',
@@ -119,13 +119,13 @@ export const R78 = defineRule({
         not(any(yes('groupA'), yes('groupE'), yes('groupH'))),
         atLeast('occupantLoad', 'panicLoadIbc'),
       ),
-      says: 'A lever will do by the rules checked here: {occupantLoad} people in {occupancyGroup} ask for no panic hardware; assembly, schools, day care and high hazard do.',
+      says: 'A lever is enough under the rules checked here: {occupantLoad} in {occupancyGroup} does not require panic hardware; assembly, schools, day care and high hazard do.',
     },
     {
       key: 'g',
       effect: 'permit',
       when: all(bareEgress, ibc({ to: 2018 }), is('roomUse', 'refrigerationMachinery')),
-      says: 'The edition of 2018 does not name refrigeration machinery rooms for panic hardware; later ones do, over 1,000 ft².',
+      says: 'The 2018 edition does not require panic hardware at refrigeration machinery rooms; later editions do, over 1,000 ft².',
     },
     {
       key: 'h',

@@ -19,7 +19,7 @@ export const R80 = defineRule({
   book: 'osha',
   cites: [text('osha', '1910.36(d)', 'Letter of 12 March 1981'), under('panicHardware'), under('unlatching')],
   confidence: 'read',
-  why: 'The bar promises that a push is enough; a button that must come first breaks that promise in the dark.',
+  why: 'The bar tells people that a push is enough; a button that must come first breaks that promise in the dark.',
   clauses: [
     {
       key: 'b',
@@ -33,7 +33,7 @@ export const R80 = defineRule({
       effect: 'prohibit',
       when: all(yes('isEgress'), any(yes('hasExitDevice'), is('existingArrangement', 'buttonBeforeBar'))),
       of: { release: ['buttonOnly'] },
-      says: 'There is a push bar on this door, and with this lock it would work only after a button was pressed.',
+      says: 'There is a push bar on this door, and with this lock it would work only after a button is pressed.',
     },
   ],
   cases: cases(

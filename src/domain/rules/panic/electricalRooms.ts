@@ -25,21 +25,21 @@ export function electricalRoomClauses(trigger: Condition): readonly [Clause, ...
       effect: 'require',
       items: ['panicHardware'],
       when: all(trigger, no('hasExitDevice')),
-      says: 'The electrical equipment behind this door asks for panic hardware.',
+      says: 'The electrical equipment behind this door requires panic hardware.',
     },
     {
       key: 'b',
       effect: 'require',
       items: ['fireExitHardware'],
       when: all(trigger, no('hasExitDevice'), yes('fireRated')),
-      says: 'It is a fire door as well, so its panic hardware carries the fire exit hardware label.',
+      says: 'It is also a fire door, so its panic hardware carries the fire exit hardware label.',
     },
     {
       key: 'c',
       effect: 'prohibit',
       when: trigger,
       of: anyLockWithoutBar,
-      says: 'A person burned by an arc must open this door with the body; no lock may hold it but panic hardware.',
+      says: 'A person burned by an arc must be able to open this door with the body; only panic hardware may hold it.',
     },
     {
       key: 'd',
@@ -60,7 +60,7 @@ export function electricalRoomClauses(trigger: Condition): readonly [Clause, ...
       effect: 'modify',
       trade: 'doorSupplier',
       when: all(trigger, no('swingsWithEgress')),
-      says: 'The door must swing out of the electrical room; hang it anew or replace leaf and frame.',
+      says: 'The door must swing out of the electrical room; rehang it or replace leaf and frame.',
     },
     {
       key: 'g',
@@ -68,7 +68,7 @@ export function electricalRoomClauses(trigger: Condition): readonly [Clause, ...
       grade: 'must',
       when: trigger,
       of: { release: ['delayed'] },
-      says: 'A delay holds a person beside faulty equipment for seconds that count; a reviewer must accept it, and free panic hardware is better.',
+      says: 'A delay keeps a person beside faulted equipment for seconds that count; a reviewer must accept it, and free panic hardware is better.',
     },
   ];
 }

@@ -14,14 +14,14 @@ export const R100 = defineRule({
   cites: [under('freeEgressIbc'), text('ibc', '408', 'Sallyports, the only interlock named')],
   confidence: 'secondary',
   note: 'Text for interlocks is approved for the 2027 edition of the IBC; before it only detention sallyports are named.',
-  why: 'Two doors that wait for each other can shut a person in between.',
+  why: 'Two interlocked doors can lock a person in between.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(yes('wishInterlock'), yes('interlockHoldsEgress'), not(is('occupancyGroup', 'I-3'))),
       of: { not: { release: ['free', 'stairReentry'] } },
-      says: 'An interlock that can keep this leaf shut against a person leaving has no place in the adopted codes outside detention; use hardware that always opens from the egress side.',
+      says: 'An interlock that can keep this leaf shut against egress is not recognized by the adopted codes outside detention; use hardware that always opens from the egress side.',
     },
     {
       key: 'b',
@@ -35,7 +35,7 @@ export const R100 = defineRule({
       effect: 'permit',
       when: all(yes('wishInterlock'), no('interlockHoldsEgress')),
       of: { release: ['free'] },
-      says: 'An interlock of entry alone is an ordinary lock: each leaf opens by hand from its egress side, whatever the other does.',
+      says: 'An entry-only interlock is an ordinary lock: each door opens by hand from its egress side, whatever the other does.',
     },
     {
       key: 'd',
@@ -43,7 +43,7 @@ export const R100 = defineRule({
       when: yes('wishInterlock'),
       of: { wired: true },
       items: ['interlockLogic', 'interlockOverride'],
-      says: 'The two doors know of each other: logic that lets one open only while the other is shut, switched off by fire alarm and by the override at each door.',
+      says: 'The two doors are interlocked: logic that lets one open only while the other is closed, disabled by the fire alarm and by the override at each door.',
     },
   ],
   cases: cases(

@@ -15,7 +15,7 @@ export const R101 = defineRule({
   cites: [under('educationalLocking'), under('educationalLockingNfpa')],
   confidence: 'read',
   note: 'Day care is named in the fire code; whether the building code names it too was not seen.',
-  why: 'A room that is locked against an intruder must still let children out and helpers in.',
+  why: 'A room locked against an intruder must still let children out and responders in.',
   clauses: [
     {
       key: 'a',
@@ -30,7 +30,7 @@ export const R101 = defineRule({
       field: 'barricadeDevice',
       severity: 'warn',
       when: all(yes('isEgress'), yes('barricadeDevice')),
-      says: 'A barricade device takes more than one motion to undo and keeps helpers out; a lock with one motion inside does the same work.',
+      says: 'A barricade device takes more than one motion to release and keeps responders out; a lock with one motion inside does the same job.',
     },
     {
       key: 'c',
@@ -45,20 +45,20 @@ export const R101 = defineRule({
       grade: 'must',
       when: lockdown,
       of: { not: { release: ['free'] } },
-      says: 'This is no plain lock with one motion inside, so a reviewer signs for its use in a lockdown.',
+      says: 'This is not a plain lock with one motion inside, so a reviewer signs for its use in a lockdown.',
     },
     {
       key: 'e',
       effect: 'caution',
       when: all(lockdown, any(yes('panicPresent'), yes('fireRated'))),
-      says: 'Nothing may be added that costs the panic hardware, fire-door hardware or closer its listing; fire doors are altered only as NFPA 80 allows.',
+      says: 'Nothing may be added that voids the listing of the panic hardware, fire door hardware or closer; fire doors are altered only as NFPA 80 allows.',
     },
     {
       key: 'f',
       effect: 'permit',
       when: lockdown,
       of: { wired: true, release: ['free'] },
-      says: 'Locking all rooms from a distance is allowed as long as the lever inside always opens.',
+      says: 'Remote locking of all rooms is allowed as long as the inside lever always opens.',
     },
   ],
   cases: cases(

@@ -50,7 +50,7 @@ export const R102 = defineRule({
   cites: [under('educationalLockingNfpa'), text('nfpa101', '', 'TIA 1436 to the 2018 edition')],
   confidence: 'read',
   note: 'Speaks only where NFPA 101 is adopted without the IBC; under the IBC two motions are refused by R-08. That later editions carry the amendment was read second-hand.',
-  why: 'One code lets an old classroom keep its deadbolt as a second step, and only under its own conditions.',
+  why: 'One code lets an existing classroom keep its deadbolt as a second motion, under its own conditions only.',
   clauses: [
     {
       key: 'a',
@@ -64,7 +64,7 @@ export const R102 = defineRule({
       effect: 'modify',
       trade: 'locksmith',
       when: all(oldClassroom, twoMotions, not(accepted)),
-      says: 'Take the deadbolt off, or fit a lock that draws latch and bolt with one turn of the lever.',
+      says: 'Remove the deadbolt, or install a lock that retracts latch and bolt with one turn of the lever.',
     },
     {
       key: 'c',

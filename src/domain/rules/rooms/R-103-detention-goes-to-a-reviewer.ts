@@ -13,7 +13,7 @@ export const R103 = defineRule({
     text('nfpa101', 'chapters 22 and 23', 'Detention'),
   ],
   confidence: 'read',
-  why: 'Locking people up has rules of its own that no schedule decides.',
+  why: 'Detention has its own rules that no schedule decides.',
   clauses: [
     {
       key: 'a',

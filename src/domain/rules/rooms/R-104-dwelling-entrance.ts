@@ -81,14 +81,14 @@ export const R104 = defineRule({
   cites: [under('locksAndLatches'), under('unlatching'), under('residentialLocksNfpa')],
   confidence: 'secondary',
   note: 'The load of 10 is read for 2015 and from general knowledge for 2018 and 2021; the single-exit condition of 2024 was read as quoted. Board and care (R-4) is held to one motion, the safe side.',
-  why: 'People at home know their own bolt, but a key or tool from inside stays out.',
+  why: 'People at home know their own bolt, but a key or tool from the inside is not allowed.',
   clauses: [
     {
       key: 'a',
       effect: 'permit',
       when: is('roomUse', 'dwellingEntrance'),
       of: { release: ['free'] },
-      says: 'A lock that always opens from inside needs no special listing and no release here; best draws latch and deadbolt with one motion.',
+      says: 'A lock that always opens from inside needs no special listing and no release here; best retracts latch and deadbolt with one motion.',
     },
     {
       key: 'b',
@@ -108,13 +108,13 @@ export const R104 = defineRule({
       effect: 'modify',
       trade: 'locksmith',
       when: all(unitEntrance, secondBolt, not(boltAccepted)),
-      says: 'Take the second bolt off, or fit a lock that draws latch and bolt with one motion.',
+      says: 'Remove the second bolt, or install a lock that retracts latch and bolt with one motion.',
     },
     {
       key: 'e',
       effect: 'caution',
       when: all(is('roomUse', 'dwellingEntrance'), yes('fireRated')),
-      says: 'The entrance stands in a rated wall: it needs a closer and a latch, whatever lock is chosen.',
+      says: 'The entrance is in a rated wall: it needs a closer and a latch, whatever lock is chosen.',
     },
   ],
   cases: cases(

@@ -29,7 +29,7 @@ export const R105 = defineRule({
   cites: [under('locksAndLatches'), under('assemblyMainExit')],
   confidence: 'read',
   note: 'Places of worship may have the key lock at any load. The figure of NFPA 101 is in R-154.',
-  why: 'Most of a crowd turns to the door it came in by.',
+  why: 'Most of a crowd heads for the door it came in by.',
   clauses: [
     {
       key: 'a',

@@ -23,14 +23,14 @@ export const R106 = defineRule({
   book: 'ibc',
   cites: [under('locksAndLatches')],
   confidence: 'read',
-  why: 'Somebody opens the main door before people come, so this one door may be locked by key.',
+  why: 'Someone unlocks the main door before people arrive, so this one door may be key locked.',
   clauses: [
     {
       key: 'a',
       effect: 'permit',
       when: all(ibc(), yes('groupA'), yes('mainDoor'), atMost('occupantLoad', 'keyLockAssemblyLoadIbc')),
       of: { release: ['keyInside'] },
-      says: 'Up to 300 people the main door may have a key-operated lock that is readily seen as locked and carries its sign; only this door, and the authority may take it back.',
+      says: 'Up to 300 people the main door may have a key-operated lock that is readily seen as locked and carries its sign; only this door, and the authority may revoke it.',
     },
     {
       key: 'b',
@@ -42,7 +42,7 @@ export const R106 = defineRule({
         not(any(exteriorSpace, is('roomUse', 'unitBalcony', 'officeTerrace'))),
       ),
       of: { release: ['keyInside'] },
-      says: 'The key lock of an assembly is for its main door alone, and this is another door.',
+      says: 'The key lock allowed in an assembly space is for its main door only, and this is another door.',
     },
     {
       key: 'c',

@@ -28,7 +28,7 @@ export const R108 = defineRule({
         is('clinicalArea', 'psychiatric'),
         yes('othersLeaveThroughRoom'),
       ),
-      says: 'Others leave through this unit; give them a way out of their own before its exit is locked.',
+      says: 'Others leave through this unit; give them their own exit before this one is locked.',
     },
   ],
   cases: cases(

@@ -26,7 +26,7 @@ export const R109 = defineRule({
   cites: [under('panicHardware'), under('refrigerationRooms')],
   confidence: 'read',
   note: 'Panic hardware: from the 2021 edition on; the lists of 2018 were read and do not name this room. Swing, closing and tightness were read in the section on large rooms; that every machinery room is built so is asked by ASHRAE 15, from general knowledge.',
-  why: 'Leaking refrigerant takes a person’s breath and sight, so the door must yield to a push.',
+  why: 'Leaking refrigerant takes away breath and sight, so the door must open with a push.',
   clauses: [
     {
       key: 'a',
@@ -41,7 +41,7 @@ export const R109 = defineRule({
       effect: 'prohibit',
       when: withLock,
       of: anyLockWithoutBar,
-      says: 'No latch or lock but panic hardware may hold this door, and no push bar works this one.',
+      says: 'No latch or lock but panic hardware may hold this door, and no push bar operates this device.',
     },
     {
       key: 'e',
@@ -61,14 +61,14 @@ export const R109 = defineRule({
       key: 'd',
       effect: 'caution',
       when: largeRoom,
-      says: 'A machinery room over 1,000 ft² needs two ways out; look for the second door.',
+      says: 'A machinery room over 1,000 ft² needs two exits; look for the second door.',
     },
     {
       key: 'f',
       effect: 'require',
       when: all(machineryRoom, yes('isSwinging')),
       items: ['closer', 'gasketing'],
-      says: 'The door of a machinery room shuts by itself and fits tightly, so that refrigerant stays in the room.',
+      says: 'A machinery room door is self-closing and tight-fitting, so that refrigerant stays in the room.',
     },
   ],
   cases: cases(

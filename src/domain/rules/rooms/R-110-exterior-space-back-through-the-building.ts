@@ -27,7 +27,7 @@ function onRoof(
 
 export const R110 = defineRule({
   id: 'R-110',
-  title: 'Court, terrace or used roof whose way out leads back inside',
+  title: 'Court, terrace or occupied roof whose egress leads back inside',
   family: 'rooms',
   book: 'ibc',
   cites: [under('exteriorSpaces'), under('freeEgressIbc')],
@@ -41,7 +41,7 @@ export const R110 = defineRule({
       // With both books the stricter governs: what NFPA 101 alone does not know, it does not know beside the IBC.
       when: all(court, any(not(ibc({ from: 2021, readTo: 2024 })), nfpa101())),
       of: { release: ['keyInside'] },
-      says: 'An adopted code knows no key lock against people coming back inside; this door opens freely from the outdoor side.',
+      says: 'An adopted code has no provision for a key lock against people coming back inside; this door opens freely from the outdoor side.',
     },
     {
       key: 'b',

@@ -31,14 +31,14 @@ export const R111 = defineRule({
       key: 'a',
       effect: 'permit',
       when: all(boltedPair, no('fireRated'), no('inactiveHasHardware')),
-      says: 'Bolts set by hand may hold the inactive leaf of this unrated pair.',
+      says: 'Manual bolts may hold the inactive leaf of this unrated pair.',
     },
     {
       key: 'b',
       effect: 'modify',
       trade: 'locksmith',
       when: all(boltedPair, yes('inactiveHasHardware')),
-      says: 'Take knob, lever or bar off the inactive leaf: with manual bolts it must not look like a way out.',
+      says: 'Remove any knob, lever or bar from the inactive leaf: with manual bolts it must not look like an exit.',
     },
   ],
   cases: cases(

@@ -59,27 +59,27 @@ export const R112 = defineRule({
   cites: [cite('boltLocks')],
   confidence: 'secondary',
   note: 'Right for 2018 and 2021; the table of 2024 was not seen and may add mercantile.',
-  why: 'A leaf held by hand bolts is no exit, so it may exist only where nobody needs it.',
+  why: 'A leaf held by manual bolts is not an exit, so it is allowed only where no one needs it.',
   clauses: [
     {
       key: 'a',
       effect: 'permit',
       when: all(boltedPair, boltsAccepted, no('fireRated'), no('inactiveHasHardware')),
-      says: 'Bolts set by hand may hold the inactive leaf here: the load is under 50, or the building is sprinklered and the leaf is not needed for width.',
+      says: 'Manual bolts may hold the inactive leaf here: the load is under 50, or the building is sprinklered and the leaf is not needed for width.',
     },
     {
       key: 'b',
       effect: 'modify',
       trade: 'locksmith',
       when: all(boltedPair, yes('inactiveHasHardware')),
-      says: 'Take knob, lever or bar off the inactive leaf: with manual bolts it must not look like a way out.',
+      says: 'Remove any knob, lever or bar from the inactive leaf: with manual bolts it must not look like an exit.',
     },
     {
       key: 'd',
       effect: 'require',
       when: all(yes('isEgress'), boltedPair, not(boltsAccepted)),
       items: ['automaticFlushBolts'],
-      says: 'Automatic or constant-latching bolts take the place of the manual ones; people may need this leaf.',
+      says: 'Automatic or constant-latching bolts replace the manual ones; people may need this leaf.',
     },
   ],
   cases: cases(

@@ -23,7 +23,7 @@ export const R115 = defineRule({
   cites: [under('powerDoors'), text('bhma', 'A156.10, A156.19, A156.38', 'Power doors')],
   confidence: 'secondary',
   note: 'Low-energy and power-assist swing doors only carry a note, because they are ordinary doors once pushed by hand.',
-  why: 'A door that needs a motor to open is a wall in a power cut.',
+  why: 'A door that needs a motor to open is a wall in a power outage.',
   clauses: [
     {
       key: 'a',
@@ -51,7 +51,7 @@ export const R115 = defineRule({
       effect: 'caution',
       when: all(yes('isEgress'), is('doorType', 'slidingAutomatic')),
       of: { family: ['magnet', 'bolt'] },
-      says: 'This lock must not hold the leaves against swinging out; ask the door’s maker for a lock that works with the breakaway.',
+      says: 'This lock must not hold the leaves against swinging out; ask the door manufacturer for a lock that works with the breakaway.',
     },
     {
       key: 'd',

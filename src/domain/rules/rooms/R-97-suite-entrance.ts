@@ -19,13 +19,13 @@ export const R97 = defineRule({
       effect: 'permit',
       when: is('roomUse', 'suiteEntrance'),
       of: { release: ['free'] },
-      says: 'A tenant entrance may be locked fail secure with a reader outside; the lever or bar inside is the whole way out, and no sensor, button or fire-alarm release is needed.',
+      says: 'A tenant entrance may be locked fail secure with a reader outside; the inside lever or bar is the entire means of egress, and no sensor, button or fire-alarm release is needed.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: all(is('roomUse', 'suiteEntrance'), yes('fireRated')),
-      says: 'The entrance stands in a rated wall, so it closes by itself and stays latched whatever the lock does.',
+      says: 'The entrance is in a rated wall, so it is self-closing and stays latched whatever the lock does.',
     },
   ],
   cases: cases(

@@ -12,7 +12,7 @@ export const R98 = defineRule({
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('monitoredEgress')],
   confidence: 'read',
-  why: 'However valuable the machines, a person inside must get out at once.',
+  why: 'However valuable the equipment, a person inside must be able to get out at once.',
   clauses: [
     {
       key: 'a',

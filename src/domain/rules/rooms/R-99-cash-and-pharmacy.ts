@@ -12,7 +12,7 @@ export const R99 = defineRule({
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('locksAndLatches')],
   confidence: 'read',
-  why: 'Neither cash nor drugs nor evidence appear in the list of places that may be locked against leaving.',
+  why: 'Neither cash, drugs nor evidence is on the list of places that may be locked against egress.',
   clauses: [
     {
       key: 'a',
@@ -26,7 +26,7 @@ export const R99 = defineRule({
       effect: 'permit',
       when: is('roomUse', 'cashRoom', 'pharmacy'),
       of: { release: ['free'] },
-      says: 'A fail-secure lock that always opens from inside is allowed; panic hardware is due only by occupant load.',
+      says: 'A fail-secure lock that always opens from inside is allowed; panic hardware is required only by occupant load.',
     },
   ],
   cases: cases(

@@ -11,13 +11,13 @@ export const N90 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'A delay is never added to a way out unless somebody wants it and answers for it.',
+  why: 'A delay is never added to an egress door unless someone wants it and answers for it.',
   clauses: [
     {
       effect: 'prohibit',
       when: any(not(all(isKnown('wishDelayedEgress'), yes('wishDelayedEgress'))), no('isEgress')),
       of: { release: ['delayed'] },
-      says: 'Nobody asked to delay people here, or nobody leaves this way, so no delay is offered.',
+      says: 'No delay was requested here, or no one leaves this way, so none is offered.',
     },
   ],
   cases: cases(

@@ -11,13 +11,13 @@ export const N91 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'Nobody is kept in by default.',
+  why: 'No one is kept in by default.',
   clauses: [
     {
       effect: 'prohibit',
       when: any(not(all(isKnown('wishControlledEgress'), yes('wishControlledEgress'))), no('isEgress')),
       of: { release: ['controlled'] },
-      says: 'Nobody asked to keep people in here until staff open, or nobody leaves this way, so it is not offered.',
+      says: 'Keeping people in until staff open was not requested here, or no one leaves this way, so it is not offered.',
     },
   ],
   cases: cases(

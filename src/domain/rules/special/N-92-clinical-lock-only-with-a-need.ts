@@ -11,7 +11,7 @@ export const N92 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Recorded need')],
   confidence: 'project',
-  why: 'A lock that only staff open rests on a need that somebody wrote down.',
+  why: 'A lock that only staff open rests on a documented need.',
   clauses: [
     {
       effect: 'prohibit',
@@ -20,7 +20,7 @@ export const N92 = defineRule({
         no('isEgress'),
       ),
       of: { release: ['clinical'] },
-      says: 'No clinical need to keep people in is recorded here, or nobody leaves this way, so a lock that only staff open is not offered.',
+      says: 'No clinical need to keep people in is recorded here, or no one leaves this way, so a lock that only staff open is not offered.',
     },
   ],
   cases: cases(

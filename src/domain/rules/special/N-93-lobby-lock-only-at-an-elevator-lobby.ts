@@ -17,7 +17,7 @@ export const N93 = defineRule({
       effect: 'prohibit',
       when: any(not(all(isKnown('egressRole'), is('egressRole', 'elevatorLobby'))), yes('lobbyHasOtherExit')),
       of: { release: ['lobby'] },
-      says: 'This is no elevator lobby that depends on the tenant’s door, so the lobby arrangement has no place here.',
+      says: 'This is not an elevator lobby that depends on the tenant’s door, so the lobby arrangement does not apply here.',
     },
   ],
   cases: cases(

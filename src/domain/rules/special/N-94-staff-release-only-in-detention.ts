@@ -11,7 +11,7 @@ export const N94 = defineRule({
   book: 'project',
   cites: [text('project', '', 'Place of the arrangement')],
   confidence: 'project',
-  why: 'Only custody may lock people up and leave their release to a guard.',
+  why: 'Only a place of custody may lock people in and leave their release to a guard.',
   clauses: [
     {
       effect: 'prohibit',
@@ -25,7 +25,7 @@ export const N94 = defineRule({
         no('isEgress'),
       ),
       of: { release: ['attended'] },
-      says: 'This is no place of detention, or nobody leaves this way, so a lock that guards release is not offered.',
+      says: 'This is not a place of detention, or no one leaves this way, so a lock that guards release is not offered.',
     },
   ],
   cases: cases(

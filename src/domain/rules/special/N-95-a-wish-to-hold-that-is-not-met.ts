@@ -7,12 +7,12 @@ const free = 'mortiseLock/secure/free';
 
 export const N95 = defineRule({
   id: 'N-95',
-  title: 'A wish to hold people that is not met',
+  title: 'A request to hold people that is not met',
   family: 'special',
   book: 'project',
   cites: [text('project', '', 'Owner’s wish')],
   confidence: 'project',
-  why: 'An owner who asked for a delay must read that this door has none, before it is bought.',
+  why: 'An owner who asked for a delay must be told that this door has none before it is bought.',
   clauses: [
     {
       key: 'a',

@@ -17,7 +17,7 @@ export const R81 = defineRule({
       effect: 'prohibit',
       when: yes('groupH'),
       of: { release: ['delayed'] },
-      says: 'Group {occupancyGroup} is high hazard, and nobody may be held there even for 15 s.',
+      says: 'Group {occupancyGroup} is high hazard, and no one may be held there even for 15 s.',
     },
   ],
   cases: cases(

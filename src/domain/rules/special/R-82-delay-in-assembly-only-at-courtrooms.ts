@@ -25,7 +25,7 @@ export const R82 = defineRule({
   cites: [under('delayedEgress'), under('delayedEgressNfpa')],
   confidence: 'secondary',
   note: 'What NFPA 101 leaves open (doors other than the main entrance, airport terminals) is from general knowledge. A courtroom in Group B is held to the same two conditions in every edition, the strict reading for 2018.',
-  why: 'A crowd that meets a shut door presses on, and fifteen seconds are enough for people to be crushed.',
+  why: 'A crowd that meets a locked door keeps pushing, and fifteen seconds is enough for people to be crushed.',
   clauses: [
     {
       key: 'a',

@@ -6,7 +6,7 @@ const on = 'delayedExitDevice/safe/delayed';
 
 export const R85 = defineRule({
   id: 'R-85',
-  title: 'Delayed egress comes as a full set',
+  title: 'Delayed egress is a complete set',
   family: 'special',
   book: 'ibc',
   cites: [
@@ -16,7 +16,7 @@ export const R85 = defineRule({
   ],
   confidence: 'read',
   note: 'That a manual fire alarm box need not cancel the delay was read second-hand. Older text sets 15 lbf for at most 3 s to start the delay, newer IBC text names no force; 15 lbf is the safe setting.',
-  why: 'A delay is allowed only while every way of ending it works.',
+  why: 'A delay is allowed only while every means of ending it works.',
   clauses: [
     {
       key: 'a',

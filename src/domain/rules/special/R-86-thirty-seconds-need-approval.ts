@@ -22,7 +22,7 @@ export const R86 = defineRule({
   book: 'ibc',
   cites: [under('delayedEgress'), under('delayedEgressNfpa')],
   confidence: 'read',
-  why: 'Fifteen seconds are the rule; doubling them is for the authority to decide, not for the owner.',
+  why: 'Fifteen seconds is the rule; doubling it is for the authority to decide, not the owner.',
   clauses: [
     {
       key: 'a',
@@ -38,7 +38,7 @@ export const R86 = defineRule({
       grade: 'must',
       when: all(yes('isEgress'), yes('wishDelay30s')),
       of: { release: ['delayed'] },
-      says: 'A reviewer holds the approval for 30 s against this door before it is issued.',
+      says: 'A reviewer checks the approval for 30 s against this door before it is issued.',
     },
     {
       key: 'c',

@@ -9,7 +9,7 @@ const alone = { ibc: null, nfpa101: 2021 } as const;
 
 export const R87 = defineRule({
   id: 'R-87',
-  title: 'One delayed door on a way out',
+  title: 'One delayed door in an egress path',
   family: 'special',
   book: 'ibc',
   cites: [under('delayedEgress'), under('delayedEgressNfpa')],
@@ -22,7 +22,7 @@ export const R87 = defineRule({
       effect: 'prohibit',
       when: all(not(nfpaAlone), no('groupI'), atLeast('delayedDoorsOnPath', 'delayedDoorsPerPathIbc')),
       of: { release: ['delayed'] },
-      says: 'Another delayed door stands on the same way out, and only one is allowed from any point.',
+      says: 'There is another delayed door in the same egress path, and only one is allowed from any point.',
     },
     {
       key: 'b',
@@ -35,7 +35,7 @@ export const R87 = defineRule({
   ],
   cases: cases(
     ['second delayed door of an office', second, 'yes', { clause: 'a', on, does: 'prohibit' }],
-    ['the only one', { ...second, delayedDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
+    ['the only clause', { ...second, delayedDoorsOnPath: 0 }, 'no', { clause: 'a', on }],
     ['hospital, see R-88', { ...second, occupancyGroup: 'I-2' }, 'no', { clause: 'a', on }],
     ['number not known', { occupancyGroup: 'B' }, 'unknown', { clause: 'a', on }],
     ['NFPA 101 alone', second, 'no', { clause: 'a', on, basis: alone }],
@@ -44,7 +44,7 @@ export const R87 = defineRule({
     ['a free bar on the way', second, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
     ['NFPA 101 alone, second door', second, 'yes', { clause: 'b', on, basis: alone, does: 'signOff must' }],
     [
-      'NFPA 101 alone, the only one',
+      'NFPA 101 alone, the only clause',
       { ...second, delayedDoorsOnPath: 0 },
       'no',
       { clause: 'b', on, basis: alone },

@@ -30,7 +30,7 @@ export const R89 = defineRule({
       effect: 'prohibit',
       when: all(nfpaAlone, not(is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'R-4', 'B'))),
       of: { release: ['controlled'] },
-      says: 'No care is given in this use, so nobody may be kept in until staff open.',
+      says: 'No care is given in this use, so no one may be kept in until staff open.',
     },
     {
       key: 'c',
@@ -38,7 +38,7 @@ export const R89 = defineRule({
       grade: 'must',
       when: all(nfpaAlone, is('occupancyGroup', 'R-4', 'B')),
       of: { release: ['controlled'] },
-      says: 'Outside hospitals and nursing homes NFPA 101 allows this only where the chapter of the use says so; a reviewer reads it.',
+      says: 'Outside hospitals and nursing homes NFPA 101 allows this only where the occupancy chapter says so; a reviewer reads it.',
     },
   ],
   cases: cases(

@@ -17,7 +17,7 @@ const nursery = { ...ward, clinicalArea: 'nurseryObstetric', abductionSystem: tr
 
 export const R90 = defineRule({
   id: 'R-90',
-  title: 'Controlled egress comes as a full set',
+  title: 'Controlled egress is a complete set',
   family: 'special',
   book: 'ibc',
   cites: [
@@ -34,7 +34,7 @@ export const R90 = defineRule({
       effect: 'prohibit',
       when: all(is('clinicalNeed', 'none'), not(abductionExcuse)),
       of: { release: ['controlled'] },
-      says: 'No clinical need to keep people in is recorded, and without one nobody may be kept in.',
+      says: 'No clinical need to keep people in is recorded, and without one no one may be kept in.',
     },
     {
       key: 'b',
@@ -55,7 +55,7 @@ export const R90 = defineRule({
       effect: 'prohibit',
       when: no('staffCanUnlock'),
       of: { release: ['controlled'] },
-      says: 'Not all clinical staff carry the key or know the code, so nobody could be sure to open.',
+      says: 'Not all clinical staff carry the key or know the code, so release could not be counted on.',
     },
     {
       key: 'e',
@@ -63,7 +63,7 @@ export const R90 = defineRule({
       when: yes('isEgress'),
       of: { release: ['controlled'] },
       items: ['staffMeans', 'emergencyLighting', 'listedLock'],
-      says: 'All clinical staff can unlock at all times, the way to do it stands in the approved emergency plan, and the egress side has emergency lighting.',
+      says: 'All clinical staff can unlock at all times, the procedure is in the approved emergency plan, and the egress side has emergency lighting.',
     },
     {
       key: 'f',
@@ -94,14 +94,14 @@ export const R90 = defineRule({
       grade: 'must',
       when: all(ibc({ from: 2021, readTo: 2024 }), yes('isEgress'), is('clinicalArea', 'cognitive')),
       of: { release: ['controlled'] },
-      says: 'The whole release set is asked here. Whether the printed exception of this edition names cognitive areas beside psychiatric ones was not read; a reviewer reads it before anything is left out.',
+      says: 'The whole release set is required here. Whether the printed exception of this edition names cognitive areas beside psychiatric ones was not read; a reviewer reads it before anything is left out.',
     },
     {
       key: 'j',
       effect: 'caution',
       when: all(ibc({ to: 2018 }), is('clinicalArea', 'cognitive')),
       of: { release: ['controlled'] },
-      says: 'The edition of 2018 excuses psychiatric areas alone, so memory care has the whole release set.',
+      says: 'The 2018 edition excepts psychiatric areas only, so memory care has the whole release set.',
     },
   ],
   cases: cases(

@@ -13,7 +13,7 @@ const lobbyLockOpen = any(ibc({ from: 2024, readTo: 2024 }), nfpaAlone);
 
 export const R94 = defineRule({
   id: 'R-94',
-  title: 'An elevator lobby keeps a way out',
+  title: 'An elevator lobby keeps an exit',
   family: 'special',
   book: 'ibc',
   cites: [
@@ -22,21 +22,21 @@ export const R94 = defineRule({
     text('ibc', '3006.4', 'Elevator lobby exit access'),
   ],
   confidence: 'secondary',
-  why: 'A person who steps out of an elevator in a fire stands in a closed box if the only other door is locked.',
+  why: 'A person who steps out of an elevator in a fire is in a closed box if the only other door is locked.',
   clauses: [
     {
       key: 'a',
       effect: 'prohibit',
       when: all(lobbyOnlyDoor, not(lobbyLockOpen)),
       of: { release: ['lobby'] },
-      says: 'The lobby has no other way out, and the adopted code does not accept a lock there that opens on fire alarm.',
+      says: 'The lobby has no other exit, and the adopted code does not accept a lock there that opens on fire alarm.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: lobbyOnlyDoor,
       of: { release: ['alarmOnly', 'buttonOnly', 'credentialOut', 'keyInside', 'none'] },
-      says: 'The lobby has no other way out, so this door must let people out of it without card, key, bare button or alarm.',
+      says: 'The lobby has no other exit, so this door must let people out of it without card, key, bare button or alarm.',
     },
     {
       key: 'e',
@@ -47,14 +47,14 @@ export const R94 = defineRule({
         release: ['free', 'stairReentry', 'sensor', 'doorSwitch'],
         not: { family: ['mechanical', 'none'] },
       },
-      says: 'The lobby has no other way out, and this lock opens freely only for people on the tenant’s side of the door.',
+      says: 'The lobby has no other exit, and this lock opens freely only for people on the tenant’s side of the door.',
     },
     {
       key: 'c',
       effect: 'signOff',
       grade: 'must',
       when: lobbyOnlyDoor,
-      says: 'The elevator lobby has no exit of its own; a reviewer signs for the way out of it.',
+      says: 'The elevator lobby has no exit of its own; a reviewer signs for its means of egress.',
     },
     {
       key: 'd',

@@ -20,13 +20,13 @@ const atLobby = is('egressRole', 'elevatorLobby');
 
 export const R95 = defineRule({
   id: 'R-95',
-  title: 'Elevator-lobby lock comes as a full set',
+  title: 'The elevator-lobby lock is a complete set',
   family: 'special',
   book: 'ibc',
   cites: [under('elevatorLobby'), under('elevatorLobbyNfpa')],
   confidence: 'memory',
   note: 'Both lists are from general knowledge. Sprinklers and fire alarm are asked together under either book, and an attended place is asked outright: the safe side.',
-  why: 'The lobby lock is new in the IBC and allowed only with every way out of the box in place.',
+  why: 'The lobby lock is new in the IBC and allowed only with every release in place.',
   clauses: [
     {
       key: 'a',
@@ -72,7 +72,7 @@ export const R95 = defineRule({
       effect: 'prohibit',
       when: all(atLobby, no('attendedStation')),
       of: { release: ['lobby'] },
-      says: 'Nobody is always there to answer and unlock for people in the lobby.',
+      says: 'No one is always on hand to answer and unlock for people in the lobby.',
     },
     {
       key: 'e',
@@ -101,7 +101,7 @@ export const R95 = defineRule({
       effect: 'caution',
       when: all(ibc({ from: 2024, readTo: 2024 }), atLobby),
       of: { release: ['lobby'] },
-      says: 'Hold the list against the printed text of the 2024 section, which is new, and against local amendments.',
+      says: 'Check the list against the printed text of the 2024 section, which is new, and against local amendments.',
     },
   ],
   cases: cases(

@@ -85,7 +85,7 @@ export const R54 = defineRule({
       field: 'stairLockWanted',
       severity: 'refuse',
       when: all(stairEntry, is('stairLockWanted', 'none'), yes('wantsReader')),
-      says: 'A reader is wished for at this stair door, yet both sides are said to stay open: a reader locks the stair side, so one of the two answers is wrong.',
+      says: 'A reader is wanted at this stair door, yet both sides are to stay open: a reader locks the stair side, so one of the two answers is wrong.',
     },
     {
       key: 'g',
@@ -99,7 +99,7 @@ export const R54 = defineRule({
         no('wishDelayedEgress'),
         no('wishControlledEgress'),
       ),
-      says: 'A reader is wished for while only the way into the stair is to be locked. A reader on the floor makes people ask for their exit, and one in the stair locks the stair side: one of the two answers is wrong, or a delay is meant.',
+      says: 'A reader is wanted while only entry to the stair is to be locked. A reader on the floor makes people ask for their exit, and one in the stair locks the stair side: one of the two answers is wrong, or a delay is meant.',
     },
     {
       key: 'h',

@@ -14,7 +14,7 @@ export const R55 = defineRule({
   book: 'ibc',
   cites: [under('stairDoors'), under('highRiseStairs')],
   confidence: 'read',
-  why: 'Whoever is in the stair cannot know which floor is safe; one switch at the place the fire department comes to opens them all.',
+  why: 'People in the stair cannot know which floor is safe; one switch where the fire department arrives unlocks them all.',
   clauses: [
     {
       key: 'a',
@@ -22,7 +22,7 @@ export const R55 = defineRule({
       when: all(ibc(), is('egressRole', 'stairEntry'), not(loneStairIbc)),
       of: { release: ['stairReentry'] },
       items: ['stairReleaseTogether'],
-      says: 'A signal from the fire command center, or where there is none from one point inside the main entrance, frees every locked stair door at once and leaves them latched.',
+      says: 'A signal from the fire command center, or where there is none from one point inside the main entrance, unlocks every locked stair door at once and leaves them latched.',
     },
     {
       key: 'b',

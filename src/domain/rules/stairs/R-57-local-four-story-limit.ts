@@ -15,7 +15,7 @@ const on = 'exitTrim/safe/stairReentry';
 
 export const R57 = defineRule({
   id: 'R-57',
-  title: 'Where the old limit lives on: no locked stair over four stories',
+  title: 'Where the old limit still applies: no locked stair over four stories',
   family: 'stairs',
   book: 'ibc',
   cites: [under('stairDoors'), text('ibc', '1010.1.9.11 of 2015', 'Stairway doors')],

@@ -17,7 +17,7 @@ export const R58 = defineRule({
   cites: [under('stairDoorsNfpa')],
   confidence: 'secondary',
   note: 'Health-care, detention and existing-building chapters may excuse more; a reviewer applies them. What selected re-entry asks floor by floor is in R-129.',
-  why: 'In a long stair people must be able to turn off onto another floor, by alarm release or on marked floors.',
+  why: 'In a tall stair people must be able to leave onto another floor, by alarm release or at marked floors.',
   clauses: [
     {
       key: 'a',

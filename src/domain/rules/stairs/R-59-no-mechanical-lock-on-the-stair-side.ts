@@ -24,7 +24,7 @@ export const R59 = defineRule({
   cites: [under('stairDoors')],
   confidence: 'secondary',
   note: 'The single-stair exception was read; its groups are from general knowledge.',
-  why: 'Nobody can release a key lock or a battery lock from the lobby while people stand in the stair.',
+  why: 'No one can release a key lock or a battery lock from the lobby while people are in the stair.',
   clauses: [
     {
       key: 'a',
@@ -38,7 +38,7 @@ export const R59 = defineRule({
       effect: 'prohibit',
       when: all(ibc(), is('egressRole', 'stairEntry'), not(loneStairIbc)),
       of: { family: ['battery'] },
-      says: 'A battery lock holds the stair side whatever is wished for, and no wire reaches it to release it.',
+      says: 'A battery lock holds the stair side whatever is wanted, and no wire reaches it to release it.',
     },
     {
       key: 'd',

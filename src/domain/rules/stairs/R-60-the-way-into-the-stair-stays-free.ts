@@ -23,12 +23,12 @@ const whole = [
 
 export const R60 = defineRule({
   id: 'R-60',
-  title: 'The way into the stair stays free',
+  title: 'Entry to the stair stays free',
   family: 'stairs',
   book: 'ibc',
   cites: [under('stairDoors'), under('freeEgressIbc'), under('stairDoorsNfpa')],
   confidence: 'secondary',
-  why: 'The stair is the exit; a floor that cannot get into it has lost its way out.',
+  why: 'The stair is the exit; a floor that cannot get into it has lost its exit.',
   clauses: [
     {
       key: 'a',

@@ -24,13 +24,13 @@ const whole = [
 
 export const R61 = defineRule({
   id: 'R-61',
-  title: 'A stair’s way out is free from the stair',
+  title: 'The discharge door is free from the stair',
   family: 'stairs',
   book: 'ibc',
   cites: [under('stairDoors')],
   confidence: 'read',
   note: 'That a discharge door is locked only from the side opposite to egress was read; that no release arrangement of another section lifts this is our reading, the safe side. NFPA 101 alone: a reviewer decides.',
-  why: 'Everybody in the stair ends at this door; only its outside may be locked.',
+  why: 'Everyone in the stair ends up at this door; only its outside may be locked.',
   clauses: [
     {
       key: 'a',
@@ -44,7 +44,7 @@ export const R61 = defineRule({
       effect: 'prohibit',
       when: is('egressRole', 'stairDischarge'),
       of: { release: ['none', 'alarmOnly', 'buttonOnly', 'credentialOut', 'keyInside', 'lobby'] },
-      says: 'It locks the way out of the stair, where the lever or bar must always open the door.',
+      says: 'It locks the stair discharge, where the lever or bar must always open the door.',
     },
     {
       key: 'c',

@@ -8,13 +8,13 @@ const roof = { egressRole: 'roofDoor', roofUse: 'unoccupied' } as const;
 
 export const R63 = defineRule({
   id: 'R-63',
-  title: 'A roof nobody uses may be locked',
+  title: 'An unoccupied roof may be locked',
   family: 'stairs',
   book: 'ibc',
   cites: [under('locksAndLatches'), text('nfpa101', '7.2.1.5', 'Roof access from stairs')],
   confidence: 'secondary',
   note: 'A key on the stair side is accepted by this rule but judged with all keyed locks in R-12.',
-  why: 'Nobody is on such a roof but workers, so it needs no way back and no free way up.',
+  why: 'No one but workers is on such a roof, so it needs no re-entry and no free access.',
   clauses: [
     {
       key: 'a',
@@ -27,7 +27,7 @@ export const R63 = defineRule({
       key: 'b',
       effect: 'caution',
       when: all(nfpa101(), emptyRoof),
-      says: 'NFPA 101 wants one of two things: nobody gets onto the roof from the stair, or whoever is there can come back in.',
+      says: 'NFPA 101 wants one of two things: no one gets onto the roof from the stair, or anyone there can come back in.',
     },
     {
       key: 'c',
@@ -40,7 +40,7 @@ export const R63 = defineRule({
       effect: 'caution',
       when: emptyRoof,
       of: { not: { family: ['none'] } },
-      says: 'Whoever works on the roof and lets the door fall shut is stranded there: give the roof side a key, a reader or a telephone, or a stop with an alarm, and say so on a sign.',
+      says: 'A worker who lets the door close is stranded on the roof: give the roof side a key, a reader or a telephone, or a stop with an alarm, and say so on a sign.',
     },
   ],
   cases: cases(

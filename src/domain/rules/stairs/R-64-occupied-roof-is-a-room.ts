@@ -7,7 +7,7 @@ const roof = { egressRole: 'roofDoor', roofUse: 'occupied' } as const;
 
 export const R64 = defineRule({
   id: 'R-64',
-  title: 'An occupied roof has its way out like a room',
+  title: 'An occupied roof needs egress like a room',
   family: 'stairs',
   book: 'ibc',
   cites: [under('locksAndLatches'), under('exteriorSpaces'), under('freeEgressIbc')],
@@ -26,7 +26,7 @@ export const R64 = defineRule({
       key: 'b',
       effect: 'caution',
       when: usedRoof,
-      says: 'The free side of the lock is the roof side; a reader may only guard the way out onto the roof.',
+      says: 'The free side of the lock is the roof side; a reader may only control access to the roof.',
     },
   ],
   cases: cases(

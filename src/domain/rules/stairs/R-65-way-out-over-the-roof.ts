@@ -7,7 +7,7 @@ const roof = { egressRole: 'roofDoor', roofUse: 'egressPath' } as const;
 
 export const R65 = defineRule({
   id: 'R-65',
-  title: 'Where the way out leads over the roof its door opens freely',
+  title: 'Where egress leads over the roof its door opens freely',
   family: 'stairs',
   book: 'ibc',
   cites: [under('freeEgressIbc'), under('freeEgressNfpa')],
@@ -19,7 +19,7 @@ export const R65 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: overRoof,
-      says: 'The way out leads up and over the roof: a reviewer confirms the path and both sides of this door.',
+      says: 'The egress path leads up and over the roof: a reviewer confirms the path and both sides of this door.',
     },
     {
       key: 'b',

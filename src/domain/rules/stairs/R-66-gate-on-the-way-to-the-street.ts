@@ -16,13 +16,13 @@ const shut = [
 
 export const R66 = defineRule({
   id: 'R-66',
-  title: 'A gate on the way to the street is an egress door',
+  title: 'A gate in the exit discharge is an egress door',
   family: 'stairs',
   book: 'ibc',
   cites: [under('gates'), under('egressCourts')],
   confidence: 'secondary',
   note: 'Height of hardware and panic hardware at the gate follow the rules for doors; R-142 adds what is special to gates.',
-  why: 'Leaving ends at the street, not at the building’s wall; a locked gate keeps everybody in the yard.',
+  why: 'Egress ends at the street, not at the building wall; a locked gate keeps everyone in the yard.',
   clauses: [
     {
       key: 'a',

@@ -7,7 +7,7 @@ const here = is('egressRole', 'horizontalExit');
 
 export const R67 = defineRule({
   id: 'R-67',
-  title: 'A horizontal exit is never locked against those who flee',
+  title: 'A horizontal exit is never locked against egress',
   family: 'stairs',
   book: 'ibc',
   cites: [under('horizontalExits'), under('doorSwing')],
@@ -20,14 +20,14 @@ export const R67 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: here,
-      says: 'A horizontal exit: a reviewer confirms rating, closing and latch, and which way people flee through it.',
+      says: 'A horizontal exit: a reviewer confirms rating, closing and latch, and which way people pass through it.',
     },
     {
       key: 'b',
       effect: 'prohibit',
       when: all(here, is('exitDirection', 'both')),
       of: { not: { family: ['mechanical', 'detention'], release: ['free', 'attended'] } },
-      says: 'People flee through this door both ways, so a lock on either side locks somebody’s exit; a passage latch is all it may have.',
+      says: 'This door is used for egress in both directions, so a lock on either side locks someone’s exit; a passage latch is all it may have.',
     },
     {
       key: 'c',
@@ -41,7 +41,7 @@ export const R67 = defineRule({
       key: 'd',
       effect: 'caution',
       when: all(here, no('swingsWithEgress'), not(is('doorType', 'doubleEgressPair'))),
-      says: 'The leaf swings against the people who flee: a horizontal exit swings with them, or is a pair of opposite leaves.',
+      says: 'The leaf swings against egress: a horizontal exit swings with it, or is a double-egress pair.',
     },
   ],
   cases: cases(

@@ -29,7 +29,7 @@ export const R68 = defineRule({
   cites: [under('delayedEgress'), under('delayedEgressNfpa')],
   confidence: 'read',
   note: 'Read as quoted. Two delayed doors in Groups I-1 and I-4 with sprinklers: from general knowledge. NFPA 101 sets no general number.',
-  why: 'Two delays on one way out add up while smoke follows people down the stair.',
+  why: 'Two delays in one egress path add up while smoke follows people down the stair.',
   clauses: [
     {
       key: 'a',
@@ -40,7 +40,7 @@ export const R68 = defineRule({
         any(all(another, not(twoAllowed)), atLeast('delayedDoorsOnPath', 'delayedDoorsPerPathGroupIIbc')),
       ),
       of: { release: ['delayed'] },
-      says: 'Another door on the same way out is delayed already, and the stair may not add a second delay here.',
+      says: 'Another door in the same egress path is already delayed, and the stair may not add a second delay here.',
     },
     {
       key: 'b',
@@ -54,7 +54,7 @@ export const R68 = defineRule({
         below('delayedDoorsOnPath', 'delayedDoorsPerPathGroupIIbc'),
       ),
       of: { release: ['delayed'] },
-      says: 'This use may have two delayed doors on one way out if both delays together stay within 30 s; a reviewer confirms it.',
+      says: 'This use may have two delayed doors in one egress path if both delays together stay within 30 s; a reviewer confirms it.',
     },
     {
       key: 'c',

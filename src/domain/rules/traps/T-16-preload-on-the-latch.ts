@@ -5,7 +5,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const T16 = defineRule({
   id: 'T-16',
-  title: 'Door that pushes on its latch',
+  title: 'Door with preload on its latch',
   family: 'traps',
   book: 'practice',
   cites: [text('bhma', 'A156.31', 'Electric strikes, optional preload test'), text('practice', '')],
@@ -18,14 +18,14 @@ export const T16 = defineRule({
       items: ['preloadStrike'],
       when: yes('latchPreload'),
       of: { family: ['strike'] },
-      says: 'The door pushes on its latch: a strike tested to release under preload, or the door is put right first.',
+      says: 'There is preload on the latch: use a strike tested to release under preload, or correct the door first.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: yes('latchPreload'),
       of: { device: ['shearMagnet', 'boltSolenoid', 'boltMotor', 'glassPatchLock'] },
-      says: 'The door pushes on its latch: a bolt or a shear magnet binds under side load, so put the door right first.',
+      says: 'There is preload on the latch: a bolt or shear magnet binds under side load, so correct the door first.',
     },
   ],
   cases: cases(

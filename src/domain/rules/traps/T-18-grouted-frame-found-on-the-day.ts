@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const T18 = defineRule({
   id: 'T-18',
-  title: 'Grouted frame found on the day',
+  title: 'Grouted frame found on installation day',
   family: 'traps',
   book: 'practice',
   cites: [text('practice', '')],
@@ -20,7 +20,7 @@ export const T18 = defineRule({
         not(isKnown('frameGrouted')),
         not(is('workStatus', 'new')),
       ),
-      says: 'Tap the steel frame or drill a pilot hole: whether it is grouted decides strike, wire and hours.',
+      says: 'Tap the steel frame or drill a pilot hole: whether it is grouted decides strike, wiring and labor.',
     },
   ],
   cases: cases(

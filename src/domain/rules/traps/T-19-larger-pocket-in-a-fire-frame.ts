@@ -28,12 +28,12 @@ export const T19 = defineRule({
   cases: cases(
     ...onEach(
       ['strikeMortise/secure/free', 'strikeCylindrical/secure/free'],
-      'light cut-out in a fire frame',
+      'light cutout in a fire frame',
       { fireRatingMin: 45, workStatus: 'altered', strikePrep: 'light234', framePrepared: false },
       'yes',
     ),
     [
-      'no cut-out, existing door',
+      'no cutout, existing door',
       { fireRatingMin: 45, workStatus: 'existing', strikePrep: 'none', framePrepared: false },
       'yes',
       { on: 'strikeMortise/secure/free', does: ['laboratoryApproval'] },
@@ -45,13 +45,13 @@ export const T19 = defineRule({
       { on: 'strikeMortise/secure/free' },
     ],
     [
-      'aluminum deadlatch cut-out',
+      'aluminum deadlatch cutout',
       { fireRatingMin: 20, workStatus: 'altered', strikePrep: 'aluminium458', framePrepared: false },
       'yes',
       { on: 'strikeMortise/secure/free' },
     ],
     [
-      'standard cut-out fits as it is',
+      'standard cutout fits as it is',
       { fireRatingMin: 45, workStatus: 'altered', strikePrep: 'ansi478', framePrepared: false },
       'no',
       { on: 'strikeMortise/secure/free' },

@@ -9,13 +9,13 @@ export const T32 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'practice',
-  why: 'A lock guards nothing on a leaf that does not close by itself.',
+  why: 'A lock secures nothing on a leaf that does not close by itself.',
   clauses: [
     {
       effect: 'require',
       items: ['closer'],
       when: all(yes('isSwinging'), is('closing', 'none'), yes('wantsReader')),
-      says: 'A controlled leaf gets a closer that latches it every time.',
+      says: 'A controlled door gets a closer that latches it every time.',
     },
   ],
   cases: cases(

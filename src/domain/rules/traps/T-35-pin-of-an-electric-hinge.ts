@@ -16,7 +16,7 @@ export const T35 = defineRule({
       effect: 'caution',
       when: is('hinges', 'butt'),
       of: { transfer: true },
-      says: 'If the transfer is a wired hinge, mark it: its pin is never driven out, the leaf is taken off by the screws.',
+      says: 'If the transfer is a wired hinge, mark it: its pin is never driven out; remove the leaf at the hinge screws.',
     },
   ],
   cases: cases(

@@ -22,7 +22,7 @@ export const T36 = defineRule({
         under('leafWidthIn', 'buttHingeLeafWidthIn'),
         not(isKnown('clearWidthIn')),
       ),
-      says: 'A {leafWidthIn} leaf on butt hinges leaves less than 32 in clear by reckoning: measure it, or hang it on swing-clear hinges.',
+      says: 'A {leafWidthIn} leaf on butt hinges leaves less than 32 in clear by calculation: measure it, or hang it on swing-clear hinges.',
     },
   ],
   cases: cases(

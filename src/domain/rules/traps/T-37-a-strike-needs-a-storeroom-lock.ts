@@ -10,7 +10,7 @@ export const T37 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'secondary',
-  note: 'That the usual function is storeroom was read; the rest is common practice.',
+  note: 'That storeroom is the usual function was read; the rest is common practice.',
   why: 'A strike controls the door only while the outside lever is locked; a lever that turns opens it without a card.',
   clauses: [
     {
@@ -34,7 +34,7 @@ export const T37 = defineRule({
       effect: 'caution',
       when: is('lockFunction', 'classroom', 'office'),
       of: { family: ['strike'] },
-      says: 'The outside lever can be left unlocked by key or button, and then the strike guards nothing: left locked for good, or changed.',
+      says: 'The outside lever can be left unlocked by key or button, and then the strike secures nothing: leave it locked permanently, or change it.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const T40 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'secondary',
-  why: 'What must unlock on a signal and still latch is a fail-safe electrified lock; a strike that lets go unlatches the door.',
+  why: 'A door that must unlock on a signal and still latch needs a fail-safe electrified lock; a strike that releases unlatches the door.',
   clauses: [
     {
       effect: 'prohibit',

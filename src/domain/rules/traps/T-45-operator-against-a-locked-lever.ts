@@ -17,14 +17,14 @@ export const T45 = defineRule({
       effect: 'prohibit',
       when: is('operator', 'lowEnergy', 'fullPower'),
       of: { device: ['mortiseLock', 'cylindricalLock', 'narrowStileLatch', 'batteryLock'] },
-      says: 'The latch of this lock stays out while the operator drives: use latch retraction, a strike, or a lock that draws its own latch.',
+      says: 'The latch of this lock stays projected while the operator drives: use latch retraction, a strike, or a lock that retracts its own latch.',
     },
     {
       key: 'b',
       effect: 'caution',
       when: is('operator', 'lowEnergy', 'fullPower'),
       of: { device: ['mechanicalLock', 'gateLock', 'delayedExitDevice'] },
-      says: 'Nothing draws this latch for the operator: it can serve only while the door is unlatched by other means.',
+      says: 'Nothing retracts this latch for the operator: it works only while the door is unlatched by other means.',
     },
     {
       key: 'c',
@@ -34,13 +34,13 @@ export const T45 = defineRule({
         not(is('latch', 'pushPull', 'roller', 'patch', 'operatorLock')),
       ),
       of: { device: ['magnet', 'shearMagnet', 'boltSolenoid', 'boltMotor', 'delayedMagnet'] },
-      says: 'This lock lets go, but the latch of the leaf stays out and the operator drives against it.',
+      says: 'This lock releases, but the latch of the leaf stays projected and the operator drives against it.',
     },
     {
       key: 'd',
       effect: 'caution',
       when: all(is('operator', 'lowEnergy', 'fullPower'), yes('stairSideToLock')),
-      says: 'An operator on a door whose stair side is locked takes a device that does both: fail-safe trim to come back in, and a retraction for the operator that drops on fire detection. It is not among the arrangements judged here: ask a reviewer and the maker, or do without one of the two.',
+      says: 'An operator on a door whose stair side is locked takes a device that does both: fail-safe trim to come back in, and a retraction for the operator that drops on fire detection. It is not among the arrangements judged here: ask a reviewer and the manufacturer, or omit one of the two.',
     },
   ],
   cases: cases(

@@ -10,7 +10,7 @@ export const T46 = defineRule({
   book: 'practice',
   cites: [text('practice', '')],
   confidence: 'practice',
-  why: 'A strike or a magnet does nothing about a bolt of its own, and a push/pull leaf gives a strike nothing to hold.',
+  why: 'A strike or a magnet does not release a separate bolt, and a push/pull leaf gives a strike nothing to hold.',
   clauses: [
     {
       key: 'a',
@@ -29,7 +29,7 @@ export const T46 = defineRule({
           'batteryLock',
         ],
       },
-      says: 'The separate deadbolt stays thrown: take it out of use, or fit an interconnected lock that draws latch and bolt in one motion.',
+      says: 'The separate deadbolt stays thrown: take it out of service, or install an interconnected lock that retracts latch and bolt in one motion.',
     },
     {
       key: 'b',

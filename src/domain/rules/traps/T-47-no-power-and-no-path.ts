@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const T47 = defineRule({
   id: 'T-47',
-  title: 'Power brought from elsewhere',
+  title: 'Power from a remote supply',
   family: 'traps',
   book: 'practice',
   cites: [text('practice', '')],
@@ -15,7 +15,7 @@ export const T47 = defineRule({
       effect: 'caution',
       when: all(no('powerAtDoor'), yes('cablePath')),
       of: { wired: true },
-      says: 'The power comes from a supply elsewhere: reckon the voltage drop.',
+      says: 'The power comes from a remote supply: calculate the voltage drop.',
     },
   ],
   cases: cases(

@@ -12,7 +12,7 @@ export const R147 = defineRule({
   cites: [under('closetDoors')],
   confidence: 'memory',
   note: 'From general knowledge; refusing is the safe side.',
-  why: 'Somebody who steps into a closet must not be shut in by its latch.',
+  why: 'A person who steps into a closet must not be locked in by its latch.',
   clauses: [
     {
       key: 'a',
@@ -26,7 +26,7 @@ export const R147 = defineRule({
       effect: 'prohibit',
       when: closet,
       of: { release: ['none', 'keyInside', 'credentialOut', 'buttonOnly', 'alarmOnly'] },
-      says: 'This arrangement could shut a person into the closet.',
+      says: 'This arrangement could lock a person in the closet.',
     },
   ],
   cases: cases(

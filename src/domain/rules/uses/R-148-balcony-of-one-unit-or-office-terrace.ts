@@ -12,7 +12,7 @@ export const R148 = defineRule({
   cites: [under('locksAndLatches')],
   confidence: 'memory',
   note: 'That IBC 2021 has such items was read; their wording is from general knowledge, so nothing is waved through here.',
-  why: 'From the 2021 edition the code lets a private balcony door be locked; before that the balcony was a space like any other.',
+  why: 'From the 2021 edition the code allows a private balcony door to be locked; before that the balcony was a space like any other.',
   clauses: [
     {
       key: 'a',
@@ -26,7 +26,7 @@ export const R148 = defineRule({
       effect: 'signOff',
       grade: 'must',
       when: all(any(ibc({ to: 2018 }), nfpa101()), privateSpace),
-      says: 'The adopted code has no clause seen here that lets somebody be locked out onto this balcony or terrace; treat it as a space people must leave.',
+      says: 'No provision seen in the adopted code lets a person be locked out on this balcony or terrace; treat it as an occupied space that needs egress.',
     },
   ],
   cases: cases(

@@ -9,7 +9,7 @@ export const R149 = defineRule({
   book: 'icc500',
   cites: [under('stormShelters'), text('icc500', '', 'Storm shelter doors')],
   confidence: 'secondary',
-  why: 'Leaf, frame and hardware were struck by debris as one assembly, and a changed part was never struck.',
+  why: 'Leaf, frame and hardware were impact tested as one assembly, and a changed part was not.',
   clauses: [
     {
       key: 'a',
@@ -23,7 +23,7 @@ export const R149 = defineRule({
       effect: 'prohibit',
       when: is('roomUse', 'stormShelter'),
       of: { failMode: ['safe'], keepsLatch: false },
-      says: 'Storms take the power away, and this device would let go of the door.',
+      says: 'Storms take out power, and this device would release the door.',
     },
     {
       key: 'c',
@@ -45,7 +45,7 @@ export const R149 = defineRule({
         is('roomUse', 'stormShelter'),
         not(all(isKnown('shelterListingSeen'), yes('shelterListingSeen'))),
       ),
-      says: 'Nothing is decided before the listing of the shelter assembly has been seen: it alone says which lock the door may carry.',
+      says: 'Nothing is decided until the listing of the shelter assembly has been seen: it alone says which lock the door may have.',
     },
   ],
   cases: cases(

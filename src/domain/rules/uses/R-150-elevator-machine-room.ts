@@ -11,7 +11,7 @@ export const R150 = defineRule({
   book: 'a17',
   cites: [text('a17', '', 'Machine room access doors')],
   confidence: 'secondary',
-  why: 'The elevator code keeps everybody but the mechanic out, and lets the mechanic out at any time.',
+  why: 'The elevator code keeps everyone but authorized personnel out, and lets them out at any time.',
   clauses: [
     {
       key: 'a',
@@ -39,14 +39,14 @@ export const R150 = defineRule({
       effect: 'require',
       when: machineRoom,
       items: ['closer', 'storeroomLockset', 'keyCylinder'],
-      says: 'It closes by itself, locks by itself and opens from outside by key only.',
+      says: 'It is self-closing, self-locking and opens from outside by key only.',
     },
     {
       key: 'e',
       effect: 'require',
       when: all(machineRoom, yes('isPair')),
       items: ['automaticFlushBolts'],
-      says: 'The second leaf is held by bolts that work by themselves.',
+      says: 'The inactive leaf is held by automatic bolts.',
     },
     {
       key: 'f',
@@ -54,7 +54,7 @@ export const R150 = defineRule({
       field: 'holdOpen',
       severity: 'warn',
       when: all(machineRoom, is('holdOpen', 'detectorReleased', 'heatOnly', 'wedge')),
-      says: 'A machine-room door may not be held open; take the hold-open off or check what the room is.',
+      says: 'A machine-room door may not be held open; remove the hold-open or check what the room is.',
     },
     {
       key: 'g',
@@ -62,7 +62,7 @@ export const R150 = defineRule({
       field: 'wishScheduledUnlock',
       severity: 'warn',
       when: all(machineRoom, yes('wishScheduledUnlock')),
-      says: 'A machine-room door is never unlocked by schedule; drop the wish or check what the room is.',
+      says: 'A machine-room door is never unlocked by schedule; withdraw the request or check what the room is.',
     },
   ],
   cases: cases(

@@ -13,7 +13,7 @@ export const R151 = defineRule({
   book: 'ibc',
   cites: [under('incidentalUses'), text('nfpa101', '8.7', 'Special hazard protection')],
   confidence: 'memory',
-  why: 'The door is what keeps a fire in the room where it is most likely to start.',
+  why: 'The door keeps a fire in the room where it is most likely to start.',
   clauses: [
     {
       key: 'a',
@@ -33,7 +33,7 @@ export const R151 = defineRule({
       key: 'c',
       effect: 'caution',
       when: all(hazardous, latchless, no('fireRated'), not(careCorridor)),
-      says: 'Nothing latches this door against smoke; a latch would be wise though the rating does not ask for one.',
+      says: 'Nothing latches this door against smoke; a latch would be wise even though the rating does not require one.',
     },
     {
       key: 'd',
@@ -41,7 +41,7 @@ export const R151 = defineRule({
       field: 'holdOpen',
       severity: 'warn',
       when: all(hazardous, is('holdOpen', 'wedge')),
-      says: 'The door of a hazardous room is held open by a wedge or friction arm; take it away or check what the room is.',
+      says: 'The door of a hazardous room is held open by a wedge or friction arm; remove it or check what the room is.',
     },
   ],
   cases: cases(

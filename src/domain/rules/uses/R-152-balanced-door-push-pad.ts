@@ -10,7 +10,7 @@ export const R152 = defineRule({
   cites: [under('panicHardware')],
   confidence: 'memory',
   note: 'Last part of the panic section in every edition adopted here.',
-  why: 'A balanced leaf turns about a point inside its width, so pushing near the hinge side does not open it.',
+  why: 'A balanced leaf pivots about a point inside its width, so pushing near the hinge side does not open it.',
   clauses: [
     {
       effect: 'require',

@@ -12,7 +12,7 @@ export const R153 = defineRule({
   cites: [under('educationalLockingNfpa')],
   confidence: 'secondary',
   note: 'Unlocking from outside was read second-hand; the rest of the list is from general knowledge.',
-  why: 'A room must be lockable against an intruder without trapping the class or keeping help out.',
+  why: 'A room must be lockable against an intruder without trapping the class or keeping responders out.',
   clauses: [
     {
       key: 'a',
@@ -27,7 +27,7 @@ export const R153 = defineRule({
       grade: 'must',
       when: lockdown,
       of: { not: { release: ['free'] } },
-      says: 'Anything but a lock with free exit by one motion goes to a reviewer; locking from afar is fine as long as the inside opens.',
+      says: 'Anything but a lock with free exit by one motion goes to a reviewer; remote locking is fine as long as the inside opens.',
     },
   ],
   cases: cases(

@@ -28,7 +28,7 @@ export const R154 = defineRule({
       when: within,
       of: { release: ['keyInside'] },
       items: ['keyLockMainDoor', 'signKeyLockBuilding'],
-      says: 'The lock shows that it is locked, the sign says that the door stays unlocked while the building is occupied, and the key is at hand for everybody inside.',
+      says: 'The lock shows that it is locked, the sign says that the door stays unlocked while the building is occupied, and the key is at hand for everyone inside.',
     },
     {
       key: 'c',

@@ -39,7 +39,7 @@ const around = (clause: string, on?: string): readonly CaseRow[] => {
 
 export const R169 = defineRule({
   id: 'R-169',
-  title: 'Rooms flooded by an extinguishing gas',
+  title: 'Rooms protected by a gaseous agent',
   family: 'uses',
   book: 'practice',
   cites: [
@@ -48,7 +48,7 @@ export const R169 = defineRule({
   ],
   confidence: 'memory',
   note: 'Neither standard was read here. Outward swing and panic hardware are advice of their annexes.',
-  why: 'The gas must stay in the room to put the fire out, and nobody may stay in it.',
+  why: 'The agent must stay in the room to put the fire out, and no one may stay in it.',
   clauses: [
     {
       key: 'a',
@@ -74,7 +74,7 @@ export const R169 = defineRule({
           'none',
         ],
       },
-      says: 'People must leave this room at once and at all times, also while it is locked; this arrangement can keep them in the gas.',
+      says: 'People must leave this room at once and at all times, also while it is locked; this arrangement can keep them in the agent.',
     },
     {
       key: 'c',
@@ -82,7 +82,7 @@ export const R169 = defineRule({
       grade: 'must',
       when: flooded,
       of: { release: ['sensor', 'doorSwitch'] },
-      says: 'An electric release stands between people and the way out of a room flooded by gas: a reviewer agrees, or a lever or bar that always opens takes its place.',
+      says: 'An electric release stands between people and the exit from a room protected by gas: a reviewer agrees, or a lever or bar that always opens takes its place.',
     },
     {
       key: 'd',
