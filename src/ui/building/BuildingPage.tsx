@@ -31,8 +31,8 @@ function NoSpaces() {
       <div className="sheet-body empty stack">
         <h1>The building as a whole</h1>
         <p>
-          No spaces have been entered yet. Add them under <a href="#/project">Project</a> and say at each opening
-          which two it joins.
+          No spaces have been entered yet. Add them under <a href="#/project">Project</a> and say at each
+          opening which two it joins.
         </p>
       </div>
     </div>

@@ -62,7 +62,8 @@ export function CopyAndOpen() {
           />
           <div id={`${id}about`}>
             <p className="field-help">
-              A file from an older version is updated; anything that cannot be read is set aside and listed. The version already in this browser is kept as a backup.
+              A file from an older version is updated; anything that cannot be read is set aside and listed.
+              The version already in this browser is kept as a backup.
             </p>
             {problem !== '' && (
               <p role="alert" className="field-error">

@@ -98,7 +98,8 @@ export function ImportSchedule() {
             }}
           />
           <p id={`${id}help`} className="field-help">
-            Architects’ column headings and our own keys are recognized; inches, feet and millimeters are read. You see how it was read before anything is stored.
+            Architects’ column headings and our own keys are recognized; inches, feet and millimeters are
+            read. You see how it was read before anything is stored.
           </p>
         </div>
         <div className="field">

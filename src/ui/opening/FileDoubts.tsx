@@ -13,9 +13,7 @@ export function FileDoubts({ project, opening }: { project: Project; opening: Op
   if (said.length === 0) return null;
   const dealtWith = () => {
     const value = (project.setAside ?? []).filter((one) => !mine.includes(one));
-    store
-      .getState()
-      .dispatch(`${opening.mark}: resolved what was set aside`, [{ kind: 'setAside', value }]);
+    store.getState().dispatch(`${opening.mark}: resolved what was set aside`, [{ kind: 'setAside', value }]);
   };
   return (
     <div className="message" role="note">

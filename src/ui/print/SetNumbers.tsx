@@ -36,9 +36,7 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
           Fix set numbers
         </button>
       </div>
-      <p className="note">
-        Fix them when the schedule is issued: later issues then keep every set number.
-      </p>
+      <p className="note">Fix them when the schedule is issued: later issues then keep every set number.</p>
     </section>
   );
 }

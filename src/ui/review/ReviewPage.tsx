@@ -63,9 +63,7 @@ export default function ReviewPage() {
         {listed.map((entry) => (
           <ReviewEntry key={entry.opening.id} entry={entry} project={project} />
         ))}
-        {any && listed.length + listedLines.length === 0 && (
-          <p className="empty">None is in this state.</p>
-        )}
+        {any && listed.length + listedLines.length === 0 && <p className="empty">None is in this state.</p>}
         <p className="caution">{standingCaution}</p>
       </div>
     </div>

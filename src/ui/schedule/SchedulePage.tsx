@@ -64,7 +64,8 @@ export function SchedulePage() {
           <div className="empty stack">
             <h2>No openings yet</h2>
             <p>
-              Start with “New opening” and the mark on the drawing, or import an architect’s door schedule under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
+              Start with “New opening” and the mark on the drawing, or import an architect’s door schedule
+              under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
               <a href="#/project">Project</a>.
             </p>
           </div>

@@ -26,8 +26,8 @@ export default function WalkPage() {
               <>
                 <h1>This opening is not in the project</h1>
                 <p>
-                  It may have been removed, or the address belongs to another project. Choose another one on the{' '}
-                  <a href="#/schedule">schedule</a>.
+                  It may have been removed, or the address belongs to another project. Choose another one on
+                  the <a href="#/schedule">schedule</a>.
                 </p>
               </>
             )}
