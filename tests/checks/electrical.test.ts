@@ -486,15 +486,25 @@ describe('Class 2 and network power', () => {
 
 describe('power transfers', () => {
   test('dealer’s article on transfer hinges: lock and one switch take 4 conductors, lock, request to exit and latch monitor 6', () => {
-    const none = { requestToExit: false, latchMonitor: false, doorPosition: false, reader: false };
+    const none = {
+      requestToExit: false,
+      latchMonitor: false,
+      doorPosition: false,
+      reader: 'none' as const,
+    };
     expect(
       [
         none,
         { ...none, requestToExit: true },
         { ...none, requestToExit: true, latchMonitor: true },
-        { requestToExit: true, latchMonitor: true, doorPosition: true, reader: true },
+        { requestToExit: true, latchMonitor: true, doorPosition: true, reader: 'none' as const },
       ].map(conductorsOverHinge),
-    ).toEqual([2, 4, 6, 10]);
+    ).toEqual([2, 4, 6, 8]);
+  });
+  test('from memory: a reader in the leaf takes 4 conductors with OSDP and 6 without, never 2', () => {
+    const with_ = (reader: 'osdp' | 'wiegand') =>
+      conductorsOverHinge({ requestToExit: false, latchMonitor: false, doorPosition: false, reader });
+    expect([with_('osdp'), with_('wiegand')]).toEqual([6, 8]);
   });
   test('derived: 1 ft of 24 AWG in a transfer drops 0.82 V at 16 A', () => {
     expect(transferDrop(ft(1), 24, A(16))).toBeCloseTo(0.82, 2);

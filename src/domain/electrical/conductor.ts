@@ -80,3 +80,26 @@ export const smallBunched = {
 export function perKft(ohmsPerKm: Qty<'Ω/km'>): Qty<'Ω/kft'> {
   return qty(ohmsPerKm * 0.3048, 'Ω/kft');
 }
+
+/** Beyond solid copper of the same gauge: 2 to 3 % for the lay of the strands. Worked out from the table’s two columns. */
+const stranding = 1.025;
+
+/**
+ * Ω per 1000 ft of stranded uncoated copper at a temperature: NEC chapter 9 Table 8 from 18 AWG up, the gauge formula
+ * with stranding below it. A cable’s own data sheet goes before it.
+ */
+export function strandedPerKft(gauge: Gauge, conductor: Qty<'°C'>): Qty<'Ω/kft'> {
+  const tabulated = gauge in necTable8 ? necTable8[gauge as keyof typeof necTable8].stranded : undefined;
+  const { nec } = conductorTemperatures;
+  const at75 = tabulated ?? atTemperature(ohmsPerKft20(gauge), nec) * stranding;
+  return qty((at75 * temperatureFactor(conductor)) / temperatureFactor(nec), 'Ω/kft');
+}
+
+export type MetricSize = keyof typeof iec60228;
+/** Thinnest first. */
+export const metricSizes: readonly MetricSize[] = ['0.5', '0.75', '1', '1.5', '2.5', '4', '6'];
+
+/** Ω per 1000 ft of flexible copper, IEC 60228 class 5, at a temperature. */
+export function flexiblePerKft(size: MetricSize, conductor: Qty<'°C'>): Qty<'Ω/kft'> {
+  return qty(perKft(qty(iec60228[size].flexible, 'Ω/km')) * temperatureFactor(conductor), 'Ω/kft');
+}

@@ -6,17 +6,28 @@ export interface LeafWires {
   readonly requestToExit: boolean;
   readonly latchMonitor: boolean;
   readonly doorPosition: boolean;
-  readonly reader: boolean;
+  /** A reader in the leaf is no pair: two for its power and its data besides. */
+  readonly reader: 'none' | 'osdp' | 'wiegand';
 }
 
-/** Conductors over the hinge: 2 for the lock and 2 for each further function. Worked out from a dealer’s count, read. */
+/** Power pair and data pair of an OSDP reader; power, two data lines, and lamp and sounder of an older one. From general knowledge. */
+const readerConductors = { none: 0, osdp: 4, wiegand: 6 } as const;
+
+/** Conductors over the hinge: 2 for the lock and 2 for each switch, a dealer’s count, read; a reader by its kind. */
 export function conductorsOverHinge(wires: LeafWires): number {
-  return (
-    2 + 2 * [wires.requestToExit, wires.latchMonitor, wires.doorPosition, wires.reader].filter(Boolean).length
-  );
+  const switches = [wires.requestToExit, wires.latchMonitor, wires.doorPosition].filter(Boolean).length;
+  return 2 + 2 * switches + readerConductors[wires.reader];
 }
 
-/** Drop in the thin wires of a transfer at the device’s peak, V. Gauge 24 to 28 usual; 20 °C. Ohm’s law. */
-export function transferDrop(length: Qty<'ft'>, gauge: 24 | 26 | 28 | 18, peak: Qty<'A'>): Qty<'V'> {
-  return drop(loopOhms(length, ohmsPerKft20(gauge)), peak);
+/** Gauge of the power pair of a transfer: 24 to 28 usual, 18 and 20 offered for heavy devices. */
+export type TransferGauge = 18 | 20 | 24 | 26 | 28;
+
+/** Loop of the thin wires of a transfer, Ω at 20 °C. */
+export function transferOhms(length: Qty<'ft'>, gauge: TransferGauge): Qty<'Ω'> {
+  return loopOhms(length, ohmsPerKft20(gauge));
+}
+
+/** Drop in the thin wires of a transfer at the device’s peak, V; 20 °C. Ohm’s law. */
+export function transferDrop(length: Qty<'ft'>, gauge: TransferGauge, peak: Qty<'A'>): Qty<'V'> {
+  return drop(transferOhms(length, gauge), peak);
 }
