@@ -20,8 +20,7 @@ export const domainRooms: readonly DomainRoom[] = [
   { room: 'devices', holds: 'devices, candidates, items' },
   {
     room: 'electrical',
-    holds:
-      'current and wire of a lock; voltage drop, battery, Class 2 and switch ports, which no page prints yet',
+    holds: 'formulas: conductors, voltage drop, supplies, batteries, Class 2, switch ports, transfers',
   },
   { room: 'fit', holds: 'fit table and its notes, weakest-link strength' },
   {
@@ -40,6 +39,10 @@ export const domainRooms: readonly DomainRoom[] = [
     holds: 'the engine: judge, rank, steps; score, parts, sign-off, report, next question, smallest change',
   },
   { room: 'building', holds: 'what happens when, for the building; a space against its doors' },
+  {
+    room: 'power',
+    holds: 'loads of the openings, cables and runs, closets, supplies and their packing, batteries, takeoff, findings',
+  },
   {
     room: 'schedules',
     holds:

@@ -8,13 +8,16 @@ import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import { lockGauge } from './lockLoad.ts';
+import { lockCableInWords } from '../power/lockCable.ts';
+import type { FedOpening } from '../power/powerPlan.ts';
 import { sizeInWords } from './openingWords.ts';
 
 /** An opening of a set, with what was decided for it. */
 export interface Member {
   readonly mark: string;
   readonly decision: Decision;
+  /** Its feed; absent where nothing is fed. */
+  readonly fed?: FedOpening | undefined;
 }
 
 const electrified: ReadonlySet<ItemId> = new Set([
@@ -136,16 +139,11 @@ function acrossWords(members: readonly Member[], words: (member: Member) => stri
   return [...marks].map(([said, list]) => `${said}: ${list.join(', ')}`).join('; ');
 }
 
-/** The run as surveyed, and the thinnest conductor that starts the lock at its end. */
+/** The run, where its length comes from, and the thinnest conductor that feeds the lock at its end. */
 function cableInWords(members: readonly Member[]): readonly string[] {
-  const runs = acrossWords(members, ({ decision }) => {
-    const feet = valueIn(decision.slots, 'distanceToSupplyFt');
-    const gauge = lockGauge(decision);
-    if (feet === undefined) return 'length not surveyed';
-    return `${feet} ft one way${gauge === '' ? '' : `, ${gauge}`}`;
-  });
-  const lengths = members.map(({ decision }) => valueIn(decision.slots, 'distanceToSupplyFt'));
-  const known = lengths.filter((feet) => typeof feet === 'number');
+  const runs = acrossWords(members, ({ fed }) => lockCableInWords(fed));
+  const lengths = members.map(({ fed }) => fed?.placing.feet ?? null);
+  const known = lengths.filter((feet) => feet !== null);
   if (members.length === 1 || known.length < lengths.length) return [runs];
   return [runs, `${known.reduce((sum, feet) => sum + feet, 0)} ft in all`];
 }

@@ -7,6 +7,7 @@ import { candidateInWords, failModeWords, releaseInWords } from '../decide/words
 import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
+import { powerPlan } from '../power/powerPlan.ts';
 import { type OrderState, orderState } from './forOrder.ts';
 import { acrossMembers, detailOf, type Member } from './setLines.ts';
 import { isHanded, setSignature } from './signature.ts';
@@ -84,6 +85,7 @@ export function hardwareSets(
   decisions: ReadonlyMap<string, Decision>,
 ): readonly HardwareSet[] {
   const groups = new Map<string, Group>();
+  const fed = powerPlan(project, decisions).byId;
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
     const signature = decision && setSignature(decision);
@@ -95,7 +97,7 @@ export function hardwareSets(
       mark: opening.mark,
       order: orderState(project, opening, decision),
     });
-    group.members.push({ mark: opening.mark, decision });
+    group.members.push({ mark: opening.mark, decision, fed: fed.get(opening.id) });
     group.parts.push(partsOf(decision));
   }
   const kept = keptNumbers(project);

@@ -4,11 +4,12 @@ import { valueIn } from '../decide/factView.ts';
 import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
-import { currentNeeded, supplyShare } from '../electrical/supply.ts';
+import { currentNeeded } from '../electrical/supply.ts';
 import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
-import { lockLoad } from './lockLoad.ts';
+import { type Demand, demandOf } from '../power/demand.ts';
+import { bookOf } from '../power/productBook.ts';
 import type { Decisions } from './openings.ts';
 import { standardOf } from './sets.ts';
 
@@ -24,14 +25,16 @@ export interface SharedLine {
 }
 
 /**
- * What the sets only show a share of, each thing once with the openings it serves. How many cabinets, panels or
- * relays do that is laid out by closet, which the survey does not ask; the loads say how large they are together.
+ * What the sets only show a share of, each thing once with the openings it serves. How many cabinets and panels do
+ * that is laid out by closet in the power room; the loads say how large they are together.
  */
 export function sharedEquipment(project: Project, decisions: Decisions): readonly SharedLine[] {
   const served = new Map<string, { item: ItemId; kind: string; members: Served[] }>();
-  for (const { id, mark } of openingsInOrder(project)) {
-    const decision = decisions.get(id);
+  const book = bookOf(project);
+  for (const opening of openingsInOrder(project)) {
+    const decision = decisions.get(opening.id);
     if (!decision) continue;
+    const demand = demandOf(opening, decision, book);
     const parts = partsOf(decision);
     for (const part of parts) {
       const { item } = part;
@@ -40,7 +43,7 @@ export function sharedEquipment(project: Project, decisions: Decisions): readonl
       const key = `${item} ${kind}`;
       const found = served.get(key) ?? { item, kind, members: [] };
       served.set(key, found);
-      found.members.push({ mark, decision });
+      found.members.push({ mark: opening.mark, decision, demand });
     }
   }
   const order = Object.keys(items);
@@ -58,6 +61,7 @@ export function sharedEquipment(project: Project, decisions: Decisions): readonl
 interface Served {
   readonly mark: string;
   readonly decision: Decision;
+  readonly demand: Demand | undefined;
 }
 
 function volts({ slots }: Decision): string {
@@ -76,18 +80,18 @@ function sizeOf(item: ItemId, members: readonly Served[]): readonly string[] {
   return [`${members.length} lock outputs, ${readers} reader ports`];
 }
 
-/** Default currents of the devices: all that hold all day, all others released at once, and the largest start. */
+/** All that stands under current, all others released at once, and the largest start. */
 function supplyInWords(members: readonly Served[]): readonly string[] {
-  const loads = members.flatMap(({ decision }) => lockLoad(decision) ?? []);
+  const loads = members.flatMap(({ demand }) => demand ?? []);
   if (loads.length === 0) return [];
-  const steady = loads.filter((load) => load.allDay).map((load) => load.steady);
-  const together = loads.filter((load) => !load.allDay).map((load) => load.steady);
-  const peak = qty(Math.max(...loads.map((load) => load.inrush - load.steady)), 'A');
+  const peak = qty(Math.max(...loads.map((one) => one.peakExtraA)), 'A');
+  const steady = loads.map((one) => qty(one.standingA, 'A'));
+  const together = loads.map((one) => qty(one.releaseA, 'A'));
   const all = currentNeeded({ steady, together, diversity: 1, peak });
   const held = currentNeeded({ steady, together: [], diversity: 1 });
   return [
     `${amps(held)} held all day, ${amps(all)} with every lock released and one starting`,
-    `rated ${amps(all / supplyShare)} in all at ${supplyShare * 100} % use, before it is divided by closet`,
+    'supplies by closet: see Power and cable',
   ];
 }
 
