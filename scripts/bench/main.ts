@@ -9,7 +9,7 @@ import { argumentsOf } from '../lib/arguments.mjs';
  * from source the same code takes twice as long.
  */
 argumentsOf({ usage: 'npm run bench' });
-const benchmarks = ['core', 'building'];
+const benchmarks = ['core', 'building', 'power'];
 // Inside node_modules, so that the rule library, which is left out of the bundle, is found.
 mkdirSync('node_modules/.cache', { recursive: true });
 const out = mkdtempSync('node_modules/.cache/bench-');

@@ -41,7 +41,8 @@ export const domainRooms: readonly DomainRoom[] = [
   { room: 'building', holds: 'what happens when, for the building; a space against its doors' },
   {
     room: 'power',
-    holds: 'loads of the openings, cables and runs, closets, supplies and their packing, batteries, takeoff, findings',
+    holds:
+      'loads of the openings, cables and runs, closets, supplies and their packing, batteries, takeoff, findings',
   },
   {
     room: 'schedules',

@@ -59,7 +59,11 @@ export function sizeStandby(current: Qty<'A'>, hours: Qty<'h'>, battery: Qty<'°
  * Hours a battery carries a current near the end of its life: the time at which the charge it gives at that rate is
  * used up. Found by halving, because the share depends on the hours.
  */
-export function standbyHours(size: Qty<'Ah'>, current: Qty<'A'>, battery: Qty<'°C'>): Told<{ hours: Qty<'h'> }> {
+export function standbyHours(
+  size: Qty<'Ah'>,
+  current: Qty<'A'>,
+  battery: Qty<'°C'>,
+): Told<{ hours: Qty<'h'> }> {
   if (!(current > 0)) return refuse('The current must be over zero.');
   const given = (size / batteryMargin) * shareAtTemperature(battery);
   let [low, high] = [0, given / current];

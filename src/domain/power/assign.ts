@@ -66,13 +66,25 @@ export function assignByTool(
     const fresh = fillCloset(closet, here, list, newId, left);
     for (const supply of fresh) edits.push({ kind: 'putSupply', id: supply.id, value: supply });
     newSupplies += fresh.length;
-    const added = new Map(here.flatMap(({ supply, filled }) => filled.demands.map((one) => [one.id, supply])));
+    const added = new Map(
+      here.flatMap(({ supply, filled }) => filled.demands.map((one) => [one.id, supply])),
+    );
     for (const { demand, newCloset } of list) {
       const supply = added.get(demand.id);
       if (newCloset)
-        edits.push({ kind: 'setRun', id: demand.id, field: 'closetId', value: { value: closet.id, ...stamp } });
+        edits.push({
+          kind: 'setRun',
+          id: demand.id,
+          field: 'closetId',
+          value: { value: closet.id, ...stamp },
+        });
       if (supply)
-        edits.push({ kind: 'setRun', id: demand.id, field: 'supplyId', value: { value: supply.id, ...stamp } });
+        edits.push({
+          kind: 'setRun',
+          id: demand.id,
+          field: 'supplyId',
+          value: { value: supply.id, ...stamp },
+        });
     }
     const used = here.filter(({ filled }) => filled.demands.length > 0);
     supplies += used.length;
@@ -92,7 +104,10 @@ export function assignByTool(
 /** Supplies of one voltage are compared with each other only. */
 export function boundOf(boxes: readonly Box[]): number {
   const volts = new Set(boxes.map(({ supply }) => supply.volts));
-  return [...volts].reduce((sum, one) => sum + lowerBound(boxes.filter(({ supply }) => supply.volts === one)), 0);
+  return [...volts].reduce(
+    (sum, one) => sum + lowerBound(boxes.filter(({ supply }) => supply.volts === one)),
+    0,
+  );
 }
 
 /** Fills what hangs there first; what is left over gets supplies of its own, named after the closet. */

@@ -134,8 +134,16 @@ function grouped(plan: PowerPlan, tell: Tell): void {
     );
   }
   for (const [reason, ones] of reasons)
-    tell('notCounted', 'note', `Left out of every sum because ${midSentence(reason)}: ${marksOf(ones)}.`, 'survey', ones);
-  const unknown = plan.openings.filter(({ lengthFt, demand }) => lengthFt === null && demand.cables.length > 0);
+    tell(
+      'notCounted',
+      'note',
+      `Left out of every sum because ${midSentence(reason)}: ${marksOf(ones)}.`,
+      'survey',
+      ones,
+    );
+  const unknown = plan.openings.filter(
+    ({ lengthFt, demand }) => lengthFt === null && demand.cables.length > 0,
+  );
   if (unknown.length > 0)
     tell(
       'lengthUnknown',

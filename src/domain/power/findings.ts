@@ -41,9 +41,6 @@ const order: readonly Severity[] = ['severe', 'serious', 'note'];
 
 /** Everything that is wrong with the power, the worst first; each with the limit it is held against and its source. */
 export function powerFindings(project: Project, plan: PowerPlan): readonly PowerFinding[] {
-  const found = [
-    ...plan.supplies.flatMap((state) => supplyFindings(project, state)),
-    ...doorFindings(plan),
-  ];
+  const found = [...plan.supplies.flatMap((state) => supplyFindings(project, state)), ...doorFindings(plan)];
   return found.toSorted((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
 }

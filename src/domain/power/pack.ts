@@ -133,4 +133,3 @@ export function lowerBound(boxes: readonly Pick<Box, 'supply' | 'filled'>[]): nu
     )
   );
 }
-

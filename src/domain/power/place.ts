@@ -92,4 +92,3 @@ export function closetsInOrder(project: Project): readonly Closet[] {
     return first === second ? compareMarks(a.name, b.name) : first - second;
   });
 }
-

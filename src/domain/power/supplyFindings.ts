@@ -9,7 +9,8 @@ const sources = {
   share: 'common practice: 75 to 80 % of the rating',
   class2: 'NEC chapter 9, Tables 11(A) and 11(B)',
   peak: 'trade articles on latch retraction; no code section',
-  panel: 'commentary on NFPA 72: doors are not held locked from the panel’s battery unless they unlock within 10 min of losing line power',
+  panel:
+    'commentary on NFPA 72: doors are not held locked from the panel’s battery unless they unlock within 10 min of losing line power',
   dc: 'magnet maker’s instructions: filtered, regulated DC',
   battery: 'hours as stated for the building; factors from general knowledge',
   volts: 'maker’s wire guide: a device works within 10 % of its rated volts',
@@ -74,13 +75,11 @@ export function supplyFindings(project: Project, state: SupplyState): readonly P
       const { steadyA, peakA } = onOutput(demand);
       if (steadyA <= limit.steadyA + 1e-9 && peakA <= limit.peakA + 1e-9) continue;
       const [what, has, most] =
-        peakA > limit.peakA + 1e-9
-          ? ['starts at', peakA, limit.peakA]
-          : ['draws', steadyA, limit.steadyA];
+        peakA > limit.peakA + 1e-9 ? ['starts at', peakA, limit.peakA] : ['draws', steadyA, limit.steadyA];
       tell(
         'class2',
         'serious',
-        `${demand.mark} ${what} ${amps(has as number)}, and a Class 2 output at these volts stays below ${amps(most as number)}.`,
+        `${demand.mark} ${what} ${amps(has)}, and a Class 2 output at these volts stays below ${amps(most)}.`,
         sources.class2,
         [demand.id],
       );

@@ -72,7 +72,12 @@ export function openingTakeoff({ demand, lengthFt, sizing }: FedOpening): readon
   const lockGauge = sizing?.gauge ?? (usualGauges.at(-1) as Gauge);
   if (lengthFt !== null) {
     for (const { use, count } of demand.cables)
-      lines.push({ kind: 'cable', article: cableType(use, lockGauge), quantity: lengthFt * count, unit: 'ft' });
+      lines.push({
+        kind: 'cable',
+        article: cableType(use, lockGauge),
+        quantity: lengthFt * count,
+        unit: 'ft',
+      });
   }
   if (demand.raceway)
     lines.push({ kind: 'raceway', article: 'Raceway to the frame', quantity: ceilingDropFt, unit: 'ft' });
@@ -102,7 +107,12 @@ function closetLines({ controllers, supplies }: ClosetState): readonly TakeoffLi
     lines.push({ kind: 'battery', article, quantity: 1, unit: 'pieces' });
   }
   if (controllers > 0)
-    lines.push({ kind: 'controller', article: 'Door controller, two doors', quantity: controllers, unit: 'pieces' });
+    lines.push({
+      kind: 'controller',
+      article: 'Door controller, two doors',
+      quantity: controllers,
+      unit: 'pieces',
+    });
   return lines;
 }
 
@@ -127,7 +137,8 @@ export function boxesFor(ft: number): Article['boxes'] {
   const [largest, ...smaller] = boxesFt;
   const whole = Math.floor((ft + 1e-9) / largest);
   const rest = ft - whole * largest;
-  const last = rest <= 1e-9 ? undefined : ([...smaller].reverse().find((size) => size >= rest - 1e-9) ?? largest);
+  const last =
+    rest <= 1e-9 ? undefined : (smaller.toReversed().find((size) => size >= rest - 1e-9) ?? largest);
   const counts = new Map<number, number>();
   if (whole > 0) counts.set(largest, whole);
   if (last !== undefined) counts.set(last, (counts.get(last) ?? 0) + 1);
