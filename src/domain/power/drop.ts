@@ -16,6 +16,7 @@ import type { Rating } from './productBook.ts';
 
 /** Sizes in which lock cable is usually sold, thinnest first. Common practice, no source. */
 export const usualGauges: readonly Gauge[] = [22, 20, 18, 16, 14, 12];
+export const thickestGauge: Gauge = 12;
 
 /**
  * Share of the rated volts that steady current may lose on the way. The device works down to 10 %; the other half of
@@ -132,7 +133,7 @@ export function sizeRun(run: Run): Sizing {
   const metric = metricSizes.find((size) =>
     fits(judged(run, (temperature) => flexiblePerKft(size, temperature))),
   );
-  const shown = gauge ?? (usualGauges.at(-1) as Gauge);
+  const shown = gauge ?? thickestGauge;
   const at = atGauge(run, shown);
   return {
     gauge,

@@ -1,8 +1,7 @@
-import type { Gauge } from '../electrical/conductor.ts';
 import { roundUp } from '../units/told.ts';
 import { ampHours, amps, volts } from './figures.ts';
 import { cableType, cableUses } from './cables.ts';
-import { usualGauges } from './drop.ts';
+import { thickestGauge, usualGauges } from './drop.ts';
 import { ceilingDropFt } from './planDistance.ts';
 import type { ClosetState, FedOpening, PowerPlan } from './powerPlan.ts';
 
@@ -69,7 +68,7 @@ export interface Takeoff {
 /** What one opening takes: its cables with slack, transfers, suppressors and raceway. */
 export function openingTakeoff({ demand, lengthFt, sizing }: FedOpening): readonly TakeoffLine[] {
   const lines: TakeoffLine[] = [];
-  const lockGauge = sizing?.gauge ?? (usualGauges.at(-1) as Gauge);
+  const lockGauge = sizing?.gauge ?? thickestGauge;
   if (lengthFt !== null) {
     for (const { use, count } of demand.cables)
       lines.push({
