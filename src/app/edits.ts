@@ -8,6 +8,7 @@ export function stamped(edits: readonly Edit[], at: string, by: string): readonl
     switch (edit.kind) {
       case 'setFact':
       case 'setBuildingFact':
+      case 'setUsual':
         return edit.value === null ? edit : { ...edit, value: { ...stamp, ...edit.value } };
       case 'setRun':
         return edit.value === null ? edit : { ...edit, value: { ...stamp, ...edit.value } };
@@ -41,6 +42,8 @@ export function changesNothing(project: Project, edit: Edit): boolean {
       const run = Object.hasOwn(project.runs, edit.id) ? project.runs[edit.id] : undefined;
       return (run?.[edit.field]?.value ?? null) === (edit.value?.value ?? null);
     }
+    case 'setUsual':
+      return sameFact(project.usual, edit.fact, edit.value);
     case 'keepSetNumbers':
       return Object.entries(edit.value).every(
         ([signature, number]) =>

@@ -46,6 +46,8 @@ const edits = {
     fact: z.string(),
     value: anyFact.nullable(),
   }),
+  /** What most doors of the building are like; it says nothing of any door by itself. */
+  setUsual: z.object({ kind: z.literal('setUsual'), fact: z.string(), value: anyFact.nullable() }),
   putFloor: z.object({ kind: z.literal('putFloor'), id: idSchema, value: floorSchema.nullable() }),
   putSpace: z.object({ kind: z.literal('putSpace'), id: idSchema, value: spaceSchema.nullable() }),
   putAmendment: z.object({
@@ -101,6 +103,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setBasis,
   edits.setWeights,
   edits.setBuildingFact,
+  edits.setUsual,
   edits.putFloor,
   edits.putSpace,
   edits.putAmendment,
@@ -237,6 +240,13 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
       const before = entry<unknown>(project.building, edit.fact);
       const building = withEntry<unknown>(project.building, edit.fact, edit.value, own) as Facts;
       return done({ ...project, building }, { ...edit, value: (before as typeof edit.value) ?? null });
+    }
+    case 'setUsual': {
+      const problem = factProblem(edit.fact, edit.value);
+      if (problem) return refused(problem);
+      const before = entry<unknown>(project.usual, edit.fact);
+      const usual = withEntry<unknown>(project.usual, edit.fact, edit.value, own) as Facts;
+      return done({ ...project, usual }, { ...edit, value: (before as typeof edit.value) ?? null });
     }
     // What stood there is read before the edit: the record may be written in place.
     case 'putFloor': {

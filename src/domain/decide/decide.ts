@@ -1,21 +1,22 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
-import { fitCell } from '../fit/matrix.ts';
+import { fitCell, type FitRow } from '../fit/matrix.ts';
 import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
 import { add, type CandidateSet, emptySet, has, setOf } from './candidateSet.ts';
-import { answersOf } from './clauseIndex.ts';
+import { type Answers, answersOf } from './clauseIndex.ts';
 import { mayLoseItsPlace } from './challengers.ts';
 import { Decided, Found } from './decided.ts';
 import type { Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgment } from './judge.ts';
+import { isLeftAlone, stepsOfLeftAlone } from './leftAlone.ts';
 import { type RuleBook, ruleBookFor } from './ruleBook.ts';
 import { comesBefore } from './outrank.ts';
 import { nearTieTenths } from './score.ts';
 import { scoreFacts } from './scoreFacts.ts';
 import { awaited, hasRefusal, type SortedSteps, stepsFor } from './steps.ts';
-import { totalsFor } from './totals.ts';
+import { type Totals, totalsFor } from './totals.ts';
 import { severeOf } from './whatHappens.ts';
 
 /** What the opening being decided reads; the next one writes over it. */
@@ -49,6 +50,8 @@ export function decideFacts(
   const row = judgment.rows.length === 1 ? judgment.rows[0]?.row : undefined;
   const totals = totalsFor(scoreFacts(slots, judgment.rejected), row, weights);
   const barred = emptySet();
+  if (override === undefined && isLeftAlone(slots))
+    return leftAsItIs(view, book, weights, totals, row, answers);
   const passedOver: PassedOver[] = [];
   let led = lead(barred);
   const first = led;
@@ -98,6 +101,29 @@ export function decideFacts(
       severe: severeOf({ chosen, slots, requires: steps.requires }, book.basis),
     };
   }
+}
+
+/** Nobody wants anything here: what is said of the opening stays, and whether its lock lets people out is asked. */
+function leftAsItIs(
+  view: FactView,
+  book: RuleBook,
+  weights: Weights,
+  totals: Totals,
+  row: FitRow | undefined,
+  answers: Answers,
+): Decision {
+  const said = stepsFor(undefined, book, answers);
+  const found = new Found(view, book, weights, totals, row, undefined, undefined, emptySet());
+  return new Decided(found, stepsOfLeftAlone(said), {
+    state: hasRefusal(said) ? 'refused' : 'left',
+    stands: false,
+    chosen: undefined,
+    overridden: undefined,
+    runnerUp: undefined,
+    nearTie: false,
+    severe: [],
+    passedOver: [],
+  });
 }
 
 interface Led {

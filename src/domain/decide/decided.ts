@@ -138,15 +138,16 @@ export class Decided implements Decision {
     return this.#found.judgment.rows.map((ready) => ready.row);
   }
   get rejected(): Decision['rejected'] {
-    this.#rejected ??= rejectionsOf(this.#found.judgment);
+    this.#rejected ??= this.state === 'left' ? [] : rejectionsOf(this.#found.judgment);
     return this.#rejected;
   }
   get open(): Decision['open'] {
-    this.#open ??= openOf(this.#found.judgment, this.#found.totals.tenths);
+    this.#open ??= this.state === 'left' ? [] : openOf(this.#found.judgment, this.#found.totals.tenths);
     return this.#open;
   }
   get hangsOn(): Hanging {
     const { leader, judgment, totals, weights, view, barred } = this.#found;
+    if (this.state === 'left') return { steps: [], facts: [] };
     return leader
       ? whatPlaceHangsOn(
           { leader, judgment, barred, totals, weights, slots: view.slots },

@@ -12,10 +12,10 @@ import type { SortedSteps } from './steps.ts';
  * `settled`: no answer that is not known yet, and no two together, could change the arrangement, what is signed for or
  * what is asked for, unless it contradicts the survey. `open`: some could; nothing is chosen before door type, leaf and
  * latch are known. `severe`: what leads was run through every condition, or stands in a building that was, and somebody
- * is shut in or a fire door fails. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
+ * is shut in or a fire door fails. `left`: nobody wants anything here, so nothing is chosen and nothing bought. `refused`: the survey contradicts itself where lives depend on it. `referred`: never decided here, a
  * reviewer does. `none`: the rules leave nothing.
  */
-export type DecisionState = 'settled' | 'open' | 'severe' | 'refused' | 'referred' | 'none';
+export type DecisionState = 'settled' | 'open' | 'severe' | 'refused' | 'referred' | 'none' | 'left';
 
 export interface Choice {
   readonly candidate: Candidate;

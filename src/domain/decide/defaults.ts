@@ -6,21 +6,24 @@ import type { FactKey } from '../model/fields.ts';
  */
 export const silentDefaults: readonly {
   readonly fact: FactKey;
-  readonly value: false;
+  readonly value: false | 'controlled';
   readonly from: string;
-}[] = (
-  [
-    'wishDelayedEgress',
-    'wishDelay30s',
-    'wishNoDelaySign',
-    'wishControlledEgress',
-    'wishInterlock',
-    'wishScheduledUnlock',
-    'wishLockdown',
-    'wishAfterHoursMagnet',
-    'wishUnlockOnAlarm',
-    'wishKeyLock',
-    'wishGlassBareLook',
-    'barricadeDevice',
-  ] as const
-).map((fact) => ({ fact, value: false, from: 'no such wish was recorded' }));
+}[] = [
+  { fact: 'control', value: 'controlled', from: 'nobody said that this opening is to be left alone' },
+  ...(
+    [
+      'wishDelayedEgress',
+      'wishDelay30s',
+      'wishNoDelaySign',
+      'wishControlledEgress',
+      'wishInterlock',
+      'wishScheduledUnlock',
+      'wishLockdown',
+      'wishAfterHoursMagnet',
+      'wishUnlockOnAlarm',
+      'wishKeyLock',
+      'wishGlassBareLook',
+      'barricadeDevice',
+    ] as const
+  ).map((fact) => ({ fact, value: false as const, from: 'no such wish was recorded' })),
+];

@@ -38,6 +38,10 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
     means: 'The survey contradicts itself where lives depend on it; correct it first.',
   },
   referred: { word: 'To a reviewer', means: 'Not decided here; a reviewer decides this opening.' },
+  left: {
+    word: 'Left as it is',
+    means: 'Nothing is wanted here and nothing is bought. What lets people out is still asked and reported.',
+  },
   none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },
 };
 

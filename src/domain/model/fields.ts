@@ -794,6 +794,19 @@ export const factSchemas = {
   ),
 
   // ── What the owner wishes ───────────────────────────────────────────────────────────────────────────
+  control: choice(
+    {
+      controlled: 'Controlled',
+      notControlled: 'Not controlled',
+      asToday: 'As it is today',
+    },
+    {
+      label: 'Wanted here',
+      group: 'wishes',
+      ask: 'What is wanted here?',
+      help: 'Where nothing is wanted, nothing is bought; only what lets people out is still looked at.',
+    },
+  ),
   readerSides: choice(
     {
       none: 'No reader',

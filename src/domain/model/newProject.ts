@@ -11,6 +11,7 @@ export function newProject(id: string, name: string): Project {
     basis: { ...defaultBasis },
     amendments: [],
     building: {},
+    usual: {},
     weights: { ...defaultWeights },
     floors: {},
     spaces: {},

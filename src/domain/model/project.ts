@@ -187,6 +187,8 @@ export const projectSchema = z.looseObject({
   amendments: z.array(amendmentSchema),
   /** Facts of the whole building. */
   building: factsSchema,
+  /** What the user says most doors here are like; taken at a door by one press, never by itself. */
+  usual: factsSchema,
   weights: weightsSchema,
   floors: z.record(idSchema, floorSchema),
   spaces: z.record(idSchema, spaceSchema),
@@ -208,6 +210,7 @@ export interface Project {
   readonly basis: CodeBasis;
   readonly amendments: readonly Amendment[];
   readonly building: Facts;
+  readonly usual: Facts;
   readonly weights: Weights;
   readonly floors: Readonly<Record<string, Floor>>;
   readonly spaces: Readonly<Record<string, Space>>;

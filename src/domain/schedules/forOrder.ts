@@ -38,6 +38,7 @@ export function missingForOrder(project: Project, opening: Opening, decision: De
 export type OrderState = 'complete' | 'incomplete' | 'unsettled';
 
 export function orderState(project: Project, opening: Opening, decision: Decision): OrderState {
+  if (decision.state === 'left') return 'complete';
   if (decision.state !== 'settled') return 'unsettled';
   return missingForOrder(project, opening, decision).length === 0 ? 'complete' : 'incomplete';
 }
@@ -47,6 +48,9 @@ export const orderStateWords: Record<OrderState, string> = {
   incomplete: 'Not complete, do not order',
   unsettled: 'Not settled, do not order',
 };
+
+/** In place of an order where nothing is wanted. */
+export const nothingToBuy = 'Nothing to buy';
 
 interface Order {
   readonly text: string;

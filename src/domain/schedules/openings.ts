@@ -7,7 +7,7 @@ import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { onFireAlarm } from '../simulate/outcomeWords.ts';
 import { simulateOpening } from '../decide/whatHappens.ts';
-import { orderState, orderStateWords } from './forOrder.ts';
+import { nothingToBuy, orderState, orderStateWords } from './forOrder.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';
@@ -147,9 +147,14 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     reviewWords: reviewStateWords[review],
     signature,
     notes: opening.notes,
-    order: chosen ? orderStateWords[orderState(project, opening, decision)] : '',
+    order: orderWords(project, opening, decision),
     missing: missingKeys(project, opening, decision).length,
   };
+}
+
+function orderWords(project: Project, opening: Opening, decision: Decision): string {
+  if (decision.state === 'left') return nothingToBuy;
+  return decision.chosen ? orderStateWords[orderState(project, opening, decision)] : '';
 }
 
 function nameOf(things: Readonly<Record<string, { readonly name: string }>>, id: string | null): string {

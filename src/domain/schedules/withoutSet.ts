@@ -24,7 +24,7 @@ export interface WithoutSet {
 export function withoutSet(project: Project, decisions: Decisions): readonly WithoutSet[] {
   return openingsInOrder(project).flatMap(({ id, mark }) => {
     const decision = decisions.get(id);
-    if (!decision || decision.chosen) return [];
+    if (!decision || decision.chosen || decision.state === 'left') return [];
     return [{ mark, state: stateWords[decision.state].word, because: whyNone(decision) }];
   });
 }

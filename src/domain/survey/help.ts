@@ -25,7 +25,7 @@ export const keysOnOpening: readonly HelpLine[] = [
   { name: 'Alt + Page Up', says: 'goes to the one before.' },
 ];
 
-const order: readonly DecisionState[] = ['settled', 'open', 'severe', 'refused', 'referred', 'none'];
+const order: readonly DecisionState[] = ['settled', 'open', 'severe', 'refused', 'referred', 'none', 'left'];
 
 export const stateHelp: readonly (HelpLine & { readonly state: DecisionState })[] = order.map((state) => ({
   state,

@@ -165,3 +165,13 @@ describe('ClosetsAndSupplies, format 3 to 4', () => {
     expect(up('porridge')).toBe('porridge');
   });
 });
+
+test('UsualOfTheBuilding, format 3 to 4: nothing is usual yet, and the rest stays', () => {
+  const up = step('UsualOfTheBuilding');
+  expect(up({ id: 'p', building: { highRise: 1 } })).toEqual({
+    id: 'p',
+    building: { highRise: 1 },
+    usual: {},
+  });
+  expect(up('porridge')).toBe('porridge');
+});

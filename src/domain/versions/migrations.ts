@@ -120,10 +120,16 @@ function closetsAndSupplies(project: unknown): unknown {
   return { closets: {}, supplies: {}, productBook: {}, runs: {}, ...project };
 }
 
+/** What most doors of the building are like is kept beside what holds for all of it. */
+function usualOfTheBuilding(project: unknown): unknown {
+  return isObject(project) ? { usual: {}, ...project } : project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
   { to: 4, name: 'ClosetsAndSupplies', up: closetsAndSupplies },
+  { to: 4, name: 'UsualOfTheBuilding', up: usualOfTheBuilding },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

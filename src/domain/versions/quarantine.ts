@@ -46,6 +46,7 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     ...readTable('spaces', 'Space', project, setAside, readSpace),
     ...readTable('openings', 'Opening', project, setAside, readOpening),
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
+    usual: readFacts('The usual', recordOf('usual', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
     setNumbers: readSetNumbers(recordOf('setNumbers', project, setAside), setAside),
     ...readTable('closets', 'Closet', project, setAside, readCloset),

@@ -277,5 +277,11 @@ export const statusSymbols = {
     'Empty lozenge: no device survives the rules',
     line('M12 1.5L22.5 12L12 22.5L1.5 12Z'),
   ),
+  leftAsItIs: symbol(
+    'Left as it is',
+    'Ring with a dash: nothing is wanted and nothing is bought',
+    line(ring(12, 12, 10)),
+    heavy('M7 12H17'),
+  ),
 } satisfies Record<string, FaceSymbol>;
 export type StatusWord = keyof typeof statusSymbols;

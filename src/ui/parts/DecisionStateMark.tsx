@@ -10,6 +10,7 @@ const symbols: Record<DecisionState, StatusWord> = {
   refused: 'refused',
   referred: 'needsSignOff',
   none: 'nothingFits',
+  left: 'leftAsItIs',
 };
 
 export function DecisionStateMark({ state, large = false }: { state: DecisionState; large?: boolean }) {

@@ -1,7 +1,7 @@
 import { needLbf, trafficCyclesK } from '../../decide/score.ts';
 import { type AnswersTo, own, plain, trade } from './said.ts';
 
-type Keys = 'readerSides' | 'securityNeed' | 'traffic' | 'appearance';
+type Keys = 'control' | 'readerSides' | 'securityNeed' | 'traffic' | 'appearance';
 
 /** The figures the ranking goes by; common practice, no source. */
 const against = (need: keyof typeof needLbf) => `ranked against ${needLbf[need]} lbf`;
@@ -9,6 +9,11 @@ const openings = (traffic: keyof typeof trafficCyclesK) =>
   `ranked against ${trafficCyclesK[traffic]},000 openings`;
 
 export const wishesAnswers: AnswersTo<Keys> = {
+  control: {
+    controlled: own('Somebody is to be kept out by a credential, a schedule or a wish of the owner.'),
+    notControlled: own('No credential and no wish: nothing is chosen and nothing is bought.'),
+    asToday: own('What locks it today stays, electric or not: nothing is chosen and nothing is bought.'),
+  },
   readerSides: {
     none: trade('The door is free or locked by key; nobody shows a card or types a code.'),
     secure: trade('A card or code to come in; nothing to show when leaving.'),

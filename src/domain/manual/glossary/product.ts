@@ -13,6 +13,7 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   setBasis: own('Code basis', 'Which codes and editions the project is judged under.'),
   setWeights: own('Weights', 'How much each part of the score counts.'),
   setBuildingFact: own('Answer for the building', 'A fact that holds for every opening, such as sprinklers.'),
+  setUsual: own('The usual', 'What most doors of the building are like; taken at a door by one press.'),
   putFloor: own('Floor', 'A floor that is added, renamed, moved or removed.'),
   putSpace: own('Space', 'A room or other space that is added, changed or removed.'),
   putAmendment: own('Local amendment', 'A rule of the jurisdiction that is added, changed or removed.'),
