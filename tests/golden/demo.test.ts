@@ -89,7 +89,7 @@ describe('demo files', () => {
       return !sheet.drawings.every(wordsAreInside);
     });
     expect(cut.map((opening) => opening.mark)).toEqual([]);
-  });
+  }, 120_000);
 
   it('join spaces at every opening, and reach the outside', () => {
     expect(openings.length).toBeGreaterThanOrEqual(80);

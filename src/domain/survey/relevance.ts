@@ -81,6 +81,7 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   wishDelay30s: yes('wishDelayedEgress'),
   wishNoDelaySign: yes('wishDelayedEgress'),
   delay30sApproved: yes('wishDelay30s'),
+  wishControlledEgress: any(healthCare, is('roomUse', 'dayCare', 'detention')),
   controlledDoorsOnPath: yes('wishControlledEgress'),
   interlockHoldsEgress: yes('wishInterlock'),
   seriesSpacingIn: yes('doorsInSeries'),
