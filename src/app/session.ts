@@ -4,6 +4,7 @@ import type { Project, SetAside } from '../domain/model/project.ts';
 import { createAutosave } from '../storage/autosave.ts';
 import type { Timers } from '../storage/timers.ts';
 import { createDatabase, type Database } from '../storage/database.ts';
+import { createDraftBox, type DraftBox } from '../storage/drafts.ts';
 import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
@@ -30,6 +31,7 @@ import {
   type TabGuard,
 } from '../storage/tabGuard.ts';
 import { type Clock, type NewId, randomIds, systemClock } from './clock.ts';
+import { createDraftDesk, type DraftDesk } from './draftDesk.ts';
 import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
@@ -45,6 +47,7 @@ export type { BackupSummary, ProjectSummary } from '../storage/projectStore.ts';
 export interface AppNeeds {
   readonly database?: Database;
   readonly copies?: SecondCopy;
+  readonly drafts?: DraftBox;
   readonly clock?: Clock;
   readonly ids?: NewId;
   readonly locks?: Locks | undefined;
@@ -61,6 +64,8 @@ export type Told<T = object> = ({ readonly ok: true } & T) | { readonly ok: fals
 export interface App {
   readonly store: AppStore;
   readonly preferences: PreferenceBox;
+  /** What is typed into the fields of the shown project. */
+  readonly drafts: Pick<DraftDesk, 'type' | 'drop' | 'show'>;
   /** Ids for new floors, spaces and openings; works where `crypto.randomUUID` is missing. */
   readonly newId: NewId;
   /** What time it is; screens ask here, so that a test can say. */
@@ -124,6 +129,14 @@ export function createApp(needs: AppNeeds = {}): App {
     by: () => preferences.get('yourName'),
     onCommand: (command, project, how) => accepted(command, project, how),
     ready: false,
+  });
+  const drafts = createDraftDesk({
+    box: needs.drafts ?? createDraftBox(),
+    clock,
+    onChange: (list) => store.getState().setDrafts(list),
+  });
+  store.subscribe(({ document: { project } }, { document: before }) => {
+    if (project.id !== before.project.id) drafts.open(project.id);
   });
   const shown = () => store.getState().document.project;
 
@@ -310,6 +323,8 @@ export function createApp(needs: AppNeeds = {}): App {
     }
     if (found.ok && !samePosition(found.loaded.position, now)) show(found.loaded);
     log.begin(shown().id, found.ok ? found.kept : undefined);
+    // The other window may have been closed with something typed in it.
+    drafts.open(shown().id);
     autosave.begin();
     if (neverStored) changedWhole();
     if (found.ok && found.says !== '') store.getState().tell({ kind: 'problem', says: found.says });
@@ -631,6 +646,7 @@ export function createApp(needs: AppNeeds = {}): App {
   return {
     store,
     preferences,
+    drafts,
     newId: ids,
     clock,
     start: () =>
@@ -638,7 +654,8 @@ export function createApp(needs: AppNeeds = {}): App {
         stopWatching = watchLeaving(
           {
             flush: autosave.flush,
-            unsaved: () => unsavedWork() && (!log.isKept() || autosave.state().kind === 'readOnly'),
+            unsaved: () =>
+              !drafts.isKept() || (unsavedWork() && (!log.isKept() || autosave.state().kind === 'readOnly')),
             gone: () => {
               void autosave.flush().then(() => guard?.release());
             },
@@ -727,6 +744,7 @@ export function createApp(needs: AppNeeds = {}): App {
           await copies.remove(id);
           journal.forget(id);
           known.forget(id);
+          drafts.forget(id);
           return { ok: true };
         });
         if (!removed.ok) return removed;

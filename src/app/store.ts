@@ -11,6 +11,7 @@ import type { Project, SetAside } from '../domain/model/project.ts';
 import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';
 import type { SavingState } from '../storage/autosave.ts';
 import type { Clock, NewId } from './clock.ts';
+import type { DeskDraft } from './draftDesk.ts';
 import { changesNothing, stamped } from './edits.ts';
 
 export type { SavingState } from '../storage/autosave.ts';
@@ -52,6 +53,8 @@ export interface SessionSlice {
   readonly oneCopy: string;
   /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
   readonly notices: readonly Notice[];
+  /** Typed into fields and no edits yet. */
+  readonly drafts: readonly DeskDraft[];
   /** Starts the newer version of the app that waits in this browser; null while none does. */
   readonly newVersion: (() => void) | null;
 }
@@ -95,6 +98,7 @@ export interface AppState {
   readonly setReady: (ready: boolean) => void;
   readonly setBusy: (busy: boolean) => void;
   readonly setOneCopy: (oneCopy: string) => void;
+  readonly setDrafts: (drafts: readonly DeskDraft[]) => void;
 }
 
 export type AppStore = StoreApi<AppState>;
@@ -163,6 +167,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
         busy: false,
         oneCopy: '',
         notices: [],
+        drafts: [],
         newVersion: null,
       },
       saving: { kind: 'saved' },
@@ -234,6 +239,7 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       setReady: (ready) => set(({ session }) => ({ session: { ...session, ready } })),
       setBusy: (busy) => set(({ session }) => ({ session: { ...session, busy } })),
       setOneCopy: (oneCopy) => set(({ session }) => ({ session: { ...session, oneCopy } })),
+      setDrafts: (drafts) => set(({ session }) => ({ session: { ...session, drafts } })),
     };
   });
 }

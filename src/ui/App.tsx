@@ -9,6 +9,7 @@ import { Tour } from './frame/Tour.tsx';
 import { OpeningPage } from './opening/OpeningPage.tsx';
 import { lazyPage, loadAllPages } from './frame/lazyPage.ts';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
+import { ParkedDrafts } from './parts/ParkedDrafts.tsx';
 import { Notices } from './parts/Tell.tsx';
 import { SchedulePage } from './schedule/SchedulePage.tsx';
 
@@ -46,6 +47,7 @@ export function App({ app }: { app: Application }) {
       <Masthead />
       <Tour />
       <Notices />
+      <ParkedDrafts />
       <main id="main" tabIndex={-1} inert={busy} aria-busy={busy}>
         <CurrentPage />
       </main>

@@ -8,6 +8,8 @@ import type { Facts } from '../../src/domain/model/fact.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { createDatabase } from '../../src/storage/database.ts';
+import { createDraftBox } from '../../src/storage/drafts.ts';
+import { memoryKeeper } from '../../src/storage/testing/fakes.ts';
 import { AppContext } from '../../src/ui/context.ts';
 
 /** For tests of screens: a project of openings by mark, whose ids are their marks. */
@@ -20,7 +22,7 @@ export function projectOf(openings: Readonly<Record<string, Facts>>): Project {
 }
 
 /** For tests of screens: an app that has opened a project, and the user in front of it. */
-export function show(screen: ReactNode, project: Project, other: Partial<App> = {}) {
+export function show(screen: ReactNode, project: Project, other: Partial<App> = {}, box = memoryKeeper()) {
   const started = createApp({
     database: createDatabase(),
     clock: steppingClock('2026-03-02T12:00:00.000Z'),
@@ -28,6 +30,7 @@ export function show(screen: ReactNode, project: Project, other: Partial<App> = 
     locks: undefined,
     channel: () => undefined,
     preferences: createPreferences(undefined),
+    drafts: createDraftBox(box),
   });
   started.store.getState().replaceProject(project);
   started.store.getState().setReady(true);

@@ -4,6 +4,7 @@ import type { Timers } from '../timers.ts';
 import { createKeeper, type Files } from '../copy/keeper.ts';
 import type { Answer, SecondCopy } from '../copy/secondCopy.ts';
 import { createDatabase, type Database } from '../database.ts';
+import type { LocalKeeper } from '../localKeeper.ts';
 import type { Channel, Locks } from '../tabGuard.ts';
 
 /** One browser: every window of it sees the same database. */
@@ -161,6 +162,20 @@ export function fakeChannels() {
         for (const hear of mine) all.delete(hear);
       },
     };
+  };
+}
+
+/** A localStorage of its own, that nothing else writes into. */
+export function memoryKeeper(): LocalKeeper {
+  const kept = new Map<string, string>();
+  return {
+    get length() {
+      return kept.size;
+    },
+    key: (index) => [...kept.keys()][index] ?? null,
+    getItem: (key) => kept.get(key) ?? null,
+    setItem: (key, value) => void kept.set(key, value),
+    removeItem: (key) => void kept.delete(key),
   };
 }
 

@@ -9,6 +9,8 @@ import { bestTable } from '../../domain/import/sheets.ts';
 import { broughtIn, importLabel } from '../../domain/project/importPreview.ts';
 import { readSchedule, type ReadSchedule, readScheduleText } from '../../intake/readFile.ts';
 import { useApp, useApplication, useStore } from '../context.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 import { ImportPreview } from './ImportPreview.tsx';
 import { ProgressBar } from './ProgressBar.tsx';
 import { useSteps } from './useSteps.ts';
@@ -30,7 +32,7 @@ export function ImportSchedule() {
   const [byHand, setByHand] = useState(() => mappingFrom(app.preferences.get('columnsByHand')));
   const [rows, setRows] = useState<ReadonlyMap<number, 'opening' | 'omit'>>(new Map());
   const [sheet, setSheet] = useState<string>();
-  const [pasted, setPasted] = useState('');
+  const pasted = useDraft<string>({ place: 'import/pasted', label: 'Pasted rows', href: '#/files' }, '');
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
   const { progress, run, stop } = useSteps();
@@ -74,7 +76,7 @@ export function ImportSchedule() {
       .dispatch(importLabel(imported, source.name), importEdits(project, imported));
     if (!result.ok) return setProblem(result.says);
     take(undefined, '');
-    setPasted('');
+    pasted.done();
     setDone(broughtIn(imported));
     // Decided here, where it shows, and not when the schedule is opened.
     const now = store.getState().document.project;
@@ -108,15 +110,17 @@ export function ImportSchedule() {
             id={`${id}paste`}
             className="input"
             rows={4}
-            value={pasted}
-            onChange={(event) => setPasted(event.target.value)}
+            value={pasted.value}
+            readOnly={pasted.isReadOnly}
+            onChange={(event) => pasted.type(event.target.value)}
           />
+          <DraftNote draft={pasted} />
           <div className="row">
             <button
               type="button"
               className="button button-small"
-              disabled={pasted.trim() === ''}
-              onClick={() => take(readScheduleText(pasted), 'pasted rows')}
+              disabled={pasted.value.trim() === ''}
+              onClick={() => take(readScheduleText(pasted.value), 'pasted rows')}
             >
               Check these rows
             </button>

@@ -66,6 +66,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
       )}
       <AddName
         label="New project"
+        at={{ place: 'project/new', href: '#/files' }}
         button="Start"
         onAdd={(name) => {
           if (name.trim() === '') return 'A project needs a name.';

@@ -4,6 +4,7 @@ import { useApp, useApplication } from '../context.ts';
 const words = {
   opening: 'Opening…',
   saved: 'Saved',
+  draft: 'Not saved yet',
   waiting: 'Saving soon',
   saving: 'Saving…',
   failed: 'Not saved',
@@ -13,13 +14,15 @@ const words = {
 /** A state that passes within this time offers no button: it would blink with every edit. */
 const passing = 1_500;
 
-/** Says all the time whether the work is on disk; "Saved" only once it is. */
+/** Says all the time whether the work is on disk; "Saved" only once all of it is, what is typed in a field too. */
 export function SavingMark() {
   const saving = useApp((state) => state.saving);
   const isOpening = useApp(({ session }) => !session.ready || session.busy);
   const isShown = useApp(({ session }) => session.ready);
   const app = useApplication();
-  const kind = isOpening ? 'opening' : saving.kind;
+  const hasDrafts = useApp(({ session }) => session.drafts.length > 0);
+  const stored = saving.kind === 'saved' && hasDrafts ? 'draft' : saving.kind;
+  const kind = isOpening ? 'opening' : stored;
   const lasts = useLasting(kind);
   const says = !isOpening && (saving.kind === 'failed' || saving.kind === 'readOnly') ? saving.says : '';
   const offersCopy = isShown && kind !== 'saved' && (says !== '' || lasts);

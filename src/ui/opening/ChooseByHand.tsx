@@ -4,6 +4,8 @@ import { handChoices } from '../../domain/decide/handChoice.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { handChoiceDoubt } from '../../domain/project/doubts.ts';
 import { useApplication, useStore } from '../context.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 
 interface Props {
   readonly project: Project;
@@ -11,25 +13,38 @@ interface Props {
   readonly decision: Decision;
 }
 
+const nothingChosen: { readonly candidate: string; readonly reason: string } = { candidate: '', reason: '' };
+
 /** A person may choose otherwise, with a reason; a reviewer is then asked to sign. */
 export function ChooseByHand({ opening, decision }: Props) {
   const store = useStore();
   const app = useApplication();
   const ids = useId();
-  const [open, setOpen] = useState(false);
-  const [candidate, setCandidate] = useState('');
-  const [reason, setReason] = useState('');
-  const [problem, setProblem] = useState('');
+  const draft = useDraft(
+    {
+      place: `hand/${opening.id}`,
+      label: `${opening.mark}, choice by hand`,
+      href: `#/opening/${encodeURIComponent(opening.id)}`,
+    },
+    nothingChosen,
+  );
+  const { candidate, reason } = draft.value;
+  const [asked, setOpen] = useState(false);
+  const open = asked || draft.isChanged;
+  const type = (next: typeof nothingChosen) => {
+    setOpen(true);
+    draft.type(next);
+  };
 
   const set = (value: Opening['override'], label: string) =>
     store.getState().dispatch(`${opening.mark}: ${label}`, [{ kind: 'setOverride', id: opening.id, value }]);
   const keep = () => {
-    if (candidate === '') return setProblem('Pick what is to be used instead.');
-    if (reason.trim() === '') return setProblem('Say why; the reviewer will read it.');
+    if (candidate === '') return draft.settle('Pick what is to be used instead.');
+    if (reason.trim() === '') return draft.settle('Say why; the reviewer will read it.');
     const by = app.preferences.get('yourName');
     const result = set({ candidate, reason: reason.trim(), by, at: app.clock() }, 'chosen by hand');
-    if (!result.ok) return setProblem(result.says);
-    setOpen(false);
+    draft.settle(result.ok ? undefined : result.says);
+    if (result.ok) setOpen(false);
   };
 
   if (opening.override) {
@@ -74,7 +89,7 @@ export function ChooseByHand({ opening, decision }: Props) {
           id={`${ids}what`}
           className="input"
           value={candidate}
-          onChange={(event) => setCandidate(event.target.value)}
+          onChange={(event) => type({ candidate: event.target.value, reason })}
         >
           <option value="">Pick an arrangement</option>
           {choices.map((choice) => (
@@ -91,19 +106,23 @@ export function ChooseByHand({ opening, decision }: Props) {
           id={`${ids}why`}
           className="input notes"
           value={reason}
-          onChange={(event) => setReason(event.target.value)}
+          readOnly={draft.isReadOnly}
+          onChange={(event) => type({ candidate, reason: event.target.value })}
         />
       </label>
-      {problem !== '' && (
-        <p role="alert" className="field-error">
-          {problem}
-        </p>
-      )}
+      <DraftNote draft={draft} />
       <div className="row">
         <button type="submit" className="button button-main">
           Use it
         </button>
-        <button type="button" className="button button-quiet" onClick={() => setOpen(false)}>
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => {
+            draft.done();
+            setOpen(false);
+          }}
+        >
           Cancel
         </button>
       </div>

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import type { Opening } from '../../domain/model/project.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
 import type { Borrowed } from '../../domain/survey/answers.ts';
 import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
@@ -9,10 +10,13 @@ import { AmountInput } from './AmountInput.tsx';
 import { AnswersMean } from './AnswersMean.tsx';
 import { ChoiceSelect, YesNo } from './ChoiceInputs.tsx';
 import { shownValue } from './answers.ts';
+import { placeOfFact } from './placeOfFact.ts';
 import type { SurveyFact } from './useAnswer.ts';
 
 interface Props {
   readonly fact: FactKey;
+  /** Whose fact it is; null for the building. */
+  readonly of: Pick<Opening, 'id' | 'mark'> | null;
   readonly value: Fact<unknown> | undefined;
   /** What stands in while nothing was entered here. */
   readonly borrowed?: Borrowed | undefined;
@@ -22,7 +26,7 @@ interface Props {
 }
 
 /** One fact with its standing, and what contradicts it. */
-export function FactField({ fact, value, borrowed, findings = [], onAnswer }: Props) {
+export function FactField({ fact, of, value, borrowed, findings = [], onAnswer }: Props) {
   const info = fieldInfo(fact);
   const id = useId();
   const [problem, setProblem] = useState('');
@@ -32,6 +36,7 @@ export function FactField({ fact, value, borrowed, findings = [], onAnswer }: Pr
     const read = readFact(fact, text);
     const says = read.ok ? onAnswer(read.fact) : read.says;
     setProblem(says ?? '');
+    return says;
   };
   const confirm = (sure: string | number | boolean) =>
     setProblem(onAnswer({ is: 'known', value: sure }) ?? '');
@@ -44,8 +49,13 @@ export function FactField({ fact, value, borrowed, findings = [], onAnswer }: Pr
       ) : groups ? (
         <ChoiceSelect {...named} groups={groups} />
       ) : (
-        // A field of its own for each stored value, so an undo shows.
-        <AmountInput key={stored} {...named} fact={fact} unit={info.unit ?? ''} invalid={problem !== ''} />
+        <AmountInput
+          {...named}
+          fact={fact}
+          at={placeOfFact(of, fact)}
+          unit={info.unit ?? ''}
+          invalid={problem !== ''}
+        />
       )}
       <div id={`${id}help`}>
         {info.help && (stored === '' || stored === '?') && <p className="field-help">{info.help}</p>}

@@ -1,11 +1,13 @@
 import { useId } from 'react';
 import type { Opening } from '../../domain/model/project.ts';
-import { useStore } from '../context.ts';
+import { draftWords } from '../../domain/text/draftWords.ts';
+import { useApp, useStore } from '../context.ts';
 
 /** Kept with every key: a tab that is killed in the middle of a sentence keeps its beginning. */
 export function Notes({ opening }: { opening: Opening }) {
   const store = useStore();
   const visit = useId();
+  const isReadOnly = useApp(({ saving }) => saving.kind === 'readOnly');
   return (
     <label className="field notes-field">
       <span className="lettering soft">Notes</span>
@@ -13,6 +15,7 @@ export function Notes({ opening }: { opening: Opening }) {
         className="input notes"
         rows={1}
         value={opening.notes}
+        readOnly={isReadOnly}
         onChange={(event) =>
           store
             .getState()
@@ -23,6 +26,7 @@ export function Notes({ opening }: { opening: Opening }) {
             )
         }
       />
+      {isReadOnly && <span className="field-help">{draftWords.readOnly}</span>}
     </label>
   );
 }

@@ -4,17 +4,20 @@ import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
 import { readFact } from '../../domain/survey/readFact.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
+import type { Opening } from '../../domain/model/project.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { AmountAnswer } from './AmountAnswer.tsx';
 import { shownValue } from './answers.ts';
 import { AnswerList } from './AnswerList.tsx';
 import { AnswersMean } from './AnswersMean.tsx';
+import { placeOfFact } from './placeOfFact.ts';
 import './question.css';
 import type { SurveyFact } from './useAnswer.ts';
 
 interface Props {
   readonly fact: FactKey;
+  readonly of: Pick<Opening, 'id' | 'mark'>;
   readonly value: Fact<unknown> | undefined;
   readonly findings?: readonly FindingWords[];
   readonly onAnswer: (fact: SurveyFact | null) => string | undefined;
@@ -24,7 +27,7 @@ interface Props {
 }
 
 /** One whole question. Each answer is a button as high as a thumb; one press answers. */
-export function Question({ fact, value, findings = [], onAnswer, headingRef, children }: Props) {
+export function Question({ fact, of, value, findings = [], onAnswer, headingRef, children }: Props) {
   const info = fieldInfo(fact);
   const id = useId();
   const [problem, setProblem] = useState('');
@@ -32,7 +35,9 @@ export function Question({ fact, value, findings = [], onAnswer, headingRef, chi
   const groups = choiceGroupsOf(fact);
   const answer = (text: string) => {
     const read = readFact(fact, text);
-    setProblem((read.ok ? onAnswer(read.fact) : read.says) ?? '');
+    const says = read.ok ? onAnswer(read.fact) : read.says;
+    setProblem(says ?? '');
+    return says;
   };
   const cannotTell = (
     <button type="button" aria-pressed={stored === '?'} onClick={() => answer('?')}>
@@ -63,6 +68,7 @@ export function Question({ fact, value, findings = [], onAnswer, headingRef, chi
       ) : (
         <AmountAnswer
           fact={fact}
+          at={placeOfFact(of, fact)}
           labelledBy={id}
           stored={stored}
           invalid={problem !== ''}

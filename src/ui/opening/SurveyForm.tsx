@@ -52,7 +52,13 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
       <section className="section next-question" aria-label="Next question">
         {next !== undefined && decision.state === 'settled' && <p className="note">{askedForOrder}</p>}
         {asked ? (
-          <Question key={asked} fact={asked} value={storedFact(asked)} onAnswer={answerAsked(asked)} />
+          <Question
+            key={asked}
+            fact={asked}
+            of={opening}
+            value={storedFact(asked)}
+            onAnswer={answerAsked(asked)}
+          />
         ) : (
           <NothingMore end={surveyEnd(project, opening, decision)} onAsk={setAgain} />
         )}
@@ -90,6 +96,7 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
                   <FactField
                     key={key}
                     fact={key}
+                    of={opening}
                     value={opening.facts[key] as Fact<unknown> | undefined}
                     borrowed={borrowedFor(key, opening, project, decision)}
                     findings={findingsAt(key)}

@@ -1,26 +1,26 @@
-import { useId, useRef, useState } from 'react';
+import { useId, useRef } from 'react';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { type DraftPlace, useDraft } from '../parts/useDraft.ts';
 import './addName.css';
 
 interface Props {
   readonly label: string;
+  readonly at: Omit<DraftPlace, 'label'>;
   readonly button: string;
   readonly onAdd: (name: string) => string | undefined;
 }
 
 /** A name and a button; after adding, the field is empty and ready for the next. */
-export function AddName({ label, button, onAdd }: Props) {
+export function AddName({ label, at, button, onAdd }: Props) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
-  const [name, setName] = useState('');
-  const [problem, setProblem] = useState('');
+  const draft = useDraft<string>({ ...at, label }, '');
   return (
     <form
       className="stack stack-tight"
       onSubmit={(event) => {
         event.preventDefault();
-        const says = onAdd(name) ?? '';
-        setProblem(says);
-        if (says === '') setName('');
+        draft.settle(onAdd(draft.value));
         input.current?.focus();
       }}
     >
@@ -32,21 +32,18 @@ export function AddName({ label, button, onAdd }: Props) {
           ref={input}
           id={id}
           className="input"
-          value={name}
-          aria-invalid={problem !== ''}
+          value={draft.value}
+          readOnly={draft.isReadOnly}
+          aria-invalid={draft.problem !== ''}
           aria-describedby={`${id}problem`}
-          onChange={(event) => setName(event.target.value)}
+          onChange={(event) => draft.type(event.target.value)}
         />
         <button type="submit" className="button">
           {button}
         </button>
       </div>
       <div id={`${id}problem`}>
-        {problem !== '' && (
-          <p role="alert" className="field-error">
-            {problem}
-          </p>
-        )}
+        <DraftNote draft={draft} />
       </div>
     </form>
   );

@@ -11,25 +11,31 @@ import {
   readAmendment,
 } from '../../domain/project/amendments.ts';
 import { AmendmentConditions } from './AmendmentConditions.tsx';
-import { focusFirst } from './useDraft.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { focusFirst, useDraft } from '../parts/useDraft.ts';
 
 interface Props {
   readonly project: Project;
   readonly id: string;
+  /** The form of an amendment that is not in the project yet. */
+  readonly isNew?: boolean;
   readonly start: AmendmentDraft;
   readonly button: string;
   readonly onKeep: (amendment: Amendment) => string | undefined;
   readonly onCancel: () => void;
 }
 
-export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: Props) {
+export function AmendmentForm({ project, id, isNew = false, start, button, onKeep, onCancel }: Props) {
   const field = useId();
-  const [draft, setDraft] = useState(start);
+  const kept = useDraft(
+    { place: `amendment/${isNew ? 'new' : id}`, label: 'Local amendment', href: '#/project' },
+    start,
+  );
+  const draft = kept.value;
   const [tried, setTried] = useState(false);
-  const [refused, setRefused] = useState('');
   const read = readAmendment(id, draft);
   const problems = tried && !read.ok ? read.problems : {};
-  const set = (change: Partial<AmendmentDraft>) => setDraft({ ...draft, ...change });
+  const set = (change: Partial<AmendmentDraft>) => kept.type({ ...draft, ...change });
   const decisions = useMemo(() => allDecisions(project), [project]);
   const error = (name: string) =>
     problems[name] !== undefined && (
@@ -44,7 +50,7 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
       onSubmit={(event) => {
         event.preventDefault();
         setTried(true);
-        if (read.ok) setRefused(onKeep(read.amendment) ?? '');
+        if (read.ok) kept.settle(onKeep(read.amendment));
       }}
     >
       <div className="field">
@@ -55,6 +61,7 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
           rows={2}
           ref={focusFirst}
           value={draft.says}
+          readOnly={kept.isReadOnly}
           aria-invalid={problems['says'] !== undefined}
           onChange={(event) => set({ says: event.target.value })}
         />
@@ -66,6 +73,7 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
           id={`${field}source`}
           className="input"
           value={draft.source}
+          readOnly={kept.isReadOnly}
           aria-invalid={problems['source'] !== undefined}
           onChange={(event) => set({ source: event.target.value })}
         />
@@ -112,16 +120,19 @@ export function AmendmentForm({ project, id, start, button, onKeep, onCancel }: 
           ? amendmentTouches(project, read.amendment, decisions)
           : 'The number of openings it affects is shown here once the form is complete.'}
       </output>
-      {refused !== '' && (
-        <p role="alert" className="field-error">
-          {refused}
-        </p>
-      )}
+      <DraftNote draft={kept} />
       <div className="row">
         <button type="submit" className="button button-main">
           {button}
         </button>
-        <button type="button" className="button button-quiet" onClick={onCancel}>
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => {
+            kept.done();
+            onCancel();
+          }}
+        >
           Cancel
         </button>
       </div>

@@ -12,12 +12,13 @@ import { amendmentRule } from '../../domain/decide/ruleBook.ts';
 import { conditionLine } from '../../domain/manual/conditionInWords.ts';
 import { manualEntry } from '../../domain/manual/ruleManual.ts';
 import { AmendmentForm } from './AmendmentForm.tsx';
+import { useDrafted } from '../parts/useDraft.ts';
 import { useCommand } from './useCommand.ts';
 
 /** Rules that the jurisdiction adds. They are judged with the rule book, and cited by their own source. */
 export function Amendments({ project }: { project: Project }) {
   const command = useCommand();
-  const [editing, setEditing] = useState<string | null>(null);
+  const [editing, setEditing] = useState<string | null>(useDrafted('amendment/'));
   const put = (amendment: Amendment) => {
     const says = command('Local amendment', [{ kind: 'putAmendment', id: amendment.id, value: amendment }]);
     if (says === undefined) setEditing(null);
@@ -73,7 +74,7 @@ function NewAmendment(props: {
   onCancel: () => void;
 }) {
   const [id] = useState(randomIds);
-  return <AmendmentForm {...props} id={id} start={emptyAmendment} button="Add" />;
+  return <AmendmentForm {...props} id={id} isNew start={emptyAmendment} button="Add" />;
 }
 
 function AmendmentCard(props: {

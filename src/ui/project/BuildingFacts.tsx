@@ -12,6 +12,7 @@ export function BuildingFacts({ project }: { project: Project }) {
     <FactField
       key={key}
       fact={key}
+      of={null}
       value={project.building[key]}
       onAnswer={(value) =>
         command(`Building: ${fieldInfo(key).label}`, [{ kind: 'setBuildingFact', fact: key, value }])

@@ -36,6 +36,7 @@ export function Floors({ project }: { project: Project }) {
       )}
       <AddName
         label="New floor, above the others"
+        at={{ place: 'floor/new', href: '#/project' }}
         button="Add floor"
         onAdd={(name) => {
           const made = newFloor(project, randomIds(), name);
@@ -71,6 +72,7 @@ function FloorRow({ project, floor, isTop, isLowest }: RowProps) {
     <li className="place">
       <TextField
         label="Name of the floor"
+        at={{ place: `floor/${floor.id}`, href: '#/project' }}
         hideLabel
         value={floor.name}
         onKeep={(name) =>

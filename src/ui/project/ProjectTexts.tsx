@@ -19,6 +19,7 @@ export function ProjectTexts({ project }: { project: Project }) {
           <TextField
             key={field}
             label={label}
+            at={{ place: `project/${field}`, href: '#/project' }}
             lines={lines}
             value={project[field]}
             onKeep={(value) => command(label, [{ kind: 'setProject', field, value }])}
@@ -28,6 +29,7 @@ export function ProjectTexts({ project }: { project: Project }) {
       </div>
       <TextField
         label="Notes"
+        at={{ place: 'project/notes', href: '#/project' }}
         lines={3}
         value={project.notes}
         onKeep={(value) => command('Notes of the project', [{ kind: 'setProject', field: 'notes', value }])}
@@ -43,6 +45,7 @@ function YourName() {
   return (
     <TextField
       label="Your name"
+      at={{ place: 'your-name', href: '#/project' }}
       value={name}
       help="Kept in this browser. It is recorded as the author of every edit and sign-off you make."
       onKeep={(text) => {

@@ -4,10 +4,12 @@ import { floorsInOrder, securityLevelWords, spaceKinds } from '../../domain/proj
 import { loadOfDraft, type SpaceDraft, useChoices } from '../../domain/project/spaceDraft.ts';
 import { areaAlso } from '../../domain/units/area.ts';
 import { ReasonLines } from '../parts/ReasonLines.tsx';
-import { focusFirst } from './useDraft.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { type DraftPlace, focusFirst, useDraft } from '../parts/useDraft.ts';
 
 interface Props {
   readonly project: Project;
+  readonly at: DraftPlace;
   readonly start: SpaceDraft;
   readonly button: string;
   /** Keeps the space; what is refused comes back with its field. */
@@ -15,11 +17,12 @@ interface Props {
   readonly onCancel: () => void;
 }
 
-export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
+export function SpaceForm({ project, at, start, button, onKeep, onCancel }: Props) {
   const id = useId();
-  const [draft, setDraft] = useState(start);
+  const kept = useDraft(at, start);
+  const { value: draft, isReadOnly } = kept;
   const [problem, setProblem] = useState({ field: '', says: '' });
-  const set = (change: Partial<SpaceDraft>) => setDraft({ ...draft, ...change });
+  const set = (change: Partial<SpaceDraft>) => kept.type({ ...draft, ...change });
   const load = loadOfDraft(project, draft);
   const error = (field: string) =>
     problem.field === field && (
@@ -34,6 +37,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
         event.preventDefault();
         const refused = onKeep(draft);
         if (refused) setProblem(refused);
+        else kept.done();
       }}
     >
       <div className="project-fields">
@@ -44,6 +48,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
             className="input"
             ref={focusFirst}
             value={draft.name}
+            readOnly={isReadOnly}
             aria-invalid={problem.field === 'name'}
             onChange={(event) => set({ name: event.target.value })}
           />
@@ -82,6 +87,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
           also={areaAlso(draft.area)}
           help="Write 1120, 1120 ft² or 104 m²."
           value={draft.area}
+          isReadOnly={isReadOnly}
           onType={(area) => set({ area })}
           error={error('area')}
         />
@@ -90,6 +96,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
           unit="ft"
           help="The longest travel before a person has a choice of two exits."
           value={draft.commonPath}
+          isReadOnly={isReadOnly}
           onType={(commonPath) => set({ commonPath })}
           error={error('commonPath')}
         />
@@ -98,6 +105,7 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
           unit="people"
           help="Only where the drawings or the authority give one; it wins over use and area."
           value={draft.occupantLoad}
+          isReadOnly={isReadOnly}
           onType={(occupantLoad) => set({ occupantLoad })}
           error={error('occupantLoad')}
         />
@@ -106,11 +114,19 @@ export function SpaceForm({ project, start, button, onKeep, onCancel }: Props) {
         <p role="status">{load === undefined ? '' : `Load: ${load.says}`}</p>
         <ReasonLines reasons={load?.reasons ?? []} />
       </div>
+      <DraftNote draft={kept} />
       <div className="row">
         <button type="submit" className="button button-main">
           {button}
         </button>
-        <button type="button" className="button button-quiet" onClick={onCancel}>
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => {
+            kept.done();
+            onCancel();
+          }}
+        >
           Cancel
         </button>
       </div>
@@ -124,6 +140,7 @@ function Amount(props: {
   also?: string;
   help: string;
   value: string;
+  isReadOnly: boolean;
   onType: (text: string) => void;
   error: ReactNode;
 }) {
@@ -138,6 +155,7 @@ function Amount(props: {
           autoComplete="off"
           placeholder="Not known"
           value={props.value}
+          readOnly={props.isReadOnly}
           aria-invalid={props.error !== false}
           aria-describedby={`${id}about`}
           onChange={(event) => props.onType(event.target.value)}

@@ -5,12 +5,13 @@ import { loadOf } from '../../domain/egress/spaceLoad.ts';
 import { securityLevelWords, spaceKinds, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
 import { emptySpace, readSpace, spaceDraftOf, useAndAreaInWords } from '../../domain/project/spaceDraft.ts';
 import { SpaceForm } from './SpaceForm.tsx';
+import { useDrafted } from '../parts/useDraft.ts';
 import { useCommand } from './useCommand.ts';
 
 /** Rooms and ways that openings join; what is left empty is not known. */
 export function Spaces({ project }: { project: Project }) {
   const command = useCommand();
-  const [editing, setEditing] = useState<string | null>(null);
+  const [editing, setEditing] = useState<string | null>(useDrafted('space/'));
   const spaces = spacesInOrder(project);
   const keep = (id: string) => (draft: Parameters<typeof readSpace>[2]) => {
     const read = readSpace(project, id, draft);
@@ -48,6 +49,7 @@ export function Spaces({ project }: { project: Project }) {
                     <td colSpan={7} className="space-editing">
                       <SpaceForm
                         project={project}
+                        at={{ place: `space/${space.id}`, label: `Space ${space.name}`, href: '#/project' }}
                         start={spaceDraftOf(space)}
                         button="Keep"
                         onKeep={keep(space.id)}
@@ -71,6 +73,7 @@ export function Spaces({ project }: { project: Project }) {
       {editing === 'new' ? (
         <SpaceForm
           project={project}
+          at={{ place: 'space/new', label: 'New space', href: '#/project' }}
           start={emptySpace}
           button="Add"
           onKeep={(draft) => keep(randomIds())(draft)}

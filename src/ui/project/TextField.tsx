@@ -1,8 +1,11 @@
 import { type ReactNode, useId } from 'react';
-import { useDraft } from './useDraft.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { type DraftPlace, useDraft } from '../parts/useDraft.ts';
 
 interface Props {
   readonly label: string;
+  /** Where a text that is not kept yet is found again. */
+  readonly at: Omit<DraftPlace, 'label'>;
   readonly value: string;
   /** Keeps the text; a returned sentence says why it was refused, and the text stays as typed. */
   readonly onKeep: (text: string) => string | undefined;
@@ -13,16 +16,18 @@ interface Props {
 }
 
 /** One text, kept when the field is left or Enter is pressed. */
-export function TextField({ label, value, onKeep, lines = 1, help, hideLabel = false, placeholder }: Props) {
+export function TextField(props: Props) {
+  const { label, at, value, onKeep, lines = 1, help, hideLabel = false, placeholder } = props;
   const id = useId();
-  const draft = useDraft(value);
+  const draft = useDraft({ ...at, label }, value);
   const keep = () => {
-    if (draft.isChanged) draft.refuse(onKeep(draft.text));
+    if (draft.isChanged) draft.settle(onKeep(draft.value));
   };
   const common = {
     id,
     className: 'input',
-    value: draft.text,
+    value: draft.value,
+    readOnly: draft.isReadOnly,
     'aria-invalid': draft.problem !== '',
     'aria-describedby': `${id}about`,
     ...(placeholder === undefined ? {} : { placeholder }),
@@ -46,11 +51,7 @@ export function TextField({ label, value, onKeep, lines = 1, help, hideLabel = f
       )}
       <div id={`${id}about`}>
         {help !== undefined && <p className="field-help">{help}</p>}
-        {draft.problem !== '' && (
-          <p role="alert" className="field-error">
-            {draft.problem}
-          </p>
-        )}
+        <DraftNote draft={draft} onKeep={keep} />
       </div>
     </div>
   );

@@ -9,7 +9,8 @@ import {
   weightShares,
 } from '../../domain/project/weightsMean.ts';
 import { useCommand } from './useCommand.ts';
-import { useDraft } from './useDraft.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 
 export function WeightsForm({ project }: { project: Project }) {
   const command = useCommand();
@@ -60,11 +61,14 @@ interface WeightProps {
 /** Slider and number move together; the step is kept once the hand lets go, so undo goes back one whole move. */
 function Weight({ part, value, share, onKeep }: WeightProps) {
   const id = useId();
-  const draft = useDraft(String(value));
+  const draft = useDraft(
+    { place: `weight/${part}`, label: `Weight: ${scorePartWords[part]}`, href: '#/project' },
+    String(value),
+  );
   const keep = () => {
     if (!draft.isChanged) return;
-    const read = readWeight(draft.text);
-    draft.refuse(read.ok ? onKeep(read.value) : read.says);
+    const read = readWeight(draft.value);
+    draft.settle(read.ok ? onKeep(read.value) : read.says);
   };
   return (
     <li className="weight">
@@ -82,7 +86,8 @@ function Weight({ part, value, share, onKeep }: WeightProps) {
         min={0}
         max={100}
         aria-label={`${scorePartWords[part]}, slider`}
-        value={Number.isFinite(Number(draft.text)) ? Number(draft.text) : value}
+        disabled={draft.isReadOnly}
+        value={Number.isFinite(Number(draft.value)) ? Number(draft.value) : value}
         onChange={(event) => draft.type(event.target.value)}
         onPointerUp={keep}
         onKeyUp={keep}
@@ -95,7 +100,8 @@ function Weight({ part, value, share, onKeep }: WeightProps) {
           inputMode="numeric"
           aria-describedby={`${id}means ${id}share`}
           aria-invalid={draft.problem !== ''}
-          value={draft.text}
+          value={draft.value}
+          readOnly={draft.isReadOnly}
           onChange={(event) => draft.type(event.target.value)}
           onBlur={keep}
           onKeyDown={(event) => {
@@ -106,11 +112,7 @@ function Weight({ part, value, share, onKeep }: WeightProps) {
           {share} % of the whole
         </span>
       </span>
-      {draft.problem !== '' && (
-        <p role="alert" className="field-error">
-          {draft.problem}
-        </p>
-      )}
+      <DraftNote draft={draft} onKeep={keep} />
     </li>
   );
 }

@@ -15,6 +15,8 @@ import {
 } from '../../domain/schedules/reviewDraft.ts';
 import { markOnFile } from '../../exporting/sheets/markOnFile.ts';
 import { useApplication, useStore } from '../context.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft, useHasDraft } from '../parts/useDraft.ts';
 import { ReviewMark } from './ReviewMark.tsx';
 import './review.css';
 
@@ -26,7 +28,7 @@ interface Props {
 /** The mark on file, and the form that sets one. Whoever reads must see first what was decided before. */
 export function ReviewForm({ opening, decision }: Props) {
   const store = useStore();
-  const [again, setAgain] = useState(false);
+  const [again, setAgain] = useState(useHasDraft(`review/${opening.id}`));
   const [told, setTold] = useState('');
   const result = useRef<HTMLDivElement>(null);
   const onFile = markOnFile(reviewState(opening, decision));
@@ -34,11 +36,15 @@ export function ReviewForm({ opening, decision }: Props) {
     const dispatched = store
       .getState()
       .dispatch(reviewLabel(opening.mark, review), [{ kind: 'setReview', id: opening.id, value: review }]);
-    if (!dispatched.ok) return setTold(dispatched.says);
+    if (!dispatched.ok) {
+      setTold(dispatched.says);
+      return dispatched.says;
+    }
     setAgain(false);
     setTold(review ? 'The review is on file.' : 'The review was removed. Undo brings it back.');
     // The button that was pressed is gone; the keyboard goes on from what took its place.
     result.current?.focus();
+    return undefined;
   };
   return (
     <div className="stack review-form">
@@ -65,7 +71,7 @@ export function ReviewForm({ opening, decision }: Props) {
 }
 
 interface DraftProps extends Props {
-  readonly onSet: (review: Opening['review']) => void;
+  readonly onSet: (review: Opening['review']) => string | undefined;
   readonly focus: boolean;
 }
 
@@ -73,22 +79,34 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
   const { clock, preferences } = useApplication();
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
-  const [draft, setDraft] = useState<ReviewDraft>(() => ({
+  const [start] = useState<ReviewDraft>(() => ({
     verdict: '',
     by: preferences.get('yourName'),
     on: dayOf(clock()),
     reason: '',
   }));
+  const kept = useDraft(
+    {
+      place: `review/${opening.id}`,
+      label: `Review of ${opening.mark}`,
+      href: `#/opening/${encodeURIComponent(opening.id)}`,
+    },
+    start,
+  );
+  const draft = kept.value;
   const [problems, setProblems] = useState<ReviewProblems>({});
   const change = (part: Partial<ReviewDraft>) => {
-    setDraft({ ...draft, ...part });
+    kept.type({ ...draft, ...part });
     setProblems({});
   };
   const send = (event: SubmitEvent) => {
     event.preventDefault();
     const found = reviewProblems(draft, decision);
     const review = reviewFrom(draft, decision);
-    if (review) return onSet(review);
+    if (review) {
+      if (onSet(review) === undefined) kept.done();
+      return;
+    }
     setProblems(found);
     const first = Object.keys(found)[0];
     form.current?.querySelector<HTMLElement>(`[name="${id}-${first}"]`)?.focus();
@@ -128,6 +146,7 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
             {...named('by')}
             autoComplete="name"
             value={draft.by}
+            readOnly={kept.isReadOnly}
             onChange={(event) => change({ by: event.target.value })}
           />
           <Problem id={`${id}-by-problem`} says={problems.by} />
@@ -139,6 +158,7 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
             type="date"
             {...named('on')}
             value={draft.on}
+            readOnly={kept.isReadOnly}
             onChange={(event) => change({ on: event.target.value })}
           />
           <Problem id={`${id}-on-problem`} says={problems.on} />
@@ -153,10 +173,12 @@ function Draft({ opening, decision, onSet, focus }: DraftProps) {
           rows={2}
           {...named('reason')}
           value={draft.reason}
+          readOnly={kept.isReadOnly}
           onChange={(event) => change({ reason: event.target.value })}
         />
         <Problem id={`${id}-reason-problem`} says={problems.reason} />
       </label>
+      <DraftNote draft={kept} />
       <button type="submit" className="button button-main">
         File the review
       </button>

@@ -1,9 +1,12 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';
 import { readFact } from '../../domain/survey/readFact.ts';
 import { choicesOf, shownValue } from '../opening/answers.ts';
+import { placeOfFact } from '../opening/placeOfFact.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 import type { Column } from './columns.ts';
 
 interface Props {
@@ -17,9 +20,12 @@ interface Props {
 export function CellEditor({ column, opening, onDone }: Props) {
   const store = useStore();
   const fact = column.fact;
-  const [draft, setDraft] = useState(fact ? shownValue(opening.facts[fact]) : opening.mark);
-  const [problem, setProblem] = useState('');
   const label = `${column.head}, ${opening.mark}`;
+  const held = useDraft(
+    fact ? placeOfFact(opening, fact) : { place: `mark/${opening.id}`, label, href: '#/schedule' },
+    fact ? shownValue(opening.facts[fact]) : opening.mark,
+  );
+  const { value: draft, type: setDraft } = held;
 
   /** Leaving the field that just went away must not keep it a second time. */
   const over = useRef(false);
@@ -36,8 +42,11 @@ export function CellEditor({ column, opening, onDone }: Props) {
       : store
           .getState()
           .dispatch('Mark', [{ kind: 'setOpening', id: opening.id, field: 'mark', value: text.trim() }]);
-    if (result.ok) return done(left);
-    setProblem(result.says);
+    if (result.ok) {
+      held.done();
+      return done(left);
+    }
+    held.settle(result.says);
     // Nobody looks at this cell any more; the sentence must not be lost with it.
     if (left) store.getState().tell({ kind: 'problem', says: `${label}: ${result.says}` });
   };
@@ -52,8 +61,10 @@ export function CellEditor({ column, opening, onDone }: Props) {
   const choices = fact ? choicesOf(fact) : undefined;
   const keys = (event: { key: string; preventDefault: () => void; stopPropagation: () => void }) => {
     byPointer.current = false;
-    if (event.key === 'Escape') done(false);
-    else if (event.key === 'Enter' || event.key === 'Tab') keep(draft);
+    if (event.key === 'Escape') {
+      held.done();
+      done(false);
+    } else if (event.key === 'Enter' || event.key === 'Tab') keep(draft);
     else {
       event.stopPropagation();
       return;
@@ -92,19 +103,16 @@ export function CellEditor({ column, opening, onDone }: Props) {
         <input
           className="input"
           aria-label={label}
-          aria-invalid={problem !== ''}
+          aria-invalid={held.problem !== ''}
           autoFocus
           value={draft}
+          readOnly={held.isReadOnly}
           onChange={(event) => setDraft(event.target.value)}
           onKeyDown={keys}
           onBlur={() => keep(draft, true)}
         />
       )}
-      {problem !== '' && (
-        <span role="alert" className="field-error">
-          {problem}
-        </span>
-      )}
+      <DraftNote draft={held} />
     </span>
   );
 }

@@ -3,12 +3,19 @@ import { emptyBeside, openingLike, sameAsInWords } from '../../domain/survey/tak
 import { nextMark } from '../../domain/survey/nextMark.ts';
 import { compareMarks } from '../../domain/model/project.ts';
 import { useApp, useApplication } from '../context.ts';
+import { DraftNote } from '../parts/DraftNote.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 
 interface Props {
   /** The page that shows the new opening. */
   readonly goesTo?: 'opening' | 'walk';
   /** The opening to be offered as the one it is like. */
   readonly likeId?: string;
+}
+
+interface NewDoor {
+  readonly mark: string;
+  readonly copyFrom: string;
 }
 
 /** Adds an opening, empty or with all facts of another one: in a corridor the next door is like the last. */
@@ -18,23 +25,27 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
   const openings = useApp((state) => state.document.project.openings);
   const selectedId = useApp((state) => state.session.selectedId);
   const nearId = likeId ?? selectedId;
-  const [open, setOpen] = useState(false);
-  const [mark, setMark] = useState('');
-  const [copyFrom, setCopyFrom] = useState('');
-  const [problem, setProblem] = useState('');
+  const [suggested, suggest] = useState<NewDoor>({ mark: '', copyFrom: '' });
+  const draft = useDraft({ place: 'opening/new', label: 'New opening', href: '#/schedule' }, suggested);
+  const { mark, copyFrom } = draft.value;
+  const [asked, setOpen] = useState(false);
+  const open = asked || draft.isChanged;
+  const type = (next: NewDoor) => {
+    setOpen(true);
+    draft.type(next);
+  };
   const ids = useId();
   const sorted = Object.values(openings).toSorted((a, b) => compareMarks(a.mark, b.mark));
 
   const start = () => {
     const last = nearId === null ? undefined : openings[nearId];
-    setMark(
-      nextMark(
+    suggest({
+      mark: nextMark(
         sorted.map((one) => one.mark),
         last?.mark,
       ),
-    );
-    setCopyFrom(last?.id ?? '');
-    setProblem('');
+      copyFrom: last?.id ?? '',
+    });
     setOpen(true);
   };
   const add = () => {
@@ -45,7 +56,8 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
     const result = store
       .getState()
       .dispatch(`New opening ${mark.trim()}`, [{ kind: 'putOpening', id, value: opening as never }]);
-    if (!result.ok) return setProblem(result.says);
+    draft.settle(result.ok ? undefined : result.says);
+    if (!result.ok) return;
     setOpen(false);
     location.hash = `#/${goesTo}/${encodeURIComponent(id)}`;
   };
@@ -72,8 +84,9 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
           className="input"
           autoFocus
           value={mark}
-          aria-invalid={problem !== ''}
-          onChange={(event) => setMark(event.target.value)}
+          readOnly={draft.isReadOnly}
+          aria-invalid={draft.problem !== ''}
+          onChange={(event) => type({ mark: event.target.value, copyFrom })}
         />
       </label>
       <label className="field" htmlFor={`${ids}like`}>
@@ -82,7 +95,7 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
           id={`${ids}like`}
           className="input"
           value={copyFrom}
-          onChange={(event) => setCopyFrom(event.target.value)}
+          onChange={(event) => type({ mark, copyFrom: event.target.value })}
         >
           <option value="">Start empty</option>
           {sorted.map((one) => (
@@ -95,15 +108,18 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
       <button type="submit" className="button button-main">
         Add
       </button>
-      <button type="button" className="button button-quiet" onClick={() => setOpen(false)}>
+      <button
+        type="button"
+        className="button button-quiet"
+        onClick={() => {
+          draft.done();
+          setOpen(false);
+        }}
+      >
         Cancel
       </button>
       {copyFrom !== '' && <p className="note new-opening-note">{sameAsInWords}</p>}
-      {problem !== '' && (
-        <p role="alert" className="field-error">
-          {problem}
-        </p>
-      )}
+      <DraftNote draft={draft} />
     </form>
   );
 }

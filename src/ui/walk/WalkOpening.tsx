@@ -70,6 +70,7 @@ export function WalkOpening({ project, opening, order }: Props) {
             <Question
               key={asked}
               fact={asked}
+              of={opening}
               value={stored(asked)}
               findings={report.findings.filter((finding) => finding.field === asked)}
               onAnswer={answerAsked(asked)}
