@@ -130,9 +130,10 @@ describe('P2: what is typed is not lost', () => {
     const { user, store } = show(<Everything which="texts" />, project(), {}, kept);
     await user.type(screen.getByRole('textbox', { name: 'Notes' }), 'of the house');
     act(() => store.getState().replaceProject({ ...project(), id: 'q' }));
-    expect([header(), (screen.getByRole('textbox', { name: 'Notes' }) as HTMLTextAreaElement).value]).toEqual(
-      ['Saved', ''],
-    );
+    expect([header(), screen.getByRole<HTMLTextAreaElement>('textbox', { name: 'Notes' }).value]).toEqual([
+      'Saved',
+      '',
+    ]);
   });
 });
 
