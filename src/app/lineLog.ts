@@ -31,7 +31,7 @@ export interface LineLog {
 }
 
 /** A start reads the slot and then does these again, so they may not become many. */
-const mostLines = 300;
+export const mostLines = 300;
 
 export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeeds): LineLog {
   let projectId: string | undefined;

@@ -87,6 +87,8 @@ export interface App {
   readonly openProject: (id: string) => Promise<Told>;
   readonly createProject: (name: string) => Promise<Told>;
   readonly removeProject: (id: string) => Promise<Told>;
+  /** Takes a project out of this browser with its backups, second copy, list of edits and drafts. */
+  readonly eraseProject: (id: string) => Promise<Told>;
   readonly listBackups: (projectId?: string) => Promise<Told<{ readonly backups: readonly BackupSummary[] }>>;
   /** Keeps the project as it is now, before something changes much of it at once. */
   readonly copyBeforeList: () => Promise<Told>;
@@ -621,6 +623,39 @@ export function createApp(needs: AppNeeds = {}): App {
     }
   }
 
+  /** Removes a project from this browser in one way or another; where it is shown, the next one takes its place. */
+  const takeAway = (id: string, work: () => Promise<Told>): Promise<Told> =>
+    inTurn(async () => {
+      const isShown = id === shown().id;
+      store.getState().setBusy(true);
+      try {
+        if (isShown) await autosave.flush();
+        const done = await guarded(id, async () => {
+          // Nothing may be written behind the back of what is taken away.
+          if (isShown) log.stop();
+          await log.settled();
+          const taken = await work();
+          if (!taken.ok && isShown) log.begin(id, undefined);
+          return taken;
+        });
+        if (!done.ok || !isShown) return done;
+        await letGo();
+        await begin();
+        return { ok: true };
+      } finally {
+        store.getState().setBusy(false);
+      }
+    });
+
+  /** What lies outside the database; otherwise the next start would take the project for lost and bring it back. */
+  async function forgetOutside(id: string): Promise<string> {
+    const removed = await copies.remove(id);
+    journal.forget(id);
+    drafts.forget(id);
+    known.forget(id);
+    return removed.ok ? '' : removed.says;
+  }
+
   /** The furthest state of a project that the second copy or the list knows of. */
   async function furthest(id: string): Promise<number> {
     const looked = await copies.look(id);
@@ -734,30 +769,38 @@ export function createApp(needs: AppNeeds = {}): App {
         }),
       ),
     removeProject: (id) =>
-      inTurn(async () => {
-        const isShown = id === shown().id;
-        if (isShown) await autosave.flush();
-        const removed = await guarded(id, async () => {
-          const done = await projects.remove(id);
-          if (!done.ok) return inWords(done);
-          // Otherwise the next start would take it for lost and bring it back.
-          await copies.remove(id);
-          journal.forget(id);
-          known.forget(id);
-          drafts.forget(id);
-          return { ok: true };
-        });
-        if (!removed.ok) return removed;
-        if (isShown) {
-          await letGo();
-          await begin();
+      takeAway(id, async () => {
+        const done = await projects.remove(id);
+        if (!done.ok) return inWords(done);
+        await forgetOutside(id);
+        return { ok: true };
+      }),
+    eraseProject: (id) =>
+      takeAway(id, async () => {
+        // The database last: until then a page that is closed half way finds the project as it was.
+        const outside = await forgetOutside(id);
+        const done = await projects.erase(id);
+        if (!done.ok) return inWords(done);
+        if (outside !== '') {
+          store.getState().tell({
+            kind: 'problem',
+            says: `The second copy could not be erased (${outside}). Clear the data of this site to be sure that nothing is left.`,
+          });
         }
         return { ok: true };
       }),
     listBackups: async (projectId) => inWords(await projects.listBackups(projectId)),
     copyBeforeList: async () => {
       await autosave.flush();
-      return inWords(await projects.backup(shown().id, 'list'));
+      const kept = await projects.backup(shown().id, 'list');
+      if (kept.ok && !autosave.unsaved()) return { ok: true };
+      const nothingToLose = Object.keys(shown().openings).length === 0 || copied === shown();
+      if (nothingToLose) return { ok: true };
+      const why = kept.ok ? 'the last edits are not stored' : storageProblemInWords(kept.problem);
+      return {
+        ok: false,
+        says: `No backup could be kept before the import (${why}) Nothing was brought in. Save a copy to a file first, then bring the list in again.`,
+      };
     },
     restoreBackup: (backupId) =>
       inTurn(() =>

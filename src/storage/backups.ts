@@ -3,7 +3,7 @@ import { newestFormat } from '../domain/versions/migrations.ts';
 import type { BackupRow, NewBackup, ProjectRow, Tables } from './database.ts';
 import { Refused } from './problems.ts';
 
-const newestKept = 3;
+export const newestKept = 3;
 export const mostBackups = 10;
 
 /** Adds a copy and thins out the old ones, inside the caller's transaction. */
@@ -15,7 +15,8 @@ export async function addBackup(tables: Tables, backup: NewBackup): Promise<void
 
 /**
  * The three newest stay, and the newest of each earlier day, ten in all. The newest copy of each older format stays
- * beside them: the state before a migration is the only clause an older release can read.
+ * beside them: the state before a migration is the only one an older release can read. So does the newest copy of
+ * another history: it is the only place that work is in.
  */
 export function tooMany(
   backups: readonly Pick<BackupRow, 'id' | 'at' | 'reason' | 'formatVersion'>[],
@@ -36,6 +37,8 @@ export function tooMany(
     formats.add(backup.formatVersion);
     kept.push(backup);
   }
+  const apart = newestFirst.find((backup) => backup.reason === 'apart');
+  if (apart) kept.push(apart);
   return newestFirst.filter((backup) => !kept.includes(backup)).map((backup) => backup.id);
 }
 

@@ -46,6 +46,8 @@ export interface ProjectStore {
   ) => Promise<Result<object>>;
   readonly backup: (id: string, reason: BackupReason) => Promise<Result<object>>;
   readonly remove: (id: string) => Promise<Result<object>>;
+  /** The project, its backups and its list of edits; nothing of it can be brought back from here. */
+  readonly erase: (id: string) => Promise<Result<object>>;
   readonly listBackups: (
     projectId?: string,
   ) => Promise<Result<{ readonly backups: readonly BackupSummary[] }>>;
@@ -194,6 +196,14 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         fitsToday(row);
         await copy(tables, row, 'remove');
         await tables.projects.delete(id);
+        return {};
+      }),
+
+    erase: (id) =>
+      database.run('writing', async (tables) => {
+        await tables.projects.delete(id);
+        await tables.commands.where('projectId').equals(id).delete();
+        await tables.backups.where('projectId').equals(id).delete();
         return {};
       }),
 

@@ -78,3 +78,25 @@ test('removing a project asks by its name first, and a backup brings it back', a
   await backups.getByRole('button', { name: 'Restore Annex', exact: true }).click();
   await expect(projects.getByRole('rowheader', { name: 'Annex' })).toBeVisible();
 });
+
+test('before a device is handed on, a project is erased with everything that was kept of it', async ({
+  context,
+}) => {
+  const { page } = await newWindow(context);
+  await filesPage(page).open();
+  const projects = page.getByRole('region', { name: 'Projects in this browser' });
+  await projects.getByRole('textbox', { name: 'New project' }).fill('Annex');
+  await projects.getByRole('button', { name: 'Start' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Annex' })).toBeVisible();
+  await filesPage(page).open();
+  await projects.getByRole('button', { name: 'Open Demo building' }).click();
+  await projects.getByRole('button', { name: /^Remove Annex/ }).click();
+  await projects.getByRole('button', { name: 'Remove Annex', exact: true }).click();
+  const backups = page.getByRole('region', { name: 'Backups' });
+  await backups.getByRole('button', { name: /^Erase for good Annex/ }).click();
+  await backups.getByRole('button', { name: 'Erase Annex', exact: true }).click();
+  await expect(backups.getByRole('rowheader', { name: 'Annex' })).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expect(page.getByText('Annex')).toHaveCount(0);
+});

@@ -1,6 +1,8 @@
 import { useState } from 'react';
-import type { BackupSummary } from '../../app/session.ts';
+import type { BackupSummary, Told } from '../../app/session.ts';
+import { whatIsKept } from '../../app/whatIsKept.ts';
 import { useApp, useApplication } from '../context.ts';
+import { EraseForGood } from './EraseForGood.tsx';
 import { useTold } from './useTold.ts';
 import { when } from './when.ts';
 
@@ -21,10 +23,12 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
   const app = useApplication();
   const saving = useApp((state) => state.saving.kind);
   const told = useTold(() => app.listBackups(), `${saving} ${changes}`);
+  const listed = useTold(app.listProjects, `${saving} ${changes}`);
+  const isListed = (id: string) => !listed?.ok || listed.projects.some((project) => project.id === id);
   const [asks, setAsks] = useState<number | null>(null);
   const [problem, setProblem] = useState('');
-  const restore = async (id: number) => {
-    const done = await app.restoreBackup(id);
+  const run = async (work: () => Promise<Told>) => {
+    const done = await work();
     setProblem(done.ok ? '' : done.says);
     setAsks(null);
     onChanged();
@@ -55,7 +59,7 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
               </tr>
             </thead>
             <tbody>
-              {told.backups.map((backup) => (
+              {told.backups.map((backup, index) => (
                 <tr key={backup.id}>
                   <th scope="row" data-head="Project">
                     {backup.name}
@@ -72,7 +76,7 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
                         <button
                           type="button"
                           className="button button-small"
-                          onClick={() => void restore(backup.id)}
+                          onClick={() => void run(() => app.restoreBackup(backup.id))}
                         >
                           Restore {backup.name}
                         </button>{' '}
@@ -100,6 +104,14 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
                         </span>
                       </button>
                     )}
+                    {!isListed(backup.projectId) &&
+                      told.backups.findIndex((one) => one.projectId === backup.projectId) === index && (
+                        <EraseForGood
+                          name={backup.name}
+                          isBusy={false}
+                          onErase={() => void run(() => app.eraseProject(backup.projectId))}
+                        />
+                      )}
                   </td>
                 </tr>
               ))}
@@ -112,6 +124,14 @@ export function Backups({ changes, onChanged }: { changes: number; onChanged: ()
           {problem}
         </p>
       )}
+      <details>
+        <summary>What is kept here and for how long</summary>
+        <ul>
+          {whatIsKept.map((says) => (
+            <li key={says}>{says}</li>
+          ))}
+        </ul>
+      </details>
     </div>
   );
 }

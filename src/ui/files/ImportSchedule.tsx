@@ -70,7 +70,7 @@ export function ImportSchedule() {
     if (!read?.ok) return;
     const { imported } = read;
     const kept = await app.copyBeforeList();
-    if (!kept.ok) setProblem(kept.says);
+    if (!kept.ok) return setProblem(kept.says);
     const result = store
       .getState()
       .dispatch(importLabel(imported, source.name), importEdits(project, imported));

@@ -5,6 +5,7 @@ import type { ProjectSummary, Told } from '../../app/session.ts';
 import { saveProjectText } from '../../domain/versions/file.ts';
 import { useApp, useApplication } from '../context.ts';
 import { AddName } from '../project/AddName.tsx';
+import { EraseForGood } from './EraseForGood.tsx';
 import { useTold } from './useTold.ts';
 import { kilobytes, when } from './when.ts';
 
@@ -58,6 +59,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
                   isBusy={busy}
                   onOpen={() => void run(() => app.openProject(project.id))}
                   onRemove={() => void run(() => app.removeProject(project.id))}
+                  onErase={() => void run(() => app.eraseProject(project.id))}
                 />
               ))}
             </tbody>
@@ -112,9 +114,10 @@ interface RowProps {
   readonly isBusy: boolean;
   readonly onOpen: () => void;
   readonly onRemove: () => void;
+  readonly onErase: () => void;
 }
 
-function ProjectRow({ project, isShown, isBusy, onOpen, onRemove }: RowProps) {
+function ProjectRow({ project, isShown, isBusy, onOpen, onRemove, onErase }: RowProps) {
   const [asks, setAsks] = useState(false);
   const { name } = project;
   return (
@@ -157,7 +160,8 @@ function ProjectRow({ project, isShown, isBusy, onOpen, onRemove }: RowProps) {
               <span>
                 Remove<span className="visually-hidden"> {name}</span> …
               </span>
-            </button>
+            </button>{' '}
+            <EraseForGood name={name} isBusy={isBusy} onErase={onErase} />
           </>
         )}
       </td>
