@@ -49,6 +49,10 @@ export const domainRooms: readonly DomainRoom[] = [
     holds:
       'rows, sets and their numbers, lines by opening, a door’s wires as one line, review state, what an order waits for',
   },
+  {
+    room: 'bid',
+    holds: 'fewer sets, quantities and prices, issued editions and what differs between them',
+  },
   { room: 'survey', holds: 'which questions make sense, the next question, reading an answer, next mark' },
   { room: 'import', holds: 'door lists on their way into a project' },
   { room: 'project', holds: 'what the project page edits: floors, spaces, amendments, weights' },

@@ -44,11 +44,6 @@ export function changesNothing(project: Project, edit: Edit): boolean {
     }
     case 'setUsual':
       return sameFact(project.usual, edit.fact, edit.value);
-    case 'keepSetNumbers':
-      return Object.entries(edit.value).every(
-        ([signature, number]) =>
-          (Object.hasOwn(project.setNumbers, signature) ? project.setNumbers[signature] : null) === number,
-      );
     default:
       return false;
   }

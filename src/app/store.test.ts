@@ -202,17 +202,6 @@ describe('dispatch', () => {
     expect(log).toHaveLength(1);
   });
 
-  test('keeping set numbers that are kept already is no step', () => {
-    const { app, log } = bench();
-    const keep = () =>
-      app().dispatch('Set numbers', [{ kind: 'keepSetNumbers', value: { strike: 'HS-01' } }]);
-    expect([keep(), keep()]).toEqual([
-      { ok: true, changed: true },
-      { ok: true, changed: false },
-    ]);
-    expect(log).toHaveLength(1);
-  });
-
   test('from assumed to known is a step, although the value is the same', () => {
     const { app } = bench();
     app().dispatch('Latch', [

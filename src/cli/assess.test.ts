@@ -119,7 +119,19 @@ describe('assess, run as a program', () => {
     const p02 = hardwareSets(project, decisions).find((set) =>
       set.openings.some((one) => one.mark === 'P02'),
     );
-    const kept = { ...project, setNumbers: { [p02?.signature ?? '']: 'HS-40' } };
+    const kept = {
+      ...project,
+      hardwareSets: {
+        s: {
+          id: 's',
+          number: 'HS-40',
+          name: '',
+          revision: 0,
+          members: { [p02?.openings[0]?.id ?? '']: true as const },
+          content: p02?.content ?? '',
+        },
+      },
+    };
     const records = lines(run(file(saveProjectText(kept), 'json')).stdout);
     const setOf = (mark: string) => records.find((record) => record.mark === mark);
     expect(setOf('P02')).toMatchObject({ set: 'HS-40', setFixed: true });

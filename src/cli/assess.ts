@@ -7,7 +7,7 @@ import { pathFindings } from '../domain/building/paths.ts';
 import { spaceEgress } from '../domain/building/spaceEgress.ts';
 import { decideAll } from '../domain/decide/decide.ts';
 import { doubtsOf } from '../domain/project/doubts.ts';
-import { setNumbersOf } from '../domain/schedules/openings.ts';
+import { setNumbersOf } from '../domain/schedules/sets.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
 import type { OtherBasis } from '../domain/schedules/otherBasis.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';

@@ -11,8 +11,8 @@ import { answered, outcome } from '../../src/domain/decide/whatMatters.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { factKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
-import { orderState } from '../../src/domain/schedules/forOrder.ts';
-import { setSignature } from '../../src/domain/schedules/signature.ts';
+import { missingForOrder } from '../../src/domain/schedules/forOrder.ts';
+import { wholeSignature } from '../../src/domain/schedules/signature.ts';
 import { runs } from './effort.ts';
 import { heardOnlyWhenRecorded } from './onlyWhenRecorded.ts';
 import { seeded } from './space.ts';
@@ -88,7 +88,7 @@ describe('however the answers come', () => {
     fc.assert(
       fc.property(opening, ([project, one]) => {
         const decision = decide(project, one);
-        if (orderState(project, one, decision) !== 'complete') return;
+        if (decision.state !== 'settled' || missingForOrder(project, one, decision).length > 0) return;
         complete++;
         const unknown = inAnyOrder.filter((key) => valueIn(decision.slots, key) === undefined);
         const ordered = orderedOf(decision);
@@ -124,5 +124,5 @@ function byRules(decision: Decision): string {
 /** What is bought and who does what, as the sets print it. */
 function orderedOf(decision: Decision): string {
   const work = decision.modifies.map(({ rule, clause }) => `${rule.id}${clause.key ?? ''}`);
-  return [outcome(decision), setSignature(decision), ...work].join('\n');
+  return [outcome(decision), wholeSignature(decision), ...work].join('\n');
 }

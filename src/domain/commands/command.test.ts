@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { known } from '../model/fact.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
-import type { Amendment, Opening, Project } from '../model/project.ts';
+import type { Amendment, Opening, Project, StoredSet } from '../model/project.ts';
 import { aCommand, anEdit, aProject } from '../testing/arbitraries.ts';
 import {
   applyEdits,
@@ -17,8 +17,19 @@ function house(): Project {
   return {
     ...newProject('p', 'House'),
     openings: { a: newOpening('a', '101'), b: newOpening('b', '102') },
+    hardwareSets: { s: aSet({}) },
   };
 }
+
+const aSet = (over: Partial<StoredSet>): StoredSet => ({
+  id: 's',
+  number: 'HS-01',
+  name: '',
+  revision: 0,
+  members: {},
+  content: '',
+  ...over,
+});
 
 function must(project: Project, edits: readonly Edit[], takingBack = false) {
   const applied = applyEdits(project, edits, takingBack);
@@ -106,13 +117,17 @@ describe('edits and their inverses', () => {
   });
 
   test('set numbers are merged into those kept before, and undo forgets only the new ones', () => {
-    const project = { ...house(), setNumbers: { strike: 'HS-01', magnet: 'HS-02' } };
+    const project = must({ ...house(), hardwareSets: {} }, [
+      { kind: 'keepSetNumbers', value: { strike: 'HS-01', magnet: 'HS-02' } },
+    ]).project;
     const kept = must(project, [
       { kind: 'keepSetNumbers', value: { magnet: 'HS-07', trim: 'HS-03' } },
       { kind: 'keepSetNumbers', value: { trim: 'HS-04', strike: null } },
     ]);
-    expect(kept.project.setNumbers).toEqual({ magnet: 'HS-07', trim: 'HS-04' });
-    expect(project.setNumbers).toEqual({ strike: 'HS-01', magnet: 'HS-02' });
+    const numbers = (of: Project) =>
+      Object.fromEntries(Object.values(of.hardwareSets).map((set) => [set.formerly, set.number]));
+    expect(numbers(kept.project)).toEqual({ magnet: 'HS-07', trim: 'HS-04' });
+    expect(numbers(project)).toEqual({ strike: 'HS-01', magnet: 'HS-02' });
     expect(must(kept.project, kept.inverse, true).project).toEqual(project);
   });
 
@@ -224,11 +239,15 @@ describe('refusals', () => {
       { kind: 'putSpace', id: 's', value: { ...newSpace('s', 'Hall'), areaFt2: 6e6 } },
       /check the unit/,
     ],
-    ['an empty set number', { kind: 'keepSetNumbers', value: { strike: '' } }, /cannot be empty/],
     [
-      'a set that every object inherits',
-      { kind: 'keepSetNumbers', value: { constructor: 'HS-01' } },
-      /cannot stand for a set/,
+      'an empty set number',
+      { kind: 'putHardwareSet', id: 's', value: aSet({ number: '' }) },
+      /cannot be empty/,
+    ],
+    [
+      'a number that another set has',
+      { kind: 'putHardwareSet', id: 't', value: aSet({ id: 't' }) },
+      /already the number of another set/,
     ],
     [
       'an assumption that does not say where it came from',

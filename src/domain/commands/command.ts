@@ -5,6 +5,7 @@ import { idSchema } from '../model/ids.ts';
 import {
   amendmentSchema,
   floorSchema,
+  hardwareSetSchema,
   instantSchema,
   openingSchema,
   overrideSchema,
@@ -13,7 +14,6 @@ import {
   reviewSchema,
   setAsideSchema,
   setNumberSchema,
-  setSignatureSchema,
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
@@ -26,6 +26,7 @@ import {
   runSchema,
   supplySchema,
 } from '../model/power.ts';
+import { type Bid, bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 
 /**
@@ -72,10 +73,24 @@ const edits = {
   }),
   setReview: z.object({ kind: z.literal('setReview'), id: idSchema, value: reviewSchema.nullable() }),
   setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
-  /** Merged into the numbers kept before: sets that are not named keep theirs, null forgets one. */
+  putHardwareSet: z.object({
+    kind: z.literal('putHardwareSet'),
+    id: idSchema,
+    value: hardwareSetSchema.nullable(),
+  }),
+  /** The price of an item or of one part number; null takes it back. */
+  putPrice: z.object({ kind: z.literal('putPrice'), id: idSchema, value: priceSchema.nullable() }),
+  putItemEntry: z.object({
+    kind: z.literal('putItemEntry'),
+    id: idSchema,
+    value: itemEntrySchema.nullable(),
+  }),
+  /** Terms of the bid; those that are not named stay. */
+  setBid: z.object({ kind: z.literal('setBid'), value: bidSchema.partial() }),
+  /** How numbers were fixed before sets had openings; logs of that time are still read. Null forgets one. */
   keepSetNumbers: z.object({
     kind: z.literal('keepSetNumbers'),
-    value: z.record(setSignatureSchema, setNumberSchema.nullable()),
+    value: z.record(z.string().min(1), setNumberSchema.nullable()),
   }),
   putCloset: z.object({ kind: z.literal('putCloset'), id: idSchema, value: closetSchema.nullable() }),
   putSupply: z.object({ kind: z.literal('putSupply'), id: idSchema, value: supplySchema.nullable() }),
@@ -112,6 +127,10 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setFact,
   edits.setReview,
   edits.setOverride,
+  edits.putHardwareSet,
+  edits.putPrice,
+  edits.putItemEntry,
+  edits.setBid,
   edits.keepSetNumbers,
   edits.putCloset,
   edits.putSupply,
@@ -136,7 +155,8 @@ export type CommandProblem =
   | { readonly kind: 'noSuchOpening'; readonly id: string }
   | { readonly kind: 'noSuchFact'; readonly fact: string }
   | { readonly kind: 'badValue'; readonly field: string; readonly says: string }
-  | { readonly kind: 'markTaken'; readonly mark: string };
+  | { readonly kind: 'markTaken'; readonly mark: string }
+  | { readonly kind: 'setNumberTaken'; readonly number: string };
 
 export type Applied =
   | { readonly ok: true; readonly project: Project; readonly inverse: readonly Edit[] }
@@ -153,6 +173,8 @@ export function commandProblemInWords(problem: CommandProblem): string {
       return problem.says;
     case 'markTaken':
       return `Mark ${problem.mark} is already used; every opening needs a mark of its own.`;
+    case 'setNumberTaken':
+      return `${problem.number} is already the number of another set, in use or retired.`;
   }
 }
 
@@ -332,19 +354,43 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
         value: opening.override,
       });
     }
+    case 'putHardwareSet': {
+      const before = entry(project.hardwareSets, edit.id) ?? null;
+      const taken = Object.values(project.hardwareSets).some(
+        (set) => set.id !== edit.id && set.number === edit.value?.number,
+      );
+      if (taken && !takingBack) return refused({ kind: 'setNumberTaken', number: edit.value?.number ?? '' });
+      const hardwareSets = withEntry(project.hardwareSets, edit.id, edit.value, own);
+      return done({ ...project, hardwareSets }, { ...edit, value: before });
+    }
+    case 'putPrice': {
+      const before = entry(project.prices, edit.id) ?? null;
+      const prices = withEntry(project.prices, edit.id, edit.value, own);
+      return done({ ...project, prices }, { ...edit, value: before });
+    }
+    case 'putItemEntry': {
+      const before = entry(project.itemBook, edit.id) ?? null;
+      const itemBook = withEntry(project.itemBook, edit.id, edit.value, own);
+      return done({ ...project, itemBook }, { ...edit, value: before });
+    }
+    case 'setBid': {
+      const before = Object.fromEntries(Object.keys(edit.value).map((key) => [key, project.bid[key]]));
+      return done({ ...project, bid: { ...project.bid, ...edit.value } as Bid }, { ...edit, value: before });
+    }
     case 'keepSetNumbers': {
-      let setNumbers: Readonly<Record<string, string>> = project.setNumbers;
-      const before: Record<string, string | null> = {};
-      for (const [signature, number] of Object.entries(edit.value)) {
-        const parsed = setSignatureSchema.safeParse(signature);
-        if (!parsed.success) {
-          const says = parsed.error.issues[0]?.message ?? 'This does not fit.';
-          return refused({ kind: 'badValue', field: 'setNumbers', says });
-        }
-        before[signature] = entry(project.setNumbers, signature) ?? null;
-        setNumbers = withEntry(setNumbers, signature, number, own);
+      let { hardwareSets } = project;
+      const inverse: Edit[] = [];
+      for (const [formerly, number] of Object.entries(edit.value)) {
+        const kept = Object.values(hardwareSets).find((set) => set.formerly === formerly);
+        if (!kept && number === null) continue;
+        const id = kept?.id ?? `set-${number}`;
+        const before = entry(hardwareSets, id) ?? null;
+        const known = before ?? { id, name: '', revision: 0, members: {}, content: '', number: '' };
+        const value = number === null ? null : { ...known, number, formerly };
+        hardwareSets = withEntry(hardwareSets, id, value, own);
+        inverse.push({ kind: 'putHardwareSet', id, value: before });
       }
-      return done({ ...project, setNumbers }, { ...edit, value: before });
+      return done({ ...project, hardwareSets }, ...inverse.toReversed());
     }
     case 'putCloset': {
       const before = entry(project.closets, edit.id) ?? null;

@@ -34,55 +34,140 @@ export interface Item {
   readonly handed?: true;
   /** Applied to other items, whatever else stands in the set: no piece of its own. */
   readonly quality?: true;
+  /** What is done at the opening, or again and again for as long as it stands; without it goods that are bought. */
+  readonly block?: 'work' | 'duty';
+  /** Put on single openings beside what their set consists of: by label, leaf or place, so no reason for another set. */
+  readonly addition?: true;
+  /** Ordered by the voltage that feeds it: 12 V and 24 V are two part numbers. */
+  readonly electrified?: true;
+  /** Takes a key, so it is ordered by a key set. */
+  readonly keyed?: true;
+  /** Exposed metal that is ordered in a finish. */
+  readonly finished?: true;
+  /** Section of the specification where it is not the usual one of its trade. */
+  readonly section?: Section;
 }
+
+/** Sections of the specification that a bid is divided by. Numbers and titles from memory of MasterFormat. */
+export const sections = {
+  '08 11 13': 'Doors and frames',
+  '08 71 00': 'Door hardware',
+  '08 71 13': 'Automatic operators',
+  '10 14 00': 'Signs',
+  '26 05 00': 'Electrical work',
+  '28 13 00': 'Access control',
+  '28 46 00': 'Fire alarm',
+  '01 00 00': 'Owner',
+} as const;
+export type Section = keyof typeof sections;
+
+/** Where the work of a trade is usually specified. Common practice, no source; the contract may divide it otherwise. */
+const sectionOfTrade: Record<Trade, Section> = {
+  locksmith: '08 71 00',
+  doorSupplier: '08 11 13',
+  security: '28 13 00',
+  electrician: '26 05 00',
+  fireAlarm: '28 46 00',
+  signs: '10 14 00',
+  owner: '01 00 00',
+};
 
 /** Every part a decision can ask for, named in trade words. */
 export const items = {
-  hinges: { name: 'Butt hinges', trade: 'locksmith', step: 'hang', standard: 'A156.1' },
+  hinges: {
+    name: 'Butt hinges',
+    trade: 'locksmith',
+    step: 'hang',
+    standard: 'A156.1',
+    addition: true,
+    finished: true,
+  },
   continuousHinge: {
     name: 'Continuous hinge',
     trade: 'locksmith',
     step: 'hang',
     standard: 'A156.26',
     handed: true,
+    addition: true,
+    finished: true,
   },
-  pivots: { name: 'Pivot set', trade: 'locksmith', step: 'hang', standard: 'A156.4' },
+  pivots: {
+    name: 'Pivot set',
+    trade: 'locksmith',
+    step: 'hang',
+    standard: 'A156.4',
+    addition: true,
+    finished: true,
+  },
   powerTransfer: { name: 'Power transfer across the hinge line', trade: 'locksmith', step: 'hang' },
-  leafRaceway: { name: 'Wire way in the leaf from hinge to lock', trade: 'doorSupplier', step: 'hang' },
-  frameRaceway: { name: 'Surface raceway or conduit to the frame', trade: 'electrician', step: 'electrical' },
+  leafRaceway: {
+    name: 'Wire way in the leaf from hinge to lock',
+    trade: 'doorSupplier',
+    step: 'hang',
+    block: 'work',
+  },
+  frameRaceway: {
+    name: 'Surface raceway or conduit to the frame',
+    trade: 'electrician',
+    step: 'electrical',
+    block: 'work',
+  },
 
-  electricStrike: { name: 'Electric strike', trade: 'locksmith', step: 'secure', standard: 'A156.31' },
+  electricStrike: {
+    name: 'Electric strike',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'A156.31',
+    electrified: true,
+    finished: true,
+  },
   fireListedStrike: {
     name: 'Electric strike listed for fire doors, fail secure',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.31, UL 10C',
+    electrified: true,
+    finished: true,
   },
   continuousDutyStrike: {
     name: 'Electric strike with a coil rated for continuous duty',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.31',
+    electrified: true,
+    finished: true,
   },
   preloadStrike: {
     name: 'Electric strike tested to release under preload',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.31, optional test',
+    electrified: true,
+    finished: true,
   },
   storeroomLockset: {
     name: 'Lockset, storeroom function (outside always locked)',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.2 or A156.13',
+    finished: true,
   },
   passiveLatch: { name: 'Listed latching hardware beside the magnet', trade: 'locksmith', step: 'secure' },
-  magnetLock: { name: 'Electromagnetic lock', trade: 'security', step: 'secure', standard: 'A156.23' },
+  magnetLock: {
+    name: 'Electromagnetic lock',
+    trade: 'security',
+    step: 'secure',
+    standard: 'A156.23',
+    electrified: true,
+    finished: true,
+  },
   doubleMagnet: {
     name: 'Second magnet (one on each leaf)',
     trade: 'security',
     step: 'secure',
     standard: 'A156.23',
+    electrified: true,
+    finished: true,
   },
   magnetBracket: {
     name: 'Z-bracket for an in-swinging leaf',
@@ -91,19 +176,29 @@ export const items = {
     per: 'device',
   },
   glassBracket: { name: 'Glass armature bracket', trade: 'security', step: 'secure', per: 'device' },
-  electricBolt: { name: 'Electric bolt', trade: 'locksmith', step: 'secure' },
+  electricBolt: {
+    name: 'Electric bolt',
+    trade: 'locksmith',
+    step: 'secure',
+    electrified: true,
+    finished: true,
+  },
   mortiseLock: {
     name: 'Electrified mortise lock',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.13, A156.25',
     handed: true,
+    electrified: true,
+    finished: true,
   },
   cylindricalLock: {
     name: 'Electrified cylindrical lock',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.2, A156.25',
+    electrified: true,
+    finished: true,
   },
   exitTrim: {
     name: 'Electrified exit-device trim',
@@ -111,12 +206,16 @@ export const items = {
     step: 'secure',
     standard: 'A156.3, A156.25',
     handed: true,
+    electrified: true,
+    finished: true,
   },
   latchRetraction: {
     name: 'Electric latch retraction kit',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.3',
+    electrified: true,
+    finished: true,
   },
   delayedExitDevice: {
     name: 'Delayed-egress exit device',
@@ -124,13 +223,24 @@ export const items = {
     step: 'secure',
     standard: 'A156.24',
     handed: true,
+    electrified: true,
+    finished: true,
   },
-  delayedMagnet: { name: 'Delayed-egress magnet', trade: 'security', step: 'secure', standard: 'A156.24' },
+  delayedMagnet: {
+    name: 'Delayed-egress magnet',
+    trade: 'security',
+    step: 'secure',
+    standard: 'A156.24',
+    electrified: true,
+    finished: true,
+  },
   glassLock: {
     name: 'Electrified patch or header lock for glass',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.44',
+    electrified: true,
+    finished: true,
   },
   glassRails: {
     name: 'Full-width rails top and bottom, or a new glass leaf made with them',
@@ -145,22 +255,45 @@ export const items = {
     step: 'secure',
     standard: 'A156.3',
     handed: true,
+    electrified: true,
+    finished: true,
   },
   narrowStileLatch: {
     name: 'Electrified narrow-stile latch',
     trade: 'locksmith',
     step: 'secure',
     handed: true,
+    electrified: true,
+    finished: true,
   },
-  gateLock: { name: 'Weather-rated electrified gate lock', trade: 'locksmith', step: 'secure', handed: true },
-  batteryLock: { name: 'Battery-powered lockset', trade: 'locksmith', step: 'secure', handed: true },
+  gateLock: {
+    name: 'Weather-rated electrified gate lock',
+    trade: 'locksmith',
+    step: 'secure',
+    handed: true,
+    electrified: true,
+    finished: true,
+  },
+  batteryLock: {
+    name: 'Battery-powered lockset',
+    trade: 'locksmith',
+    step: 'secure',
+    handed: true,
+    finished: true,
+  },
   operatorControl: {
     name: 'Operator’s own lock and control, with an input for the reader',
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.10 or UL 325',
+    section: '08 71 13',
   },
-  batteryTrim: { name: 'Battery-powered trim for the exit device', trade: 'locksmith', step: 'secure' },
+  batteryTrim: {
+    name: 'Battery-powered trim for the exit device',
+    trade: 'locksmith',
+    step: 'secure',
+    finished: true,
+  },
   wirelessHub: {
     name: 'Wireless hub or gateway within reach of the lock',
     trade: 'security',
@@ -171,21 +304,25 @@ export const items = {
     name: 'Present lock taken off, its holes covered or filled',
     trade: 'locksmith',
     step: 'secure',
+    block: 'work',
   },
   removeElectricLock: {
     name: 'Present magnet, bolt or strike taken off, its wires made safe',
     trade: 'security',
     step: 'secure',
+    block: 'work',
   },
   removeAddedLock: {
     name: 'Padlock, slide bolt or barricade taken off',
     trade: 'locksmith',
     step: 'secure',
+    block: 'work',
   },
   removeFlushBolts: {
     name: 'Bolts worked by hand taken out of the inactive leaf',
     trade: 'locksmith',
     step: 'secure',
+    block: 'work',
   },
   interlockLogic: {
     name: 'Interlock logic between the doors, off on fire alarm',
@@ -198,20 +335,29 @@ export const items = {
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.2 or A156.13',
+    finished: true,
   },
   pushPull: {
     name: 'Push plate and pull handle',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.6',
+    finished: true,
   },
-  keyLockMainDoor: { name: 'Key-operated lock, readily seen as locked', trade: 'locksmith', step: 'secure' },
+  keyLockMainDoor: {
+    name: 'Key-operated lock, readily seen as locked',
+    trade: 'locksmith',
+    step: 'secure',
+    keyed: true,
+    finished: true,
+  },
   panicHardware: {
     name: 'Panic hardware',
     trade: 'locksmith',
     step: 'secure',
     standard: 'UL 305, A156.3',
     per: 'bar',
+    finished: true,
   },
   fireExitHardware: {
     name: 'Fire exit hardware, without mechanical dogging',
@@ -219,18 +365,38 @@ export const items = {
     step: 'secure',
     standard: 'UL 10C and UL 305',
     per: 'bar',
+    finished: true,
   },
-  pushPadDevice: { name: 'Push-pad exit device for a balanced door', trade: 'locksmith', step: 'secure' },
+  pushPadDevice: {
+    name: 'Push-pad exit device for a balanced door',
+    trade: 'locksmith',
+    step: 'secure',
+    finished: true,
+  },
   automaticFlushBolts: {
     name: 'Automatic or constant-latching flush bolts',
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.3',
+    finished: true,
   },
-  auxiliaryFirePin: { name: 'Auxiliary fire pin', trade: 'locksmith', step: 'secure' },
-  manualFlushBolts: { name: 'Manual flush bolts', trade: 'locksmith', step: 'secure', standard: 'A156.16' },
+  auxiliaryFirePin: { name: 'Auxiliary fire pin', trade: 'locksmith', step: 'secure', addition: true },
+  manualFlushBolts: {
+    name: 'Manual flush bolts',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'A156.16',
+    finished: true,
+  },
   mullion: { name: 'Mullion between the leaves', trade: 'doorSupplier', step: 'hang' },
-  keyCylinder: { name: 'Key override cylinder', trade: 'locksmith', step: 'secure', standard: 'A156.5' },
+  keyCylinder: {
+    name: 'Key override cylinder',
+    trade: 'locksmith',
+    step: 'secure',
+    standard: 'A156.5',
+    keyed: true,
+    finished: true,
+  },
   outsideUnlockKey: {
     name: 'Key or approved means to unlock from outside',
     trade: 'locksmith',
@@ -246,11 +412,13 @@ export const items = {
     name: 'New labeled leaf or frame made with the preparation',
     trade: 'doorSupplier',
     step: 'secure',
+    addition: true,
   },
   laboratoryApproval: {
     name: 'Listing laboratory’s approval before cutting',
     trade: 'doorSupplier',
     step: 'paper',
+    block: 'work',
   },
   latchingHardware: {
     name: 'Latch listed for fire doors (the chosen lock or exit device may be it)',
@@ -322,10 +490,24 @@ export const items = {
     name: 'Override at both doors: both leaves can stand open together',
     trade: 'security',
     step: 'electrical',
+    addition: true,
   },
 
-  coordinator: { name: 'Coordinator', trade: 'locksmith', step: 'control', standard: 'A156.3' },
-  closer: { name: 'Door closer', trade: 'locksmith', step: 'control', standard: 'A156.4' },
+  coordinator: {
+    name: 'Coordinator',
+    trade: 'locksmith',
+    step: 'control',
+    standard: 'A156.3',
+    finished: true,
+  },
+  closer: {
+    name: 'Door closer',
+    trade: 'locksmith',
+    step: 'control',
+    standard: 'A156.4',
+    addition: true,
+    finished: true,
+  },
   smokeHoldOpen: {
     name: 'Hold-open released by smoke detection and power loss',
     trade: 'fireAlarm',
@@ -337,12 +519,14 @@ export const items = {
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.10 or A156.19',
+    section: '08 71 13',
   },
   automaticOperator: {
     name: 'Automatic operator',
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.10 or A156.19',
+    section: '08 71 13',
   },
 
   smokeClosing: { name: 'Closes by itself on smoke detection', trade: 'fireAlarm', step: 'control' },
@@ -350,12 +534,14 @@ export const items = {
     name: 'Supervised standby power for the operator',
     trade: 'electrician',
     step: 'electrical',
+    section: '08 71 13',
   },
   openByHand: {
     name: 'Opens by hand when power fails',
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.10 or A156.38',
+    section: '08 71 13',
   },
   collapsingWings: {
     name: 'Wings that fold away, 36 in of passage in all',
@@ -379,13 +565,20 @@ export const items = {
     step: 'control',
   },
 
-  gasketing: { name: 'Gasketing', trade: 'locksmith', step: 'protect', standard: 'A156.22' },
+  gasketing: { name: 'Gasketing', trade: 'locksmith', step: 'protect', standard: 'A156.22', addition: true },
   intumescent: {
     name: 'Listed intumescent treatment at the strike box',
     trade: 'doorSupplier',
     step: 'protect',
+    addition: true,
   },
-  latchGuard: { name: 'Latch guard or astragal', trade: 'locksmith', step: 'protect' },
+  latchGuard: {
+    name: 'Latch guard or astragal',
+    trade: 'locksmith',
+    step: 'protect',
+    addition: true,
+    finished: true,
+  },
   weatherRated: {
     name: 'Weather-rated device, box and cable entry',
     trade: 'security',
@@ -404,6 +597,7 @@ export const items = {
     name: 'Door position switch, inactive leaf',
     trade: 'security',
     step: 'electrical',
+    addition: true,
   },
   requestToExit: {
     name: 'Request-to-exit switch in the lock or bar (shunts the alarm)',
@@ -448,6 +642,7 @@ export const items = {
     name: 'Bar or lever with a switch that breaks lock power directly',
     trade: 'locksmith',
     step: 'secure',
+    finished: true,
   },
   fireAlarmRelease: {
     name: 'Fire-alarm connection: unlocks, held until reset',
@@ -517,6 +712,7 @@ export const items = {
     name: 'Lock disarmed while open to the public or occupied',
     trade: 'security',
     step: 'electrical',
+    block: 'work',
   },
   twoWayCommunication: {
     name: 'Two-way communication at the door',
@@ -527,6 +723,7 @@ export const items = {
     name: 'Emergency lighting on the egress side',
     trade: 'electrician',
     step: 'electrical',
+    addition: true,
   },
   delaySounder: {
     name: 'Audible signal at the door, re-armed by hand',
@@ -543,8 +740,14 @@ export const items = {
     name: 'Sequence: latch released before the operator drives',
     trade: 'security',
     step: 'electrical',
+    block: 'work',
   },
-  battery: { name: 'Fresh batteries and low-battery report', trade: 'owner', step: 'electrical' },
+  battery: {
+    name: 'Fresh batteries and low-battery report',
+    trade: 'owner',
+    step: 'electrical',
+    block: 'duty',
+  },
   alarmShunt: { name: 'Local alarm shunted by the inside reader', trade: 'security', step: 'electrical' },
 
   signDelayed15: {
@@ -586,37 +789,42 @@ export const items = {
     trade: 'signs',
     step: 'protect',
   },
-  signReentry: { name: 'Re-entry signs on the stair side', trade: 'signs', step: 'protect' },
-  postedLoad: { name: 'Posted occupant load', trade: 'signs', step: 'protect' },
+  signReentry: { name: 'Re-entry signs on the stair side', trade: 'signs', step: 'protect', addition: true },
+  postedLoad: { name: 'Posted occupant load', trade: 'signs', step: 'protect', addition: true },
   glazedOpening: {
     name: 'Clear glazed opening of 5 ft² or more at the door',
     trade: 'doorSupplier',
     step: 'protect',
+    block: 'work',
   },
-  keyBox: { name: 'Fire-department key box or key switch', trade: 'owner', step: 'protect' },
+  keyBox: { name: 'Fire-department key box or key switch', trade: 'owner', step: 'protect', addition: true },
 
   fieldLabel: {
     name: 'Leaf and frame inspected and labeled anew by a labeling agency',
     trade: 'doorSupplier',
     step: 'paper',
+    block: 'work',
   },
-  ahjApproval: { name: 'Authority’s approval in writing', trade: 'owner', step: 'paper' },
+  ahjApproval: { name: 'Authority’s approval in writing', trade: 'owner', step: 'paper', block: 'work' },
   staffMeans: {
     name: 'Keys or codes carried by all clinical staff; unlocking in the emergency plan',
     trade: 'owner',
     step: 'paper',
     shared: true,
+    block: 'duty',
   },
   acceptanceTest: {
     name: 'Recorded acceptance test: power loss, fire alarm, manual release, timing',
     trade: 'security',
     step: 'paper',
+    block: 'work',
   },
-  yearlyInspection: { name: 'Yearly inspection', trade: 'owner', step: 'paper' },
+  yearlyInspection: { name: 'Yearly inspection', trade: 'owner', step: 'paper', block: 'duty' },
   holeRecord: {
     name: 'Record of hole sizes drilled in the labeled door',
     trade: 'locksmith',
     step: 'paper',
+    block: 'work',
   },
 } as const satisfies Record<string, Item>;
 
@@ -625,4 +833,10 @@ export type ItemId = keyof typeof items;
 /** An item with the general type, which names what most of them leave out. */
 export function itemOf(id: ItemId): Item {
   return items[id];
+}
+
+/** Section of the specification the item is usually bought under. */
+export function sectionOf(id: ItemId): Section {
+  const found = itemOf(id);
+  return found.section ?? sectionOfTrade[found.trade];
 }

@@ -1,3 +1,4 @@
+import { noBid } from './bid.ts';
 import { defaultBasis } from '../codes/basis.ts';
 import { defaultWeights, type Opening, type Project, type Space } from './project.ts';
 
@@ -16,11 +17,14 @@ export function newProject(id: string, name: string): Project {
     floors: {},
     spaces: {},
     openings: {},
-    setNumbers: {},
     closets: {},
     supplies: {},
     productBook: {},
     runs: {},
+    hardwareSets: {},
+    prices: {},
+    itemBook: {},
+    bid: { ...noBid },
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type Bid, bidSchema, type ItemEntry, itemEntrySchema, type Price, priceSchema } from './bid.ts';
 import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
 import { factsSchema, type Facts } from './fact.ts';
 import { idSchema, longestName } from './ids.ts';
@@ -112,16 +113,26 @@ export interface Opening {
   readonly review: Review | null;
 }
 
-/**
- * The number each hardware set was issued under, by what the set is made of, so that a later issue numbers it the
- * same. Names that every object inherits cannot stand for a set, as they cannot be ids.
- */
-export const setSignatureSchema = z
-  .string()
-  .min(1)
-  .refine((signature) => !(signature in {}), 'This cannot stand for a set.');
 export const setNumberSchema = z.string().min(1, 'A set number cannot be empty.').max(40);
-const setNumbersSchema = z.record(setSignatureSchema, setNumberSchema);
+
+/**
+ * A hardware set as it was issued. It is itself whatever the rules say today: what it was made of is kept to be compared
+ * with what its openings ask for now, so that a change that meets all of them is a revision and no other set.
+ */
+export const hardwareSetSchema = z.looseObject({
+  id: idSchema,
+  number: setNumberSchema,
+  /** A name somebody gave it; empty where it is named after its device. */
+  name: lineSchema,
+  revision: z.number().int().min(0).max(9999),
+  /** By opening id. None: the number is not used any more, and no other set gets it. */
+  members: z.record(idSchema, z.literal(true)),
+  /** What it was made of when number and revision were fixed. */
+  content: z.string(),
+  /** What a set was known by before sets had members; absent once it has some. */
+  formerly: z.string().optional(),
+});
+export type StoredSet = Readonly<z.infer<typeof hardwareSetSchema>>;
 
 /** A rule the jurisdiction adds, in the user's words. It may forbid, ask for something or send to review. */
 export const amendmentSchema = z.looseObject({
@@ -193,12 +204,16 @@ export const projectSchema = z.looseObject({
   floors: z.record(idSchema, floorSchema),
   spaces: z.record(idSchema, spaceSchema),
   openings: z.record(idSchema, openingSchema),
-  setNumbers: setNumbersSchema,
   closets: z.record(idSchema, closetSchema),
   supplies: z.record(idSchema, supplySchema),
   productBook: z.record(idSchema, productSchema),
   /** By the id of the opening. */
   runs: z.record(idSchema, runSchema),
+  hardwareSets: z.record(idSchema, hardwareSetSchema),
+  /** By item, or by item and part number. */
+  prices: z.record(idSchema, priceSchema),
+  itemBook: z.record(idSchema, itemEntrySchema),
+  bid: bidSchema,
   setAside: z.array(setAsideSchema).optional(),
 });
 export interface Project {
@@ -215,11 +230,14 @@ export interface Project {
   readonly floors: Readonly<Record<string, Floor>>;
   readonly spaces: Readonly<Record<string, Space>>;
   readonly openings: Readonly<Record<string, Opening>>;
-  readonly setNumbers: Readonly<Record<string, string>>;
   readonly closets: Readonly<Record<string, Closet>>;
   readonly supplies: Readonly<Record<string, Supply>>;
   readonly productBook: Readonly<Record<string, Product>>;
   readonly runs: Readonly<Record<string, Run>>;
+  readonly hardwareSets: Readonly<Record<string, StoredSet>>;
+  readonly prices: Readonly<Record<string, Price>>;
+  readonly itemBook: Readonly<Record<string, ItemEntry>>;
+  readonly bid: Bid;
   readonly setAside?: readonly SetAside[] | undefined;
 }
 

@@ -4,14 +4,16 @@ import { decide } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
+import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { answered, waitingFor } from '../decide/whatMatters.ts';
 import { workNotes } from '../decide/workNotes.ts';
 import { readableAt, type Slots } from '../logic/compile.ts';
 import { missingFacts } from '../logic/missing.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
+import { reviewState } from './review.ts';
 import { detailOf } from './setLines.ts';
-import { setSignature } from './signature.ts';
+import { wholeSignature } from './signature.ts';
 
 type Value = string | number | boolean;
 
@@ -33,18 +35,31 @@ export function missingForOrder(project: Project, opening: Opening, decision: De
 
 /**
  * `complete`: may be ordered as it is listed, no unknown fact can change arrangement, signatures, items or a trade's
- * work. `incomplete`: settled, but the order still waits for facts.
+ * work, and whoever must sign has signed. `unsigned`: a signature that is due is missing, stale or was refused.
+ * `incomplete`: settled, but the order still waits for facts.
  */
-export type OrderState = 'complete' | 'incomplete' | 'unsettled';
+export type OrderState = 'complete' | 'unsigned' | 'incomplete' | 'unsettled';
 
 export function orderState(project: Project, opening: Opening, decision: Decision): OrderState {
   if (decision.state === 'left') return 'complete';
   if (decision.state !== 'settled') return 'unsettled';
-  return missingForOrder(project, opening, decision).length === 0 ? 'complete' : 'incomplete';
+  if (missingForOrder(project, opening, decision).length > 0) return 'incomplete';
+  return isSigned(opening, decision) ? 'complete' : 'unsigned';
 }
 
+/** Nothing must be signed for, or it is and still stands. A mark that is stale, refused or with the authority stops. */
+function isSigned(opening: Opening, decision: Decision): boolean {
+  const { state } = reviewState(opening, decision);
+  if (state === 'open') return worstGrade(signOffReasons(decision)) !== 'must';
+  return state === 'approved' || state === 'notNeeded';
+}
+
+/** What stands in the way of an order, the gravest first. */
+export const notYetOrdered = ['unsettled', 'incomplete', 'unsigned'] as const satisfies readonly OrderState[];
+
 export const orderStateWords: Record<OrderState, string> = {
-  complete: 'Complete for order',
+  complete: 'May be ordered',
+  unsigned: 'Not signed, do not order',
   incomplete: 'Not complete, do not order',
   unsettled: 'Not settled, do not order',
 };
@@ -118,7 +133,7 @@ function orderOf(decision: Decision): Order {
   });
   const work = decision.modifies.map(({ rule, clause }) => `${rule.id}${clause.key ?? ''}`);
   const notes = workNotes(seen);
-  const text = [setSignature(seen) ?? '', ...details, ...work, ...notes].join('\n');
+  const text = [wholeSignature(seen) ?? '', ...details, ...work, ...notes].join('\n');
   return { text, unread: [...surveyedBehind(read, decision)] };
 }
 

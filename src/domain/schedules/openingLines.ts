@@ -3,18 +3,20 @@ import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
-import type { Decisions } from './openings.ts';
 import { type OrderState, orderState } from './forOrder.ts';
+import type { Decisions } from './openings.ts';
 import { detailOf } from './setLines.ts';
-import { type HardwareSet, standardOf } from './sets.ts';
+import { type Block, blockOf, type HardwareSet, standardOf } from './sets.ts';
 
 /** One item at one opening: the same list as the sets, before it is multiplied. */
 export interface OpeningLine {
   readonly openingId: string;
   readonly mark: string;
+  readonly floorId: string | null;
   readonly set: string;
   readonly order: OrderState;
   readonly item: ItemId;
+  readonly block: Block;
   readonly name: string;
   readonly detail: string;
   readonly standard: string;
@@ -32,7 +34,7 @@ export function openingLines(
 ): readonly OpeningLine[] {
   const setOf = new Map(sets.flatMap((set) => set.openings.map((opening) => [opening.id, set.id] as const)));
   return openingsInOrder(project).flatMap((opening) => {
-    const { id, mark } = opening;
+    const { id, mark, floorId } = opening;
     const decision = decisions.get(id);
     const set = setOf.get(id);
     if (!decision || set === undefined) return [];
@@ -43,9 +45,11 @@ export function openingLines(
       return {
         openingId: id,
         mark,
+        floorId,
         set,
         order,
         item: part.item,
+        block: blockOf(part.item),
         name: items[part.item].name,
         detail:
           counting === 'included' || counting === 'kept' ? '' : detailOf(part.item, [{ mark, decision }]),

@@ -11,8 +11,7 @@ import { nothingToBuy, orderState, orderStateWords } from './forOrder.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
 import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';
-import { assignSets, keptNumbers, type SetNumbers } from './sets.ts';
-import { setSignature } from './signature.ts';
+import { type SetNumbers, setNumbersOf } from './sets.ts';
 
 export type SignOffFlag = 'must' | 'should' | 'none';
 
@@ -95,19 +94,6 @@ export function scheduleRows(project: Project, decisions: Decisions): readonly O
   });
 }
 
-/** The number of every set in use or kept, by signature. */
-export function setNumbersOf(project: Project, decisions: Decisions): SetNumbers {
-  return assignSets(signaturesInOrder(project, decisions), keptNumbers(project));
-}
-
-function signaturesInOrder(project: Project, decisions: Decisions): readonly string[] {
-  return openingsInOrder(project).flatMap((opening) => {
-    const decision = decisions.get(opening.id);
-    const signature = decision && setSignature(decision);
-    return signature === undefined ? [] : [signature];
-  });
-}
-
 function openingRow(project: Project, opening: Opening, decision: Decision, numbers: SetNumbers): OpeningRow {
   const { slots, chosen } = decision;
   const word = (key: FactKey) => {
@@ -116,7 +102,6 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
   };
   const grade = worstGrade(signOffReasons(decision));
   const signOff: SignOffFlag = grade === 'must' || grade === 'should' ? grade : 'none';
-  const setKey = setSignature(decision);
   const simulated = simulateOpening(project, opening, decision);
   const { state: review, words: signature } = signatureOf(opening, decision);
   return {
@@ -133,7 +118,7 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     egressRole: word('egressRole'),
     handing: word('handing'),
     work: word('workStatus'),
-    set: setKey === undefined ? '' : (numbers.get(setKey) ?? ''),
+    set: numbers.get(opening.id) ?? '',
     device: chosen ? chosen.candidate.device.name : '',
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',

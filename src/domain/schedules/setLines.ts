@@ -2,7 +2,6 @@ import { itemOf, type ItemId } from '../devices/items.ts';
 import { valueIn } from '../decide/factView.ts';
 import type { Decision } from '../decide/decision.ts';
 import { isSwinging } from '../decide/inPlace.ts';
-import type { Part } from '../decide/parts.ts';
 import { strikes } from '../decide/counting.ts';
 import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../text/format.ts';
@@ -20,22 +19,6 @@ export interface Member {
   readonly fed?: FedOpening | undefined;
 }
 
-const electrified: ReadonlySet<ItemId> = new Set([
-  ...strikes,
-  'magnetLock',
-  'doubleMagnet',
-  'delayedMagnet',
-  'electricBolt',
-  'mortiseLock',
-  'cylindricalLock',
-  'exitTrim',
-  'latchRetraction',
-  'delayedExitDevice',
-  'glassLock',
-  'glassRailExit',
-  'narrowStileLatch',
-  'gateLock',
-]);
 /** What the leaf carries today that no lockset can be ordered after. */
 const noLockBody: readonly unknown[] = ['pushPull', 'roller', 'deadboltOnly'];
 
@@ -50,7 +33,7 @@ export function detailOf(item: ItemId, members: readonly Member[]): string {
       }
     }
   };
-  if (electrified.has(item)) {
+  if (itemOf(item).electrified) {
     const chosen = members[0]?.decision.chosen;
     if (chosen) words.push(candidateInWords(chosen.candidate));
   }
@@ -87,7 +70,7 @@ export function detailOf(item: ItemId, members: readonly Member[]): string {
   if (strikes.includes(item) && members[0]?.decision.chosen?.candidate.deviceId !== 'strikeRim')
     say('strikePrep');
   if (itemOf(item).handed) say('handing');
-  if (electrified.has(item) || item === 'lockSupply') say('supplyVolts');
+  if (itemOf(item).electrified || item === 'lockSupply') say('supplyVolts');
   return words.join(' · ');
 }
 
@@ -97,25 +80,6 @@ function lockBody(members: readonly Member[]): string {
     const today = wordOf('latch', decision);
     return noLockBody.includes(latch) ? `kind of lock not decided (today: ${midSentence(today)})` : today;
   });
-}
-
-/**
- * What of a part makes it another article, so that openings that differ in it need sets of their own: the kind and
- * function of a lockset, the kind of bar. Empty for what is kept, or is the same whatever the opening.
- */
-export function articleOf({ item, kept }: Part, { slots }: Decision): string {
-  if (kept) return '';
-  const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
-  switch (item) {
-    case 'mechanicalLock':
-      return `${value('latch')} ${value('lockFunction')}`;
-    case 'storeroomLockset':
-    case 'panicHardware':
-    case 'fireExitHardware':
-      return value('latch');
-    default:
-      return '';
-  }
 }
 
 /** The value where all openings agree, otherwise each value with its marks: "12 V DC: 101; 24 V DC: 102, 103". */
@@ -128,7 +92,7 @@ function wordOf(key: FactKey, { slots }: Decision): string {
   return value === undefined ? `${midSentence(fieldInfo(key).label)} not surveyed` : valueInWords(key, value);
 }
 
-function acrossWords(members: readonly Member[], words: (member: Member) => string): string {
+export function acrossWords(members: readonly Member[], words: (member: Member) => string): string {
   const marks = new Map<string, string[]>();
   for (const member of members) {
     const said = words(member);

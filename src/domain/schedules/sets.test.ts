@@ -11,8 +11,8 @@ import type { Opening, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
 import { gaugeInWords } from '../power/lockCable.ts';
 import { powerPlan } from '../power/powerPlan.ts';
-import { assignSets, hardwareSets } from './sets.ts';
-import { setSignature } from './signature.ts';
+import { setContent } from './content.ts';
+import { hardwareSets } from './sets.ts';
 import { sharedEquipment } from './shared.ts';
 import { withoutSet } from './withoutSet.ts';
 
@@ -48,7 +48,8 @@ describe('hardware sets', () => {
     const sets = setsOf(withOpenings(['101', {}], ['102', {}], ['9', {}]));
     expect(sets.map((set) => set.id)).toEqual(['HS-01']);
     expect(sets[0]?.openings.map((one) => one.mark)).toEqual(['9', '101', '102']);
-    for (const line of sets[0]?.lines ?? []) expect(line.total).toBe(line.each * 3);
+    for (const line of sets[0]?.lines ?? [])
+      expect(line.total).toBe(line.counting === 'bought' ? (line.each ?? 0) * 3 : 0);
     expect(sets[0]?.lines.length).toBeGreaterThan(0);
   });
 
@@ -74,7 +75,7 @@ describe('hardware sets', () => {
     const signatures = [true, false, undefined].map((rated) => {
       const slots = [...decision.slots];
       slots[slotOf('fireRated')] = rated;
-      return setSignature({ ...decision, slots });
+      return setContent({ ...decision, slots });
     });
     expect(new Set(signatures).size).toBe(3);
   });
@@ -84,24 +85,27 @@ describe('hardware sets', () => {
     expect(setsOf(withOpenings(['101', {}, by], ['102', { doorType: known('pair') }, by]))).toHaveLength(2);
   });
 
-  it('parts left from right only where an item is ordered by hand', () => {
+  it('keeps label, hand and size with the opening, and says them in the line that is ordered by them', () => {
     const handed = byHand('mortiseLock/secure/free');
-    const plain = byHand('strikeMortise/secure/free');
-    const right: Facts = { handing: known('RH') };
-    expect(setsOf(withOpenings(['101', {}, handed], ['102', right, handed]))).toHaveLength(2);
-    expect(setsOf(withOpenings(['101', {}, plain], ['102', right, plain]))).toHaveLength(1);
+    const other: Facts = { handing: known('RH'), fireRatingMin: known(45), leafWidthIn: known(34) };
+    const sets = setsOf(withOpenings(['101', { fireRatingMin: known(90) }, handed], ['102', other, handed]));
+    expect(sets).toHaveLength(1);
+    expect(sets[0]?.lines.find((line) => line.item === 'mortiseLock')?.detail).toMatch(/: 101; .*: 102/);
+    expect(sets[0]?.label).toBe('90 min: 101; 45 min: 102');
   });
 
   it('says of a lock what it has to be ordered with, and with which openings where they differ', () => {
     const by = byHand('strikeRim/secure/free');
     const rim: Facts = { latch: known('rimExit'), supplyVolts: known('24'), workStatus: known('existing') };
-    const [set] = setsOf(
+    const [set, other] = setsOf(
       withOpenings(['101', rim, by], ['102', { ...rim, supplyVolts: known('12') }, by], ['103', rim, by]),
     );
     const line = (item: string) => set?.lines.find((one) => one.item === item);
     expect(line('electricStrike')?.detail).toContain('Electric strike for a rim exit device, fail secure');
-    expect(line('electricStrike')?.detail).toContain('24 V DC: 101, 103; 12 V DC: 102');
-    expect(line('lockSupply')?.detail).toBe('24 V DC: 101, 103; 12 V DC: 102');
+    expect(line('electricStrike')?.detail).toContain('24 V DC');
+    expect(line('lockSupply')?.detail).toBe('24 V DC');
+    // Another voltage is another part number.
+    expect(other?.openings.map((one) => one.mark)).toEqual(['102']);
     expect(line('reader')?.detail).toBe('');
     expect(set?.work).toBe('Existing, not altered');
   });
@@ -366,22 +370,6 @@ describe('hardware sets', () => {
     expect(without[1]?.because).toMatch(/R-103/);
   });
 
-  it('numbers in the order of the schedule and keeps the numbers given before', () => {
-    expect([...assignSets(['x', 'y', 'x', 'z'])]).toEqual([
-      ['x', 'HS-01'],
-      ['y', 'HS-02'],
-      ['z', 'HS-03'],
-    ]);
-    const before = new Map([
-      ['gone', 'HS-07'],
-      ['y', 'HS-02'],
-    ]);
-    const after = assignSets(['x', 'y'], before);
-    expect(after.get('y')).toBe('HS-02');
-    expect(after.get('x')).toBe('HS-08');
-    expect(after.get('gone')).toBe('HS-07');
-  });
-
   it('holds for any project: alike inside a set, every chosen opening in exactly one', () => {
     fc.assert(
       fc.property(aProject, (project) => {
@@ -389,7 +377,7 @@ describe('hardware sets', () => {
         const decisions = decideAll(sensible);
         const sets = hardwareSets(sensible, decisions);
         const chosen = Object.values(sensible.openings).filter(
-          (one) => setSignature(decide(sensible, one)) !== undefined,
+          (one) => setContent(decide(sensible, one)) !== undefined,
         );
         const listed = sets.flatMap((set) => set.openings.map((one) => one.id));
         // Two entries of a made-up project may carry one id; they are then one decision.
@@ -402,7 +390,7 @@ describe('hardware sets', () => {
                 one?.chosen?.candidate.id,
                 one?.slots[slotOf('fireRated')] ?? null,
                 one?.slots[slotOf('isPair')] ?? null,
-                one && partsOf(one).map((part) => `${part.item}${part.quantity}`),
+                one && setContent(one),
               ]),
             ),
           );

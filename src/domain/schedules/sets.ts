@@ -1,46 +1,56 @@
-import { type ItemId, items, trades } from '../devices/items.ts';
+import { type ItemId, itemOf, items, trades } from '../devices/items.ts';
 import { type Counting, countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import { leavesOf } from '../decide/inPlace.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
-import { valueInWords } from '../text/format.ts';
-import { openingsInOrder, type Project } from '../model/project.ts';
+import type { Project } from '../model/project.ts';
 import { slotOf } from '../logic/compile.ts';
-import { powerPlan } from '../power/powerPlan.ts';
+import { type FedOpening, powerPlan } from '../power/powerPlan.ts';
 import { type OrderState, orderState } from './forOrder.ts';
-import { acrossMembers, detailOf, type Member } from './setLines.ts';
-import { isHanded, setSignature } from './signature.ts';
+import { type ItemTerms, itemTerms } from './itemTerms.ts';
+import { labelInWords } from './openingWords.ts';
+import { type NumberState, type SetGroup, setGroups, type SetMember } from './setGroups.ts';
+import { acrossMembers, acrossWords, detailOf, type Member } from './setLines.ts';
+import { isHanded } from './signature.ts';
 import { type SiteWork, siteWork } from './siteWork.ts';
 
-/** Set numbers by signature. What was once numbered keeps its number, also while no opening uses it. */
-export type SetNumbers = ReadonlyMap<string, string>;
+/** Goods are bought, work is done at the opening, a duty comes again for as long as it stands. */
+export const blocks = { goods: 'Goods', work: 'Work', duty: 'Recurring duties' } as const;
+export type Block = keyof typeof blocks;
 
 export interface SetLine {
   readonly item: ItemId;
+  readonly block: Block;
   readonly name: string;
   /** What has to be known to order it: arrangement, hand, latch, voltage. Empty where the name says all. */
   readonly detail: string;
   readonly standard: string;
   readonly trade: string;
-  /** Only a line that is bought is priced here, piece by piece. */
+  readonly terms: ItemTerms;
+  /** How it counts where it counts most: bought at one opening, it is a line to be priced. */
   readonly counting: Counting;
-  /** Pieces for one opening. */
-  readonly each: number;
-  /** Pieces for all openings of the set. */
+  /** Pieces for one opening that has the line; null where its openings differ. */
+  readonly each: number | null;
+  /** Pieces bought for all openings of the set; nothing for what is asked of another line or shared. */
   readonly total: number;
+  /** Pieces seen in place that stay. */
+  readonly kept: number;
+  /** Openings that have the line, where not all of the set do. */
+  readonly marks: readonly string[];
   /** Rules that ask for it; empty for what the arrangement itself consists of. */
   readonly ruleIds: readonly string[];
 }
 
-/** Fixed numbers stand in every later issue; a new one was given after others were fixed, or none was yet. */
-export type NumberState = 'fixed' | 'new' | 'notFixed';
-
 export interface HardwareSet {
+  /** Its number. */
   readonly id: string;
+  /** Id of the stored set; empty while nobody fixed its number. */
+  readonly storedId: string;
   readonly numberState: NumberState;
-  readonly signature: string;
-  /** "Electric strike for a mortise latch, fail secure". */
+  readonly revision: number;
+  readonly content: string;
+  /** "Electric strike for a mortise latch, fail secure", or the name somebody gave it. */
   readonly title: string;
   readonly device: string;
   readonly failMode: string;
@@ -58,118 +68,141 @@ export interface HardwareSet {
 
 const pairSlot = slotOf('isPair');
 
-/**
- * Numbers in order of first appearance. Those given before are kept, and a number once given is never given to
- * another set: bidders hold papers with the old one.
- */
-export function assignSets(signatures: Iterable<string>, previous?: SetNumbers): SetNumbers {
-  const numbers = new Map(previous ?? []);
-  let highest = 0;
-  for (const id of numbers.values()) highest = Math.max(highest, Number(/(\d+)$/.exec(id)?.[1] ?? 0));
-  for (const signature of signatures) {
-    if (numbers.has(signature)) continue;
-    highest += 1;
-    numbers.set(signature, `HS-${String(highest).padStart(2, '0')}`);
-  }
-  return numbers;
-}
-
-/** The numbers the project keeps from earlier issues. */
-export function keptNumbers({ setNumbers }: Project): SetNumbers {
-  return new Map(Object.entries(setNumbers));
-}
-
 /** The sets in use, by number. */
 export function hardwareSets(
   project: Project,
   decisions: ReadonlyMap<string, Decision>,
 ): readonly HardwareSet[] {
-  const groups = new Map<string, Group>();
-  const fed = powerPlan(project, decisions).byId;
-  for (const opening of openingsInOrder(project)) {
-    const decision = decisions.get(opening.id);
-    const signature = decision && setSignature(decision);
-    if (!decision || signature === undefined) continue;
-    const group = groups.get(signature) ?? { decision, openings: [], members: [], parts: [] };
-    groups.set(signature, group);
-    group.openings.push({
-      id: opening.id,
-      mark: opening.mark,
-      order: orderState(project, opening, decision),
-    });
-    group.members.push({ mark: opening.mark, decision, fed: fed.get(opening.id) });
-    group.parts.push(partsOf(decision));
-  }
-  const kept = keptNumbers(project);
-  const numbers = assignSets(groups.keys(), kept);
-  const stateOf = (signature: string): NumberState =>
-    kept.has(signature) ? 'fixed' : kept.size > 0 ? 'new' : 'notFixed';
-  return [...groups]
-    .map(([signature, group]) => ({
-      ...oneSet(numbers.get(signature) ?? '', signature, group),
-      numberState: stateOf(signature),
-    }))
-    .toSorted((a, b) => natural.compare(a.id, b.id));
+  const { byId } = powerPlan(project, decisions);
+  return setGroups(project, decisions).map((group) => oneSet(project, group, byId));
 }
-interface Group {
-  readonly decision: Decision;
-  readonly openings: HardwareSet['openings'][number][];
-  readonly members: Member[];
-  readonly parts: (readonly Part[])[];
-}
-const natural = new Intl.Collator('en', { numeric: true });
 
-function oneSet(id: string, signature: string, group: Group): Omit<HardwareSet, 'numberState'> {
-  const { openings, members, parts } = group;
-  const { chosen, slots } = group.decision;
-  const candidate = chosen?.candidate;
-  const [first = []] = parts;
-  const minutes = valueIn(slots, 'fireRatingMin');
+/** The number under which each opening stands, by opening id. */
+export type SetNumbers = ReadonlyMap<string, string>;
+
+export function setNumbersOf(project: Project, decisions: ReadonlyMap<string, Decision>): SetNumbers {
+  return new Map(
+    setGroups(project, decisions).flatMap(({ number, members }) =>
+      members.map(({ opening }) => [opening.id, number] as const),
+    ),
+  );
+}
+
+/** "HS-10 revision 1"; a set that was never revised says its number only. */
+export function setInWords({ id, revision }: Pick<HardwareSet, 'id' | 'revision'>): string {
+  return revision === 0 ? id : `${id} revision ${revision}`;
+}
+
+type Feeds = ReadonlyMap<string, FedOpening>;
+
+function oneSet(project: Project, group: SetGroup, feeds: Feeds): HardwareSet {
+  const [first] = group.members;
+  const members = group.members.map(({ opening, decision }) => ({
+    mark: opening.mark,
+    decision,
+    fed: feeds.get(opening.id),
+  }));
+  const candidate = first?.decision.chosen?.candidate;
+  const pair = first?.decision.slots[pairSlot];
+  const handed = members.filter(({ decision }) => isHanded(partsOf(decision), decision));
   return {
-    id,
-    signature,
-    title: candidate ? candidateInWords(candidate) : '',
+    id: group.number,
+    storedId: group.stored?.id ?? '',
+    numberState: group.state,
+    revision: group.revision,
+    content: group.content,
+    title: group.stored?.name || (candidate ? candidateInWords(candidate) : ''),
     device: candidate?.device.name ?? '',
     failMode: candidate ? failModeWords[candidate.failMode] : '',
     release: candidate ? releaseInWords(candidate) : '',
-    label: minutes === 0 ? 'None' : valueInWords('fireRatingMin', minutes),
-    leaves: slots[pairSlot] === undefined ? 'not surveyed' : slots[pairSlot] === true ? 'Pair' : 'Single',
-    handing: isHanded(first, group.decision) ? valueInWords('handing', valueIn(slots, 'handing')) : '',
+    label: acrossWords(members, ({ decision }) => labelInWords(decision) || 'not surveyed'),
+    leaves: pair === undefined ? 'not surveyed' : pair === true ? 'Pair' : 'Single',
+    handing: handed.length === 0 ? '' : acrossMembers('handing', handed),
     work: acrossMembers('workStatus', members),
-    lines: first.map((part) => lineOf(part, first, group, slots[pairSlot] === true ? 2 : 1)),
+    lines: linesOf(project, group.members, feeds),
     siteWork: siteWork(members),
-    openings,
+    openings: group.members.map(({ opening, decision }) => ({
+      id: opening.id,
+      mark: opening.mark,
+      order: orderState(project, opening, decision),
+    })),
   };
 }
 
-function lineOf(part: Part, all: readonly Part[], group: Group, leaves: number): SetLine {
-  const { item, quantity } = part;
-  const { members, parts } = group;
-  const counting = countingOf(part, all, leaves);
+interface Counted {
+  readonly part: Part;
+  readonly counting: Counting;
+  readonly member: Member;
+}
+
+/** One line for each item that any opening of the set has, in the order in which a set is listed. */
+function linesOf(project: Project, members: readonly SetMember[], feeds: Feeds): readonly SetLine[] {
+  const byItem = new Map<ItemId, Counted[]>();
+  for (const { opening, decision } of members) {
+    const parts = partsOf(decision);
+    const leaves = leavesOf(decision);
+    for (const part of parts) {
+      const counted = {
+        part,
+        counting: countingOf(part, parts, leaves),
+        member: { mark: opening.mark, decision, fed: feeds.get(opening.id) },
+      };
+      byItem.set(part.item, [...(byItem.get(part.item) ?? []), counted]);
+    }
+  }
+  const order = listingOrder(members);
+  return [...byItem]
+    .map(([item, all]) => lineOf(project, item, all, members.length))
+    .toSorted(
+      (a, b) =>
+        blockOrder.indexOf(a.block) - blockOrder.indexOf(b.block) ||
+        order.indexOf(a.item) - order.indexOf(b.item),
+    );
+}
+const blockOrder = Object.keys(blocks);
+
+/** The order of the opening that has most lines; what it lacks follows in the step it belongs to. */
+function listingOrder(members: readonly SetMember[]): readonly ItemId[] {
+  const steps = ['hang', 'secure', 'control', 'protect', 'electrical', 'paper'] as const;
+  const all = members.map(({ decision }) => partsOf(decision).map((part) => part.item));
+  const longest = all.reduce<readonly ItemId[]>((most, one) => (one.length > most.length ? one : most), []);
+  const known = [...new Set([...longest, ...all.flat()])];
+  return steps.flatMap((step) => known.filter((item) => items[item].step === step));
+}
+
+const weight: Record<Counting, number> = { bought: 0, shared: 1, kept: 2, included: 3 };
+
+function lineOf(project: Project, item: ItemId, all: readonly Counted[], openings: number): SetLine {
+  const [counting = 'bought'] = all.map((one) => one.counting).toSorted((a, b) => weight[a] - weight[b]);
+  const counted = all.filter((one) => one.counting === counting);
+  const sum = (wanted: Counting) =>
+    all.reduce((total, { part, counting: how }) => total + (how === wanted ? part.quantity : 0), 0);
+  const quantities = new Set(counted.map(({ part }) => part.quantity));
+  const members = counted.map(({ member }) => member);
   return {
     item,
+    block: blockOf(item),
     name: items[item].name,
     // What another line stands for is ordered as that line says, and what stays is not ordered.
     detail: counting === 'included' || counting === 'kept' ? '' : detailOf(item, members),
     standard: standardOf(item),
     trade: trades[items[item].trade],
+    terms: itemTerms(project, item),
     counting,
-    each: quantity,
-    total: quantity * members.length,
-    ruleIds: rulesBehind(item, parts),
+    each: quantities.size === 1 ? (counted[0]?.part.quantity ?? null) : null,
+    total: sum('bought'),
+    kept: sum('kept'),
+    marks: members.length === openings ? [] : members.map(({ mark }) => mark),
+    ruleIds: [...new Set(all.flatMap(({ part }) => part.ruleId ?? []))].toSorted(natural.compare),
   };
+}
+const natural = new Intl.Collator('en', { numeric: true });
+
+export function blockOf(item: ItemId): Block {
+  return itemOf(item).block ?? 'goods';
 }
 
 export function standardOf(item: ItemId): string {
   const found = items[item];
   return 'standard' in found ? found.standard : '';
-}
-
-/** Openings of one set can need the same item for different reasons. */
-function rulesBehind(item: ItemId, parts: readonly (readonly Part[])[]): readonly string[] {
-  const found = new Set<string>();
-  for (const list of parts) {
-    for (const part of list) if (part.item === item && part.ruleId !== undefined) found.add(part.ruleId);
-  }
-  return [...found].toSorted(natural.compare);
 }

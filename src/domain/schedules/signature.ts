@@ -4,21 +4,25 @@ import { valueIn } from '../decide/factView.ts';
 import { isSwinging } from '../decide/inPlace.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import { slotOf } from '../logic/compile.ts';
-import { articleOf } from './setLines.ts';
+import type { FactKey } from '../model/fields.ts';
 
 const ratedSlot = slotOf('fireRated');
 const pairSlot = slotOf('isPair');
 
+const remembered = new WeakMap<Decision, string>();
+
 /**
- * Openings with the same signature are alike in every item. Rated and unrated openings, pairs and singles, and
- * two fail modes never meet in one: each of these stands in the signature by itself, whatever the parts are.
+ * Everything in which two openings can differ on an order, label and hand among it. Sets were told apart by it before
+ * they were things of their own, and files of that time name them so: what it says of an opening may not change.
  * Undefined while nothing is chosen.
  */
-export function setSignature(decision: Decision): string | undefined {
+export function wholeSignature(decision: Decision): string | undefined {
   const { chosen, slots } = decision;
   if (!chosen) return undefined;
+  const before = remembered.get(decision);
+  if (before !== undefined) return before;
   const parts = partsOf(decision);
-  return [
+  const signature = [
     chosen.candidate.id,
     `label ${valueIn(slots, 'fireRatingMin') ?? '?'}`,
     `rated ${slots[ratedSlot] ?? '?'}`,
@@ -26,16 +30,34 @@ export function setSignature(decision: Decision): string | undefined {
     isHanded(parts, decision) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
     ...parts.map((part) => partInSignature(part, decision)).toSorted(),
   ].join('|');
+  remembered.set(decision, signature);
+  return signature;
 }
 
 function partInSignature(part: Part, decision: Decision): string {
-  const article = articleOf(part, decision);
+  const article = articleThen(part, decision);
   return [
     part.quantity,
     part.item,
     ...(part.kept ? ['kept'] : []),
     ...(article === '' ? [] : [article]),
   ].join(' ');
+}
+
+/** Kind and function of a lockset, kind of bar; empty for what is kept, or was the same whatever the opening. */
+function articleThen({ item, kept }: Part, { slots }: Decision): string {
+  if (kept) return '';
+  const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
+  switch (item) {
+    case 'mechanicalLock':
+      return `${value('latch')} ${value('lockFunction')}`;
+    case 'storeroomLockset':
+    case 'panicHardware':
+    case 'fireExitHardware':
+      return value('latch');
+    default:
+      return '';
+  }
 }
 
 /** A leaf that does not swing has no hand, whatever lock it carries. */

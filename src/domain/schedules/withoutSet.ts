@@ -10,6 +10,8 @@ import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { orderState } from './forOrder.ts';
+import { reviewState, reviewStateWords } from './review.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { missingKeys } from './missing.ts';
 import type { Decisions } from './openings.ts';
 
@@ -67,9 +69,11 @@ function nearestOf({ rejected }: Decision): Rejection | undefined {
 
 /** What an opening waits for before its parts may be ordered; empty when its order is complete. */
 export function waitsFor(project: Project, opening: Opening, decision: Decision): string {
-  if (orderState(project, opening, decision) === 'complete') return '';
+  const state = orderState(project, opening, decision);
+  if (state === 'complete') return '';
   if (decision.severe.length > 0) return decision.severe.map((one) => one.says).join(' ');
   const labels = missingKeys(project, opening, decision).map((key) => fieldInfo(key).label.toLowerCase());
   if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
+  if (state === 'unsigned') return midSentence(reviewStateWords[reviewState(opening, decision).state]);
   return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { type CodeBasis, ibcEditions, necEditions, nfpa101Editions, nfpa72Editions } from '../codes/basis.ts';
 import type { Command, Edit } from '../commands/command.ts';
+import type { Bid, ItemEntry, Price } from '../model/bid.ts';
 import type { Fact, Facts } from '../model/fact.ts';
 import {
   buildingFactKeys,
@@ -15,6 +16,7 @@ import {
   type Opening,
   type Override,
   type Project,
+  type StoredSet,
   type Review,
   reviewVerdicts,
   scoreParts,
@@ -246,6 +248,38 @@ const aRun = (id: fc.Arbitrary<string>): fc.Arbitrary<Run> =>
 const aSignature = fc.constantFrom('a', 'mortise|butt ×3', '12', 'ß');
 const aSetNumber = aName.filter((text) => text.length <= 40);
 
+const aPrice = (id: fc.Arbitrary<string>): fc.Arbitrary<Price> =>
+  fc.record(
+    { id, amount: fc.constantFrom(0, 12.5, 999_999), at: anInstant },
+    { requiredKeys: ['id', 'amount'] },
+  );
+const anItemEntry = (id: fc.Arbitrary<string>): fc.Arbitrary<ItemEntry> =>
+  fc.record({ id, finish: aText, keySet: aText, suppliedBy: aText, installedBy: aText, wiredBy: aText });
+const aBid: fc.Arbitrary<Bid> = fc.record({
+  projectNumber: aText,
+  address: aText,
+  drawnBy: aText,
+  checkedBy: aText,
+  currency: fc.constantFrom('USD', 'EUR'),
+  locale: fc.constantFrom('en-US', 'de-DE'),
+  taxPercent: fc.option(fc.constantFrom(0, 7.25)),
+  markUpPercent: fc.option(fc.constantFrom(0, 15)),
+});
+
+const aHardwareSet = (id: fc.Arbitrary<string>): fc.Arbitrary<StoredSet> =>
+  fc.record(
+    {
+      id,
+      number: aSetNumber,
+      name: aName,
+      revision: fc.nat({ max: 3 }),
+      members: fc.dictionary(anId, fc.constant(true as const), { maxKeys: 3 }),
+      content: aSignature,
+      formerly: aSignature,
+    },
+    { requiredKeys: ['id', 'number', 'name', 'revision', 'members', 'content'] },
+  );
+
 /** Any project; marks may repeat, as an import may bring it. */
 export const aProject: fc.Arbitrary<Project> = fc.record({
   id: anId,
@@ -261,11 +295,14 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   floors: table(aFloor, 3),
   spaces: table(aSpace, 3),
   openings: table(anOpening, 5),
-  setNumbers: fc.dictionary(aSignature, aSetNumber, { maxKeys: 3 }),
   closets: table(aCloset, 2),
   supplies: table(aSupply, 2),
   productBook: table(aProduct, 2),
   runs: table(aRun, 3),
+  hardwareSets: table(aHardwareSet, 3),
+  prices: table(aPrice, 2),
+  itemBook: table(anItemEntry, 2),
+  bid: aBid,
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -295,6 +332,10 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   putting('putSpace', aSpace),
   putting('putAmendment', anAmendment),
   putting('putOpening', anOpening),
+  putting('putHardwareSet', aHardwareSet),
+  putting('putPrice', aPrice),
+  putting('putItemEntry', anItemEntry),
+  aBid.map((value) => ({ kind: 'setBid' as const, value })),
   fc.record({
     kind: fc.constant('setOpening' as const),
     id: anId,

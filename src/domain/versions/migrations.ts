@@ -125,11 +125,48 @@ function usualOfTheBuilding(project: unknown): unknown {
   return isObject(project) ? { usual: {}, ...project } : project;
 }
 
+/**
+ * Numbers of hardware sets were kept by what a set was made of; a set is now a thing of its own with its openings. Which
+ * openings those are only the rules can say, so what it was known by stays with it until they do. Ids follow the
+ * numbers: two copies of one file come out alike.
+ */
+function setsOfTheirOwn(project: unknown): unknown {
+  if (!isObject(project)) return project;
+  const { setNumbers, ...rest } = project;
+  // A damaged table passes through under its new name, to be set aside where everything else is; a missing one is missed.
+  if (!isObject(setNumbers)) return setNumbers === undefined ? rest : { hardwareSets: setNumbers, ...rest };
+  const sets: Record<string, Raw> = {};
+  for (const [formerly, number] of Object.entries(setNumbers).toSorted(([a], [b]) => (a < b ? -1 : 1))) {
+    const free = (id: string): string => (Object.hasOwn(sets, id) ? free(`${id}-2`) : id);
+    const id = free(`set-${typeof number === 'string' ? number : formerly.length}`);
+    sets[id] = { id, number, name: '', revision: 0, members: {}, content: '', formerly };
+  }
+  return { hardwareSets: sets, ...rest };
+}
+
+/** Prices, who does what, and the terms of the bid come in, each empty. */
+function pricesAndBid(project: unknown): unknown {
+  if (!isObject(project)) return project;
+  const bid = {
+    projectNumber: '',
+    address: '',
+    drawnBy: '',
+    checkedBy: '',
+    currency: 'USD',
+    locale: 'en-US',
+    taxPercent: null,
+    markUpPercent: null,
+  };
+  return { prices: {}, itemBook: {}, bid, ...project };
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
   { to: 4, name: 'ClosetsAndSupplies', up: closetsAndSupplies },
   { to: 4, name: 'UsualOfTheBuilding', up: usualOfTheBuilding },
+  { to: 4, name: 'SetsOfTheirOwn', up: setsOfTheirOwn },
+  { to: 4, name: 'PricesAndBid', up: pricesAndBid },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

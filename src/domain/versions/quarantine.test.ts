@@ -42,10 +42,12 @@ function house(): Loose {
       spaces: {
         s: { ...newSpace('s', 'Hall'), floorId: 'f', kind: 'corridor', occupantLoad: 4, areaFt2: 80 },
       },
-      setNumbers: { bored: 'HS-01' },
       closets: { k: { ...closet } },
       supplies: { u: { ...supply } },
       runs: { a: { id: 'a', lengthFt: { value: 120 }, closetId: { value: 'k' }, supplyId: null } },
+      hardwareSets: {
+        bored: { id: 'bored', number: 'HS-01', name: '', revision: 0, members: {}, content: '' },
+      },
       building: { sprinklered: known(true) },
       openings: {
         a: { ...newOpening('a', '101'), facts: { latch: known('mortise'), leafWidthIn: known(36) } },
@@ -141,12 +143,12 @@ describe('damage and what is set aside for it', () => {
       2,
     ],
     ['a run below nothing', ['runs', 'a', 'lengthFt'], { value: -20 }, 'Run a, length', 2],
-    ['a set number that is a number', ['setNumbers', 'bored'], 3, 'Set number of bored', 2],
+    ['a set number that is a number', ['hardwareSets', 'bored', 'number'], 3, 'Hardware set bored', 2],
     [
-      'a set number for what every object has',
-      ['setNumbers', 'constructor'],
-      'HS-02',
-      'Set number of constructor',
+      'a set under what every object has',
+      ['hardwareSets', 'constructor'],
+      { id: 'constructor', number: 'HS-02', name: '' },
+      'Hardware set constructor',
       2,
     ],
     [
@@ -174,7 +176,7 @@ describe('damage and what is set aside for it', () => {
   test('the rest of a damaged space stays, so that openings keep the space they join', () => {
     const opened = openWith(['spaces', 's', 'use'], 'smithy');
     expect(opened.project.spaces['s']).toMatchObject({ use: null, areaFt2: 80, occupantLoad: 4 });
-    expect(openWith(['setNumbers', 'rim'], 3).project.setNumbers).toEqual({ bored: 'HS-01' });
+    expect(Object.keys(openWith(['hardwareSets', 'rim'], 3).project.hardwareSets)).toEqual(['bored']);
   });
 
   test.each<[string, string[], unknown, string]>([
@@ -185,7 +187,7 @@ describe('damage and what is set aside for it', () => {
     ['an id that cannot be one', ['id'], '', 'Project, id'],
     ['amendments that are text', ['amendments'], 'none', 'Amendments'],
     ['a building that is a list', ['building'], [1], 'project.building'],
-    ['set numbers that are text', ['setNumbers'], 'HS-01', 'project.setNumbers'],
+    ['hardware sets that are text', ['hardwareSets'], 'HS-01', 'project.hardwareSets'],
     ['floors that are a list', ['floors'], [], 'project.floors'],
     ['an edition nobody knows', ['basis', 'nfpa101'], 1903, 'Code basis, nfpa101'],
     ['a basis that is text', ['basis'], 'IBC', 'Code basis'],

@@ -7,6 +7,7 @@ import {
   codeBasisSchema,
   defaultBasis,
 } from '../codes/basis.ts';
+import { bidSchema, itemEntrySchema, noBid, priceSchema } from '../model/bid.ts';
 import { factsSchema } from '../model/fact.ts';
 import { isFactKey } from '../model/fields.ts';
 import { newProject } from '../model/newProject.ts';
@@ -14,6 +15,7 @@ import { idSchema, longestName } from '../model/ids.ts';
 import {
   amendmentSchema,
   floorSchema,
+  hardwareSetSchema,
   longestMark,
   openingSchema,
   overrideSchema,
@@ -22,8 +24,6 @@ import {
   scoreParts,
   type SetAside,
   setAsideSchema,
-  setNumberSchema,
-  setSignatureSchema,
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
@@ -48,11 +48,14 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
     usual: readFacts('The usual', recordOf('usual', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
-    setNumbers: readSetNumbers(recordOf('setNumbers', project, setAside), setAside),
     ...readTable('closets', 'Closet', project, setAside, readCloset),
     ...readTable('supplies', 'Supply', project, setAside, readSupply),
     ...readTable('productBook', 'Product', project, setAside, wholeOr(productSchema)),
     ...readTable('runs', 'Run', project, setAside, readRun),
+    ...readTable('hardwareSets', 'Hardware set', project, setAside, wholeOr(hardwareSetSchema)),
+    ...readTable('prices', 'Price', project, setAside, wholeOr(priceSchema)),
+    ...readTable('itemBook', 'Item', project, setAside, wholeOr(itemEntrySchema)),
+    bid: readBid(recordOf('bid', project, setAside), setAside),
     ...readSetAside(before, setAside),
   };
 }
@@ -367,16 +370,13 @@ const readRun: ReadEntry = (where, raw, setAside) =>
     };
   });
 
-function readSetNumbers(numbers: Raw, setAside: SetAside[]): Raw {
-  const kept: Record<string, unknown> = {};
-  for (const [signature, raw] of Object.entries(numbers)) {
-    const key = checked(setSignatureSchema, signature);
-    const number = checked(setNumberSchema, raw);
-    const bad = key.error ?? number.error;
-    if (bad) setAside.push({ where: `Set number of ${signature}`, says: inWords(bad), raw });
-    else kept[signature] = raw;
-  }
-  return kept;
+/** Terms of the bid one by one: what cannot be read goes back to what a new project has. */
+function readBid(bid: Raw, setAside: SetAside[]): Raw {
+  const parts = Object.entries(bidSchema.shape).map(([key, schema]) => [
+    key,
+    readPart(`Bid, ${key}`, schema, bid[key], setAside, noBid[key]),
+  ]);
+  return { ...bid, ...Object.fromEntries(parts) };
 }
 
 function readPart(

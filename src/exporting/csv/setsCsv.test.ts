@@ -52,8 +52,8 @@ describe('CSV of the hardware sets', () => {
     const { data } = read(setsCsv([{ ...set, openings, lines, siteWork: [] }], []));
     const column = (name: (typeof setColumns)[number]) =>
       data.slice(1).map((row) => row[setColumns.indexOf(name)]);
-    expect(column('Total (pieces)')).toEqual([String(line.total), '', '']);
-    expect(column('Each (pieces per opening)')).toEqual([String(line.each), '', '']);
+    expect(column('New (quantity)')).toEqual([String(line.total), '', '']);
+    expect(column('Each (per opening)')).toEqual([String(line.each), '', '']);
     expect(column('Counted')).toEqual(['By itself', 'Included in another line', 'Kept in place']);
     expect(column('Do not order yet')).toEqual(['102', '102', '102']);
   });
@@ -69,7 +69,7 @@ describe('CSV of the hardware sets', () => {
     const { data } = read(setsCsv([{ ...set, openings, lines: [], siteWork }], []));
     const cell = (column: (typeof setColumns)[number]) => data[1]?.[setColumns.indexOf(column)];
     expect(
-      ['Item', 'Openings', 'Total (pieces)', 'Do not order yet', 'Marks'].map((one) => cell(one as never)),
+      ['Item', 'Openings', 'New (quantity)', 'Do not order yet', 'Marks'].map((one) => cell(one as never)),
     ).toEqual(['Cut the edge.', '1', '', '102', '102']);
   });
 
@@ -83,7 +83,7 @@ describe('CSV of the hardware sets', () => {
     const cell = (column: (typeof setColumns)[number]) => data[1]?.[setColumns.indexOf(column)];
     expect(cell('Set')).toBe('Shared');
     expect(cell('Openings')).toBe('2');
-    expect(cell('Total (pieces)')).toBe('');
+    expect(cell('New (quantity)')).toBe('');
     expect(cell('Marks')).toBe('101; 102');
   });
 });
@@ -95,19 +95,50 @@ describe('CSV of the hardware by opening', () => {
         const sensible = { ...drawn, amendments: [] };
         const all = decideAll(sensible);
         const sets = hardwareSets(sensible, all);
-        const bySet = sums(setsCsv(sets, []), setColumns, 'Total (pieces)');
+        const bySet = sums(setsCsv(sets, []), setColumns, 'New (quantity)');
         const lines = openingLines(sensible, all, sets);
-        expect(sums(openingLinesCsv(lines), openingLineColumns, 'Quantity (pieces)')).toEqual(bySet);
+        expect(sums(openingLinesCsv(lines), openingLineColumns, 'New (quantity)')).toEqual(bySet);
         const printed = new Map<string, number>();
         for (const block of setSheet(sensible, all).sets) {
-          for (const line of block.lines) {
-            if (line.totalSays !== '') add(printed, `${block.id} ${line.name}`, Number(line.totalSays));
+          for (const line of block.blocks.flatMap((one) => one.lines)) {
+            // A job of site work is no item of the sets.
+            const pieces = line.section === '' ? Number.NaN : Number(line.newSays || Number.NaN);
+            if (!Number.isNaN(pieces)) add(printed, `${block.id} ${line.name}`, pieces);
           }
         }
         expect(printed).toEqual(bySet);
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('says who supplies, installs and wires a line, in which finish and under which section', () => {
+    const said = {
+      id: 'mechanicalLock',
+      finish: '626',
+      keySet: 'AA1',
+      suppliedBy: 'Owner',
+      installedBy: '',
+      wiredBy: '',
+    };
+    const stated = { ...project, itemBook: { mechanicalLock: said } };
+    const { data } = read(setsCsv(hardwareSets(stated, decisions), []));
+    const at = (column: (typeof setColumns)[number]) => setColumns.indexOf(column);
+    const row = data.find((one) => one[at('Item')] === 'Mechanical lockset');
+    expect(
+      (['Block', 'Finish', 'Supplied by', 'Installed by', 'Wired by', 'Section'] as const).map(
+        (one) => row?.[at(one)],
+      ),
+    ).toEqual([
+      'Goods',
+      '626 satin chromium on brass or bronze',
+      'Owner',
+      'Locksmith',
+      '',
+      '08 71 00 Door hardware',
+    ]);
+    const before = read(setsCsv(hardwareSets(project, decisions), [])).data;
+    expect(before.find((one) => one[at('Item')] === 'Mechanical lockset')?.[at('Finish')]).toBe('not stated');
   });
 
   it('says of each line at which opening, and whether it may be ordered', () => {

@@ -1,7 +1,8 @@
 import { orderStateWords } from '../../domain/schedules/forOrder.ts';
 import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
 import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
-import type { HardwareSet } from '../../domain/schedules/sets.ts';
+import { type ItemTerms, sectionInWords } from '../../domain/schedules/itemTerms.ts';
+import { blocks, type HardwareSet, type SetLine } from '../../domain/schedules/sets.ts';
 import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import type { SharedLine } from '../../domain/schedules/shared.ts';
 import { countingWords } from '../../domain/decide/counting.ts';
@@ -9,6 +10,7 @@ import { csvText } from './cells.ts';
 
 export const setColumns = [
   'Set',
+  'Revision',
   'Set number',
   'Arrangement',
   'Fail mode',
@@ -19,12 +21,19 @@ export const setColumns = [
   'New or existing',
   'Openings',
   'Line',
+  'Block',
   'Item',
-  'Detail',
+  'Description',
   'Standard',
-  'Furnished and installed by',
-  'Each (pieces per opening)',
-  'Total (pieces)',
+  'Finish',
+  'Key set',
+  'Supplied by',
+  'Installed by',
+  'Wired by',
+  'Section',
+  'Each (per opening)',
+  'New (quantity)',
+  'Kept (quantity)',
   'Counted',
   'Asked for by',
   'Do not order yet',
@@ -32,48 +41,30 @@ export const setColumns = [
 ] as const;
 
 /**
- * Hardware sets as a file: one row per line of a set, the set repeated in each, so that rows can be sorted; at the
+ * Hardware sets as a table: one row per line of a set, the set repeated in each, so that rows can be sorted; at the
  * end what several sets share, each thing once.
  */
-export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLine[]): string {
-  return csvText(setColumns, [
+export function setRows(
+  sets: readonly HardwareSet[],
+  shared: readonly SharedLine[],
+): readonly (readonly (string | number)[])[] {
+  return [
     ...sets.flatMap((set) => [
-      ...set.lines.map((line, index) => [
-        set.id,
-        numberStateWords[set.numberState],
-        set.device,
-        set.failMode,
-        set.release,
-        set.label,
-        set.leaves,
-        set.handing,
-        set.work,
-        set.openings.length,
-        index + 1,
-        line.name,
-        line.detail,
-        line.standard,
-        line.trade,
-        // Empty, so that a sum over the column counts pieces only.
-        line.counting === 'bought' ? line.each : '',
-        line.counting === 'bought' ? line.total : '',
-        countingWords[line.counting],
-        line.ruleIds.join(' '),
-        marksOf(set.openings.filter((opening) => opening.order !== 'complete')),
-        marksOf(set.openings),
-      ]),
+      ...set.lines.map((line, index) => lineRow(set, line, index + 1)),
       ...set.siteWork.map((job, index) => workRow(set, job, set.lines.length + index + 1)),
     ]),
     ...shared.map((line, index) => sharedRow(line, index + 1)),
-  ]);
+  ];
 }
 
-type Cells = Partial<Record<(typeof setColumns)[number], string | number>>;
-const inColumns = (cells: Cells) => setColumns.map((column) => cells[column] ?? '');
+export function setsCsv(sets: readonly HardwareSet[], shared: readonly SharedLine[]): string {
+  return csvText(setColumns, setRows(sets, shared));
+}
 
-function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (string | number)[] {
-  return inColumns({
+function ofSet(set: HardwareSet): Cells {
+  return {
     Set: set.id,
+    Revision: set.revision,
     'Set number': numberStateWords[set.numberState],
     Arrangement: set.device,
     'Fail mode': set.failMode,
@@ -82,15 +73,59 @@ function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (str
     Leaves: set.leaves,
     Handing: set.handing,
     'New or existing': set.work,
+  };
+}
+
+function lineRow(set: HardwareSet, line: SetLine, number: number): readonly (string | number)[] {
+  const here =
+    line.marks.length === 0 ? set.openings : set.openings.filter(({ mark }) => line.marks.includes(mark));
+  const bought = line.counting === 'bought';
+  return inColumns({
+    ...ofSet(set),
+    ...termCells(line.terms),
+    Openings: here.length,
+    Line: number,
+    Block: blocks[line.block],
+    Item: line.name,
+    Description: line.detail,
+    Standard: line.standard,
+    // Empty where nothing is bought, so that a sum over the column counts what is.
+    'Each (per opening)': bought ? (line.each ?? 'differs') : '',
+    'New (quantity)': bought ? line.total : '',
+    'Kept (quantity)': line.kept > 0 ? line.kept : '',
+    Counted: countingWords[line.counting],
+    'Asked for by': line.ruleIds.join(' '),
+    'Do not order yet': marksOf(here.filter((opening) => opening.order !== 'complete')),
+    Marks: marksOf(here),
+  });
+}
+
+function termCells(terms: ItemTerms): Cells {
+  return {
+    Finish: terms.finish,
+    'Key set': terms.keySet,
+    'Supplied by': terms.suppliedBy,
+    'Installed by': terms.installedBy,
+    'Wired by': terms.wiredBy,
+    Section: sectionInWords(terms.section),
+  };
+}
+
+type Cells = Partial<Record<(typeof setColumns)[number], string | number>>;
+const inColumns = (cells: Cells) => setColumns.map((column) => cells[column] ?? '');
+
+function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (string | number)[] {
+  const here = set.openings.filter((opening) => job.marks.includes(opening.mark));
+  return inColumns({
+    ...ofSet(set),
     Openings: job.marks.length,
     Line: number,
+    Block: blocks.work,
     Item: job.says,
-    'Furnished and installed by': job.trade,
+    'Installed by': job.trade,
     Counted: 'Site work, one job at each opening',
     'Asked for by': job.ruleId,
-    'Do not order yet': marksOf(
-      set.openings.filter((opening) => opening.order !== 'complete' && job.marks.includes(opening.mark)),
-    ),
+    'Do not order yet': marksOf(here.filter((opening) => opening.order !== 'complete')),
     Marks: job.marks.join('; '),
   });
 }
@@ -100,10 +135,11 @@ function sharedRow(line: SharedLine, number: number): readonly (string | number)
     Set: 'Shared',
     Openings: line.marks.length,
     Line: number,
+    Block: blocks.goods,
     Item: line.name,
-    Detail: line.detail,
+    Description: line.detail,
     Standard: line.standard,
-    'Furnished and installed by': line.trade,
+    'Supplied by': line.trade,
     Counted: 'Once for all its openings',
     Marks: line.marks.join('; '),
   });
@@ -117,37 +153,42 @@ export const openingLineColumns = [
   'Mark',
   'Set',
   'Line',
+  'Block',
   'Item',
-  'Detail',
+  'Description',
   'Standard',
-  'Furnished and installed by',
-  'Quantity (pieces)',
+  'Supplied by',
+  'New (quantity)',
+  'Kept (quantity)',
   'Counted',
   'Asked for by',
   'Order',
 ] as const;
 
 /** The same lines opening by opening, before they are multiplied: what one door costs. */
-export function openingLinesCsv(lines: readonly OpeningLine[]): string {
+export function openingLineRows(lines: readonly OpeningLine[]): readonly (readonly (string | number)[])[] {
   const numbers = new Map<string, number>();
-  return csvText(
-    openingLineColumns,
-    lines.map((line) => {
-      const number = (numbers.get(line.openingId) ?? 0) + 1;
-      numbers.set(line.openingId, number);
-      return [
-        line.mark,
-        line.set,
-        number,
-        line.name,
-        line.detail,
-        line.standard,
-        line.trade,
-        line.counting === 'bought' ? line.quantity : '',
-        countingWords[line.counting],
-        line.ruleIds.join(' '),
-        orderStateWords[line.order],
-      ];
-    }),
-  );
+  return lines.map((line) => {
+    const number = (numbers.get(line.openingId) ?? 0) + 1;
+    numbers.set(line.openingId, number);
+    return [
+      line.mark,
+      line.set,
+      number,
+      blocks[line.block],
+      line.name,
+      line.detail,
+      line.standard,
+      line.trade,
+      line.counting === 'bought' ? line.quantity : '',
+      line.counting === 'kept' ? line.quantity : '',
+      countingWords[line.counting],
+      line.ruleIds.join(' '),
+      orderStateWords[line.order],
+    ];
+  });
+}
+
+export function openingLinesCsv(lines: readonly OpeningLine[]): string {
+  return csvText(openingLineColumns, openingLineRows(lines));
 }

@@ -12,7 +12,6 @@ import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { orderState } from '../../domain/schedules/forOrder.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers } from '../../domain/schedules/sets.ts';
-import { setSignature } from '../../domain/schedules/signature.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 export interface SaidByRule {
@@ -90,15 +89,14 @@ export function decisionRecord(
   doubts: readonly Doubt[],
 ): DecisionRecord {
   const { chosen } = decision;
-  const signature = setSignature(decision);
   const said = (step: Step): SaidByRule => {
     const { ruleId, sentence, cites } = stepInWords(step, decision);
     return { rule: ruleId, says: sentence, cites };
   };
   return {
     mark: opening.mark,
-    set: signature === undefined ? null : (numbers.get(signature) ?? null),
-    setFixed: signature !== undefined && Object.hasOwn(project.setNumbers, signature),
+    set: numbers.get(opening.id) ?? null,
+    setFixed: isFixed(project, numbers.get(opening.id)),
     state: decision.state,
     complete: orderState(project, opening, decision) === 'complete',
     device: chosen?.candidate.deviceId ?? null,
@@ -133,6 +131,10 @@ export function decisionRecord(
     basis: basisInWords(decision.basis),
     caution: standingCaution,
   };
+}
+
+function isFixed({ hardwareSets }: Project, number: string | undefined): boolean {
+  return Object.values(hardwareSets).some((set) => set.number === number);
 }
 
 function waysRecord(project: Project, opening: Opening, decision: Decision): DecisionRecord['waysForward'] {

@@ -1,6 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
-import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { setNumbersOf } from '../../domain/schedules/sets.ts';
 import { type Simulated, simulateOpening } from '../../domain/decide/whatHappens.ts';
 import { acceptanceTestOf, noTestBecause } from './acceptance.ts';
 import { type Sequence, sequenceOf } from './sequence.ts';
@@ -68,11 +68,7 @@ export function testSheets(project: Project, decisions: ReadonlyMap<string, Deci
 }
 
 function running(project: Project, decisions: ReadonlyMap<string, Decision>) {
-  const setOf = new Map(
-    hardwareSets(project, decisions).flatMap((set) =>
-      set.openings.map((opening) => [opening.id, set.id] as const),
-    ),
-  );
+  const setOf = setNumbersOf(project, decisions);
   return openingsInOrder(project).flatMap((opening) => {
     const decision = decisions.get(opening.id);
     const simulated = decision && simulateOpening(project, opening, decision);

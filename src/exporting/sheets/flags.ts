@@ -8,7 +8,7 @@ import { counted } from '../../domain/text/counted.ts';
 export function flagsOf(row: OpeningRow, decision: Decision): readonly string[] {
   const flags: string[] = [];
   if (decision.state !== 'settled') flags.push(stateWords[decision.state].word);
-  else if (row.order !== orderStateWords.complete) flags.push('Order not complete');
+  else if (row.order === orderStateWords.incomplete) flags.push('Order not complete');
   if (decision.findings.length > 0) flags.push(contradiction(decision));
   return [...flags, ...row.signature];
 }

@@ -1,17 +1,43 @@
 import type { Project } from '../../domain/model/project.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
-import { type OrderState, orderStateWords } from '../../domain/schedules/forOrder.ts';
-import { type HardwareSet, hardwareSets, type SetLine } from '../../domain/schedules/sets.ts';
+import { notYetOrdered, type OrderState, orderStateWords } from '../../domain/schedules/forOrder.ts';
+import type { ItemTerms } from '../../domain/schedules/itemTerms.ts';
+import {
+  type Block,
+  blocks,
+  type HardwareSet,
+  hardwareSets,
+  setInWords,
+  type SetLine,
+} from '../../domain/schedules/sets.ts';
 import { numberingInWords, numberStateWords } from '../../domain/schedules/setNumbers.ts';
+import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
 import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
 import { countingShort } from '../../domain/decide/counting.ts';
 import { counted } from '../../domain/text/counted.ts';
 
-export interface PrintedLine extends SetLine {
+export interface PrintedLine {
+  readonly key: string;
   /** Quantities as they print. */
-  readonly eachSays: string;
-  readonly totalSays: string;
+  readonly newSays: string;
+  readonly keptSays: string;
+  readonly name: string;
+  readonly standard: string;
+  /** Device, fail mode, function and volts, and the openings where not all have the line. */
+  readonly says: string;
+  readonly finish: string;
+  readonly keySet: string;
+  /** "Locksmith; wired Security contractor". */
+  readonly who: string;
+  readonly section: string;
+  readonly rules: string;
+}
+
+/** Lines of one kind under their head. */
+export interface LineBlock {
+  readonly head: string;
+  readonly lines: readonly PrintedLine[];
 }
 
 export interface SetBlock {
@@ -25,9 +51,7 @@ export interface SetBlock {
   readonly marks: readonly string[];
   /** Openings that may not be ordered yet, with what they wait for; empty where all may. */
   readonly notYet: string;
-  readonly lines: readonly PrintedLine[];
-  /** Work on door and frame, with its trade, and its openings where not all need it. */
-  readonly siteWork: readonly { readonly trade: string; readonly says: string }[];
+  readonly blocks: readonly LineBlock[];
 }
 
 export interface SetSheet {
@@ -47,12 +71,12 @@ export function setSheet(project: Project, decisions: Decisions): SetSheet {
     says: counted(sets.length, 'set'),
     notes: [
       ...numberingInWords(project, sets),
-      'By names the trade that furnishes and installs the line, unless the contract divides it otherwise.',
-      'incl.: the line asks something of another line of its set and is no piece of its own.',
-      'kept: seen in place by the survey; it stays and is not priced. What an existing opening hangs on stays as well.',
-      'Site work under a set is done at each of its openings, or at those it names. The fit of the device and a rule may name one job in two sentences.',
+      'By names who supplies, installs and wires the line: as the item book says, or as is usual in the trade.',
+      'New counts what is bought for all openings of the set. incl.: the line asks something of another line and is no piece of its own.',
+      'Kept counts what the survey saw in place: it stays and is not priced. What an existing opening hangs on stays as well.',
+      'Work counts the openings where it is done. The fit of the device and a rule may name one job in two sentences.',
       'share: bought once for several openings; priced under Shared equipment at the end.',
-      'Leaves, frames, glazing, stops, plates and thresholds are not in these sets. Maker, finish and keying are not decided here.',
+      'Leaves, frames, glazing, stops, plates and thresholds are not in these sets. Makers are not named here; a finish or key set that nobody stated says so.',
     ],
     sets: sets.map((set) => blockOf(set, project, decisions)),
     shared: sharedEquipment(project, decisions),
@@ -68,13 +92,14 @@ function blockOf(set: HardwareSet, project: Project, decisions: Decisions): SetB
         ? [`${mark} (${waitsFor(project, opening, decision)})`]
         : [];
     });
-  const notYet = (['unsettled', 'incomplete'] as const).flatMap((state) => {
+  const notYet = notYetOrdered.flatMap((state) => {
     const marks = waiting(state);
     return marks.length === 0 ? [] : [`${orderStateWords[state]}: ${marks.join('; ')}`];
   });
   return {
-    id: set.id,
-    numberSays: set.numberState === 'new' ? numberStateWords.new : '',
+    id: setInWords(set),
+    numberSays:
+      set.numberState === 'new' || set.numberState === 'revised' ? numberStateWords[set.numberState] : '',
     title: set.title,
     says: [
       `Way out: ${set.release}`,
@@ -86,14 +111,57 @@ function blockOf(set: HardwareSet, project: Project, decisions: Decisions): SetB
     count: counted(set.openings.length, 'opening'),
     marks: set.openings.map((opening) => opening.mark),
     notYet: notYet.join('. '),
-    siteWork: set.siteWork.map(({ trade, says, ruleId, marks }) => {
-      const at = marks.length < set.openings.length ? `At ${marks.join(', ')}: ` : '';
-      return { trade, says: `${at}${says}${ruleId === '' ? '' : ` ${ruleId}`}` };
-    }),
-    lines: set.lines.map((line) => ({
-      ...line,
-      eachSays: line.counting === 'bought' ? String(line.each) : countingShort[line.counting],
-      totalSays: line.counting === 'bought' ? String(line.total) : '',
-    })),
+    blocks: blocksOf(set),
   };
+}
+
+function blocksOf(set: HardwareSet): readonly LineBlock[] {
+  return (Object.keys(blocks) as Block[])
+    .map((block) => {
+      const lines = set.lines.filter((line) => line.block === block).map(printed);
+      const jobs = block === 'work' ? set.siteWork.map((job) => printedJob(job, set.openings.length)) : [];
+      return { head: blocks[block], lines: [...lines, ...jobs] };
+    })
+    .filter((block) => block.lines.length > 0);
+}
+
+const atMarks = (marks: readonly string[]) => (marks.length === 0 ? '' : `at ${marks.join(', ')}`);
+
+function printed(line: SetLine): PrintedLine {
+  const { counting, total, kept, marks, terms } = line;
+  return {
+    key: line.item,
+    newSays: counting === 'bought' ? String(total) : counting === 'kept' ? '' : countingShort[counting],
+    keptSays: kept > 0 ? String(kept) : '',
+    name: line.name,
+    standard: line.standard,
+    says: [line.detail, atMarks(marks)].filter((one) => one !== '').join(' · '),
+    finish: terms.finish,
+    keySet: terms.keySet,
+    who: whoInWords(terms),
+    section: terms.section,
+    rules: line.ruleIds.join(', '),
+  };
+}
+
+/** Work on door and frame that is no piece of hardware: one job at each of its openings. */
+function printedJob({ trade, says, ruleId, marks }: SiteWork, openings: number): PrintedLine {
+  return {
+    key: trade + says,
+    newSays: String(marks.length),
+    keptSays: '',
+    name: says,
+    standard: '',
+    says: marks.length < openings ? atMarks(marks) : '',
+    finish: '',
+    keySet: '',
+    who: trade,
+    section: '',
+    rules: ruleId,
+  };
+}
+
+function whoInWords({ suppliedBy, installedBy, wiredBy }: ItemTerms): string {
+  const both = suppliedBy === installedBy ? suppliedBy : `${suppliedBy}; installed ${installedBy}`;
+  return wiredBy === '' || wiredBy === installedBy ? both : `${both}; wired ${wiredBy}`;
 }

@@ -1,5 +1,5 @@
 import type { SetBlock, SetSheet } from '../../exporting/sheets/setSheet.ts';
-import { PaperNotes } from './Grouped.tsx';
+import { Group, PaperNotes } from './Grouped.tsx';
 import { Marks } from './Marks.tsx';
 
 export function HardwareSets({ sheet }: { sheet: SetSheet }) {
@@ -31,42 +31,41 @@ function OneSet({ set }: { set: SetBlock }) {
         <thead>
           <tr>
             <th scope="col" className="num">
-              Each
+              New
             </th>
             <th scope="col" className="num">
-              Total
+              Kept
             </th>
             <th scope="col">Item</th>
-            <th scope="col">Standard</th>
+            <th scope="col">Finish, key set</th>
             <th scope="col">By</th>
+            <th scope="col">Section</th>
             <th scope="col">Asked for by</th>
           </tr>
         </thead>
-        <tbody>
-          {set.lines.map((line) => (
-            <tr key={line.item}>
-              <td className="num">{line.eachSays}</td>
-              <td className="num">{line.totalSays}</td>
-              <th scope="row">
-                {line.name}
-                {line.detail !== '' && <span className="set-detail">{line.detail}</span>}
-              </th>
-              <td>{line.standard}</td>
-              <td>{line.trade}</td>
-              <td>{line.ruleIds.join(', ')}</td>
-            </tr>
-          ))}
-        </tbody>
+        {set.blocks.map((block) => (
+          <Group key={block.head} name={block.head} says="" span={7}>
+            {block.lines.map((line) => (
+              <tr key={line.key}>
+                <td className="num">{line.newSays}</td>
+                <td className="num">{line.keptSays}</td>
+                <th scope="row">
+                  {line.name}
+                  {line.standard !== '' && <span className="source"> {line.standard}</span>}
+                  {line.says !== '' && <span className="set-detail">{line.says}</span>}
+                </th>
+                <td>
+                  {line.finish}
+                  {line.keySet !== '' && <span className="set-detail">{line.keySet}</span>}
+                </td>
+                <td>{line.who}</td>
+                <td>{line.section}</td>
+                <td>{line.rules}</td>
+              </tr>
+            ))}
+          </Group>
+        ))}
       </table>
-      {set.siteWork.length > 0 && (
-        <ul className="set-work" aria-label="Site work">
-          {set.siteWork.map(({ trade, says }) => (
-            <li key={trade + says}>
-              <strong>Site work, {trade}:</strong> {says}
-            </li>
-          ))}
-        </ul>
-      )}
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../expo
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { shownRows } from '../schedule/shown.ts';
+import { FewerSets } from './FewerSets.tsx';
 import { PrintChoices } from './PrintChoices.tsx';
 import { SetNumbers } from './SetNumbers.tsx';
 import { Sheets } from './Sheets.tsx';
@@ -45,6 +46,7 @@ export default function PrintPage() {
         ready={wanted === sheets}
       >
         <SetNumbers project={project} decisions={decisions} />
+        <FewerSets project={project} />
       </PrintChoices>
       {/* Wider than a phone, so the keyboard must be able to move it. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}

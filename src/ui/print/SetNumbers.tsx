@@ -11,7 +11,7 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
   const [refused, setRefused] = useState('');
   const sets = hardwareSets(project, decisions);
   if (sets.length === 0) return null;
-  const edit = fixNumbers(sets);
+  const edits = fixNumbers(project, sets);
   return (
     <section className="stack" aria-label="Set numbers">
       <h2>Set numbers</h2>
@@ -30,8 +30,8 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
         <button
           type="button"
           className="button"
-          disabled={edit === undefined}
-          onClick={() => edit && setRefused(command('Set numbers fixed', [edit]) ?? '')}
+          disabled={edits.length === 0}
+          onClick={() => setRefused(command('Set numbers fixed', edits) ?? '')}
         >
           Fix set numbers
         </button>

@@ -18,6 +18,16 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   putSpace: own('Space', 'A room or other space that is added, changed or removed.'),
   putAmendment: own('Local amendment', 'A rule of the jurisdiction that is added, changed or removed.'),
   keepSetNumbers: own('Numbers of hardware sets', 'Which number each set keeps from one issue to the next.'),
+  putPrice: own('Price', 'What the project itself says that an item costs.'),
+  putItemEntry: own('Item', 'Finish, key set and who supplies, installs and wires an item.'),
+  setBid: own(
+    'Terms of the bid',
+    'Project number, address, currency, tax, mark-up and who drew and checked it.',
+  ),
+  putHardwareSet: own(
+    'Hardware set',
+    'A set that gets its number, is renamed, revised or merged, or whose openings change.',
+  ),
   putOpening: own('Opening', 'An opening that is added, brought in, or removed.'),
   setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
   setFact: own('Answer', 'What is known of one question at one opening.'),

@@ -1,0 +1,42 @@
+import { itemOf, type ItemId } from '../devices/items.ts';
+import type { Decision } from '../decide/decision.ts';
+import { valueIn } from '../decide/factView.ts';
+import type { FactKey } from '../model/fields.ts';
+
+/**
+ * Lengths in which push bars are stocked, by the widest leaf each covers, inches. Common practice, no source: a bar is
+ * cut to its leaf and cannot be made longer.
+ */
+const barLengths = [36, 48] as const;
+/** Bars ordered by the width of the leaf they lie on. */
+const bars: readonly ItemId[] = [
+  'panicHardware',
+  'fireExitHardware',
+  'pushPadDevice',
+  'delayedExitDevice',
+  'glassRailExit',
+];
+
+/** "36", "48", "long", "?": the stocked bar that covers the leaf. */
+export function barLength({ slots }: Pick<Decision, 'slots'>): string {
+  const width = valueIn(slots, 'leafWidthIn');
+  if (typeof width !== 'number') return '?';
+  const stocked = barLengths.find((length) => width <= length);
+  return stocked === undefined ? 'long' : String(stocked);
+}
+
+/**
+ * What of an item makes it another part number, so that openings that differ in it need sets of their own: the voltage
+ * of what is electrified, kind and function of a lockset, kind and length of a bar. Empty where the item says all.
+ */
+export function articleOf(item: ItemId, decision: Pick<Decision, 'slots' | 'chosen'>): string {
+  const { slots } = decision;
+  const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
+  const words: string[] = [];
+  if (item === 'mechanicalLock') words.push(value('latch'), value('lockFunction'));
+  if (item === 'storeroomLockset') words.push(value('latch'));
+  if (item === 'panicHardware' || item === 'fireExitHardware') words.push(value('latch'));
+  if (bars.includes(item)) words.push(`bar ${barLength(decision)}`);
+  if (itemOf(item).electrified) words.push(`${value('supplyVolts')} V`);
+  return words.join(' ');
+}
