@@ -11,7 +11,7 @@ const groups: Readonly<Record<FieldGroup, string>> = {
   stair: 'Stair and roof',
   use: 'Room and use',
   health: 'Health care',
-  wishes: 'What the owner wishes',
+  wishes: 'What the owner wants',
   site: 'Site',
   building: 'Building',
 };

@@ -56,7 +56,7 @@ export function readCsv(text: string): ReadCsv {
       number: index + 1,
       cells: cells.map(withoutGuard),
       ...(swallowed
-        ? { broken: 'A quotation mark opened in this row takes in whole rows below it; mend the quotes.' }
+        ? { broken: 'A quotation mark opened in this row takes in whole rows below it; fix the quotes.' }
         : {}),
     };
   });

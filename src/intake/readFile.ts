@@ -16,7 +16,7 @@ export async function readSchedule(bytes: Uint8Array): Promise<ReadSchedule> {
   if (bytes.length > mostBytes) {
     return {
       ok: false,
-      says: `The file has ${Math.round(bytes.length / 1e6)} MB, too many for a door list.`,
+      says: `The file is ${Math.round(bytes.length / 1e6)} MB, too large for a door list.`,
     };
   }
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) {

@@ -23,7 +23,7 @@ export function zipRefusal(bytes: Uint8Array): string | undefined {
   let packed = 0;
   for (const entry of entries) {
     if (/^[/\\]|^[a-z]:|(^|[/\\])\.\.([/\\]|$)/i.test(entry.name)) {
-      return `The archive holds a file under the path “${entry.name.slice(0, 60)}”, which leads out of it.`;
+      return `The archive holds a file under the path “${entry.name.slice(0, 60)}”, which points outside it.`;
     }
     if (names.has(entry.name)) return `The archive holds “${entry.name.slice(0, 60)}” twice.`;
     if (/vbaProject\.bin$|(^|\/)(activeX|macrosheets)\//i.test(entry.name)) {

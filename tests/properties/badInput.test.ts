@@ -55,9 +55,7 @@ describe('an opening that contradicts itself', () => {
     if (severity === 'refuse') {
       expect(decision.state).toBe('refused');
       expect(decision.chosen).toBeNull();
-      expect(report.headline).toBe(
-        'The survey contradicts itself where lives depend on it; correct it first.',
-      );
+      expect(report.headline).toBe('The survey contradicts itself on a life-safety point; correct it first.');
     }
   });
 });

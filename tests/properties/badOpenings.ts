@@ -22,14 +22,14 @@ export const badOpenings: readonly BadOpening[] = [
     { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, fireLabel: 'none' },
     'fireLabel',
     'refuse',
-    'A storefront leaf is to be rated 45 min and nobody saw its label; ask for the label or the listing.',
+    'A storefront leaf is to be rated 45 min and its label was not seen; ask for the label or the listing.',
   ],
   [
     'plain solid core over 20 min',
     { leafMaterial: 'woodSolidCore', fireRatingMin: 21, fireLabel: 'none' },
     'fireRatingMin',
     'refuse',
-    'A leaf of wood, solid core is to be rated 21 min, more than such leaves carry, and nobody saw its label; check core, label and rating.',
+    'A leaf of wood, solid core is to be rated 21 min, more than such leaves carry, and its label was not seen; check core, label and rating.',
   ],
   [
     'a figure beside a rating',

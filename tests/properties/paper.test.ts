@@ -37,7 +37,7 @@ function claims(text: string): { entry: Set<string>; exit: Set<string> } {
   const exit = new Set<string>();
   const say = (set: Set<string>, word: string, pattern: RegExp) => pattern.test(text) && set.add(word);
   say(entry, 'unlocked', /outside unlocked|\bunlocks\b|lets go|gives way|nothing locks/i);
-  say(entry, 'locked', /outside (stays )?locked|stays? locked|drops back to locked/i);
+  say(entry, 'locked', /outside (stays )?locked|stays? locked|goes back to locked/i);
   say(
     exit,
     'free',

@@ -3,7 +3,7 @@ import { expect, test } from 'playwright/test';
 test('a reviewer finds the room that opens when the mains fail, and how to close it', async ({ page }) => {
   await page.goto('#/building');
   await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
-  await page.getByRole('radio', { name: /^Battery spent/ }).check();
+  await page.getByRole('radio', { name: /^Battery exhausted/ }).check();
   const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
   await expect(finding).toContainText(/batter(y|ies) are spent/);
   await finding.getByText('What would resolve it').click();

@@ -25,7 +25,7 @@ test('a surveyor types use and area of a room, sees load and ways out, and the d
   const loads = page.getByRole('region', { name: 'Loads and exits' });
   const row = loads.getByRole('row', { name: /^Elevator machine room/ });
   await expect(row).toContainText('56 worked out');
-  await expect(row).toContainText('56 people need 2 ways out; 1 is found (R04).');
+  await expect(row).toContainText('56 people need 2 exits; 1 is found (R04).');
   await row.getByRole('button', { name: 'Elevator machine room' }).click();
   await expect(loads).toContainText('1,119.45 ft² ÷ 20 ft² a person (Classroom, net floor) = 56 people.');
   await loads.getByRole('link', { name: 'R04', exact: true }).click();
@@ -60,6 +60,6 @@ test('a reviewer prints loads and exits, every space with its load and what was 
     expect(one.text).toContain('WHAT WAS FOUND');
   }
   expect(text).toMatch(/Day-care room\s+16\s+given\s+2\s+1\s+166/);
-  expect(text).toContain('Serious: 16 people need 2 ways out; 1 is found (405).');
+  expect(text).toContain('Serious: 16 people need 2 exits; 1 is found (405).');
   expect(text).toContain('Not computed: stairs, travel distance');
 });

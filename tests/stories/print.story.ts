@@ -209,7 +209,7 @@ test('a reviewer prints what was found about the building, rules along the way o
   expectEveryPageToStandAlone(pages);
   const all = pages.map((one) => one.text).join(' ');
   const [register = '', findings = ''] = all.split(/(?=\bBuilding findings\b)/);
-  expect(register).toContain('3 lines about the building need a name as well');
+  expect(register).toContain('3 lines about the building need a signature as well');
   expect(register).toMatch(/Building.*S2-5, S2-P.*released together from one place/);
   expect(findings + all).toMatch(/Severe \d+ findings?.*Serious \d+ findings?.*Note \d+ findings?/);
   expect(all).toMatch(/Records room.* is reached from Main lobby without a credential, through 106/);

@@ -90,7 +90,7 @@ test('a rating that the leaf cannot carry refuses a recommendation, at its field
   await opening.group('Fire and smoke');
   await opening.type('Fire rating of the door', '90');
   await expect(opening.decision).toContainText('Refused');
-  await expect(opening.says(/nobody saw its label/).first()).toBeVisible();
+  await expect(opening.says(/its label was not seen/).first()).toBeVisible();
   await window.page.keyboard.press('Escape');
   await window.page.getByRole('button', { name: 'Undo' }).click();
   await expect(opening.decision).toContainText('Settled');
@@ -172,7 +172,7 @@ test('letters on the schedule find a mark, and help names every key', async ({ c
   await expect(help).toBeVisible();
   for (const key of ['F2', 'Ctrl + D', 'Alt + Page Down'])
     await expect(help.getByText(key, { exact: true })).toBeVisible();
-  await expect(help.getByText('Nothing fits')).toBeVisible();
+  await expect(help.getByText('No workable hardware')).toBeVisible();
   await page.keyboard.press('Escape');
   await expect(page.getByRole('gridcell', { name: '103', exact: true })).toBeFocused();
 });

@@ -33,10 +33,10 @@ export function egressReasons(egress: SpaceEgress): readonly ReasonGroup[] {
   return groups.filter((one) => one.reasons.length > 0);
 }
 
-const panicOpen = 'Whether group and load ask for it is not known while one of the two is missing.';
+const panicOpen = 'Whether group and load require it is not known while one of the two is missing.';
 
 export const standingWords: Readonly<Record<Standing, string>> = {
-  counts: 'counts as a way out',
+  counts: 'counts as an exit',
   perhaps: 'may count',
   no: 'does not count',
 };

@@ -118,7 +118,7 @@ function secondDelayed(project: Project, first: Way, second: Way, only: boolean)
     grade: counted && only ? 'must' : 'should',
     sentence: only
       ? `Whoever leaves through ${first.opening.mark} is delayed again at ${second.opening.mark} and has no other way: ${counted ? 'the IBC allows one delayed door on a path, with few exceptions' : 'read the occupancy chapter'}.`
-      : `Delayed doors ${marks} stand one behind the other; another way on exists, so a reviewer decides whether they count as one path.`,
+      : `Delayed doors ${marks} are in series; there is another path, so a reviewer decides whether they count as one path.`,
     openingIds: [first.opening.id, second.opening.id],
   };
 }
@@ -127,7 +127,7 @@ function secondControlled(_project: Project, first: Way, second: Way): PathFindi
   return {
     ruleId: 'R-93',
     grade: 'must',
-    sentence: `Controlled doors ${first.opening.mark} and ${second.opening.mark} stand one behind the other before an exit; one is allowed unless the treatment area is excused.`,
+    sentence: `Controlled doors ${first.opening.mark} and ${second.opening.mark} are in series before an exit; one is allowed unless the treatment area is excepted.`,
     openingIds: [first.opening.id, second.opening.id],
   };
 }
@@ -145,7 +145,7 @@ function mixedOnPath(net: Net, ways: readonly Way[]): readonly PathFinding[] {
       found.set([first.opening.id, second.opening.id].toSorted().join(' '), {
         ruleId: 'R-125',
         grade: 'must',
-        sentence: `${first.opening.mark} and ${second.opening.mark} mix a delayed and a staff-released door on one way out; no text forbids or allows that, so a reviewer decides.`,
+        sentence: `${first.opening.mark} and ${second.opening.mark} combine a delayed and a staff-released door in one egress path; no text forbids or allows that, so a reviewer decides.`,
         openingIds: [first.opening.id, second.opening.id],
       });
     }
@@ -180,7 +180,7 @@ function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[]
       {
         ruleId: 'R-94',
         grade: 'must',
-        sentence: `${space.name}: no way leads from this ${space.kind === 'elevator' ? 'elevator lobby' : 'lobby'} to an exit that does not pass a locked door.`,
+        sentence: `${space.name}: no path leads from this ${space.kind === 'elevator' ? 'elevator lobby' : 'lobby'} to an exit that does not pass through a locked door.`,
         openingIds: [...new Set(around.map((way) => way.opening.id))],
       },
     ];

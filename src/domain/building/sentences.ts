@@ -43,12 +43,12 @@ export const says = {
   /** `around`: its openings, where none of them is shut but none lets its people out. */
   trapped: (space: string, shut: readonly string[], around: readonly string[] = []) =>
     shut.length === 0
-      ? `${space}: nobody is said to leave it. ${around.length === 0 ? 'No opening lets its people out' : `As entered, people come in by ${named(around)} and do not go out there`}: enter “Both ways”, exchange the two sides, or enter the way out that is missing.`
-      : `${space}: nobody can leave; ${named(shut)} ${shut.length === 1 ? 'stands' : 'stand'} in the way.`,
+      ? `${space}: no opening is entered as its egress. ${around.length === 0 ? 'No opening lets its people out' : `As entered, people come in by ${named(around)} and do not go out there`}: enter “Both ways”, swap the two sides, or add the missing exit.`
+      : `${space}: no one can leave; ${named(shut)} ${shut.length === 1 ? 'blocks' : 'block'} egress.`,
   keyed: (space: string, marks: readonly string[]) =>
-    `${space}: while ${named(marks)} ${marks.length === 1 ? 'is' : 'are'} locked by key nobody can leave. That is allowed by the rules here only while nobody is inside; somebody unlocks it first and locks it last.`,
+    `${space}: while ${named(marks)} ${marks.length === 1 ? 'is' : 'are'} locked by key no one can leave. The rules here allow that only while no one is inside; someone must unlock it first and lock it last.`,
   noReentry: (stair: string, marks: readonly string[]) =>
-    `${stair}: from inside the stair no floor can be entered again, neither in locked hours nor under fire alarm nor on command (${named(marks)}). People who meet smoke below have nowhere to go (IBC 1010.1.9.12 of 2018, 1010.2.7 of 2021, from memory).`,
+    `${stair}: from inside the stair there is no re-entry to any floor, neither in locked hours nor under fire alarm nor on command (${named(marks)}). People who meet smoke below have nowhere to go (IBC 1010.1.9.12 of 2018, 1010.2.7 of 2021, from memory).`,
   staffOnly: (space: string) => `${space}: people leave only when staff open.`,
   notSaid: (space: string, marks: readonly string[]) =>
     `${space}: whether people can leave depends on ${named(marks)}, where nothing is decided or the far side is not stated.`,
@@ -64,23 +64,23 @@ export const says = {
       hours === undefined || hours === 0
         ? ''
         : hours === null
-          ? '; after mains loss once the batteries are spent, and nobody stated their hours'
-          : `; after mains loss once ${hoursInWords(hours)} of battery are spent`
+          ? '; after line power is lost once the batteries run down; their hours are not stated'
+          : `; after line power is lost once ${hoursInWords(hours)} of battery run down`
     }.`,
   tooNarrow: (all: number, passed: number, marks: readonly string[]) =>
-    `${people(all)} leave and the doors are counted for ${passed}; the narrow place is ${named(marks)}.`,
+    `${people(all)} leave and the doors are counted for ${passed}; the bottleneck is ${named(marks)}.`,
   exitLost: (mark: string, all: number, passed: number) =>
     `Without ${mark} the doors left are counted for ${passed} of ${people(all)}; at least half should remain (IBC 1005.5, from general knowledge).`,
   oneExit: (mark: string, all: number) => `All ${people(all)} leave the building by ${mark} alone.`,
-  noOutside: 'No space is of the kind “outside”, so nobody can say whether people get out.',
-  noPublic: 'No space is public or outside, so nobody can say from where a stranger comes in.',
+  noOutside: 'No space is entered as “outside”, so whether people get out cannot be checked.',
+  noPublic: 'No space is public or outside, so where an intruder would enter from cannot be checked.',
   noDoors: (space: string) => `${space}: no opening leads there.`,
-  oneSided: (mark: string) => `${mark} does not say which two spaces it joins.`,
+  oneSided: (mark: string) => `${mark} does not say which two spaces it connects.`,
   sameSpace: (mark: string) => `${mark} leads from a space into the same space.`,
   undecided: (marks: readonly string[]) =>
-    `Nothing is decided at ${named(marks)}; they count neither as a way out nor as open.`,
+    `Nothing is decided at ${named(marks)}; they count neither as egress nor as open.`,
   noLevel: (count: number) =>
-    `${count === 1 ? 'One space has' : `${count} spaces have`} no security level; nothing is said about their exposure.`,
+    `${count === 1 ? 'One space has' : `${count} spaces have`} no security level; their exposure is not checked.`,
   noWidth: (marks: readonly string[]) =>
     `The clear width of ${named(marks)} is not known; they are counted as wide enough.`,
 } as const;
@@ -95,13 +95,13 @@ export function suggestionInWords(mark: string, suggestion: Suggestion): string 
     case 'other':
       return `${mark}: ${candidateInWords(suggestion.candidate)} stays locked here, ${midSentence(releaseInWords(suggestion.candidate))}.`;
     case 'lock':
-      return `${mark}: nothing locks it now; any lock that the rules allow here would hold it.`;
+      return `${mark}: nothing locks it now; any lock the rules allow here would secure it.`;
     case 'none':
-      return `${mark}: the rules leave no arrangement that stays locked here; change the door, or the place of the secure line.`;
+      return `${mark}: the rules leave no arrangement that stays locked here; change the door, or move the secure line.`;
   }
 }
 export const cannotClose =
-  'No lock closes it: every way in leads against a door by which people leave. Move the secure line, or add a second door.';
+  'No lock secures it: every path in runs against egress. Move the secure line, or add a second door.';
 
 export function conditionsInWords(ids: readonly ConditionId[]): string {
   const missing = buildingConditionIds.filter((id) => !ids.includes(id));

@@ -83,7 +83,7 @@ describe('published worked examples, room and doors together', () => {
     expect([neededInWords(one.needed), one.found]).toEqual(['2', 1]);
     expect(one.panic?.asked).toBe(true);
     expect(kinds(one)).toContain('serious exitsShort');
-    expect(says(one)).toContain('Music room: 56 people need 2 ways out; 1 is found (1).');
+    expect(says(one)).toContain('Music room: 56 people need 2 exits; 1 is found (1).');
     const two = room({ room: music, doors: [['1'], ['2']] });
     expect(two.found).toBe(2);
     expect(kinds(two)).not.toContain('serious exitsShort');
@@ -253,7 +253,7 @@ describe('what the answer rests on', () => {
       ],
     });
     expect(kinds(egress)).toEqual(['serious panicMissing', 'note doorLoad']);
-    expect(says(egress)).toContain('1: the 56 people of Music room ask for panic hardware here');
+    expect(says(egress)).toContain('1: the 56 people of Music room require panic hardware here');
     expect(says(egress)).toContain('1 says that it serves 20 people, but Music room holds 56.');
     const { panicPresent: _panic, ...open } = plain;
     const unseen = room({

@@ -25,7 +25,7 @@ export interface SpaceEgress {
   /** Null while load or code is not known, and where it is not judged. */
   readonly needed: ExitsNeeded | null;
   readonly ways: readonly WayOut[];
-  /** Ways out that count, and those that may. */
+  /** Egress that count, and those that may. */
   readonly found: number;
   readonly perhaps: number;
   readonly capacity: WholeCapacity;

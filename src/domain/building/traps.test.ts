@@ -180,7 +180,7 @@ describe('people who cannot get out', () => {
 });
 
 describe('no false alarm', () => {
-  test('a lawful key lock of a closed, empty shop is a note, and its door counts as a way out', () => {
+  test('a lawful key lock of a closed, empty shop is a note, and its door counts as an exit', () => {
     const rooms: Room[] = [
       ['Shop', 'room', 25],
       ['Street', 'outside'],

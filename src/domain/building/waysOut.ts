@@ -77,23 +77,23 @@ function standingOf(
 ): readonly [Standing, string] {
   const { plan } = answer;
   const role = factOf(edge, 'egressRole');
-  if (plan.spaces[other]?.kind === 'elevator') return ['no', 'An elevator is no way out.'];
+  if (plan.spaces[other]?.kind === 'elevator') return ['no', 'An elevator is not an exit.'];
   if (role === 'sealedOff' || role === 'noOccupiedSpace' || role === 'vehicleDoor') {
     return ['no', `Its egress role is “${fieldInfo('egressRole').options?.[role] ?? role}”.`];
   }
   const worst = worstGrade(answer, edge, index, node);
   if (worst === SHUT && isKeyedWhileEmpty(edge)) {
-    return ['counts', 'It is locked by key, only while nobody is inside.'];
+    return ['counts', 'It is locked by key, only while no one is inside.'];
   }
-  if (worst === SHUT) return ['no', 'There is a condition in which nobody leaves by it.'];
-  if (other === plan.nowhere) return ['perhaps', 'It does not say where it leads.'];
-  if (role === undefined) return ['perhaps', 'Its part when people leave is not surveyed.'];
+  if (worst === SHUT) return ['no', 'There is a condition in which no one can leave by it.'];
+  if (other === plan.nowhere) return ['perhaps', 'Where it leads is not stated.'];
+  if (role === undefined) return ['perhaps', 'Its egress role is not surveyed.'];
   const type = factOf(edge, 'doorType');
   if (type !== undefined && notDoors.includes(type)) {
     const word = fieldInfo('doorType').options?.[type] ?? type;
-    return ['perhaps', `${word}: it counts only under conditions of its own.`];
+    return ['perhaps', `${word}: it counts only under its own conditions.`];
   }
-  if (worst === NOT_SAID) return ['counts', 'What locks it is not decided yet.'];
+  if (worst === NOT_SAID) return ['counts', 'Its lock is not decided yet.'];
   if (worst === STAFF) return ['counts', 'There is a condition in which staff must open it.'];
   return ['counts', ''];
 }

@@ -128,7 +128,7 @@ export const limits = {
   delayedDoorsPerPathIbc: {
     book: 'ibc',
     unit: 'doors',
-    what: 'delayed-egress doors allowed on one way out',
+    what: 'delayed-egress doors allowed in one egress path',
     editions: same(
       1,
       { 2018: '1010.1.9.8.1', 2021: '1010.2.13.1', 2024: '1010.2.12.1' },
@@ -139,7 +139,7 @@ export const limits = {
   delayedDoorsPerPathGroupIIbc: {
     book: 'ibc',
     unit: 'doors',
-    what: 'delayed-egress doors allowed on one way out in institutional groups',
+    what: 'delayed-egress doors allowed in one egress path in institutional groups',
     editions: same(
       2,
       { 2018: '1010.1.9.8.1', 2021: '1010.2.13.1', 2024: '1010.2.12.1' },
@@ -217,7 +217,7 @@ export const limits = {
   dayCareSecondExitIbc: {
     book: 'ibc',
     unit: 'people',
-    what: 'number of very young children above which a day-care room needs a second way out',
+    what: 'number of very young children above which a day-care room needs a second exit',
     editions: same(10, { 2018: '1006.2.2', 2021: '1006.2.2', 2024: '1006.2.2' }, 'memory', '2026-11-25'),
   },
   hardwareLowIn: {

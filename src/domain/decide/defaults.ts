@@ -25,5 +25,5 @@ export const silentDefaults: readonly {
       'wishGlassBareLook',
       'barricadeDevice',
     ] as const
-  ).map((fact) => ({ fact, value: false as const, from: 'no such wish was recorded' })),
+  ).map((fact) => ({ fact, value: false as const, from: 'not requested' })),
 ];

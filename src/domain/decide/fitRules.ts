@@ -12,7 +12,7 @@ export function fitClause(row: FitRow): Clause {
     effect: 'prohibit',
     when: row.when,
     of: { device },
-    says: `It does not go into this opening as it stands (${midSentence(row.name)}).`,
+    says: `It does not fit this opening as it is (${midSentence(row.name)}).`,
   };
 }
 
@@ -34,7 +34,7 @@ export const ratedFitClause: Clause = {
   effect: 'prohibit',
   when: yes('fireRated'),
   of: { device: neverOnRatedDoor },
-  says: 'It is not made with a label for fire doors, or is no latch that a fire door may rely on.',
+  says: 'It is not made with a label for fire doors, or is not a latch that a fire door may rely on.',
 };
 
 export const ratedFitRule: Rule = {

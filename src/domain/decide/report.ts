@@ -278,7 +278,7 @@ function strengthOf(decision: Decision): StrengthWords | null {
   const range = forceSpan(found.lbf, found.highestLbf, ' to ');
   return {
     sentence: found.willNotHold
-      ? 'As surveyed the latch does not reach far enough to hold.'
+      ? 'As surveyed the latch does not engage far enough to hold.'
       : `Holds about ${range}; the weakest member is: ${midSentence(memberNames[found.limitedBy])}. Common practice, no source.`,
     members: found.members.map((member) => ({
       name: member.name,

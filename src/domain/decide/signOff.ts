@@ -42,7 +42,7 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
   for (const { candidate, says } of decision.passedOver) {
     reasons.push({
       grade: 'note',
-      sentence: `${candidateInWords(candidate)} (${midSentence(releaseInWords(candidate))}) scores higher and is passed over: ${says}`,
+      sentence: `${candidateInWords(candidate)} (${midSentence(releaseInWords(candidate))}) scores higher and was passed over: ${says}`,
       ruleId: undefined,
     });
   }
@@ -72,7 +72,7 @@ function overrideReason(decision: Decision): SignOffReason {
   return {
     grade: 'must',
     sentence: forbidden
-      ? `${words} was chosen by hand although ${forbidden.because.map((step) => step.rule.id).join(', ')} forbids it; only the authority’s written approval lifts that.`
+      ? `${words} was chosen by hand step.rule.id).join(', ')} forbids it; => step.rule.id).join(', ')} forbids it; only the authority’s written approval lifts that.`
       : `${words} was chosen by hand in place of the recommendation.`,
     ruleId: forbidden?.because[0]?.rule.id,
   };
@@ -99,7 +99,7 @@ function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
   const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
   return {
     grade: 'should',
-    sentence: `${ids} rules out: ${midSentence(candidateInWords(best.candidate))}. The printed text was not read here, so a reviewer confirms it.`,
+    sentence: `${ids} rules out: ${midSentence(candidateInWords(best.candidate))}. The printed text was not read for this, so a reviewer confirms it.`,
     ruleId: best.because[0]?.rule.id,
   };
 }

@@ -303,7 +303,7 @@ describe('a door by which people leave both ways', () => {
 describe('power behind the lock', () => {
   test('a secure room behind a magnet opens with the battery, after the hours stated (N-06)', () => {
     const open = run('magnet/safe/sensor', { ...bare, securityNeed: 'critical' });
-    expect(open.findings.find((one) => one.severity === 'serious')?.says).toContain('nobody stated');
+    expect(open.findings.find((one) => one.severity === 'serious')?.says).toContain('not stated');
     const stated = run('magnet/safe/sensor', bare, {}, { toLevel: 'restricted', batteryHours: 4 });
     expect(stated.findings.find((one) => one.severity === 'serious')?.says).toContain('4 h');
   });

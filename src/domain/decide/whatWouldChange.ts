@@ -19,7 +19,7 @@ export interface Admission {
 
 export type Search =
   | { readonly found: true; readonly changes: readonly Change[] }
-  /** Nothing up to the bound admits it: the place, the use or the code stands against it. */
+  /** Nothing up to the bound admits it: the location, the use or the code rules it out. */
   | { readonly found: false; readonly tried: number };
 
 /** More changes than this at one door is another door. */
@@ -105,7 +105,7 @@ function combinations(from: readonly Change[], size: number): Change[][] {
   );
 }
 
-/** Work after which an arrangement stands at an opening where nothing fits today. */
+/** Work after which an arrangement stands at an opening where no hardware works today. */
 export interface WayForward extends Admission {
   readonly effort: number;
   /** Points of the arrangement once the work is done, in tenths. */
@@ -179,7 +179,7 @@ export function wayInWords({ candidate, changes }: WayForward): WayWords {
 }
 
 /** Said where `waysForward` finds nothing. */
-export const noWayForward = `No ${mostChanges} changes that work can make would let the rules here allow anything: the place, the use or the code is against it. Take it to a reviewer.`;
+export const noWayForward = `No ${mostChanges} physical changes would let the rules here allow anything: the location, the use or the code rules it out. Take it to a reviewer.`;
 
 /** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
 export function searchFor(
@@ -197,6 +197,6 @@ export function admissionInWords(search: Search): readonly string[] {
   if (search.found) return search.changes.map((one) => `${trades[one.trade]}: ${one.says}`);
   const tried = search.tried > 0 ? ` (${search.tried} combinations tried)` : '';
   return [
-    `No ${mostChanges} changes that work can make would admit it${tried}: the place, the use or the code stands against it.`,
+    `No ${mostChanges} physical changes would allow it${tried}: the location, the use or the code rules it out.`,
   ];
 }

@@ -31,18 +31,21 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   },
   severe: {
     word: 'Severe finding',
-    means: 'What leads shuts somebody in or fails in a fire; it is not settled until that is mended.',
+    means: 'The leading option locks someone in or fails in a fire; it is not settled until that is fixed.',
   },
   refused: {
     word: 'Refused',
-    means: 'The survey contradicts itself where lives depend on it; correct it first.',
+    means: 'The survey contradicts itself on a life-safety point; correct it first.',
   },
   referred: { word: 'To a reviewer', means: 'Not decided here; a reviewer decides this opening.' },
   left: {
     word: 'Left as it is',
     means: 'Nothing is wanted here and nothing is bought. What lets people out is still asked and reported.',
   },
-  none: { word: 'Nothing fits', means: 'The rules leave no arrangement for this opening as it stands.' },
+  none: {
+    word: 'No workable hardware',
+    means: 'The rules leave no arrangement for this opening as it stands.',
+  },
 };
 
 /** The head over what hangs on facts nobody knows. */
@@ -58,8 +61,8 @@ export const gradeWords: Record<Grade, string> = {
 };
 
 export const scorePartWords: Record<ScorePart, string> = {
-  security: 'Security against the need',
-  simplicity: 'Simple way out',
+  security: 'Security against need',
+  simplicity: 'Simple egress',
   effort: 'Installed effort',
   cost: 'Cost',
   durability: 'Durability for the traffic',

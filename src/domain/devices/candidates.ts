@@ -17,7 +17,7 @@ export const releases = {
   controlled: 'Controlled egress, released by staff',
   clinical: 'Clinical lock, opened by staff',
   lobby: 'Elevator-lobby release',
-  keyInside: 'Key on the egress side',
+  keyInside: 'Keyed from the egress side',
   credentialOut: 'Credential to leave',
   buttonOnly: 'Wall button only',
   alarmOnly: 'Fire alarm or power loss only',

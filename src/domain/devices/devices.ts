@@ -409,7 +409,7 @@ export const devices = {
     discreet: 10,
   },
   noLock: {
-    name: 'No lock, push and pull only',
+    name: 'No lock, push/pull only',
     family: 'none',
     failModes: ['none'],
     wired: false,

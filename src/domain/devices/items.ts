@@ -13,7 +13,7 @@ export const trades: Record<Trade, string> = {
   fireAlarm: 'Fire-alarm contractor',
   security: 'Security contractor',
   doorSupplier: 'Door and frame supplier',
-  signs: 'Sign maker',
+  signs: 'Sign supplier',
   owner: 'Owner',
 };
 
@@ -99,9 +99,9 @@ export const items = {
     addition: true,
     finished: true,
   },
-  powerTransfer: { name: 'Power transfer across the hinge line', trade: 'locksmith', step: 'hang' },
+  powerTransfer: { name: 'Power transfer at the hinges', trade: 'locksmith', step: 'hang' },
   leafRaceway: {
-    name: 'Wire way in the leaf from hinge to lock',
+    name: 'Raceway in the leaf from hinge to lock',
     trade: 'doorSupplier',
     step: 'hang',
     block: 'work',
@@ -152,7 +152,11 @@ export const items = {
     standard: 'A156.2 or A156.13',
     finished: true,
   },
-  passiveLatch: { name: 'Listed latching hardware beside the magnet', trade: 'locksmith', step: 'secure' },
+  passiveLatch: {
+    name: 'Listed latching hardware in addition to the magnet',
+    trade: 'locksmith',
+    step: 'secure',
+  },
   magnetLock: {
     name: 'Electromagnetic lock',
     trade: 'security',
@@ -301,31 +305,31 @@ export const items = {
     shared: true,
   },
   removeLock: {
-    name: 'Present lock taken off, its holes covered or filled',
+    name: 'Remove existing lock; cover or fill holes',
     trade: 'locksmith',
     step: 'secure',
     block: 'work',
   },
   removeElectricLock: {
-    name: 'Present magnet, bolt or strike taken off, its wires made safe',
+    name: 'Remove existing magnet, bolt or strike; make wiring safe',
     trade: 'security',
     step: 'secure',
     block: 'work',
   },
   removeAddedLock: {
-    name: 'Padlock, slide bolt or barricade taken off',
+    name: 'Remove padlock, slide bolt or barricade',
     trade: 'locksmith',
     step: 'secure',
     block: 'work',
   },
   removeFlushBolts: {
-    name: 'Bolts worked by hand taken out of the inactive leaf',
+    name: 'Remove manual bolts from the inactive leaf',
     trade: 'locksmith',
     step: 'secure',
     block: 'work',
   },
   interlockLogic: {
-    name: 'Interlock logic between the doors, off on fire alarm',
+    name: 'Interlock logic between the doors, disabled on fire alarm',
     trade: 'security',
     step: 'electrical',
     shared: true,
@@ -345,7 +349,7 @@ export const items = {
     finished: true,
   },
   keyLockMainDoor: {
-    name: 'Key-operated lock, readily seen as locked',
+    name: 'Key-operated lock, readily distinguishable as locked',
     trade: 'locksmith',
     step: 'secure',
     keyed: true,
@@ -446,7 +450,7 @@ export const items = {
   },
 
   lockTakenOff: {
-    name: 'Old lock or bolt taken off the leaf, its holes covered',
+    name: 'Remove old lock or bolt from the leaf; cover holes',
     trade: 'locksmith',
     step: 'secure',
     quality: true,
@@ -457,7 +461,7 @@ export const items = {
     step: 'secure',
   },
   passageFunction: {
-    name: 'Passage function: nothing locks the entry side',
+    name: 'Passage function: entry side never locked',
     trade: 'locksmith',
     step: 'secure',
     quality: true,
@@ -469,7 +473,7 @@ export const items = {
     quality: true,
   },
   noInsideLock: {
-    name: 'No turn, button or bolt to lock from inside',
+    name: 'No thumbturn, button or bolt to lock from inside',
     trade: 'locksmith',
     step: 'secure',
     quality: true,
@@ -515,7 +519,7 @@ export const items = {
     standard: 'A156.15',
   },
   fireListedOperator: {
-    name: 'Automatic operator listed for fire doors, off on fire alarm',
+    name: 'Automatic operator listed for fire doors, disabled on fire alarm',
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.10 or A156.19',
@@ -529,7 +533,7 @@ export const items = {
     section: '08 71 13',
   },
 
-  smokeClosing: { name: 'Closes by itself on smoke detection', trade: 'fireAlarm', step: 'control' },
+  smokeClosing: { name: 'Self-closing on smoke detection', trade: 'fireAlarm', step: 'control' },
   operatorStandbyPower: {
     name: 'Supervised standby power for the operator',
     trade: 'electrician',
@@ -544,7 +548,7 @@ export const items = {
     section: '08 71 13',
   },
   collapsingWings: {
-    name: 'Wings that fold away, 36 in of passage in all',
+    name: 'Collapsible wings, 36 in of total passage',
     trade: 'doorSupplier',
     step: 'control',
     standard: 'A156.27',
@@ -555,7 +559,7 @@ export const items = {
     step: 'control',
   },
   employeeRelease: {
-    name: 'Manual release of the turnstile by an employee on the spot',
+    name: 'Manual release of the turnstile by an attendant',
     trade: 'security',
     step: 'electrical',
   },
@@ -800,12 +804,12 @@ export const items = {
   keyBox: { name: 'Fire-department key box or key switch', trade: 'owner', step: 'protect', addition: true },
 
   fieldLabel: {
-    name: 'Leaf and frame inspected and labeled anew by a labeling agency',
+    name: 'Leaf and frame inspected and relabeled by a labeling agency',
     trade: 'doorSupplier',
     step: 'paper',
     block: 'work',
   },
-  ahjApproval: { name: 'Authority’s approval in writing', trade: 'owner', step: 'paper', block: 'work' },
+  ahjApproval: { name: 'Written approval of the authority', trade: 'owner', step: 'paper', block: 'work' },
   staffMeans: {
     name: 'Keys or codes carried by all clinical staff; unlocking in the emergency plan',
     trade: 'owner',
@@ -819,7 +823,7 @@ export const items = {
     step: 'paper',
     block: 'work',
   },
-  yearlyInspection: { name: 'Yearly inspection', trade: 'owner', step: 'paper', block: 'duty' },
+  yearlyInspection: { name: 'Annual inspection', trade: 'owner', step: 'paper', block: 'duty' },
   holeRecord: {
     name: 'Record of hole sizes drilled in the labeled door',
     trade: 'locksmith',

@@ -27,7 +27,7 @@ export function neededInWords(needed: ExitsNeeded | null): string {
 /** Null while load or code is not known. */
 export function exitsNeeded(given: ExitsGiven, basis: CodeBasis): ExitsNeeded | null {
   if (given.people === null || (basis.ibc === null && basis.nfpa101 === null)) return null;
-  if (given.people === 0) return { from: 0, to: 0, reasons: [surveyed('Nobody is counted in it.')] };
+  if (given.people === 0) return { from: 0, to: 0, reasons: [surveyed('It has no occupants.')] };
   return basis.ibc === null
     ? byNfpaAlone(given.people, basis.nfpa101 ?? 0)
     : byIbc(given.people, given, basis.ibc, basis.nfpa101);
@@ -45,13 +45,13 @@ function byIbc(people: number, given: ExitsGiven, edition: number, nfpa: number 
       ? []
       : [
           surveyed(
-            `NFPA 101 ${nfpa}: when one way out may do stands in its chapter for the occupancy, which is not computed here.`,
+            `NFPA 101 ${nfpa}: when one exit is enough is stated in its occupancy chapter, which is not computed here.`,
           ),
         ];
   const source = `IBC ${edition} 1006.2.1, Table 1006.2.1`;
   if (given.group === undefined) {
     if (people > mostWithOneExit) {
-      const says = `More than ${mostWithOneExit} people need a second way out in every group.`;
+      const says = `More than ${mostWithOneExit} people need a second exit in every group.`;
       return { from: byLoad, to: byLoad, reasons: [resting(says, source, 'memory'), several, ...also] };
     }
     const says = 'The table goes by occupancy group, which is not known for this space.';
@@ -77,6 +77,6 @@ function byNfpaAlone(people: number, edition: number): ExitsNeeded {
     const says = `${peopleInWords(people)} need ${byLoad}: over 500 people three, over 1,000 four.`;
     return { from: byLoad, to: byLoad, reasons: [resting(says, source, 'memory')] };
   }
-  const says = 'Two, unless its chapter for the occupancy lets one do; those chapters are not computed here.';
+  const says = 'Two, unless its occupancy chapter allows one; those chapters are not computed here.';
   return { from: 1, to: 2, reasons: [resting(says, source, 'memory')] };
 }

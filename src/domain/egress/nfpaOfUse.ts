@@ -38,7 +38,7 @@ export const nfpaOfUse: Readonly<Record<Use, NfpaOfUse>> = {
   libraryStacks: same,
   lockerRoom: notKept,
   mercantile: {
-    ask: 'it counts a store by how its floor lies to the street (30, 40 or 60 ft² a person), which is not asked here',
+    ask: 'it counts a store by how its floor relates to the street (30, 40 or 60 ft² a person), which is not asked here',
   },
   mercantileStorage: same,
   accessoryStorage: notKept,

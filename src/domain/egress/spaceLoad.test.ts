@@ -68,7 +68,7 @@ describe('load of a space from use and area', () => {
     const load = loadOf(room('mercantile', 6000), both);
     expect(load.byCode.map((one) => one.is)).toEqual(['known', 'unknown']);
     expect(load.people).toBeNull();
-    expect(load.says).toContain('by how its floor lies to the street');
+    expect(load.says).toContain('by how its floor relates to the street');
     expect(loadOf(room('serverHall', 600), ibc(2018)).says).toContain('does not list');
     expect(loadOf(room('serverHall', 600), ibc(2021)).people).toBe(2);
   });

@@ -44,19 +44,19 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     hours: 0.5,
   },
   6: {
-    says: 'The outside trim is exchanged for a battery trim made for that exit device.',
+    says: 'Replace the outside trim with battery trim made for that exit device.',
     trade: 'locksmith',
     hours: 0.5,
   },
   7: {
-    says: 'The strike goes into the inactive leaf: cut its edge, bring a power transfer, hold it top and bottom with bolts.',
+    says: 'The strike goes in the inactive leaf: cut its edge, add a power transfer, hold it top and bottom with bolts.',
     trade: 'locksmith',
     hours: 1.5,
     items: ['powerTransfer'],
     cutsLabeledDoor: true,
   },
   8: {
-    says: 'Chip out the grout, use a low-profile strike body, make a new cable way.',
+    says: 'Chip out the grout, use a low-profile strike body, provide a new cable path.',
     trade: 'locksmith',
     hours: 1,
   },
@@ -67,7 +67,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   },
   10: { says: 'The leaf needs solid blocking for through-bolts.', trade: 'doorSupplier', hours: 1 },
   11: {
-    says: 'Use a strike made for aluminum (short face, center-hung or offset) that matches leaf thickness; it frees a deadlatch only.',
+    says: 'Use a strike made for aluminum (short face, center-hung or offset) that matches leaf thickness; it releases a deadlatch only.',
     trade: 'locksmith',
     hours: 0.5,
   },
@@ -83,7 +83,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   16: { says: 'Strike at the header for the rail device’s top latch.', trade: 'locksmith', hours: 1 },
   17: { says: 'Use a magnet made for sliding leaves or gates.', trade: 'security', hours: 1.5 },
   18: {
-    says: 'Weather-rated device, weather-proof box and cable entry, stiff posts, gate held to a small gap by its closer.',
+    says: 'Weather-rated device, weatherproof box and cable entry, rigid posts, gate held to a small gap by its closer.',
     trade: 'security',
     hours: 1,
     items: ['weatherRated', 'closer'],
@@ -102,13 +102,13 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   21: { says: 'There is nothing on the leaf for the device to act on.', trade: 'locksmith', hours: 0 },
   22: { says: 'Needs the full release set wherever the leaf serves egress.', trade: 'security', hours: 0 },
   23: {
-    says: 'The strike stands on the rod leaf with a power transfer on it; the rod leaf must be latched first, so check the closing order.',
+    says: 'The strike is on the rod leaf, with a power transfer; the rod leaf must latch first, so check the closing sequence.',
     trade: 'locksmith',
     hours: 1.5,
     items: ['powerTransfer', 'coordinator'],
   },
   24: {
-    says: 'The separate deadbolt is not freed: remove it, or fit an interconnected lock that draws latch and bolt with one inside motion.',
+    says: 'The separate deadbolt is not released: remove it, or install an interconnected lock that retracts latch and bolt with one inside motion.',
     trade: 'locksmith',
     hours: 0.75,
   },
@@ -118,18 +118,18 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     hours: 1,
   },
   26: {
-    says: 'The present lock comes off, a delayed-egress bar goes on, old holes are covered.',
+    says: 'Remove the existing lock, install a delayed-egress bar, cover the old holes.',
     trade: 'locksmith',
     hours: 1,
     cutsLabeledDoor: true,
   },
   27: {
-    says: 'Any bolt must come back with the same single inside motion as the latch, or be removed.',
+    says: 'Any bolt must retract with the same single inside motion as the latch, or be removed.',
     trade: 'locksmith',
     hours: 0.75,
   },
   28: {
-    says: 'The bolt body is exchanged for a latch body of the same cutout and backset, the strike plate too.',
+    says: 'Replace the bolt body with a latch body of the same cutout and backset, and the strike plate too.',
     trade: 'locksmith',
     hours: 0.75,
   },
@@ -141,7 +141,7 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   },
   30: { says: 'A magnet at the head lets the bottom of this leaf flex.', trade: 'security', hours: 0 },
   31: {
-    says: 'Leaf, frame, glass and hardware are listed as one system: only what that listing names.',
+    says: 'Leaf, frame, glass and hardware are listed as one system: use only what that listing names.',
     trade: 'doorSupplier',
     hours: 0,
   },
@@ -151,12 +151,12 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
     hours: 2,
   },
   33: {
-    says: 'Mortar stands behind the hinge jamb too: a box for the power transfer is chiseled in, or a loop is run on the surface.',
+    says: 'The hinge jamb is grouted too: chisel in a box for the power transfer, or run an armored loop on the surface.',
     trade: 'locksmith',
     hours: 0.5,
   },
   34: {
-    says: 'Maker or installer of the operator gives the input for the reader, and says how its lock behaves on fire alarm, on loss of power and when the leaf is pushed.',
+    says: 'The operator’s manufacturer or installer provides the reader input, and states how its lock behaves on fire alarm, on loss of power and when the leaf is pushed.',
     trade: 'doorSupplier',
     hours: 1,
   },

@@ -173,15 +173,13 @@ function latchSays(values: StrengthValues): string {
   const { latch, latchProjectionIn: actual } = values;
   if (latch === 'pushPull' || latch === 'roller')
     return 'There is no latch on the leaf for the device to work with.';
-  if (actual === undefined)
-    return 'How far the latch reaches into the keeper is not measured: from 1/4 in to its full projection.';
-  if (actual < leastEngagementIn)
-    return `Only ${actual} in of the latch lies in the keeper: it will not hold.`;
+  if (actual === undefined) return 'Latch engagement is not measured: from 1/4 in to its full projection.';
+  if (actual < leastEngagementIn) return `Only ${actual} in of latch engagement: it will not hold.`;
   if (latch === undefined) return 'The kind of latch is not surveyed.';
   const rated = latchFigures[latch]?.ratedProjectionIn;
   if (rated !== undefined && actual < rated)
-    return `${actual} in of a ${rated} in latch lie in the keeper, so its force counts in that share.`;
-  return 'The latch lies in the keeper with its full projection.';
+    return `${actual} in of a ${rated} in latch engages, so its force counts in that proportion.`;
+  return 'The latch engages with its full projection.';
 }
 
 /** Every member with its figure and why, for the page that explains the answer. */

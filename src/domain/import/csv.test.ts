@@ -104,7 +104,7 @@ describe('marks', () => {
       { newId: () => 'n', into },
     );
     expect(says(result)).toEqual(['Mark 101 is already in the project.', 'An opening needs a mark.']);
-    expect(says(read('width|height', '36|84'))[0]).toContain('No column holds the mark');
+    expect(says(read('width|height', '36|84'))[0]).toContain('No column holds the door mark');
   });
 
   it('counts rows as the file does, blank ones included', () => {

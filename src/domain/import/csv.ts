@@ -86,7 +86,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     columns,
   });
   if (!markColumn) {
-    const says = 'No column holds the mark of the openings; say below which one does.';
+    const says = 'No column holds the door mark; choose it below.';
     problems.push({ row: null, column: null, says, refuses: true });
     return result();
   }
@@ -234,7 +234,7 @@ function checkWidth(cells: readonly string[], width: number, complain: Complain)
     complain(null, 'The row has more cells than the heading; a separator may stand inside a text.', true);
   }
   if (cells.length < width) {
-    const says = `The row has ${cells.length} cells under ${width} headings; what is missing at its end stays unknown.`;
+    const says = `The row has ${cells.length} cells under ${width} headings; what is missing at the end stays unknown.`;
     complain(null, says, false);
   }
 }

@@ -38,7 +38,7 @@ function partsOf(match: CandidateMatch): readonly string[] {
   if (match.family) parts.push(orList(match.family.map((one) => familyWords[one])));
   if (match.failMode) parts.push(orList(match.failMode.map((one) => failModeWords[one])));
   if (match.release) {
-    parts.push(`way out by ${orList(match.release.map((one) => midSentence(releases[one])))}`);
+    parts.push(`released by ${orList(match.release.map((one) => midSentence(releases[one])))}`);
   }
   if (match.wired !== undefined) parts.push(match.wired ? 'wired' : 'not wired');
   if (match.keepsLatch !== undefined)
@@ -46,7 +46,7 @@ function partsOf(match: CandidateMatch): readonly string[] {
   if (match.exitDevice !== undefined)
     parts.push(match.exitDevice ? 'with a push bar or pad' : 'without a push bar or pad');
   if (match.transfer !== undefined)
-    parts.push(match.transfer ? 'with a wire across the hinges' : 'without a wire across the hinges');
+    parts.push(match.transfer ? 'with wiring across the hinges' : 'without wiring across the hinges');
   if (match.not) parts.push(`except ${partsOf(match.not).join(', ')}`);
   return parts;
 }

@@ -68,7 +68,7 @@ function flat(op: 'all' | 'any', parts: readonly Condition[]): readonly Conditio
 
 /** Worked-out facts have no label of their own; each is a plain statement and its denial. */
 const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: string]> = {
-  isEgress: ['people may leave through the door', 'nobody leaves through the door'],
+  isEgress: ['people may leave through the door', 'no one leaves through the door'],
   fireRated: ['the door is, or by its wall must be, fire-rated', 'neither door nor wall is fire-rated'],
   isPair: ['the door has two leaves', 'the door has one leaf'],
   isSwinging: ['the door swings', 'the door does not swing'],
@@ -81,7 +81,7 @@ const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: stri
   groupI: ['the occupancy is institutional (Group I)', 'the occupancy is not institutional (Group I)'],
   hasExitDevice: ['the door carries an exit device', 'the door carries no exit device'],
   panicWithLock: [
-    'panic hardware is due as soon as a lock hangs there',
+    'panic hardware is required as soon as there is a lock',
     'no rule would require panic hardware beside a lock',
   ],
   panicRequired: ['a rule requires panic hardware', 'no rule requires panic hardware'],
@@ -91,14 +91,14 @@ const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: stri
   ],
   peopleOnLockedSide: [
     'people leave from the locked side as well',
-    'nobody has to leave from the locked side',
+    'no one has to leave from the locked side',
   ],
   wantsReader: ['a credential is to be read', 'no credential is to be read'],
   planOnlyDoor: ['the plan shows it as the only door of its room', 'the plan shows other doors of its room'],
   planLoadLarger: ['the plan gives a larger occupant load', 'the plan gives no larger occupant load'],
   planGroupStricter: ['the plan names a stricter group', 'the plan names no stricter group'],
   planAreaDiffers: ['the plan gives another area', 'the plan gives no other area'],
-  planNoOtherDoor: ['the plan shows no other way out', 'the plan shows another way out'],
+  planNoOtherDoor: ['the plan shows no other exit', 'the plan shows another exit'],
   planNoLobbyExit: ['the plan shows no other exit of the lobby', 'the plan shows another exit of the lobby'],
 };
 

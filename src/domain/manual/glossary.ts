@@ -23,7 +23,7 @@ export const glossary: readonly TermGroup[] = [
   { id: 'opening', name: 'Doors, frames and hardware', terms: sorted(openingTerms) },
   { id: 'device', name: 'Locking devices', terms: sorted(deviceTerms) },
   { id: 'failMode', name: 'When lock power is lost', terms: failModeTerms },
-  { id: 'release', name: 'Ways out', terms: releaseTerms },
+  { id: 'release', name: 'Egress', terms: releaseTerms },
   { id: 'code', name: 'Codes and buildings', terms: sorted(codeTerms) },
   { id: 'decision', name: 'How a decision is told', terms: [...stateTerms, ...sorted(decisionTerms)] },
   { id: 'condition', name: 'What happens when', terms: conditionTerms },

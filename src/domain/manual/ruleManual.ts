@@ -105,7 +105,7 @@ export function isFound(text: string, wanted: string): boolean {
 }
 
 const effectWords: Record<Clause['effect'], string> = {
-  prohibit: 'Forbids',
+  prohibit: 'Prohibits',
   require: 'Requires',
   modify: 'Asks for work first',
   signOff: 'Needs sign-off',

@@ -13,13 +13,13 @@ const steps: readonly TourStep[] = [
   {
     name: 'the schedule',
     title: 'An invented building.',
-    says: 'Change what you like. Undo takes it back, and your own project starts under Files.',
+    says: 'Change what you like. Undo reverses it, and your own project starts under Files.',
     address: '#/schedule',
   },
   {
     name: 'one opening',
     title: 'What was surveyed, and what follows.',
-    says: 'First the facts, then what locks the door, who must do what, what happens when power or fire alarm comes, and what was ruled out by which rule.',
+    says: 'First the facts, then what locks the door, who must do what, what happens on power loss or fire alarm, and what was ruled out by which rule.',
     address: '#/opening/opening-103',
     openingId: 'opening-103',
   },

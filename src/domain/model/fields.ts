@@ -372,7 +372,7 @@ export const factSchemas = {
   inactiveLeafPrepared: yesNo({
     label: 'Labeled inactive leaf made for a strike',
     group: 'fire',
-    ask: 'Was the edge of the labeled inactive leaf made with a cutout and a wire way for a strike?',
+    ask: 'Was the edge of the labeled inactive leaf made with a cutout and a raceway for a strike?',
   }),
   fieldModificationApproved: yesNo({
     label: 'Cutting approved by the laboratory',
@@ -386,7 +386,7 @@ export const factSchemas = {
       exitAccess: 'Along the egress path of a room or corridor',
       exteriorExit: 'Exit door to the outside',
       stairEntry: 'Door into an exit stair',
-      stairDischarge: 'Way out of the stair to outside or lobby',
+      stairDischarge: 'Stair discharge to outside or lobby',
       horizontalExit: 'Horizontal exit',
       elevatorLobby: 'Elevator lobby to the tenant space',
       crossCorridor: 'Across a corridor',
@@ -395,15 +395,15 @@ export const factSchemas = {
       egressCourt: 'Door or gate of an egress court',
       exteriorSpace: 'Door from a court or terrace back inside',
       convenience: 'Not required, but people can use it to leave',
-      vehicleDoor: 'Door for vehicles, not counted as a way out',
+      vehicleDoor: 'Vehicle door, not counted as egress',
       noOccupiedSpace: 'Serves nothing a person can occupy',
       sealedOff: 'Sealed off, no exit sign, no exit hardware',
     },
     {
       label: 'Egress role',
       group: 'egress',
-      ask: 'What part does it play when people leave?',
-      help: 'Every door provided for leaving counts, also one the plan does not need.',
+      ask: 'What is its egress role?',
+      help: 'Every door provided for egress counts, even one the plan does not need.',
     },
   ),
   exitDirection: choice(
@@ -414,7 +414,7 @@ export const factSchemas = {
     {
       label: 'Exit direction',
       group: 'egress',
-      ask: 'Which way do people leave through it?',
+      ask: 'In which direction do people leave through it?',
       help: 'The secure side is where a credential is read; people leave from the other side.',
     },
   ),
@@ -441,7 +441,7 @@ export const factSchemas = {
       label: 'Other delayed doors on the path',
       group: 'egress',
       unit: 'doors',
-      ask: 'How many other delayed-egress doors stand on the same way out?',
+      ask: 'How many other delayed-egress doors are in the same egress path?',
     },
   ),
   controlledDoorsOnPath: amount(
@@ -450,18 +450,18 @@ export const factSchemas = {
       label: 'Other controlled doors on the path',
       group: 'egress',
       unit: 'doors',
-      ask: 'How many other controlled-egress doors stand on the same way out before an exit?',
+      ask: 'How many other controlled-egress doors are in the same egress path before an exit?',
     },
   ),
   lobbyHasOtherExit: yesNo({
-    label: 'Lobby has another way out',
+    label: 'Lobby has another exit',
     group: 'egress',
     ask: 'Can a person in the elevator lobby reach an exit without passing a locked door?',
   }),
   othersLeaveThroughRoom: yesNo({
     label: 'Others leave through this room',
     group: 'egress',
-    ask: 'Does the way out of another space lead through this room?',
+    ask: 'Does egress from another space lead through this room?',
   }),
   safeDispersalArea: yesNo({
     label: 'Safe dispersal area',
@@ -476,10 +476,10 @@ export const factSchemas = {
   seriesSpacingIn: amount(
     { min: 0, max: 1200 },
     {
-      label: 'Free length between doors in series',
+      label: 'Clear distance between doors in series',
       group: 'egress',
       unit: 'in',
-      ask: 'How much free length lies between the two doors, the leaf that swings in not counted?',
+      ask: 'What is the clear distance between the two doors, not counting the leaf that swings in?',
     },
   ),
   clearWidthIn: amount(
@@ -495,7 +495,7 @@ export const factSchemas = {
   barriersOverHalf: yesNo({
     label: 'Barriers take more than half',
     group: 'egress',
-    ask: 'Where two or more ways out are needed, do grilles, turnstiles or revolving doors stand in more than half of them, or take more than half of the width needed?',
+    ask: 'Where two or more exits are required, do grilles, turnstiles or revolving doors serve more than half of them, or more than half of the required width?',
   }),
   barrierHeightIn: amount(
     { min: 0, max: 144 },
@@ -513,7 +513,7 @@ export const factSchemas = {
   gateSupervised: yesNo({
     label: 'Gate watched while the public is in',
     group: 'egress',
-    ask: 'Does somebody stand at the gate all the time while the public is inside?',
+    ask: 'Is the gate attended at all times while the public is inside?',
   }),
   accessibleRoute: yesNo({
     label: 'On an accessible route',
@@ -521,7 +521,7 @@ export const factSchemas = {
     ask: 'Is it on an accessible route?',
   }),
   fireDepartmentAccess: yesNo({
-    label: 'On the fire department’s way in',
+    label: 'On the fire department’s access route',
     group: 'egress',
     ask: 'Does the fire department come in this way?',
   }),
@@ -570,13 +570,13 @@ export const factSchemas = {
   reentryFloorTraps: yesNo({
     label: 'Re-entry floor locked around',
     group: 'stair',
-    ask: 'Would a person coming back onto this floor be kept from every other exit by tenant doors?',
+    ask: 'Would tenant doors keep a person re-entering this floor from every other exit?',
   }),
   roofUse: choice(
     {
       unoccupied: 'Roof not occupied',
       occupied: 'Occupied roof or terrace',
-      egressPath: 'The way out leads over the roof',
+      egressPath: 'Egress leads over the roof',
     },
     { label: 'Use of the roof', group: 'stair', ask: 'What is the roof used for?' },
   ),
@@ -602,8 +602,8 @@ export const factSchemas = {
       refrigerationMachinery: 'Refrigeration machinery room',
       elevatorMachineRoom: 'Elevator machine or control room',
       hazardousRoom: 'Boiler, laundry, fuel or other hazardous room',
-      multiToilet: 'Toilet room for several people',
-      singleToilet: 'Single toilet or bathing room',
+      multiToilet: 'Multi-user restroom',
+      singleToilet: 'Single-user restroom or bathing room',
       closet: 'Closet a person can enter',
       dwellingEntrance: 'Dwelling or sleeping-unit entrance',
       dwellingBedroom: 'Bedroom inside a dwelling or sleeping unit',
@@ -711,7 +711,7 @@ export const factSchemas = {
     ask: 'Is it a place of religious worship?',
   }),
   agentFlooded: yesNo({
-    label: 'Room flooded by an extinguishing gas',
+    label: 'Room protected by a gaseous agent',
     group: 'use',
     ask: 'Does a clean agent or carbon dioxide system flood the room in a fire?',
   }),
@@ -780,7 +780,7 @@ export const factSchemas = {
     {
       label: 'Watch over the locked unit',
       group: 'health',
-      ask: 'What notices a fire in the locked unit, or who can open its locks at any hour?',
+      ask: 'What detects a fire in the locked unit, or who can open its locks at any hour?',
     },
   ),
   bedsMoved: yesNo({
@@ -793,7 +793,7 @@ export const factSchemas = {
     { label: 'Health-care suite', group: 'health', ask: 'Does the door belong to a health-care suite?' },
   ),
 
-  // ── What the owner wishes ───────────────────────────────────────────────────────────────────────────
+  // ── What the owner wants ───────────────────────────────────────────────────────────────────────────
   control: choice(
     {
       controlled: 'Controlled',
@@ -826,7 +826,7 @@ export const factSchemas = {
   ),
   appearance: choice(
     { standard: 'Standard', visible: 'Seen by visitors', showpiece: 'Showpiece' },
-    { label: 'Appearance', group: 'wishes', ask: 'How much does its look matter?' },
+    { label: 'Appearance', group: 'wishes', ask: 'How much does its appearance matter?' },
   ),
   wishDelayedEgress: yesNo({
     label: 'Delayed egress wanted',
@@ -866,7 +866,7 @@ export const factSchemas = {
   wishScheduledUnlock: yesNo({
     label: 'Scheduled unlock',
     group: 'wishes',
-    ask: 'Is it to stand unlocked at set hours?',
+    ask: 'Is it to be unlocked at scheduled hours?',
   }),
   wishLockdown: yesNo({
     label: 'Lockdown',
@@ -909,7 +909,7 @@ export const factSchemas = {
     ask: 'Is there a way to bring a cable to the frame?',
   }),
   leafRaceway: yesNo({
-    label: 'Wire way in the leaf',
+    label: 'Raceway in the leaf',
     group: 'site',
     ask: 'Is the leaf wired or cored from hinge to lock?',
   }),
@@ -933,7 +933,7 @@ export const factSchemas = {
       poe: 'Power over Ethernet',
       other: 'Other',
     },
-    { label: 'Lock power comes from', group: 'site', ask: 'What feeds the lock?' },
+    { label: 'Lock power comes from', group: 'site', ask: 'What powers the lock?' },
   ),
   standbyHours: amount(
     { min: 0, max: 96 },
@@ -942,7 +942,7 @@ export const factSchemas = {
       group: 'site',
       scope: 'both',
       unit: 'h',
-      ask: 'For how many hours does the battery of the lock supply carry the lock?',
+      ask: 'How many hours does the battery of the lock supply carry the lock?',
       help: 'Common practice is 4 h; no source sets it for every door.',
     },
   ),
@@ -1063,7 +1063,7 @@ export const factSchemas = {
     label: 'Local amendments reviewed',
     group: 'building',
     scope: 'building',
-    ask: 'Were the local amendments looked through?',
+    ask: 'Have the local amendments been reviewed?',
   }),
   cityKeepsFourStoryLimit: yesNo({
     label: 'Local text keeps the four-story limit for locked stairs',
@@ -1101,10 +1101,10 @@ export const factSchemas = {
     ask: 'Is it a workplace under federal OSHA?',
   }),
   federalHealthCare: yesNo({
-    label: 'Federally paid health care',
+    label: 'Federally funded health care',
     group: 'building',
     scope: 'building',
-    ask: 'Is it a hospital or similar that is paid by federal programs?',
+    ask: 'Is it a hospital or similar facility paid by federal programs?',
   }),
 } as const;
 

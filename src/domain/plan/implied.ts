@@ -120,7 +120,7 @@ function groupsOf({ openings }: Project, { spaces, indexOf }: Ways): Drawn['grou
 
 /** Rooms of their own, whose doors serve the whole room; through the others people only pass. */
 const rooms: readonly Space['kind'][] = ['room', 'roof', 'court'];
-/** Ways out that the people of other floors share: a load nobody gave stays a question there. */
+/** Egress that the people of other floors share: a load nobody gave stays a question there. */
 const sharedRoles: readonly (FactValue<'egressRole'> | undefined)[] = [
   'exteriorExit',
   'stairEntry',

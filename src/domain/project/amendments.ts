@@ -30,7 +30,7 @@ export const emptyAmendment: AmendmentDraft = {
 };
 
 export const amendmentEffects: Readonly<Record<Amendment['effect'], string>> = {
-  prohibit: 'Forbids the devices named',
+  prohibit: 'Prohibits the devices named',
   require: 'Requires the authority’s approval in writing',
   signOff: 'Sends it to a reviewer who must sign',
 };
@@ -75,7 +75,7 @@ export function readAmendment(id: string, draft: AmendmentDraft): ReadAmendment 
   });
   const free = draft.devices.length + draft.releases.length + draft.failModes.length === 0;
   if (draft.effect === 'prohibit' && free) {
-    problems['devices'] = 'Name at least one device, release or fail mode that it forbids.';
+    problems['devices'] = 'Name at least one device, release or fail mode that it prohibits.';
   }
   if (Object.keys(problems).length > 0) return { ok: false, problems };
   const { says, source, effect, devices, releases, failModes } = draft;
@@ -115,7 +115,7 @@ export function amendmentTouches(
     if (candidate && (clause.of === undefined || matches(clause.of, candidate))) meant += 1;
   }
   const missing = waits === 0 ? '' : ` At ${waits} more a fact is missing.`;
-  return `Its conditions hold at ${holds} of ${openings.length} openings; at ${meant} of them it speaks of what is recommended now.${missing}`;
+  return `Its conditions hold at ${holds} of ${openings.length} openings; at ${meant} of them it applies to the current recommendation.${missing}`;
 }
 
 /** Questions an amendment may depend on, by label. */

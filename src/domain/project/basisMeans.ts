@@ -17,8 +17,8 @@ export const editionsOf: Readonly<Record<AdoptedBook, readonly number[]>> = {
 };
 
 export const bookIsAbout: Readonly<Record<AdoptedBook, string>> = {
-  ibc: 'Building code: ways out, fire doors, locks',
-  nfpa101: 'Life safety code: ways out, health care, schools',
+  ibc: 'Building code: egress, fire doors, locks',
+  nfpa101: 'Life safety code: egress, health care, schools',
   nec: 'Electrical code: wiring, rooms with large equipment',
   nfpa72: 'Fire alarm code: what the alarm does to locks',
 };
@@ -35,21 +35,21 @@ export function basisMeans(basis: CodeBasis): readonly string[] {
   const said: string[] = [];
   if (ibc !== null && nfpa101 !== null) {
     said.push(
-      `${books.ibc} ${ibc} and ${books.nfpa101} ${nfpa101} are both judged, and the stricter of the two governs at every opening.`,
+      `${books.ibc} ${ibc} and ${books.nfpa101} ${nfpa101} both apply, and the stricter of the two governs at every opening.`,
     );
   } else if (ibc !== null) {
-    said.push(`Ways out are judged under ${books.ibc} ${ibc}; rules of ${books.nfpa101} are not heard.`);
+    said.push(`Egress is judged under ${books.ibc} ${ibc}; ${books.nfpa101} is not applied.`);
   } else if (nfpa101 !== null) {
-    said.push(`Ways out are judged under ${books.nfpa101} ${nfpa101}; rules of ${books.ibc} are not heard.`);
+    said.push(`Egress is judged under ${books.nfpa101} ${nfpa101}; the ${books.ibc} is not applied.`);
   } else {
     said.push(
-      'Neither building code nor life safety code is adopted: only rules that hold everywhere are judged. Ask the authority what applies.',
+      'Neither building code nor life safety code is adopted: only rules that apply everywhere are checked. Ask the authority what applies.',
     );
   }
   const silent = (['nec', 'nfpa72'] as const).filter((book) => basis[book] === null);
   if (silent.length > 0) {
-    said.push(`Rules of ${silent.map((book) => books[book]).join(' and ')} are not heard.`);
+    said.push(`Rules of ${silent.map((book) => books[book]).join(' and ')} are not applied.`);
   }
-  said.push('OSHA, the ADA Standards, NFPA 80 and trade practice are judged whatever is chosen here.');
+  said.push('OSHA, the ADA Standards, NFPA 80 and trade practice apply whatever is chosen here.');
   return said;
 }

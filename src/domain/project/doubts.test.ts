@@ -34,7 +34,7 @@ test('what concerns the building is said at every opening, what concerns one onl
   expect(doubtsAt(doubts, 'a')).toEqual([
     'Amendment 1: It is empty.',
     'Opening 101, latch: It is missing.',
-    'Floors Ground and Lobby level have the same place in the building.',
+    'Floors Ground and Lobby level have the same level in the building.',
   ]);
   expect(doubtsAt(doubts, 'b')).toHaveLength(2);
 });

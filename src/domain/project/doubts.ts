@@ -49,7 +49,7 @@ function shared<T>(all: Readonly<Record<string, T>>, key: (one: T) => string | n
 function floorDoubts(project: Project): readonly Doubt[] {
   return shared(project.floors, (floor) => floor.level).map((floors) => ({
     openingId: null,
-    says: `Floors ${floors.map((floor) => floor.name).join(' and ')} have the same place in the building.`,
+    says: `Floors ${floors.map((floor) => floor.name).join(' and ')} have the same level in the building.`,
   }));
 }
 
@@ -82,5 +82,5 @@ function openingDoubts(project: Project, opening: Opening): readonly Doubt[] {
 /** A person's choice that nothing here can follow. */
 export function handChoiceDoubt({ override }: Opening): string | undefined {
   if (override === null || candidateById(override.candidate)) return undefined;
-  return `${override.by || 'Somebody'} chose “${override.candidate}” by hand, which this version does not know. The choice is kept, and what is decided here is decided without it.`;
+  return `${override.by || 'Somebody'} chose “${override.candidate}” by hand, which this version does not recognize. The choice is kept, and the decision here is made without it.`;
 }

@@ -23,7 +23,7 @@ export interface ColumnPreview {
 
 const roleMeans: Record<Role, string> = {
   mark: 'Mark of the opening',
-  count: 'Number of doors; a row stands for one',
+  count: 'Number of doors; a row is one opening',
   level: 'Floor',
   room: 'Room the door belongs to',
   roomNumber: 'Number of that room',
@@ -225,11 +225,11 @@ export function importTotals(imported: Imported): string {
   const refused =
     imported.refused.length === 0 ? '' : ` ${counted(imported.refused.length, 'row')} refused and left out.`;
   const skipped = skippedRows(imported).length;
-  const others = skipped === 0 ? '' : ` ${counted(skipped, 'row')} taken for no door.`;
+  const others = skipped === 0 ? '' : ` ${counted(skipped, 'row')} not read as doors.`;
   return `${parts.join(', ')}.${refused}${others}`;
 }
 
-/** Rows that hold something and were taken for no door. */
+/** Rows that hold something and were not read as doors. */
 export function skippedRows(imported: Imported): Imported['skipped'] {
   return imported.skipped.filter((one) => one.is !== 'blank');
 }
@@ -254,12 +254,12 @@ export function mayImport(
   imported: Imported,
   goodRowsOnly: boolean,
 ): { readonly ok: true } | { readonly ok: false; readonly says: string } {
-  if (imported.openings.length === 0) return { ok: false, says: 'No row can be brought in.' };
+  if (imported.openings.length === 0) return { ok: false, says: 'No row can be imported.' };
   if (imported.refused.length > 0 && !goodRowsOnly) {
     const rows = imported.refused.map((one) => one.row);
     return {
       ok: false,
-      says: `Nothing is brought in while ${counted(rows.length, 'row')} ${rows.length === 1 ? 'is' : 'are'} refused: ${rows.slice(0, 8).join(', ')}${rows.length > 8 ? ' …' : ''}. Mend the file, or bring in the good rows only.`,
+      says: `Nothing is imported while ${counted(rows.length, 'row')} ${rows.length === 1 ? 'is' : 'are'} refused: ${rows.slice(0, 8).join(', ')}${rows.length > 8 ? ' …' : ''}. Fix the file, or import the valid rows only.`,
     };
   }
   return { ok: true };
@@ -271,5 +271,5 @@ export function importLabel(imported: Imported, source: string): string {
 }
 
 export function broughtIn(imported: Imported): string {
-  return `${counted(imported.openings.length, 'opening')} came in. They are in the schedule; Undo takes all of them out again.`;
+  return `${counted(imported.openings.length, 'opening')} imported. They are in the schedule; Undo removes all of them.`;
 }

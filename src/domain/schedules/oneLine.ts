@@ -86,7 +86,7 @@ export function oneLineOf(decision: Decision): OneLine | undefined {
     const name = items.has('doorDetector') ? 'Smoke detector at the door' : 'Contact of the fire alarm';
     contact('alarm', name, `opens on alarm${arrangement.flowCuts ? ', sprinkler flow or detection' : ''}`);
   }
-  if (arrangement.commandCuts) contact('command', 'Release switch elsewhere', 'opens when somebody works it');
+  if (arrangement.commandCuts) contact('command', 'Release switch elsewhere', 'opens when operated');
   if (arrangement.button === 'direct')
     contact('button', 'Push button, egress side', 'opens for 30 s or more');
   if (arrangement.hardwareSwitch === 'direct')
@@ -142,12 +142,12 @@ function frameWay(items: ReadonlySet<ItemId>, said: Said): string {
 }
 
 function leafWay(items: ReadonlySet<ItemId>, said: Said): string {
-  if (items.has('leafRaceway')) return 'new wire way in the leaf';
+  if (items.has('leafRaceway')) return 'new raceway in the leaf';
   const way = said('leafRaceway');
   return way === 'yes'
-    ? 'on in the wire way of the leaf'
+    ? 'on in the raceway of the leaf'
     : way === 'no'
-      ? 'no wire way in the leaf'
+      ? 'no raceway in the leaf'
       : 'lock power';
 }
 
@@ -167,12 +167,12 @@ function signals(
   if (items.has('doorPositionInactive'))
     signal('doorContactInactive', 'Door contact, inactive leaf', 'open or shut');
   if (items.has('requestToExit'))
-    signal('requestToExit', 'Request to exit, in the hardware', 'somebody leaves: no alarm');
+    signal('requestToExit', 'Request to exit, in the hardware', 'someone leaves: no alarm');
   if (items.has('exitShuntSensor'))
     signal(
       'exitShunt',
       'Request-to-exit motion detector, egress side',
-      'somebody leaves: no alarm, no release',
+      'someone leaves: no alarm, no release',
     );
   if (arrangement.sensor !== 'none') {
     const fails = arrangement.sensor === 'failsOpen' ? '; its loss releases too' : '';

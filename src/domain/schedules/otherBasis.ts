@@ -28,10 +28,10 @@ export function otherBasisOf(project: Project, { basis, without }: OtherBasisCho
 /** What the other footing changes at an opening. */
 export type DifferenceKind = 'decided' | 'required' | 'signed' | 'reported';
 export const differenceWords: Readonly<Record<DifferenceKind, string>> = {
-  decided: 'Decided otherwise',
-  required: 'Required otherwise',
-  signed: 'Signed otherwise',
-  reported: 'Reported otherwise',
+  decided: 'Decided differently',
+  required: 'Required differently',
+  signed: 'Signed differently',
+  reported: 'Reported differently',
 };
 
 /** A rule that makes the difference, cited under the footing on which it speaks. */

@@ -37,7 +37,7 @@ export function needsReason(verdict: ReviewDraft['verdict'], decision: Decision)
 export function reviewProblems(draft: ReviewDraft, decision: Decision): ReviewProblems {
   return {
     ...(draft.verdict === '' && { verdict: 'Choose what you decide.' }),
-    ...(draft.by.trim() === '' && { by: 'A mark without a name is no sign-off.' }),
+    ...(draft.by.trim() === '' && { by: 'A review without a name is not a sign-off.' }),
     ...(!isDay(draft.on) && { on: 'Give the day as year, month and day.' }),
     ...(draft.reason.trim() === '' &&
       needsReason(draft.verdict, decision) && { reason: reasonMissing(draft.verdict) }),
@@ -49,7 +49,7 @@ function reasonMissing(verdict: ReviewDraft['verdict']): string {
     return 'A rule forbids this arrangement: name the written approval that lifts it.';
   }
   return verdict === 'refused'
-    ? 'Say why, so that it can be put right.'
+    ? 'Say why, so that it can be corrected.'
     : 'Say what the authority is asked to decide.';
 }
 

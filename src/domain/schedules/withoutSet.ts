@@ -17,7 +17,7 @@ import type { Decisions } from './openings.ts';
 
 export interface WithoutSet {
   readonly mark: string;
-  /** "Refused", "To a reviewer", "Nothing fits". */
+  /** "Refused", "To a reviewer", "No workable hardware". */
   readonly state: string;
   readonly because: string;
 }
@@ -51,7 +51,7 @@ function whyNone(decision: Decision): string {
       const nearest = nearestOf(decision);
       if (!nearest) return stateWords[decision.state].means;
       const name = `${candidateInWords(nearest.candidate)} (${releaseInWords(nearest.candidate).toLowerCase()})`;
-      return `Nearest is: ${name}, refused because: ${said(nearest.because)}`;
+      return `Closest is: ${name}, ruled out because: ${said(nearest.because)}`;
     }
   }
 }

@@ -3,13 +3,13 @@ import type { Arrangement } from '../arrangement/arrangement.ts';
 import type { Outcome } from './outcome.ts';
 import { notApplyingInWords } from './sentences.ts';
 
-/** "Outside locked; leaving free; latched; no current in the coil; no alarm." — what a tester must find. */
+/** "Outside locked; leaving free; latched; coil not energized; no alarm." — what a tester must find. */
 export function expectedInWords(outcome: Outcome): string {
   return `${joined([
     outcome.entry === 'none' ? '' : `outside ${outcome.entry}`,
     exitInWords(outcome),
     latchInWords(outcome),
-    outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energized' : 'no current in the coil',
+    outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energized' : 'coil not energized',
     outcome.alarm ? 'alarm raised' : 'no alarm',
   ])}.`;
 }

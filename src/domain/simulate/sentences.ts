@@ -43,7 +43,7 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
     case 'unlockedHours':
       return arrangement.scheduled || arrangement.release === 'keyInside'
         ? undefined
-        : 'No set hours are asked for here.';
+        : 'No scheduled hours are requested here.';
     case 'validCredential':
     case 'refusedCredential':
       return arrangement.reader && (wired || arrangement.failMode === 'asIs')
@@ -52,7 +52,7 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
     case 'supplyLost':
     case 'relayStuckReleased':
     case 'relayStuckLocked':
-      return wired ? undefined : 'No lock supply and no controller relay stands behind this lock.';
+      return wired ? undefined : 'This lock has no lock supply and no controller relay.';
     case 'fireAlarm':
     case 'fireAlarmMainsLost':
       return arrangement.fireAlarm === 'no'
@@ -64,11 +64,11 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
       // A stair asks for the command, so it is tried there also where nothing was wired for it.
       return arrangement.commandCuts || arrangement.release === 'stairReentry'
         ? undefined
-        : 'Nothing here is released from another place.';
+        : 'Nothing here is released remotely.';
     case 'sensorFailed':
-      return arrangement.sensor === 'none' ? 'No exit sensor stands here.' : undefined;
+      return arrangement.sensor === 'none' ? 'There is no exit sensor here.' : undefined;
     case 'buttonDeadController':
-      return arrangement.button === 'none' ? 'No exit button stands here.' : undefined;
+      return arrangement.button === 'none' ? 'There is no exit button here.' : undefined;
     default:
       return undefined;
   }
@@ -83,13 +83,13 @@ export function outcomeInWords(
   const { at } = condition(outcome.condition).situation;
   if (at === 'held') {
     return outcome.alarm
-      ? 'The open leaf holds nothing; its contact reports it after the set time.'
-      : 'The open leaf holds nothing, and no contact reports it.';
+      ? 'The open leaf secures nothing; its contact reports it after the set time.'
+      : 'The open leaf secures nothing, and no contact reports it.';
   }
   const forced =
     at === 'forced'
       ? outcome.alarm
-        ? 'nobody released it, so the contact reports it as forced, and '
+        ? 'no one released it, so the contact reports it as forced, and '
         : 'no contact would report it, and '
       : '';
   return startSentence(
@@ -108,7 +108,7 @@ function leafLockClause(
   return leafLock.kind === 'handBolt'
     ? ', but the bolt of the leaf stays locked'
     : `, but the ${leafLock.kind === 'bar' ? 'trim of the bar' : 'lever'} stays locked outside${
-        leafLock.outsideLocked === 'notKnown' ? ' for all that was surveyed' : ''
+        leafLock.outsideLocked === 'notKnown' ? ' as far as surveyed' : ''
       }`;
 }
 
@@ -120,7 +120,7 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
     case 'none':
       return rest.locked
         ? arrangement.leafLock.outsideLocked === 'notKnown'
-          ? `${thing} needs no power and is counted as locked outside, which nobody surveyed`
+          ? `${thing} needs no power and is counted as locked outside, which was not surveyed`
           : `${thing} needs no power and stays locked outside`
         : 'nothing locks the outside';
     case 'asIs':
@@ -130,21 +130,21 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
           : `${thing} ${situation.credential ? 'takes the credential' : 'was set unlocked'} and the leaf is moved`;
       }
       return rest.locked
-        ? `${thing} runs on its own cells and stays as it was, locked outside`
-        : `${thing} ${situation.credential ? 'accepts the credential' : 'was set unlocked'} by its own cells`;
+        ? `${thing} runs on its own batteries and stays as it was, locked outside`
+        : `${thing} ${situation.credential ? 'accepts the credential' : 'was set unlocked'} on its own batteries`;
     case 'safe':
       if (rest.locked) {
         return !situation.mains
           ? `the battery still feeds ${thing}, which ${arrangement.motor ? 'stays thrown' : 'goes on holding'}`
           : arrangement.motor
-            ? `${thing} stands thrown while power is there`
+            ? `${thing} stays thrown while power is on`
             : `current holds ${thing}`;
       }
       return `${releaseCause(arrangement, id, rest)}, so ${thing} ${leafHolds ? 'no longer holds' : 'lets go'}`;
     case 'secure':
       if (!rest.locked)
         return `${releaseCause(arrangement, id, rest)}, so ${thing} ${leafHolds ? 'no longer holds' : 'gives way'}`;
-      if (rest.released && rest.cut) return `${cutCause(arrangement, id)}, so ${thing} drops back to locked`;
+      if (rest.released && rest.cut) return `${cutCause(arrangement, id)}, so ${thing} goes back to locked`;
       if (rest.released) return `${thing} has no power to release with and stays locked`;
       return `${thing} needs no power to stay locked`;
   }
@@ -153,14 +153,14 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
 function releaseCause(arrangement: Arrangement, id: ConditionId, rest: Moment): string {
   const { situation } = condition(id);
   if (arrangement.failMode === 'safe') {
-    if (!rest.fed) return situation.mains ? 'lock power is gone' : 'mains and battery are gone';
+    if (!rest.fed) return situation.mains ? 'lock power is gone' : 'line power and battery are gone';
     if (rest.cut) return cutCause(arrangement, id);
   }
-  if (situation.relay === 'stuckReleased') return 'the relay stands in its released position';
+  if (situation.relay === 'stuckReleased') return 'the relay is in its released position';
   if (situation.unlockedHours) return 'the schedule releases it';
   if (situation.credential) return 'the credential releases it';
   if (!situation.sensorWorks && situation.relay === 'works')
-    return 'the dead sensor counts as somebody leaving';
+    return 'the dead sensor counts as someone leaving';
   if (situation.at === 'leaving') {
     if (arrangement.sensor !== 'none' && situation.sensorWorks) return 'the sensor sees the person';
     return 'the controller is asked to release it';
@@ -195,22 +195,22 @@ function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
 }
 
 function blockedClause(arrangement: Arrangement): string {
-  if (arrangement.leafLock.heldByHand) return 'a bolt that only a hand draws keeps people in';
+  if (arrangement.leafLock.heldByHand) return 'a bolt retracted only by hand keeps people in';
   switch (arrangement.release) {
     case 'credentialOut':
-      return 'without a credential nobody gets out';
+      return 'without a credential no one gets out';
     case 'keyInside':
-      return 'without a key nobody gets out';
+      return 'without a key no one gets out';
     case 'lobby':
       return arrangement.leafLock.outsideLocked === 'no'
-        ? 'nobody can be called to unlock it'
-        : 'the lever is locked toward the lobby, so nobody gets out of there';
+        ? 'no one can be called to unlock it'
+        : 'the lever is locked toward the lobby, so no one gets out of it';
     case 'sensor':
     case 'buttonOnly':
     case 'doorSwitch':
       return arrangement.failMode === 'secure' && arrangement.button === 'direct'
-        ? 'without lock power this lock stays locked, so nobody gets out'
-        : 'what should release it only asks the controller, so nobody gets out';
+        ? 'without lock power this lock stays locked, so no one gets out'
+        : 'its release only signals the controller, so no one gets out';
     default:
       return 'nothing on the egress side opens it';
   }
@@ -247,37 +247,37 @@ const list = (ids: readonly ConditionId[]): string =>
 export const findingWords = {
   blockedExit: (ids: readonly ConditionId[]) => `A person on the egress side cannot leave: ${list(ids)}.`,
   blockedOtherWay: (ids: readonly ConditionId[]) =>
-    `People are said to leave from the locked side too, and from there it is locked: ${list(ids)}.`,
+    `People leave from the locked side too, and from there it is locked: ${list(ids)}.`,
   keyedWhileOccupied:
-    'While it is locked nobody gets out without the key; it depends on somebody unlocking it whenever people are in.',
+    'While it is locked no one gets out without the key; it depends on someone unlocking it whenever people are inside.',
   ratedNotLatched: (ids: readonly ConditionId[]) => `A fire-rated leaf is not latched: ${list(ids)}.`,
   ratedNeverRelatched:
-    'A fire-rated leaf stands unlatched in its unlocked hours, and nothing in the building would latch it in a fire.',
+    'A fire-rated leaf is unlatched during its unlocked hours, and nothing in the building would latch it in a fire.',
   ratedStaysOpen: 'Nothing closes this fire-rated leaf, so no latch can hold it in a fire.',
   stairAlarm:
-    'The stair side stays locked under fire alarm, and people in the stair cannot turn back onto the floor.',
+    'The stair side stays locked under fire alarm, and people in the stair cannot re-enter the floor.',
   stairNeverFreed:
-    'The stair side stays locked, the building has no alarm that could free it, and people in the stair cannot turn back onto a floor.',
-  stairCommand: 'The stair side cannot be unlocked on command from another place.',
+    'The stair side stays locked, the building has no alarm that could free it, and people in the stair cannot re-enter a floor.',
+  stairCommand: 'The stair side cannot be unlocked remotely on command.',
   softwareOnly:
-    'Leaving depends on the controller alone: with its relay stuck locked nothing on the egress side frees the door.',
+    'Leaving depends on the controller alone: with its relay stuck locked nothing on the egress side releases the door.',
   batteryHolds: (hours: number | null) =>
     `Batteries of the fire alarm panel keep this lock held against people leaving ${
-      hours === null ? 'for hours that nobody stated' : `for ${hoursInWords(hours)}`
+      hours === null ? 'for hours not stated' : `for ${hoursInWords(hours)}`
     }; NFPA 72 lets them do so for ten minutes at most (read in its 2007 text).`,
   secureUnlocks: (hours: number | null, atOnce: boolean) =>
-    `This secure opening unlocks from outside when the mains fail${
+    `This secure opening unlocks from outside when line power fails${
       atOnce
-        ? ', at once where no battery stands behind it'
+        ? ', at once where it has no battery'
         : hours === null
-          ? ' and the battery is spent; how many hours that takes nobody stated'
+          ? ' and the battery runs down; how many hours that takes is not stated'
           : `, after ${hoursInWords(hours)} of battery`
     }.`,
   secureUnlocksForStair:
-    'The stair side unlocks when power is gone, as the stair asks, though the opening is to be secure.',
+    'The stair side unlocks when power is gone, as the stair requires, though the opening is to be secure.',
   secureUnlocksOnAlarm:
-    'This secure opening unlocks from outside under fire alarm; somebody has to watch it then.',
-  operatorDrivesLatch: 'The operator drives against a latch that nothing draws back for it.',
+    'This secure opening unlocks from outside under fire alarm; someone has to watch it then.',
+  operatorDrivesLatch: 'The operator drives against a latch that nothing retracts for it.',
   failSafeStaysLocked: 'It is called fail safe and yet stays locked when all power is gone.',
   functionUnknown: 'What the outside lever does was not surveyed; this table counts it as locked.',
 } as const;

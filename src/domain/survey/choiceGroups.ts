@@ -21,9 +21,9 @@ const heads: { readonly [K in FactKey]?: readonly (readonly [string, readonly st
       'Offices and rooms for people',
       ['office', 'suiteEntrance', 'conference', 'classroom', 'dayCare', 'courtroom'],
     ],
-    ['Ways and halls', ['corridor', 'lobby', 'areaOfRefuge', 'rescueElevatorLobby']],
+    ['Corridors and lobbies', ['corridor', 'lobby', 'areaOfRefuge', 'rescueElevatorLobby']],
     ['Valuables and data', ['serverRoom', 'modularDataCenter', 'cashRoom', 'pharmacy', 'safeRoom']],
-    ['Stores and small rooms', ['storage', 'closet', 'singleToilet', 'multiToilet', 'kitchen']],
+    ['Storage and small rooms', ['storage', 'closet', 'singleToilet', 'multiToilet', 'kitchen']],
     [
       'Technical and hazardous rooms',
       [

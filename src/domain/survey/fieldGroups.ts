@@ -11,6 +11,6 @@ export const surveyGroups: readonly { readonly group: FieldGroup; readonly name:
   { group: 'stair', name: 'Stair and roof' },
   { group: 'use', name: 'Room and use' },
   { group: 'health', name: 'Health care' },
-  { group: 'wishes', name: 'What the owner wishes' },
-  { group: 'site', name: 'Power, path and surroundings' },
+  { group: 'wishes', name: 'What the owner wants' },
+  { group: 'site', name: 'Power, cable path and surroundings' },
 ];

@@ -8,7 +8,7 @@ export interface HelpLine {
 }
 
 export const keysEverywhere: readonly HelpLine[] = [
-  { name: 'Ctrl + Z', says: 'takes the last edit back; Ctrl + Shift + Z brings it again.' },
+  { name: 'Ctrl + Z', says: 'undoes the last edit; Ctrl + Shift + Z redoes it.' },
   { name: '?', says: 'opens this help.' },
 ];
 
@@ -34,17 +34,17 @@ export const stateHelp: readonly (HelpLine & { readonly state: DecisionState })[
 }));
 
 export const factHelp: readonly HelpLine[] = [
-  { name: 'Known', says: 'somebody saw or measured it.' },
+  { name: 'Known', says: 'someone saw or measured it.' },
   {
     name: 'Assumed',
-    says: 'it stands in until somebody confirms it; where it comes from is written beside it.',
+    says: 'it stands in until someone confirms it; its source is shown beside it.',
   },
   { name: '?', says: 'not surveyed. It counts as unknown, never as no.' },
   { name: 'Secure side', says: 'where the credential is read.' },
   { name: 'Egress side', says: 'where people leave from.' },
   {
     name: 'Fail safe, fail secure',
-    says: 'unlocked or locked from the secure side when lock power is lost. The way out is judged apart.',
+    says: 'unlocked or locked from the secure side when lock power is lost. Egress is judged separately.',
   },
   { name: 'Release', says: 'how a person who leaves unlocks the opening.' },
 ];

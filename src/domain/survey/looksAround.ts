@@ -9,31 +9,31 @@ export const looksAround: readonly Look[] = [
     id: 'strike',
     station: 'frame',
     ask: 'What is at the strike?',
-    help: 'Measure the cut-out and the latch. Tap the frame beside the strike: full sounds dead.',
+    help: 'Measure the cutout and the latch. Tap the frame beside the strike: full sounds dead.',
     drawing: 'strike',
     presets: [
       {
-        label: '4-7/8 cut-out, latch 1/2 in, sounds hollow, nothing pushes on the latch',
+        label: '4-7/8 cutout, latch 1/2 in, sounds hollow, nothing pushes on the latch',
         facts: { strikePrep: 'ansi478', latchProjectionIn: 0.5, ...sound },
       },
       {
-        label: '4-7/8 cut-out, latch 3/4 in, sounds hollow, nothing pushes on the latch',
+        label: '4-7/8 cutout, latch 3/4 in, sounds hollow, nothing pushes on the latch',
         facts: { strikePrep: 'ansi478', latchProjectionIn: 0.75, ...sound },
       },
       {
-        label: '2-3/4 cut-out, latch 1/2 in, sounds hollow, nothing pushes on the latch',
+        label: '2-3/4 cutout, latch 1/2 in, sounds hollow, nothing pushes on the latch',
         facts: { strikePrep: 'light234', latchProjectionIn: 0.5, ...sound },
       },
       {
-        label: '4-7/8 cut-out, latch 1/2 in, nothing pushes on the latch; full or hollow cannot be told',
+        label: '4-7/8 cutout, latch 1/2 in, nothing pushes on the latch; full or hollow cannot be told',
         facts: { strikePrep: 'ansi478', latchProjectionIn: 0.5, latchPreload: false },
       },
       {
-        label: 'No cut-out, sounds hollow, nothing pushes on the latch',
+        label: 'No cutout, sounds hollow, nothing pushes on the latch',
         facts: { strikePrep: 'none', ...sound },
       },
       {
-        label: '4-7/8 cut-out, latch 1/2 in, sounds full, nothing pushes on the latch',
+        label: '4-7/8 cutout, latch 1/2 in, sounds full, nothing pushes on the latch',
         facts: { strikePrep: 'ansi478', latchProjectionIn: 0.5, frameGrouted: true, latchPreload: false },
       },
     ],

@@ -41,10 +41,10 @@ function endInWords(decision: Decision, notKnown: number): string {
     } could still change this decision:`;
   }
   if (decision.state === 'severe') {
-    return 'Nothing more needs to be asked; what leads ends badly for somebody, and that has to be mended first.';
+    return 'Nothing more needs to be asked; the leading option locks someone in or fails in a fire, and that must be fixed first.';
   }
   if (decision.state === 'open') {
-    return 'Nothing more can be asked here, and the decision stays provisional: what it waits for stands with its reasons.';
+    return 'Nothing more can be asked here, and the decision stays provisional: what it is waiting for is listed with its reasons.';
   }
   return 'Nothing more needs to be asked: every answer that could change this decision or its order is known.';
 }

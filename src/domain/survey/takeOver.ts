@@ -82,12 +82,12 @@ export function groupsToTake(from: Opening): ReadonlySet<FieldGroup> {
 }
 
 export function takeOverInWords(count: number, mark: string): string {
-  if (count === 0) return `Nothing to take over: what is chosen already stands here as at ${mark}.`;
-  return `${counted(count, 'fact')} will stand here as assumed, “${likeOpening(mark)}”, until somebody confirms them at the door.`;
+  if (count === 0) return `Nothing to copy: these facts are already the same as at ${mark}.`;
+  return `${counted(count, 'fact')} will be assumed here, “${likeOpening(mark)}”, until someone confirms them at the door.`;
 }
 
 export function takenOverInWords(count: number, mark: string): string {
-  return `${counted(count, 'fact was', 'facts were')} taken over from ${mark}. Undo takes them back.`;
+  return `${counted(count, 'fact was', 'facts were')} copied from ${mark}. Undo removes them.`;
 }
 
 export function confirmAllInWords(count: number): string {
@@ -97,4 +97,4 @@ export function confirmAllInWords(count: number): string {
 }
 
 /** Said where a new opening is begun as a copy. */
-export const sameAsInWords = 'Copied facts stand as assumed until you confirm them at the door.';
+export const sameAsInWords = 'Copied facts are assumed until you confirm them at the door.';

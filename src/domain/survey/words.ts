@@ -2,7 +2,7 @@ import { counted } from '../text/counted.ts';
 
 /** What the survey says around its questions. */
 export const surveyWords = {
-  wholeBuilding: 'One answer for the whole building: it counts at every opening.',
+  wholeBuilding: 'One answer for the whole building: it applies to every opening.',
   cannotTell: 'I can’t tell',
   whatTheyMean: 'What do these mean?',
   /** The same beside a label, where there is little room. */

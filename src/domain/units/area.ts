@@ -16,11 +16,11 @@ export function parseArea(text: string): Told<{ ft2: Qty<'ft²'> }> {
   const plain = text.replace(/\s+/g, ' ').trim().toLowerCase();
   if (plain.includes(','))
     return refuse(
-      `“${text.trim()}” has a comma, which may mean a decimal or a thousand; write a point or nothing.`,
+      `“${text.trim()}” has a comma, which may mean a decimal or a thousand; use a point or nothing.`,
     );
   if (/^\d{1,3}\.\d{3}(?!\d)/.test(plain))
     return refuse(
-      `“${text.trim()}” has three figures behind a point, which may mean a thousand; write it without the point.`,
+      `“${text.trim()}” has three digits after the point, which may mean a thousand; write it without the point.`,
     );
   const parts = /^(\d+(?:\.\d+)?|\.\d+) ?(.*)$/.exec(plain);
   const unit = parts?.[2] ?? '';

@@ -80,7 +80,7 @@ export function parseLength(text: string, options: LengthOptions): Length {
   if (plain === '') return refuse('No length is written.');
   if (plain.includes(','))
     return refuse(
-      `“${text.trim()}” has a comma, which may mean a decimal or a thousand; write a point or nothing.`,
+      `“${text.trim()}” has a comma, which may mean a decimal or a thousand; use a point or nothing.`,
     );
 
   const metric = /^(\d+(?:\.\d+)?|\.\d+) ?(mm|cm|m)$/.exec(plain);

@@ -40,7 +40,7 @@ export function openProblemInWords(problem: OpenProblem): string {
     case 'tooNew':
       return `This file was written by a newer version (format ${problem.found}; this version reads up to ${problem.newest}). Open it with that version; it was left untouched.`;
     case 'migrationFailed':
-      return `The file could not be brought up to date in step “${problem.step}”: ${problem.says}. It was left untouched.`;
+      return `The file could not be updated in step “${problem.step}”: ${problem.says}. It was left untouched.`;
     case 'invalid':
       return `The file is damaged: ${problem.problems.slice(0, 3).join('; ')}. It was left untouched.`;
   }
@@ -67,7 +67,7 @@ function droppedByParsing(text: string): SetAside[] {
     const [frame, table, id] = path;
     return {
       where: path.join('.'),
-      says: 'This name stands twice in the file. The later entry was kept, this is the earlier one.',
+      says: 'This name appears twice in the file. The later entry was kept; this is the earlier one.',
       raw: dropped,
       // What comes in a second opening of one id is no part of the first.
       ...(frame === 'project' && table === 'openings' && id !== undefined && path.length > 3

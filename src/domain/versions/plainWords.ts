@@ -16,7 +16,7 @@ function plainMessage(issue: z.core.$ZodRawIssue): string {
     case 'invalid_format':
       return `It is not written as ${issue.format === 'datetime' ? 'a date with a time' : 'a date'}.`;
     default:
-      return 'It is nothing this version can read.';
+      return 'This version cannot read it.';
   }
 }
 

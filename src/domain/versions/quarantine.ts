@@ -90,12 +90,12 @@ const newest = {
 
 /**
  * A book with an edition nobody knows here was adopted all the same: leaving it out would let doors off. It goes by
- * the newest edition known until somebody chooses.
+ * the newest edition known until someone chooses.
  */
 function readBasis(raw: unknown, setAside: SetAside[]): Raw {
   const basis: Raw = isRecord(raw) ? raw : {};
   if (!isRecord(raw)) {
-    const says = `It cannot be read. The usual basis of this program is used until somebody chooses.`;
+    const says = `It cannot be read. The default basis is used until someone chooses.`;
     setAside.push({ where: 'Code basis', says, raw: raw ?? null });
     return { ...defaultBasis };
   }
@@ -104,7 +104,7 @@ function readBasis(raw: unknown, setAside: SetAside[]): Raw {
     const value = basis[book];
     if (checked(codeBasisSchema.shape[book], value).success) return [book, value];
     const edition = value === undefined ? defaultBasis[book] : newest[book];
-    const says = `This edition is not known here. Decisions go by ${edition ?? 'none'} until somebody chooses.`;
+    const says = `This edition is not known here. Decisions go by ${edition ?? 'none'} until someone chooses.`;
     setAside.push({ where: `Code basis, ${book}`, says, raw: value ?? null });
     return [book, edition];
   });
@@ -275,7 +275,7 @@ function readTable(
       bad.push({ where, says: inWords(key.error), raw });
     } else if (isRecord(raw) && typeof raw['id'] === 'string' && raw['id'] !== id) {
       // Edits look an entry up by its own id; under another key they would never reach it.
-      bad.push({ where, says: `It stands under the id ${id} but calls itself ${raw['id']}.`, raw });
+      bad.push({ where, says: `It is filed under the id ${id} but its own id is ${raw['id']}.`, raw });
     } else {
       const entry = readEntry(where, raw, bad);
       if (entry !== undefined) kept[id] = entry;

@@ -68,7 +68,7 @@ export const failModeSymbols: Readonly<Record<FailMode, FaceSymbol>> = {
 // ── How a person leaving gets out ───────────────────────────────────────────────────────────────────────
 
 export const releaseSymbols: Readonly<Record<Release, FaceSymbol>> = {
-  free: symbol(releases.free, 'The way out passes through', doorway, wayOut),
+  free: symbol(releases.free, 'The egress path passes through', doorway, wayOut),
   stairReentry: symbol(
     releases.stairReentry,
     'Steps of the stair, out and back in on command',
@@ -95,7 +95,7 @@ export const releaseSymbols: Readonly<Record<Release, FaceSymbol>> = {
   ),
   delayed: symbol(
     releases.delayed,
-    'A waiting time before the way out',
+    'A delay before egress',
     ...waiting(7.5, 12, 6),
     heavy('M17 1V7M17 17V23'),
     line('M14 12H22M19 9L22 12L19 15'),
@@ -117,7 +117,7 @@ export const releaseSymbols: Readonly<Record<Release, FaceSymbol>> = {
   ),
   lobby: symbol(
     releases.lobby,
-    'Elevator with its two arrows, and the way out',
+    'Elevator with its two arrows, and egress',
     line('M2 2H13V22H2Z'),
     solid('M7.5 4.5L10.5 9.5H4.5ZM7.5 19.5L10.5 14.5H4.5Z'),
     line('M15 12H22M18.5 8L22.5 12L18.5 16'),
@@ -152,7 +152,7 @@ export const releaseSymbols: Readonly<Record<Release, FaceSymbol>> = {
   ),
   none: symbol(
     releases.none,
-    'The way out ends at the wall',
+    'The egress path ends at the wall',
     heavy('M17 1V23'),
     line('M2 12H14M10 8L14 12L10 16'),
     solid('M18.5 1H22V23H18.5Z'),
@@ -164,7 +164,7 @@ export const releaseSymbols: Readonly<Record<Release, FaceSymbol>> = {
 export const stateSymbols = {
   locked: symbol('Locked', 'Bolt thrown into its keeper', keeper(6.5), thrown(6.5)),
   unlocked: symbol('Unlocked', 'Bolt drawn back', keeper(6.5), drawnBack(6.5)),
-  free: symbol('Free', 'The way out passes through', doorway, wayOut),
+  free: symbol('Free', 'The egress path passes through', doorway, wayOut),
   delayed: symbol(
     'Delayed',
     'Free after a waiting time',
@@ -181,7 +181,7 @@ export const stateSymbols = {
   ),
   blocked: symbol(
     'Blocked',
-    'The way out ends at the wall',
+    'The egress path ends at the wall',
     heavy('M17 1V23'),
     line('M2 12H14M10 8L14 12L10 16'),
     solid('M18.5 1H22V23H18.5Z'),
@@ -273,7 +273,7 @@ export const statusSymbols = {
     solid('M12 1L23.5 22H0.5ZM10.75 8.5V15H13.25V8.5ZM10.75 17H13.25V19.5H10.75Z'),
   ),
   nothingFits: symbol(
-    'Nothing fits',
+    'No workable hardware',
     'Empty lozenge: no device survives the rules',
     line('M12 1.5L22.5 12L12 22.5L1.5 12Z'),
   ),

@@ -54,7 +54,7 @@ export interface DecisionRecord {
   readonly missing: readonly FactKey[];
   /** How many arrangements the rules and the door ruled out. */
   readonly rejected: number;
-  /** Where nothing fits: the least work after which something would; null everywhere else. */
+  /** Where no hardware works: the least work after which something would; null everywhere else. */
   readonly waysForward: {
     readonly says: string;
     readonly ways: readonly WayRecord[];
@@ -148,7 +148,10 @@ function waysRecord(project: Project, opening: Opening, decision: Decision): Dec
     }),
   );
   return {
-    says: ways.length > 0 ? 'Nothing fits as it stands; this work would let something stand.' : noWayForward,
+    says:
+      ways.length > 0
+        ? 'No workable hardware as it stands; this work would let something stand.'
+        : noWayForward,
     ways,
   };
 }

@@ -57,7 +57,7 @@ function before({ simulated: { arrangement, setting } }: Tested): readonly Draft
     drafts.push(
       line(
         'Closing and latching',
-        'Let the leaf go at 90 degrees and again 6 in before the frame.',
+        'Release the leaf from 90 degrees and again from 6 in open.',
         'It closes and latches by itself both times.',
         figures.practice,
       ),
@@ -67,8 +67,8 @@ function before({ simulated: { arrangement, setting } }: Tested): readonly Draft
     drafts.push(
       line(
         'Fire door',
-        'Look at labels, gaps and the reach of the latch into its strike.',
-        'Labels are there; the reach is what the label asks or more.',
+        'Check labels, gaps and latch engagement.',
+        'Labels are in place; engagement is at least what the label requires.',
         '',
         'in',
       ),
@@ -77,9 +77,9 @@ function before({ simulated: { arrangement, setting } }: Tested): readonly Draft
   if (!wired) return drafts;
   drafts.push(
     line(
-      'Volts at the device',
+      'Voltage at the device',
       'Measure at the lock while it is energized and every other load of the supply is on.',
-      'Within 10 % of the rated volts.',
+      'Within 10 % of rated voltage.',
       figures.makers,
       'V',
     ),
@@ -107,7 +107,7 @@ function after(tested: Tested): readonly Draft[] {
   if (free && outcomes.batterySpent.exit === 'free') {
     drafts.push(
       line(
-        'Way out without any power',
+        'Egress without any power',
         'With lock supply and controller off, open by the lever or bar from inside.',
         'One motion opens the leaf.',
       ),
@@ -141,7 +141,7 @@ function after(tested: Tested): readonly Draft[] {
       line(
         'Magnet',
         'Move the armature by hand, then release and open at once.',
-        'The armature moves freely and nothing of the hold remains.',
+        'The armature moves freely and no residual hold remains.',
       ),
     );
   }
@@ -149,7 +149,7 @@ function after(tested: Tested): readonly Draft[] {
     drafts.push(
       line(
         'Operator',
-        'Work the operator from outside while locked, then with a valid credential.',
+        'Trigger the operator from outside while locked, then with a valid credential.',
         'It does not drive against a locked latch; it drives only after the release.',
       ),
     );
@@ -159,12 +159,12 @@ function after(tested: Tested): readonly Draft[] {
       line(
         'Inputs',
         'Open and short each supervised input, and the tamper.',
-        'Each is told apart from normal.',
+        'Each is distinguished from normal.',
       ),
       line(
         'Records',
-        'Look at cable and supply labels, as-built drawing and dates on batteries.',
-        'All are there.',
+        'Check cable and supply labels, as-built drawings and battery dates.',
+        'All are in place.',
       ),
     );
   }

@@ -13,7 +13,7 @@ export function delayTest({ simulated: { arrangement }, decision }: Tested): Dra
   return line(
     'Delay',
     `Push the hardware with 15 lbf for no longer than ${time}, let go, and time the release.`,
-    `The alarm sounds during the push. Nothing stops the delay. It opens ${arrangement.delayS} s after it started, and only a hand arms it again.`,
+    `The alarm sounds during the push. Nothing stops the delay. It opens ${arrangement.delayS} s after it started, and it is rearmed by hand only.`,
     `${timeSource(decision, adopted)} 15 lbf: older model text; newer text names no force. ${arrangement.delayS} s: ${delaySource(decision.basis)}.`,
     's',
   );

@@ -4,7 +4,7 @@ import { type Cite, citeInWords, under } from '../../domain/codes/sections.ts';
 /** Whose the figures of a test are. A technician who fails a door by a figure must be able to say by whose. */
 export const figures = {
   practice: 'Common practice, no source.',
-  makers: 'Usual window of lock makers; the data sheet of this lock governs.',
+  makers: 'Usual tolerance of lock manufacturers; the data sheet of this lock governs.',
   guide: 'Usual ceiling of guide specifications for strikes.',
   alarm:
     'NFPA 72, time in which a fire safety function starts, from memory. Codes ask for release upon the alarm; the delay of a flow switch comes before it.',

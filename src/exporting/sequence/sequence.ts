@@ -35,15 +35,15 @@ const events: readonly (readonly [event: string, write: Write])[] = [
   [
     'Refused credential outside',
     ({ outcomes }) =>
-      outcomes.refusedCredential.applies ? 'Nothing moves. The attempt is recorded.' : undefined,
+      outcomes.refusedCredential.applies ? 'Nothing moves. The attempt is logged.' : undefined,
   ],
   ['Leaving', leaving],
   ['Exit sensor and button', sensorAndButton],
-  ['Mains lost', mains],
+  ['Line power lost', mains],
   ['All power lost', ({ outcomes }) => outcomes.batterySpent.says],
   ['Fire alarm', alarm],
   ['Sprinkler flow', ({ outcomes }) => applying(outcomes, 'sprinklerFlow')],
-  ['Released from another place', ({ outcomes }) => applying(outcomes, 'releaseCommand')],
+  ['Released remotely', ({ outcomes }) => applying(outcomes, 'releaseCommand')],
   ['Forced open', ({ outcomes }) => outcomes.doorForced.says],
   ['Held open', ({ outcomes }) => outcomes.doorHeld.says],
   ['Automatic operator', operator],
@@ -96,7 +96,7 @@ function normal({ outcomes: { lockedHours }, thing }: Given): string {
 function scheduled({ outcomes, arrangement }: Given): string | undefined {
   if (!outcomes.unlockedHours.applies) return undefined;
   return arrangement.release === 'keyInside'
-    ? 'Somebody unlocks it by key before people come in, and it stays so while they are in.'
+    ? 'Someone unlocks it by key before people arrive, and it stays unlocked while they are inside.'
     : `${outcomes.unlockedHours.says} Whether the first person in has to start it is set in the controller.`;
 }
 
@@ -110,9 +110,9 @@ function sensorAndButton({ arrangement }: Given): string | undefined {
   if (arrangement.button === 'none' && arrangement.sensor === 'none') return undefined;
   const sensor =
     arrangement.sensor === 'failsOpen'
-      ? 'The sensor unlocks for whoever comes near, and also when it loses power or signal.'
+      ? 'The sensor unlocks for anyone approaching, and also when it loses power or signal.'
       : arrangement.sensor === 'plain'
-        ? 'The sensor unlocks for whoever comes near.'
+        ? 'The sensor unlocks for anyone approaching.'
         : '';
   const button =
     arrangement.button === 'direct'
@@ -145,16 +145,16 @@ function operator({ setting, arrangement }: Given): string | undefined {
   if (!setting.operatorDrives) return undefined;
   const order =
     arrangement.latch === 'always'
-      ? 'Nothing draws the latch for the operator: it may drive only while the leaf is unlatched by hand.'
+      ? 'Nothing retracts the latch for the operator: it may drive only while the leaf is unlatched by hand.'
       : 'First the lock releases, then its monitor reports, then the operator drives.';
   return `${order} While the outside is locked the outside button does nothing.${
-    setting.rated ? ' On fire alarm the operator is off and the leaf closes.' : ''
+    setting.rated ? ' On fire alarm the operator is disabled and the leaf closes.' : ''
   }`;
 }
 
 function controller({ outcomes, wired }: Given): string {
   if (!wired) return 'The lock works by itself; no controller is needed at the moment of use.';
-  return `Without its network the controller goes by what it holds in memory. Dead in the locked state: ${midSentence(
+  return `Without its network the controller runs on what it has in memory. Dead in the locked state: ${midSentence(
     outcomes.relayStuckLocked.says,
   )} Dead in the released state: ${midSentence(outcomes.relayStuckReleased.says)}`;
 }
@@ -172,7 +172,7 @@ function key({ arrangement }: Given): string | undefined {
 function lockdown({ outcomes, wired, arrangement }: Given): string {
   if (nothingToLock(arrangement)) return 'Nothing here can be locked down.';
   const change = wired
-    ? 'Lockdown takes schedule and credentials away.'
+    ? 'Lockdown suspends the schedule and credentials.'
     : 'Lockdown is set at the lock or by key.';
   return `${change} Then, as in locked hours: ${exitInWords(outcomes.lockedHours)}.`;
 }

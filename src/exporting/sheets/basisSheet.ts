@@ -45,7 +45,7 @@ export function basisSheet(
 ): BasisSheet {
   const differing = compared.filter((one) => one.differences.length > 0);
   return {
-    says: `${counted(differing.length, 'opening')} of ${compared.length} would come out otherwise.`,
+    says: `${counted(differing.length, 'opening')} of ${compared.length} would come out differently.`,
     now: `Project: ${basisInWords(project.basis)}`,
     instead: `Instead: ${otherBasisInWords(project, other)}`,
     groups: differing.map(({ mark, differences }) => ({
@@ -54,9 +54,9 @@ export function basisSheet(
       lines: differences.map(lineOf),
     })),
     notes: [
-      'A rule is cited under the basis on which it speaks. A dash: that side says nothing of the kind.',
+      'A rule is cited under the basis in which it applies. A dash means that side has nothing comparable.',
       'Survey, weights and choices by hand are the same on both sides. Findings about the whole building are not compared.',
-      'Rules that were not read in a code’s own text say so in the rule book. The basis that governs is the authority’s to name.',
+      'Rules that were not read in a code’s own text say so in the rule book. The authority names the basis that governs.',
     ],
   };
 }

@@ -90,9 +90,9 @@ export function scheduleSheet(project: Project, decisions: Decisions): ScheduleS
     })),
     says: counted(rows.length, 'opening'),
     notes: [
-      'A dash was not surveyed or is not chosen yet.',
-      'From is the secure side, on which a credential is asked for; To is the side people leave from. Hand is told from the secure side.',
-      'Label is the fire rating of the door in minutes. Fail safe and fail secure speak of the secure side only: what a person leaving does stands under Way out.',
+      'A dash means not surveyed or not chosen yet.',
+      'From is the secure side, on which a credential is asked for; To is the side people leave from. Hand is read from the secure side.',
+      'Label is the fire rating of the door in minutes. Fail safe and fail secure refer to the secure side only: what a person leaving does is under Egress.',
     ],
   };
 }

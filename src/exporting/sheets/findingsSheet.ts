@@ -50,10 +50,10 @@ export function findingsSheet(project: Project, findings: readonly BuildingFindi
     says: counted(findings.length, 'finding'),
     groups,
     notes: [
-      'When names the conditions of the building in which a finding shows. A way lists openings in the order in which a person meets them.',
-      'Findings follow from the survey and from what is chosen at each opening. What nobody surveyed was not walked.',
+      'When names the conditions of the building in which a finding shows. A path lists openings in the order a person meets them.',
+      'Findings follow from the survey and from what is chosen at each opening. What was not surveyed was not checked.',
     ],
   };
 }
 
-const always = 'Whatever the condition';
+const always = 'In any condition';

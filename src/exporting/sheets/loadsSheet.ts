@@ -61,7 +61,7 @@ export function loadsSheet(project: Project, spaces: readonly SpaceEgress[]): Lo
 
 const notes = [
   notComputedHere,
-  'Clear widths marked “about” are estimates from leaf and hinges. Findings follow from the survey; they are no finding that a space meets any code.',
+  'Clear widths marked “about” are estimates from leaf and hinges. Findings follow from the survey; they are not a determination of code compliance.',
 ];
 
 function lineOf(egress: SpaceEgress): LoadLine {
@@ -110,8 +110,8 @@ function withoutName(says: string, name: string): string {
 }
 
 function otherwise({ load, judged, hasDoors }: SpaceEgress): string {
-  if (!judged) return 'Not judged: a corridor carries the people of its rooms.';
+  if (!judged) return 'Not judged: a corridor carries the people from its rooms.';
   if (load.people === null) return load.says;
-  if (load.people === 0) return 'Nobody is counted in it.';
-  return hasDoors ? 'Nothing found.' : 'No opening joins it yet.';
+  if (load.people === 0) return 'It has no occupants.';
+  return hasDoors ? 'Nothing found.' : 'No opening connects to it yet.';
 }

@@ -77,7 +77,7 @@ function entryOf(project: Project, opening: Opening, decision: Decision): Regist
 
 /** What the register can be narrowed to, with the words of the list it is chosen from. */
 export const registerFilters = {
-  all: 'Everything that needs a name',
+  all: 'Everything that needs a signature',
   waiting: 'Waits for a reviewer, or stale',
   open: reviewStateWords.open,
   stale: reviewStateWords.stale,
@@ -96,14 +96,14 @@ export function isListed(state: ReviewState, filter: RegisterFilter): boolean {
   return filter === 'waiting' ? state === 'open' || state === 'stale' : state === filter;
 }
 
-/** "4 openings on the register; 3 unsigned, 1 stale. 2 lines about the building need a name as well." */
+/** "4 openings on the register; 3 unsigned, 1 stale. 2 lines about the building need a signature as well." */
 export function registerInWords(entries: readonly RegisterEntry[], aboutBuilding = 0): string {
   const building =
     aboutBuilding === 0
       ? ''
-      : ` ${counted(aboutBuilding, 'line')} about the building ${aboutBuilding === 1 ? 'needs' : 'need'} a name${entries.length === 0 ? '' : ' as well'}.`;
+      : ` ${counted(aboutBuilding, 'line')} about the building ${aboutBuilding === 1 ? 'needs' : 'need'} a signature${entries.length === 0 ? '' : ' as well'}.`;
   if (entries.length === 0)
-    return `The rules here asked for no name at an opening. That is not a review.${building}`;
+    return `The rules here required no signature at any opening. That is not a review.${building}`;
   const waiting = entries.filter((entry) => entry.status.state === 'open').length;
   const stale = entries.filter((entry) => entry.status.state === 'stale').length;
   return `${counted(entries.length, 'opening')} on the register; ${waiting} unsigned, ${stale} stale.${building}`;

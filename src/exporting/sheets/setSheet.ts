@@ -102,7 +102,7 @@ function blockOf(set: HardwareSet, project: Project, decisions: Decisions): SetB
       set.numberState === 'new' || set.numberState === 'revised' ? numberStateWords[set.numberState] : '',
     title: set.title,
     says: [
-      `Way out: ${set.release}`,
+      `Egress: ${set.release}`,
       `Fire label: ${set.label}`,
       `Leaves: ${set.leaves}`,
       ...(set.handing === '' ? [] : [`Hand: ${set.handing}`]),

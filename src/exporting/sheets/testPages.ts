@@ -44,7 +44,7 @@ export function testPages(
             noTest:
               sheet.noTest.length === 0
                 ? ''
-                : `No test is written for this arrangement. ${sheet.noTest.join(' ')} Change it, or have the authority’s written decision first.`,
+                : `No test is written for this arrangement. ${sheet.noTest.join(' ')} Change it, or get the authority’s written decision first.`,
             lines: sheet.lines,
             crowded: sheet.lines.length > crowdedFrom,
             title: titleBlock(project, 'tests', day, { label: 'Opening', value: opening.mark }),

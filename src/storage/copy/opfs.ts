@@ -69,7 +69,7 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
 
 /** A full disk may take a part only, without a word. */
 function all(handle: SyncHandle, bytes: Uint8Array, at: number): void {
-  if (handle.write(bytes, { at }) !== bytes.length) throw new Error('the disk took a part only');
+  if (handle.write(bytes, { at }) !== bytes.length) throw new Error('the disk wrote only part of it');
 }
 
 /** A window that was closed a moment ago may still hold the file. */

@@ -55,7 +55,7 @@ function SpaceBox(props: {
   const found = plan.spaces[space.index];
   if (!found) return null;
   const out = wayOutInWords(plan, state, space.index);
-  const shut = out === 'No way out';
+  const shut = out === 'No egress';
   const open = isExposed(plan, state, space.index);
   const classes = [
     'floor-space',

@@ -50,7 +50,7 @@ describe('loads and exits', () => {
       '1',
       '170',
       '34 in (101)',
-      expect.stringMatching(/^Serious 56 people need 2 ways out; 1 is found \(101\)\./),
+      expect.stringMatching(/^Serious 56 people need 2 exits; 1 is found \(101\)\./),
     ]);
     const open = within(row).getByRole('button', { name: 'Music room' });
     expect(open).toHaveAttribute('aria-expanded', 'false');

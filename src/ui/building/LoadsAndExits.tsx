@@ -85,7 +85,7 @@ export function LoadsAndExits({ project }: { project: Project }) {
         <p>
           No space has a load yet. Say under <a href="#/project">Project</a>, at each space, what its floor is
           used for and how large it is, or give its load. This table then says how many people it holds, how
-          many ways out they need, whether its doors carry them and whether these need panic hardware.
+          many exits they need, whether its doors have the capacity and whether they need panic hardware.
         </p>
       )}
     </section>

@@ -41,7 +41,7 @@ export function wayOutInWords(plan: Plan, state: BuildingState, space: number): 
     case NOT_SAID:
       return 'Egress not known';
     default:
-      return isOccupied(found) ? 'No way out' : 'No egress; no one inside';
+      return isOccupied(found) ? 'No egress' : 'No egress; no one inside';
   }
 }
 

@@ -23,7 +23,7 @@ describe('a mark', () => {
       'Delayed 15 s',
       'Electromagnetic lock',
       'Fail secure',
-      'Key on the egress side',
+      'Keyed from the egress side',
     ]) {
       expect(screen.getByText(word)).toBeVisible();
     }

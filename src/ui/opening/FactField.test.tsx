@@ -50,11 +50,11 @@ test('an assumption says where it comes from and is confirmed with one tap', asy
 
 test('what the app assumed itself shows its value and is confirmed as well', async () => {
   const onAnswer = accepted();
-  const borrowed = { value: false, words: 'no', from: 'no such wish was recorded', assumed: true };
+  const borrowed = { value: false, words: 'no', from: 'not requested', assumed: true };
   render(
     <FactField fact="wishInterlock" of={door} value={undefined} borrowed={borrowed} onAnswer={onAnswer} />,
   );
-  expect(screen.getByText('Assumed: no — no such wish was recorded')).toBeInTheDocument();
+  expect(screen.getByText('Assumed: no — not requested')).toBeInTheDocument();
   await userEvent.click(screen.getByRole('button', { name: /^Confirm/ }));
   expect(onAnswer).toHaveBeenCalledWith(known(false));
 });

@@ -136,7 +136,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
                 <ErrorPanel name="What happens when">
                   <ConditionTable project={project} opening={opening} />
                 </ErrorPanel>
-                <ErrorPanel name="The way out">
+                <ErrorPanel name="Egress">
                   <PathFindings project={project} opening={opening} />
                   <SpacesLeft project={project} opening={opening} />
                 </ErrorPanel>

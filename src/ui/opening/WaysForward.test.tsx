@@ -9,7 +9,7 @@ import { DecisionPanel } from './DecisionPanel.tsx';
 
 const demo = demoProject();
 
-/** The electrical room pair of the demo, where nothing fits, with the door type told. */
+/** The electrical room pair of the demo, where no hardware works, with the door type told. */
 function opened(doorType: 'pair' | 'slidingManual', panicPresent = false) {
   const found = Object.values(demo.openings).find((one) => one.mark === '119');
   if (!found) throw new Error('The demo has no opening 119.');
@@ -23,7 +23,7 @@ function opened(doorType: 'pair' | 'slidingManual', panicPresent = false) {
 }
 const heading = { name: 'What would make it work' };
 
-test('where nothing fits, the least work after which something would', () => {
+test('where no hardware works, the least work after which something would', () => {
   opened('pair');
   expect(screen.getByRole('heading', heading)).toBeVisible();
   expect(screen.getByText(/^Exit device \(panic hardware\)/)).toBeVisible();

@@ -9,7 +9,7 @@ interface Props {
   readonly decision: Decision;
 }
 
-/** Where nothing fits: the least work after which something would. */
+/** Where no hardware works: the least work after which something would. */
 export function WaysForward({ project, opening, decision }: Props) {
   const ways = useMemo(
     () => waysForward(project, opening, decision).map(wayInWords),

@@ -116,7 +116,7 @@ describe('the project page', () => {
     await user.selectOptions(part.getByLabelText('IBC'), '2024');
     expect(project().basis.ibc).toBe(2021);
     await user.click(part.getByRole('button', { name: 'Compare' }));
-    expect(await part.findByText('1 opening of 1 would come out otherwise.')).toBeInTheDocument();
+    expect(await part.findByText('1 opening of 1 would come out differently.')).toBeInTheDocument();
     expect(part.getAllByText(/^R-56 · IBC 2024/).length).toBeGreaterThan(0);
     expect(project().basis.ibc).toBe(2021);
     await user.selectOptions(part.getByLabelText('IBC'), '2018');

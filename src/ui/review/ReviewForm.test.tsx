@@ -57,7 +57,7 @@ describe('a reviewer at the register', () => {
     await user.click(entry.getByRole('radio', { name: 'Refuse' }));
     await user.type(entry.getByLabelText('By (name)'), 'J. Reviewer');
     await user.click(entry.getByRole('button', { name: 'File the review' }));
-    expect(entry.getByText('Say why, so that it can be put right.')).toBeInTheDocument();
+    expect(entry.getByText('Say why, so that it can be corrected.')).toBeInTheDocument();
     expect(entry.getByLabelText(/^Reason/)).toHaveFocus();
     expect(review()).toBeNull();
   });

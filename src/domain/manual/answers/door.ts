@@ -16,19 +16,19 @@ export const doorAnswers: AnswersTo<Keys> = {
       'The leaf hangs on arms inboard of its edge, so that part of it swings in while the rest swings out.',
     ),
     slidingManual: trade('Slides along the wall on a track and is moved by hand.'),
-    slidingAutomatic: trade('Slides by motor when somebody comes near; the usual shop entrance.'),
+    slidingAutomatic: trade('Slides by motor when someone approaches; the usual shop entrance.'),
     folding: trade('Folds up or slides together like a curtain; horizontal, on a track overhead.'),
-    revolving: trade('Wings that turn round a middle post inside a drum.'),
-    overhead: trade('Goes up: sections on tracks, or slats that roll round a barrel above the opening.'),
+    revolving: trade('Wings that turn around a center post inside a drum.'),
+    overhead: trade('Goes up: sections on tracks, or slats that roll around a barrel above the opening.'),
     grille: trade('An open curtain of rods and links that rolls up or to the side, as in front of a shop.'),
     gateSwing: trade('A leaf of a fence that turns on hinges.'),
     gateSlide: trade('A leaf of a fence that rolls sideways.'),
     turnstile: trade('Arms at hip height that let one person through at a time; can be climbed over.'),
-    turnstileFull: trade('A turning cage from floor to above head height; nobody climbs over it.'),
+    turnstileFull: trade('A turning cage from floor to above head height; no one can climb over it.'),
     turnstileSecurity: trade('A lane between two cabinets whose glass wings or flaps are moved by motor.'),
   },
   leafMaterial: {
-    hollowMetal: trade('Sheet steel folded round a core; a magnet sticks to it and it sounds hollow.'),
+    hollowMetal: trade('Sheet steel folded around a core; a magnet sticks to it and it sounds hollow.'),
     woodMineralCore: trade(
       'Wood faces on a core of mineral board; the usual wood door rated 45 minutes or more.',
     ),
@@ -38,14 +38,10 @@ export const doorAnswers: AnswersTo<Keys> = {
     woodHollowCore: trade(
       'Thin faces on a paper honeycomb, or thin panels; light, hollow when knocked, no hold for a lock.',
     ),
-    aluminiumNarrow: trade(
-      'Glass leaf whose upright edge is about 2 in wide; only narrow-stile locks go in.',
-    ),
-    aluminiumMedium: trade('Glass leaf whose upright edge is about 3-1/2 to 4 in wide.'),
-    aluminiumWide: trade('Glass leaf whose upright edge is about 5 in wide; takes some mortise locks.'),
-    glassFrameless: trade(
-      'A sheet of bare toughened glass with no upright edge; whatever is fixed to it is clamped.',
-    ),
+    aluminiumNarrow: trade('Glass leaf whose stile is about 2 in wide; only narrow-stile locks go in.'),
+    aluminiumMedium: trade('Glass leaf whose stile is about 3-1/2 to 4 in wide.'),
+    aluminiumWide: trade('Glass leaf whose stile is about 5 in wide; takes some mortise locks.'),
+    glassFrameless: trade('A sheet of tempered glass with no stile; whatever is attached to it is clamped.'),
     glazedFireAssembly: trade(
       'Fire-resistive glass and its frame, tested and listed as one; the mark is etched into the glass.',
     ),

@@ -15,7 +15,7 @@ export const wishesAnswers: AnswersTo<Keys> = {
     asToday: own('What locks it today stays, electric or not: nothing is chosen and nothing is bought.'),
   },
   readerSides: {
-    none: trade('The door is free or locked by key; nobody shows a card or types a code.'),
+    none: trade('The door is free or key locked; no one presents a card or code.'),
     secure: trade('A card or code to come in; nothing to show when leaving.'),
     both: trade(
       'A card or code also to leave; refused nearly everywhere, unless something else lets people out.',
@@ -31,14 +31,14 @@ export const wishesAnswers: AnswersTo<Keys> = {
     critical: own(`What must not be lost at all; ${against('critical')}.`),
   },
   traffic: {
-    light: own(`A few people a day, as at a store or plant room; ${openings('light')}.`),
+    light: own(`A few people a day, as at a storage or mechanical room; ${openings('light')}.`),
     medium: own(`An office or a suite entrance; ${openings('medium')}.`),
     heavy: own(`A stair or main corridor of a busy building; ${openings('heavy')}.`),
     extreme: own(`A school, station or hospital entrance, open and shut all day; ${openings('extreme')}.`),
   },
   appearance: {
     standard: plain,
-    visible: own('Visitors stand in front of it; what is bulky counts against a device.'),
-    showpiece: own('The architect chose every fitting; hardly anything may show.'),
+    visible: own('Visitors see it up close; bulk counts against a device.'),
+    showpiece: own('The architect chose every detail; almost nothing may show.'),
   },
 };

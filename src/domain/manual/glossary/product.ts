@@ -37,7 +37,7 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   putProduct: own('Product', 'A row of the project’s product book that is added, changed or removed.'),
   setRun: own('Run', 'The cable run of an opening, its closet or its supply.'),
   putRun: own('Run taken back', 'Where the cable of an opening goes, put back as it was.'),
-  setAside: own('Set aside', 'What a file held and could not be read, until somebody has dealt with it.'),
+  setAside: own('Set aside', 'What a file held and could not be read, until someone has resolved it.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 
@@ -47,12 +47,12 @@ const verdictSays: Readonly<Record<Verdict, string>> = {
   toAhj: 'The reviewer leaves it to the authority having jurisdiction and says what to ask.',
 };
 const reviewStateSays: Readonly<Record<ReviewState, string>> = {
-  notNeeded: 'Nothing in this decision asks for a signature.',
-  open: 'Something asks for a signature and nobody has signed yet.',
+  notNeeded: 'Nothing in this decision requires a signature.',
+  open: 'Something requires a signature and no one has signed yet.',
   approved: 'Signed, and nothing a reviewer judged has changed since.',
   refused: 'A reviewer did not accept it; it must be changed and looked at again.',
   toAhj: 'The question lies with the authority having jurisdiction.',
-  stale: 'What was signed is no longer what stands here; it must be looked at again.',
+  stale: 'What was signed has changed; it must be reviewed again.',
 };
 export const verdictTerms: readonly Term[] = [
   ...(Object.keys(verdictSays) as Verdict[]).map((id) => own(verdictWords[id], verdictSays[id])),
@@ -63,7 +63,7 @@ export const verdictTerms: readonly Term[] = [
 
 const severitySays: Readonly<Record<Severity, string>> = {
   severe: 'A person could be kept in, or a fire door could stand open in a fire.',
-  serious: 'Something protected stands open, or the arrangement does not do what it is for.',
+  serious: 'Something protected is left open, or the arrangement does not do its job.',
   note: 'Worth knowing; nothing waits for it.',
 };
 export const severityTerms: readonly Term[] = (Object.keys(severitySays) as Severity[]).map((id) =>
@@ -73,10 +73,10 @@ export const severityTerms: readonly Term[] = (Object.keys(severitySays) as Seve
 /** What a cell of the condition table can say, on screen and on the test sheet. */
 export const outcomeTerms: readonly Term[] = [
   trade('Locked', 'From the secure side the opening does not open without credential or key.'),
-  trade('Unlocked', 'From the secure side anybody can open.'),
+  trade('Unlocked', 'From the secure side anyone can open.'),
   trade('Free', 'A person leaving opens at once, without key, card or code.'),
   trade('Delayed', 'A person leaving pushes and waits the seconds named.'),
-  own('By staff', 'A person leaving waits until somebody on duty opens.'),
+  own('By staff', 'A person leaving waits until someone on duty opens.'),
   own('Blocked', 'A person leaving does not get out.'),
   trade('Latched', 'A bolt holds the shut leaf without power.'),
   trade('Not latched', 'The shut leaf opens by a push or a pull.'),

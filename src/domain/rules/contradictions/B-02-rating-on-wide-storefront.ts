@@ -20,7 +20,7 @@ export const B02 = defineRule({
       field: 'fireLabel',
       severity: 'refuse',
       when: all(storefront, not(seen)),
-      says: 'A storefront leaf is to be rated {fireRatingMin} and nobody saw its label; ask for the label or the listing.',
+      says: 'A storefront leaf is to be rated {fireRatingMin} and its label was not seen; ask for the label or the listing.',
     },
     {
       key: 'b',

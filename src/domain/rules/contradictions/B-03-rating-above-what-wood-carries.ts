@@ -23,7 +23,7 @@ export const B03 = defineRule({
       field: 'fireRatingMin',
       severity: 'refuse',
       when: all(tooMuch, not(seen)),
-      says: 'A leaf of {leafMaterial} is to be rated {fireRatingMin}, more than such leaves carry, and nobody saw its label; check core, label and rating.',
+      says: 'A leaf of {leafMaterial} is to be rated {fireRatingMin}, more than such leaves carry, and its label was not seen; check core, label and rating.',
     },
     {
       key: 'b',

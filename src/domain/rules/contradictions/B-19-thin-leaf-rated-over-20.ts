@@ -4,7 +4,7 @@ import { cases, defineRule } from '../rule.ts';
 
 export const B19 = defineRule({
   id: 'B-19',
-  title: 'A thin leaf rated over 20 min',
+  title: 'A thin leaf rated over 20 min min',
   family: 'contradictions',
   book: 'practice',
   cites: [text('practice', '', 'Rated leaves are 1-3/4 in thick')],

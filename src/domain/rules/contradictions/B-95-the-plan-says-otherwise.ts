@@ -49,7 +49,7 @@ export const B95 = defineRule({
       field: 'lobbyHasOtherExit',
       severity: 'warn',
       when: yes('planNoLobbyExit'),
-      says: 'The survey gives this lobby another exit, or this door another part, and the plan shows no other way out of the lobby. It is judged as the door of a lobby without one.',
+      says: 'The survey gives this lobby another exit, or this door another part, and the plan shows no other exit of the lobby. It is judged as the door of a lobby without one.',
     },
     {
       key: 'f',
@@ -57,7 +57,7 @@ export const B95 = defineRule({
       field: 'egressRole',
       severity: 'refuse',
       when: yes('planNoOtherDoor'),
-      says: 'This opening is not counted as a way out, and the plan shows no other door for the people behind it. Enter the door they leave by.',
+      says: 'This opening is not counted as an exit, and the plan shows no other door for the people behind it. Enter the door they leave by.',
     },
   ],
   cases: cases(

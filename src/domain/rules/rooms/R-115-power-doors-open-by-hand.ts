@@ -37,7 +37,7 @@ export const R115 = defineRule({
       effect: 'modify',
       trade: 'doorSupplier',
       when: all(yes('isEgress'), is('doorType', 'slidingAutomatic'), no('breakaway')),
-      says: 'These leaves do not swing out; a sliding door on the way out needs breakaway leaves.',
+      says: 'These leaves do not swing out; a sliding door in a means of egress needs breakaway leaves.',
     },
     {
       key: 'g',
