@@ -223,7 +223,7 @@ describe('what decisions lean on', () => {
     if (!row) throw new Error('No row.');
     return openingSheet(project, opening, row, decision, reportOf(decision), '2026-01-01');
   };
-  const labels = ['Occupancy', 'Occupant load', 'Sprinklered', 'detection', 'Fire alarm', 'Way out'];
+  const labels = ['Occupancy', 'Occupant load', 'Sprinklered', 'detection', 'Fire alarm', 'Egress'];
 
   test('stands on the opening sheet and the register, in the same words', () => {
     for (const opening of demoOpenings) {

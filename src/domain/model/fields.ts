@@ -96,7 +96,7 @@ export const factSchemas = {
     {
       hollowMetal: 'Hollow metal',
       wood: 'Wood',
-      aluminium: 'Aluminium',
+      aluminium: 'Aluminum',
       none: 'No frame (glass to wall or floor)',
       posts: 'Gate posts',
       track: 'Track or guides',

@@ -25,7 +25,7 @@ export function leanedOn(decision: Decision): readonly LeanedOn[] {
   const candidate = decision.chosen?.candidate ?? decision.overridden;
   return [
     ...leanedOnKeys.map((key) => ({ label: fieldInfo(key).label, value: valueOf(key, decision) })),
-    { label: 'Way out', value: candidate ? releaseInWords(candidate) : stateWords[decision.state].word },
+    { label: 'Egress', value: candidate ? releaseInWords(candidate) : stateWords[decision.state].word },
   ];
 }
 

@@ -35,7 +35,7 @@ export const scheduleColumns = [
   column('set', 'Set', 4, 'Locking'),
   column('device', 'Locked by', 8, 'Locking'),
   column('failMode', 'Power lost', 4.5, 'Locking'),
-  column('release', 'Way out', 7.5, 'Locking'),
+  column('release', 'Egress', 7.5, 'Locking'),
   column('fireAlarm', 'On fire alarm', 7, 'Locking'),
   column('flags', 'Flags', 9.5, 'Standing'),
   column('remarks', 'Remarks', 8, 'Standing'),

@@ -72,7 +72,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
             <th scope="col" className="num">
               People
             </th>
-            <th scope="col">Way out</th>
+            <th scope="col">Egress</th>
             <th scope="col">Without a credential</th>
           </tr>
         </thead>
@@ -90,7 +90,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
                 <td data-head="People" className="num">
                   {peopleIn(space, plan.project.basis) ?? '?'}
                 </td>
-                <td data-head="Way out">{wayOutInWords(plan, state, index)}</td>
+                <td data-head="Egress">{wayOutInWords(plan, state, index)}</td>
                 <td data-head="Without a credential">
                   {isExposed(plan, state, index)
                     ? 'Open to anyone'

@@ -76,7 +76,7 @@ export const columns: readonly Column[] = [
   },
   {
     key: 'release',
-    head: 'Way out',
+    head: 'Egress',
     width: 13.5,
     text: ({ decision }) => (decision.chosen ? releaseInWords(decision.chosen.candidate) : '—'),
   },

@@ -27,7 +27,7 @@ export const latchAnswers: AnswersTo<Keys> = {
     patch: trade('A bolt in the corner clamp or the bottom rail of a glass leaf, mostly into the floor.'),
     railExit: trade('A bar fixed to the rails of a glass leaf; it mostly latches at the head.'),
     roller: trade(
-      'A roller on a spring, or a magnetic catch: a firm pull opens it, so it is no latch in a fire.',
+      'A roller on a spring, or a magnetic catch: a firm pull opens it, so it is not a latch in a fire.',
     ),
     gateLock: trade('A weatherproof lock box welded or bolted to the gate leaf.'),
     operatorLock: trade('A bolt or brake that belongs to the motor of a sliding or rolling door.'),

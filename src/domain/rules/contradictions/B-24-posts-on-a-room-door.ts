@@ -31,7 +31,7 @@ export const B24 = defineRule({
           'overhead',
         ),
       ),
-      says: 'Gate posts are entered as the frame of a door that is no gate; check frame and door type.',
+      says: 'Gate posts are entered as the frame of a door that is not a gate; check frame and door type.',
     },
   ],
   cases: cases(

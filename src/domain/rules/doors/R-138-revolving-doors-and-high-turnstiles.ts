@@ -40,7 +40,7 @@ export const R138 = defineRule({
   cites: [under('revolvingDoors'), under('turnstiles')],
   confidence: 'memory',
   note: 'All from general knowledge; the refusals are on the safe side. A waist-high turnstile above 39 in counts here too.',
-  why: 'Wings that do not collapse, or that someone can lock, would trap people on their way out.',
+  why: 'Wings that do not collapse, or that someone can lock, would trap people.',
   clauses: [
     {
       key: 'a',

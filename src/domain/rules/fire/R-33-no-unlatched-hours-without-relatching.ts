@@ -15,7 +15,7 @@ export const R33 = defineRule({
   cites: [text('nfpa80', '6.4.4', 'Latching hardware'), under('fireDoorLatching')],
   confidence: 'read',
   note: 'Buttons, toggling credentials and sensors that hold the latch released count like a schedule; the survey asks only for the schedule.',
-  why: 'A latch that is held back for hours is no latch, unless detection lets it go again by itself.',
+  why: 'A latch that is held retracted for hours does not latch the door, unless detection lets it go again by itself.',
   clauses: [
     {
       key: 'a',
