@@ -8,7 +8,10 @@ const kept: readonly (readonly [RegExp, string])[] = [
   [/\bcolour/i, 'color'],
   [/\b(centre|metre)s?\b|millimetre/i, 'center, meter'],
   [/\b(un)?labell(ed|ing)\b/i, 'labeled'],
-  [/\b\w+(is|ys)(ed|ing|ation)\b(?<=\b(organis|recognis|energis|standardis|authoris|analys|realis|summaris)\w*)/i, '-ize'],
+  [
+    /\b\w+(is|ys)(ed|ing|ation)\b(?<=\b(organis|recognis|energis|standardis|authoris|analys|realis|summaris)\w*)/i,
+    '-ize',
+  ],
   [/\bneighbour|\bbehaviour|\bcatalogue\b|\bgrey\b|\bjudgement|\bstorey/i, 'the American spelling'],
   [/\bmains\b/i, 'line power'],
   [/\bways? out\b/i, 'exit, egress, means of egress'],
@@ -39,7 +42,9 @@ function textsOf(source: string): string[] {
 
 function misused(texts: readonly string[]): string[] {
   return texts.flatMap((text) =>
-    kept.flatMap(([word, write]) => (word.test(text) ? [`“${text.trim().slice(0, 90)}”: write ${write}`] : [])),
+    kept.flatMap(([word, write]) =>
+      word.test(text) ? [`“${text.trim().slice(0, 90)}”: write ${write}`] : [],
+    ),
   );
 }
 
@@ -56,9 +61,9 @@ describe('words of the trade', () => {
     );
     expect(files.length).toBeGreaterThan(500);
     const wrong = files.flatMap((path) =>
-      misused(textsOf(readFileSync(inRoot(`src/${path}`), 'utf8').split(/\n {2}cases: cases\(/)[0] ?? '')).map(
-        (one) => `${path}: ${one}`,
-      ),
+      misused(
+        textsOf(readFileSync(inRoot(`src/${path}`), 'utf8').split(/\n {2}cases: cases\(/)[0] ?? ''),
+      ).map((one) => `${path}: ${one}`),
     );
     expect(wrong).toEqual([]);
   });
