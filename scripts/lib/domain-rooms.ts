@@ -54,6 +54,7 @@ export const domainRooms: readonly DomainRoom[] = [
     holds: 'fewer sets, quantities and prices, issued editions and what differs between them',
   },
   { room: 'survey', holds: 'which questions make sense, the next question, reading an answer, next mark' },
+  { room: 'merge', holds: 'two copies of one project become one; what differs, side by side' },
   { room: 'import', holds: 'door lists on their way into a project' },
   { room: 'project', holds: 'what the project page edits: floors, spaces, amendments, weights' },
   { room: 'manual', holds: 'glossary, what each answer means, the rule book in words, pages, the tour' },

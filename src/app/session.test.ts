@@ -1,11 +1,15 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { openDifferences } from '../domain/merge/differences.ts';
+import type { Project } from '../domain/model/project.ts';
+import { edited } from '../domain/testing/copies.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase } from '../storage/database.ts';
 import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
-import { type AppNeeds, createApp } from './session.ts';
+import type { TakeHow } from './meeting.ts';
+import { type App, type AppNeeds, createApp } from './session.ts';
 import { aMachine, fileFrom, noRoom, notes, notices, project, saving } from '../../tests/screens/machine.ts';
 
 let machine = aMachine();
@@ -18,6 +22,11 @@ afterEach(async () => {
 });
 const openWindow = (over: Partial<AppNeeds> = {}) => machine.open(over);
 const storedProjects = () => machine.storedProjects();
+/** Opens a file and, where its project is here already, says what becomes of it. */
+async function openAnd(app: App, how: TakeHow, other: Project) {
+  const told = await app.openFile(fileFrom(saveProjectText(other)));
+  return told.ok && told.meets ? app.takeFile(told.meets, how) : told;
+}
 
 describe('the first start and the next ones', () => {
   test('where nothing is stored the demo is made and stored', async () => {
@@ -222,8 +231,11 @@ describe.each([
   test('a file of a project that is open elsewhere is not put under it', async () => {
     const first = await open();
     const second = await open();
-    const told = await second.openFile(fileFrom(saveProjectText(house('from the file'))));
-    expect(told).toMatchObject({ ok: false, says: expect.stringContaining('another window') });
+    for (const how of ['replace', 'merge'] as const) {
+      // oxlint-disable-next-line no-await-in-loop -- one after the other, as a person would try
+      const told = await openAnd(second, how, house('from the file'));
+      expect(told).toMatchObject({ ok: false, says: expect.stringContaining('another window') });
+    }
     expect(await storedProjects()).toMatchObject([{ document: { notes: 'demo' } }]);
     expect(saving(first).kind).toBe('saved');
   });
@@ -256,10 +268,76 @@ test('without locks and channels, the window that missed a save keeps its work o
 });
 
 describe('projects, files and backups', () => {
+  test('a file of a project that is here changes nothing until somebody says how', async () => {
+    const app = await openWindow();
+    notes(app, 'typed here');
+    const told = await app.openFile(fileFrom(saveProjectText(house('from the file'))));
+    expect(told).toMatchObject({ ok: true, meets: { compared: { differing: [{ what: 'Notes' }] } } });
+    expect(project(app).notes).toBe('typed here');
+    expect((await storedProjects()).map(({ document }) => document.notes)).toEqual(['typed here']);
+    expect(await app.listBackups('p')).toEqual({ ok: true, backups: [] });
+  });
+
+  test('a file that holds just what is here asks nothing', async () => {
+    const app = await openWindow();
+    expect(await app.openFile(fileFrom(saveProjectText(project(app))))).toEqual({ ok: true });
+  });
+
+  test('a file opened as a separate copy leaves the project as it is', async () => {
+    const app = await openWindow();
+    notes(app, 'typed here');
+    expect(await openAnd(app, 'copy', house('from the file'))).toEqual({ ok: true });
+    expect(project(app)).toMatchObject({ notes: 'from the file', name: 'House (copy)' });
+    const stored = await storedProjects();
+    expect(stored.map(({ document }) => document.notes).toSorted()).toEqual(['from the file', 'typed here']);
+  });
+
+  test('a merge is one step, kept as a backup first, and undone whole', async () => {
+    const app = await openWindow();
+    const copy = project(app);
+    const there = edited(copy, 'ben', [
+      { kind: 'setProject', field: 'jurisdiction', value: 'Example City' },
+      { kind: 'setProject', field: 'notes', value: 'from the file' },
+    ]);
+    notes(app, 'typed here');
+    const before = project(app);
+    expect(await openAnd(app, 'merge', there)).toEqual({ ok: true });
+    expect(project(app).jurisdiction).toBe('Example City');
+    expect(openDifferences(project(app))).toMatchObject([
+      { what: 'Notes', sides: [{ says: 'typed here' }, { says: 'from the file' }] },
+    ]);
+    expect(await app.listBackups('p')).toMatchObject({ backups: [{ reason: 'import' }] });
+    app.store.getState().undo();
+    expect(project(app)).toEqual(before);
+    app.store.getState().redo();
+    await app.close();
+    const again = await openWindow();
+    expect(project(again).jurisdiction).toBe('Example City');
+    expect(openDifferences(project(again))).toHaveLength(1);
+  });
+
+  test('what is settled is asked no more, and undo asks again', async () => {
+    const app = await openWindow();
+    const there = edited(project(app), 'ben', [{ kind: 'setProject', field: 'notes', value: 'there' }]);
+    notes(app, 'here');
+    await openAnd(app, 'merge', there);
+    const side = openDifferences(project(app))[0]?.sides.find(({ says }) => says === 'here');
+    if (!side) throw new Error('Nothing was asked.');
+    app.store.getState().dispatch(side.label, [side.edit]);
+    expect([project(app).notes, openDifferences(project(app))]).toEqual(['here', []]);
+    app.store.getState().undo();
+    expect(openDifferences(project(app))).toHaveLength(1);
+    // Typing the answer settles as well.
+    notes(app, 'neither');
+    expect(openDifferences(project(app))).toEqual([]);
+    app.store.getState().undo();
+    expect(openDifferences(project(app))).toHaveLength(1);
+  });
+
   test('opening a file of the shown project keeps today’s state, which can be restored', async () => {
     const app = await openWindow();
     notes(app, 'typed here');
-    expect(await app.openFile(fileFrom(saveProjectText(house('from the file'))))).toEqual({ ok: true });
+    expect(await openAnd(app, 'replace', house('from the file'))).toEqual({ ok: true });
     expect(project(app).notes).toBe('from the file');
     expect(saving(app).kind).toBe('saved');
     const listed = await app.listBackups('p');
@@ -389,7 +467,7 @@ describe('the second copy', () => {
   test('a file opened over a project stays, and so does a restored backup', async () => {
     const app = await openWindow();
     notes(app, 'typed here');
-    await app.openFile(fileFrom(saveProjectText(house('from the file'))));
+    await openAnd(app, 'replace', house('from the file'));
     await app.close();
     const again = await openWindow();
     expect([project(again).notes, notices(again)]).toEqual(['from the file', '']);
@@ -408,7 +486,7 @@ test('no edit is taken while another project is opened', async () => {
 test('P10: a project edited in another window is neither removed nor replaced by a backup here', async () => {
   const first = await openWindow();
   notes(first, 'mine');
-  await first.openFile(fileFrom(saveProjectText(house('newer'))));
+  await openAnd(first, 'replace', house('newer'));
   const second = await openWindow();
   await second.createProject('Barn');
   const listed = await second.listBackups('p');

@@ -1,4 +1,5 @@
 import type { Command } from '../domain/commands/command.ts';
+import { mergeEdit } from '../domain/merge/merge.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import { createAutosave } from '../storage/autosave.ts';
@@ -9,7 +10,7 @@ import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
 import { type Answer, createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
-import { downloadFile, fileOf, type FileToSave, openFile } from '../storage/fileAccess.ts';
+import { downloadFile, fileOf, type FileToSave, openFile, type OpenedFile } from '../storage/fileAccess.ts';
 import {
   isOutOfReach,
   type Result,
@@ -37,6 +38,7 @@ import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
 import { type Detached, rejoin } from './detached.ts';
+import { apart, type Meeting, meetingOf, mergeLabel, type TakeHow } from './meeting.ts';
 import { type Found, reconcile } from './reconcile.ts';
 import { fromCopy, wholeOf } from './wholeCopy.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
@@ -81,7 +83,9 @@ export interface App {
 
   readonly copyToSave: () => FileToSave;
   readonly downloadCopy: () => void;
-  readonly openFile: (file: Pick<Blob, 'arrayBuffer'>) => Promise<Told>;
+  /** A file of a project that is here already is only compared; `takeFile` says what becomes of it. */
+  readonly openFile: (file: Pick<Blob, 'arrayBuffer'>) => Promise<Told<{ readonly meets?: Meeting }>>;
+  readonly takeFile: (meeting: Meeting, how: TakeHow) => Promise<Told>;
 
   readonly listProjects: () => Promise<Told<{ readonly projects: readonly ProjectSummary[] }>>;
   readonly openProject: (id: string) => Promise<Told>;
@@ -507,7 +511,7 @@ export function createApp(needs: AppNeeds = {}): App {
     autosave.beginFailing(storageProblemInWords(because));
   }
 
-  const reenter = async (work: () => Promise<Told>): Promise<Told> => {
+  const reenter = async <T = object>(work: () => Promise<Told<T>>): Promise<Told<T>> => {
     store.getState().setBusy(true);
     try {
       const left = await leave();
@@ -664,6 +668,39 @@ export function createApp(needs: AppNeeds = {}): App {
     return Math.max(copy, known.of(id)?.revision ?? 0, ...lines);
   }
 
+  /** A project as it is in this browser; undefined when it is not. */
+  async function stateHere(id: string): Promise<Project | undefined> {
+    if (id === shown().id) return shown();
+    const loaded = await projects.load(id);
+    return loaded.ok ? loaded.project : undefined;
+  }
+
+  const enterAgain = (id: string): Promise<Told> =>
+    guard && id === shown().id ? Promise.resolve({ ok: true }) : enter(id);
+
+  /** Puts an opened file in the place of what is here under its id; that is kept as a backup. */
+  async function replaceBy(read: Extract<OpenedFile, { ok: true }>): Promise<Told> {
+    const { project } = read.opened;
+    let added: Awaited<ReturnType<typeof projects.add>> | undefined;
+    const allowed = await guarded(project.id, async () => {
+      added = await projects.add(read.opened, read.raw, await furthest(project.id));
+      return { ok: true };
+    });
+    if (!allowed.ok || !added) return allowed;
+    if (!added.ok) {
+      if (!isOutOfReach(added.problem)) {
+        return { ok: false, says: storageProblemInWords(added.problem) };
+      }
+      await workInMemory(project, added.problem, read.opened.setAside);
+      announce(read.opened);
+      return { ok: true };
+    }
+    await letGo();
+    const entered = await enter(project.id);
+    if (entered.ok && read.opened.migrated.length > 0) announce({ ...read.opened, setAside: [] });
+    return entered;
+  }
+
   let persisted = false;
   async function askToPersist(): Promise<void> {
     const { storage } = navigator as { readonly storage?: StorageManager };
@@ -729,30 +766,38 @@ export function createApp(needs: AppNeeds = {}): App {
     },
     openFile: (file) =>
       inTurn(() =>
-        reenter(async () => {
+        reenter<{ readonly meets?: Meeting }>(async () => {
           const read = await openFile(file);
           if (!read.ok) return read;
-          const { project } = read.opened;
-          let added: Awaited<ReturnType<typeof projects.add>> | undefined;
-          const allowed = await guarded(project.id, async () => {
-            added = await projects.add(read.opened, read.raw, await furthest(project.id));
-            return { ok: true };
-          });
-          if (!allowed.ok || !added) return allowed;
-          if (!added.ok) {
-            if (!isOutOfReach(added.problem)) {
-              return { ok: false, says: storageProblemInWords(added.problem) };
-            }
-            await workInMemory(project, added.problem, read.opened.setAside);
-            announce(read.opened);
-            return { ok: true };
-          }
-          await letGo();
-          const entered = await enter(project.id);
-          if (entered.ok && read.opened.migrated.length > 0) announce({ ...read.opened, setAside: [] });
-          return entered;
+          const here = await stateHere(read.opened.project.id);
+          if (!here) return replaceBy(read);
+          const meets = meetingOf(here, read);
+          return meets ? { ok: true, meets } : enterAgain(here.id);
         }),
       ),
+    takeFile: (meeting, how) =>
+      inTurn(() =>
+        reenter(async () => {
+          const { read } = meeting;
+          if (how === 'replace') return replaceBy(read);
+          if (how === 'copy') {
+            const project = apart(meeting, ids());
+            return replaceBy({ opened: { ...read.opened, project }, raw: undefined, ok: true });
+          }
+          const entered = await enterAgain(read.opened.project.id);
+          if (!entered.ok) return entered;
+          const kept = await projects.backup(shown().id, 'import');
+          if (!kept.ok && !isOutOfReach(kept.problem)) return inWords(kept);
+          return { ok: true, merge: read.opened.project };
+        }),
+      ).then((told) => {
+        // Only now: while a project is being left or entered no edit is taken.
+        if (!told.ok || !('merge' in told)) return told;
+        const done = store.getState().dispatch(mergeLabel, [mergeEdit(shown(), told.merge)]);
+        if (!done.ok) return { ok: false, says: done.says };
+        announce(meeting.read.opened);
+        return { ok: true };
+      }),
 
     listProjects: async () => inWords(await projects.list()),
     openProject: (id) =>

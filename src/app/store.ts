@@ -1,16 +1,16 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import {
-  applyEdits,
   type Command,
   type CommandProblem,
   commandProblemInWords,
   type Edit,
 } from '../domain/commands/command.ts';
+import { applyCommand, bringsHistory } from '../domain/commands/stamp.ts';
 import type { PageId } from '../domain/manual/pages.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';
 import type { SavingState } from '../storage/autosave.ts';
-import type { Clock, NewId } from './clock.ts';
+import { type Clock, type NewId, randomIds } from './clock.ts';
 import type { DeskDraft } from './draftDesk.ts';
 import { changesNothing, stamped } from './edits.ts';
 
@@ -119,6 +119,9 @@ export interface StoreNeeds {
   readonly ready?: boolean;
 }
 
+/** Short, because it stands beside every answer in the file. */
+const deviceName = () => randomIds().replaceAll('-', '').slice(0, 10);
+
 /** Enough for a long day; beyond it the oldest step can no longer be undone. */
 export const historyLimit = 500;
 
@@ -126,6 +129,8 @@ const noFilters: Filters = { text: '', floorId: null, show: 'all' };
 
 export function createAppStore(needs: StoreNeeds): AppStore {
   return createStore<AppState>()((set, get) => {
+    /** Whatever goes back to an earlier state goes on under a new name: what it counted may be in copies already. */
+    let device = deviceName();
     const refusal = (): Dispatched | undefined => {
       const { saving, session } = get();
       if (!session.ready) return { ok: false, says: 'The project is still being opened.', problem: null };
@@ -140,10 +145,11 @@ export function createAppStore(needs: StoreNeeds): AppStore {
     /** Applies and logs; `move` says where the step goes in the history. */
     const apply = (command: Command, move: Move, takingBack: boolean, joinsLast = false): Dispatched => {
       const before = get().document;
-      const applied = applyEdits(before.project, command.edits, takingBack);
+      const applied = applyCommand(before.project, command, takingBack);
       if (!applied.ok) {
         return { ok: false, says: commandProblemInWords(applied.problem), problem: applied.problem };
       }
+      if (bringsHistory(command.edits)) device = deviceName();
       const step: Step = { command, inverse: applied.inverse };
       set({ document: { project: applied.project, ...move(before, step) } });
       // In the same turn, so before anything is painted: what is seen as accepted is there again after a crash.
@@ -153,7 +159,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
     const commandOf = (label: string, edits: readonly Edit[], stamp = false): Command => {
       const [at, by] = [needs.clock(), needs.by()];
       // Undo brings facts back with the stamps they had.
-      return { id: needs.ids(), at, by, label, edits: stamp ? [...stamped(edits, at, by)] : [...edits] };
+      const done = stamp ? [...stamped(edits, at, by)] : [...edits];
+      return { id: needs.ids(), at, by, label, edits: done, device };
     };
 
     return {
@@ -223,7 +230,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
 
       offerVersion: (newVersion) => set(({ session }) => ({ session: { ...session, newVersion } })),
 
-      replaceProject: (project) =>
+      replaceProject: (project) => {
+        device = deviceName();
         set(({ session }) => ({
           document: { project, past: [], future: [] },
           session: {
@@ -234,7 +242,8 @@ export function createAppStore(needs: StoreNeeds): AppStore {
                 ? session.selectedId
                 : null,
           },
-        })),
+        }));
+      },
       setSaving: (saving) => set({ saving }),
       setReady: (ready) => set(({ session }) => ({ session: { ...session, ready } })),
       setBusy: (busy) => set(({ session }) => ({ session: { ...session, busy } })),

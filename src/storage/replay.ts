@@ -1,4 +1,5 @@
-import { applyEdits, commandProblemInWords } from '../domain/commands/command.ts';
+import { commandProblemInWords } from '../domain/commands/command.ts';
+import { applyCommand } from '../domain/commands/stamp.ts';
 import type { Project } from '../domain/model/project.ts';
 import type { Line } from './copy/lines.ts';
 
@@ -9,7 +10,7 @@ export function replay(
 ): { readonly project: Project; readonly done: readonly Line[]; readonly says: string } {
   let current = project;
   for (const [index, line] of lines.entries()) {
-    const applied = applyEdits(current, line.command.edits, line.takingBack);
+    const applied = applyCommand(current, line.command, line.takingBack);
     if (!applied.ok) {
       return { project: current, done: lines.slice(0, index), says: commandProblemInWords(applied.problem) };
     }

@@ -28,12 +28,17 @@ import {
 } from '../model/power.ts';
 import { type Bid, bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
+import { historySchema } from '../model/history.ts';
+import { type Part, standingPart, writeParts } from './writeParts.ts';
 
 /**
  * Every edit is a small named command. Undo, history and merge read the same commands, so a command carries
  * all it changes and nothing else. `null` in place of a thing removes it.
  */
 const anyFact = factSchema(z.union([z.string(), z.boolean(), z.number()]));
+/** A part of the project by its address; absent `value` removes it. */
+const partSchema = z.object({ record: z.string(), field: z.string(), value: z.unknown().optional() });
+
 const edits = {
   setProject: z.object({
     kind: z.literal('setProject'),
@@ -111,6 +116,14 @@ const edits = {
   putRun: z.object({ kind: z.literal('putRun'), id: idSchema, value: runSchema.nullable() }),
   /** What was set aside and is not dealt with yet; the whole list. */
   setAside: z.object({ kind: z.literal('setAside'), value: z.array(setAsideSchema) }),
+  /** Parts of another copy with the history they come from; null is no history. One merge is one such edit. */
+  takeParts: z.object({
+    kind: z.literal('takeParts'),
+    parts: z.array(partSchema),
+    history: historySchema.nullable(),
+  }),
+  /** Somebody decided between values that stood side by side. */
+  settle: z.object({ kind: z.literal('settle'), part: partSchema }),
 } as const;
 
 export const editSchema = z.discriminatedUnion('kind', [
@@ -138,6 +151,8 @@ export const editSchema = z.discriminatedUnion('kind', [
   edits.setRun,
   edits.putRun,
   edits.setAside,
+  edits.takeParts,
+  edits.settle,
 ]);
 export type Edit = Readonly<z.infer<typeof editSchema>>;
 
@@ -148,6 +163,8 @@ export const commandSchema = z.object({
   by: z.string(),
   label: z.string(),
   edits: z.array(editSchema).min(1),
+  /** The copy that is being edited, for as long as nobody else can have seen what it counted. */
+  device: z.string().min(1).optional(),
 });
 export type Command = Readonly<z.infer<typeof commandSchema>>;
 
@@ -419,6 +436,9 @@ function applyShaped(project: Project, edit: Edit, takingBack: boolean, own: Own
       const after = edit.value.length > 0 ? { ...rest, setAside: edit.value } : rest;
       return done(after, { kind: 'setAside', value: [...(before ?? [])] });
     }
+    case 'takeParts':
+    case 'settle':
+      return takeParts(project, edit, takingBack);
   }
 }
 
@@ -441,6 +461,26 @@ function setRun(
   const empty = Object.keys(run).every((key) => key === 'id' || run[key] === null);
   const runs = withEntry(project.runs, edit.id, empty ? null : (run as Run), own);
   return done({ ...project, runs }, { kind: 'putRun', id: edit.id, value: before ?? null });
+}
+
+/** Parts may come from any version, so the whole is held against the shape instead of each part. */
+function takeParts(
+  project: Project,
+  edit: Extract<Edit, { kind: 'takeParts' | 'settle' }>,
+  takingBack: boolean,
+): Applied {
+  const parts: readonly Part[] = edit.kind === 'settle' ? [edit.part] : edit.parts;
+  const { history: before, ...written } = writeParts(project, parts);
+  const history = edit.kind === 'settle' ? before : edit.history;
+  const after: Project = history ? { ...written, history } : written;
+  const parsed = takingBack ? undefined : projectSchema.safeParse(after);
+  if (parsed?.error) {
+    const issue = parsed.error.issues[0];
+    const field = issue?.path.join('.') ?? edit.kind;
+    return refused({ kind: 'badValue', field, says: `${field}: ${issue?.message ?? 'this does not fit.'}` });
+  }
+  const olds = parts.map((part) => standingPart(project, part));
+  return done(after, { kind: 'takeParts', parts: olds, history: before ?? null });
 }
 
 function factProblem(fact: string, value: z.infer<typeof anyFact> | null): CommandProblem | undefined {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { type Bid, bidSchema, type ItemEntry, itemEntrySchema, type Price, priceSchema } from './bid.ts';
 import { type CodeBasis, codeBasisSchema } from '../codes/basis.ts';
 import { factsSchema, type Facts } from './fact.ts';
+import { type History, historySchema } from './history.ts';
 import { idSchema, longestName } from './ids.ts';
 import {
   type Closet,
@@ -215,6 +216,7 @@ export const projectSchema = z.looseObject({
   itemBook: z.record(idSchema, itemEntrySchema),
   bid: bidSchema,
   setAside: z.array(setAsideSchema).optional(),
+  history: historySchema.optional(),
 });
 export interface Project {
   readonly id: string;
@@ -239,6 +241,8 @@ export interface Project {
   readonly itemBook: Readonly<Record<string, ItemEntry>>;
   readonly bid: Bid;
   readonly setAside?: readonly SetAside[] | undefined;
+  /** Who wrote which part; absent until the first edit. */
+  readonly history?: History | undefined;
 }
 
 const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });

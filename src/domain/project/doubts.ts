@@ -1,4 +1,5 @@
 import { candidateById } from '../devices/candidates.ts';
+import { openDifferencesAt } from '../merge/differences.ts';
 import type { Opening, Project } from '../model/project.ts';
 
 /** What a person must know before trusting what stands here: one sentence, about one opening or the whole project. */
@@ -73,7 +74,8 @@ function openingDoubts(project: Project, opening: Opening): readonly Doubt[] {
       : []),
   ].map((what) => `${what} is not in the project. Choose it again.`);
   const byHand = handChoiceDoubt(opening);
-  return [...missing, ...(byHand === undefined ? [] : [byHand])].map((says) => ({
+  const twice = openDifferencesAt(project, opening.id);
+  return [...missing, ...(byHand === undefined ? [] : [byHand]), ...twice].map((says) => ({
     openingId: opening.id,
     says,
   }));

@@ -378,6 +378,26 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
       maxLength: 2,
     }),
   }),
+  fc.record({
+    kind: fc.constant('settle' as const),
+    part: fc.record({
+      record: anId.map((id) => `openings/${id}`),
+      field: fc.constantFrom('notes', 'facts/latch', ''),
+      value: fc.constant(undefined),
+    }),
+  }),
+  fc.record({
+    kind: fc.constant('takeParts' as const),
+    parts: fc.uniqueArray(
+      fc.record({
+        record: fc.constantFrom('project', 'building', 'extra'),
+        field: fc.constantFrom('notes', 'later'),
+        value: aText,
+      }),
+      { maxLength: 2, selector: ({ record, field }) => `${record} ${field}` },
+    ),
+    history: fc.constant(null),
+  }),
 ) as fc.Arbitrary<Edit>;
 
 export const aCommand: fc.Arbitrary<Command> = fc.record({

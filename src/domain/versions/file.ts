@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Project, projectSchema, type SetAside } from '../model/project.ts';
+import { sortKeys } from '../model/sorted.ts';
 import { migrations, newestFormat } from './migrations.ts';
 import { inWords } from './plainWords.ts';
 import { holdsNothing, isRecord, withoutDamage } from './quarantine.ts';
@@ -127,15 +128,4 @@ function readProject(data: unknown, migrated: readonly string[], dropped: readon
 export function saveProjectText(project: Project): string {
   const file: ProjectFile = { format: fileMarker, formatVersion: newestFormat, project };
   return `${JSON.stringify(sortKeys(file), null, 1)}\n`;
-}
-
-function sortKeys(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(sortKeys);
-  if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([, inner]) => inner !== undefined)
-      .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-      .map(([key, inner]) => [key, sortKeys(inner)]),
-  );
 }

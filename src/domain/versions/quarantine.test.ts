@@ -127,6 +127,7 @@ describe('damage and what is set aside for it', () => {
       'project.openings.a.facts.__proto__',
       2,
     ],
+    ['a history that is none', ['history'], { seen: 'all' }, 'History', 2],
     ['a floor without a level', ['floors', 'f', 'level'], null, 'Floor Ground', 2],
     ['a space of no known kind', ['spaces', 's', 'kind'], 'cave', 'Space Hall', 2],
     ['a use that no table lists', ['spaces', 's', 'use'], 'smithy', 'Space Hall, use', 2],

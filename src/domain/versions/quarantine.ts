@@ -10,6 +10,7 @@ import {
 import { bidSchema, itemEntrySchema, noBid, priceSchema } from '../model/bid.ts';
 import { factsSchema } from '../model/fact.ts';
 import { isFactKey } from '../model/fields.ts';
+import { historySchema } from '../model/history.ts';
 import { newProject } from '../model/newProject.ts';
 import { idSchema, longestName } from '../model/ids.ts';
 import {
@@ -57,7 +58,14 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     ...readTable('itemBook', 'Item', project, setAside, wholeOr(itemEntrySchema)),
     bid: readBid(recordOf('bid', project, setAside), setAside),
     ...readSetAside(before, setAside),
+    ...readHistory(project, setAside),
   };
+}
+
+/** Without it nothing of the project is lost; the next merge only has to ask about every difference. */
+function readHistory(project: Raw, setAside: SetAside[]): Raw {
+  if (project['history'] === undefined) return {};
+  return { history: wholeOr(historySchema)('History', project['history'], setAside) };
 }
 
 /** Without a single table there is nothing that could be opened. */

@@ -1,5 +1,7 @@
 import { useId, useState } from 'react';
+import type { Meeting } from '../../app/meeting.ts';
 import { useApp, useApplication } from '../context.ts';
+import { MeetingChoice } from './MeetingChoice.tsx';
 
 /** The project as one file: the copy that leaves this browser, and the way back in. */
 export function CopyAndOpen() {
@@ -12,14 +14,27 @@ export function CopyAndOpen() {
   const id = useId();
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
+  const [meets, setMeets] = useState<Meeting>();
   const open = async (file: File | undefined) => {
     if (!file) return;
     setDone('');
     setProblem('');
     const opened = await app.openFile(file);
-    if (opened.ok) setDone(`${file.name} was opened. It is kept in this browser from now on.`);
-    else setProblem(opened.says);
+    if (!opened.ok) setProblem(opened.says);
+    else if (opened.meets) setMeets(opened.meets);
+    else setDone(`${file.name} was opened. It is kept in this browser from now on.`);
   };
+  if (meets) {
+    return (
+      <MeetingChoice
+        meeting={meets}
+        onDone={(says) => {
+          setMeets(undefined);
+          setDone(says);
+        }}
+      />
+    );
+  }
   return (
     <div className="columns columns-even">
       <div className="stack stack-tight">
@@ -63,7 +78,7 @@ export function CopyAndOpen() {
           <div id={`${id}about`}>
             <p className="field-help">
               A file from an older version is updated; anything that cannot be read is set aside and listed.
-              The version already in this browser is kept as a backup.
+              If the project is in this browser already, you see what differs before anything changes.
             </p>
             {problem !== '' && (
               <p role="alert" className="field-error">

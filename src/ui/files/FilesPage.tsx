@@ -6,6 +6,7 @@ import { CopyAndOpen } from './CopyAndOpen.tsx';
 import { ExportTables } from './ExportTables.tsx';
 import { ImportSchedule } from './ImportSchedule.tsx';
 import { LastEdits } from './LastEdits.tsx';
+import { OpenDifferences } from './OpenDifferences.tsx';
 import { Projects } from './Projects.tsx';
 import './files.css';
 
@@ -18,6 +19,7 @@ export default function FilesPage() {
   const parts = [
     { name: 'Projects in this browser', part: <Projects key={id} changes={changes} onChanged={changed} /> },
     { name: 'Project file', part: <CopyAndOpen /> },
+    { name: 'Differences between copies', part: <OpenDifferences key={id} /> },
     { name: 'Import a door schedule', part: <ImportSchedule key={id} /> },
     { name: 'Export tables', part: <ExportTables key={id} /> },
     { name: 'Backups', part: <Backups key={id} changes={changes} onChanged={changed} /> },

@@ -20,3 +20,9 @@ export function filesPage(page: Page) {
     goodRowsOnly: preview.getByRole('checkbox', { name: /good rows/ }),
   };
 }
+
+/** Chooses a project file, as a person does in the dialog of the browser. */
+export async function openFile(page: Page, path: string) {
+  const section = page.getByRole('region', { name: 'Project file', exact: true });
+  await section.getByLabel('Project file').setInputFiles(path);
+}

@@ -38,6 +38,11 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   setRun: own('Run', 'The cable run of an opening, its closet or its supply.'),
   putRun: own('Run taken back', 'Where the cable of an opening goes, put back as it was.'),
   setAside: own('Set aside', 'What a file held and could not be read, until someone has resolved it.'),
+  takeParts: own(
+    'Merge',
+    'The edits of another copy of this project, taken in at once or taken back at once.',
+  ),
+  settle: own('Difference settled', 'A choice between two values that were entered in two copies.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 

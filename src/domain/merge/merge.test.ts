@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { applyEdits } from '../commands/command.ts';
+import { applyCommand } from '../commands/stamp.ts';
+import { historyOf, wasSeen } from '../model/history.ts';
+import { changedParts, recordsOf } from '../model/parts.ts';
+import { type Project, projectSchema } from '../model/project.ts';
+import { textOf } from '../model/sorted.ts';
+import { threeCopies } from '../testing/copies.ts';
+import { mergeEdit, mergeProjects } from './merge.ts';
+import { meaning, registerOf } from './register.ts';
+
+const runs = { numRuns: 40 };
+function same(a: Project, b: Project): void {
+  expect(JSON.parse(textOf(a))).toEqual(JSON.parse(textOf(b)));
+}
+
+describe('copies of one project, edited apart', () => {
+  test('it makes no difference which is merged into which', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ a, b }) => same(mergeProjects(a, b), mergeProjects(b, a))),
+      runs,
+    );
+  });
+
+  test('nor in which order three are merged', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ a, b, c }) =>
+        same(mergeProjects(mergeProjects(a, b), c), mergeProjects(a, mergeProjects(b, c))),
+      ),
+      runs,
+    );
+  });
+
+  test('nor how often', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ a, b }) => {
+        const both = mergeProjects(a, b);
+        same(mergeProjects(both, b), both);
+        same(mergeProjects(both, a), both);
+        same(mergeProjects(both, both), both);
+      }),
+      runs,
+    );
+  });
+
+  test('what only one of them changed stands as it was changed', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ shared, a }) => {
+        same({ ...mergeProjects(a, shared), history: historyOf(a) }, { ...a, history: historyOf(a) });
+      }),
+      runs,
+    );
+  });
+
+  test('nothing is lost: a value stands, is kept beside another, or was replaced by somebody who had seen it', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ a, b }) => {
+        const both = mergeProjects(a, b);
+        const history = historyOf(both);
+        const after = recordsOf(both);
+        for (const [mine, other] of [
+          [a, b],
+          [b, a],
+        ] as const) {
+          for (const [record, fields] of recordsOf(mine, other)) {
+            if (record === 'project' && fields.size === 0) continue;
+            for (const [field, value] of fields) {
+              const own = registerOf(historyOf(mine), record, field, value);
+              if (own.every(({ dot }) => wasSeen(historyOf(other).seen, dot))) continue;
+              const here = registerOf(history, record, field, after.get(record)?.get(field));
+              expect(here.map((one) => meaning(one.value))).toContain(meaning(value));
+            }
+          }
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('the merge is an edit: it gives the same, fits every check, and is taken back whole', () => {
+    fc.assert(
+      fc.property(threeCopies, ({ a, b }) => {
+        const command = { id: 'm', at: '2026-03-09T08:00:00.000Z', by: '', label: 'Merge', device: 'x' };
+        const done = applyCommand(a, { ...command, edits: [mergeEdit(a, b)] });
+        if (!done.ok) throw new Error(JSON.stringify(done.problem));
+        same(done.project, mergeProjects(a, b));
+        expect(projectSchema.safeParse(done.project).success).toBe(true);
+        const undone = applyEdits(done.project, done.inverse, true);
+        expect(undone.ok && undone.project).toEqual(a);
+      }),
+      runs,
+    );
+  });
+
+  test('the cases above are no empty ones', () => {
+    const met = { conflicts: 0, removals: 0, changes: 0 };
+    fc.assert(
+      fc.property(threeCopies, ({ a, b }) => {
+        const { kept } = historyOf(mergeProjects(a, b));
+        if (changedParts(a, b).length > 0) met.changes += 1;
+        for (const fields of Object.values(kept ?? {})) {
+          if ('' in fields) met.removals += 1;
+          else met.conflicts += 1;
+        }
+      }),
+      runs,
+    );
+    expect(Math.min(...Object.values(met))).toBeGreaterThan(0);
+  });
+});
