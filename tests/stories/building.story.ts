@@ -5,7 +5,7 @@ test('a reviewer finds the room that opens when the mains fail, and how to close
   await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
   await page.getByRole('radio', { name: /^Battery exhausted/ }).check();
   const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
-  await expect(finding).toContainText(/batter(y|ies) are spent/);
+  await expect(finding).toContainText(/batter(y|ies) run down/);
   await finding.getByText('What would resolve it').click();
   await expect(finding.getByText(/^106: /)).toContainText('stays locked here');
   await finding.getByRole('link', { name: '106' }).click();

@@ -28,7 +28,7 @@ test('an estimator imports a schedule, sees its two bad rows by name, and undoes
 
   await files.goodRowsOnly.check();
   await files.bringIn.click();
-  await expect(files.section).toContainText('2 openings came in');
+  await expect(files.section).toContainText('2 openings imported');
   await window.find('ZZ-90');
   await expect(window.row('ZZ-901')).toBeVisible();
   await expect(window.row('ZZ-902')).toBeVisible();

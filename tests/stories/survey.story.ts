@@ -154,7 +154,7 @@ test('an estimator takes over one part of another opening, as assumed, and back 
   }
   await page.getByRole('checkbox', { name: 'Frame' }).check();
   await page.getByRole('button', { name: 'Copy', exact: true }).click();
-  await expect(page.getByText(/facts were taken over from 103/)).toBeVisible();
+  await expect(page.getByText(/facts were copied from 103/)).toBeVisible();
   const opening = openingPage(page);
   await opening.group('Frame');
   await expect(opening.says('Assumed: same as 103').first()).toBeVisible();

@@ -103,7 +103,7 @@ export default function RulesPage() {
         </div>
         {ruleId !== '' && !named && (
           <p role="alert" className="field-error">
-            There is no rule {ruleId} in this version of the book.
+            There is no rule {ruleId} in this version of the rule book.
           </p>
         )}
         {isSearching && (

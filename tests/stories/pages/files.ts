@@ -17,7 +17,7 @@ export function filesPage(page: Page) {
     },
     column: (name: string) => preview.getByRole('row').filter({ has: page.getByRole('rowheader', { name }) }),
     bringIn: preview.getByRole('button', { name: /^Import/ }),
-    goodRowsOnly: preview.getByRole('checkbox', { name: /good rows/ }),
+    goodRowsOnly: preview.getByRole('checkbox', { name: /valid rows/ }),
   };
 }
 
