@@ -107,6 +107,8 @@ export function buildProject(rows: BuildingRows): Project {
       kind: row.kind,
       securityLevel: row.level,
       occupantLoad: row.load,
+      // What the demo calls outside is a street; its yards are courts.
+      publicWay: row.kind === 'outside' ? true : null,
       ...row.floorUse,
     };
   }

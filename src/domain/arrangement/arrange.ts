@@ -41,6 +41,8 @@ export const arrangedFacts = [
   'selectedReentry',
   'fireRated',
   'peopleOnLockedSide',
+  'wishInterlock',
+  'interlockHoldsEgress',
 ] as const satisfies readonly Readable[];
 /** Read for how long, how well guarded: no severe finding hangs on these. */
 const milderFacts = ['standbyHours', 'wishDelay30s', 'delay30sApproved', 'securityNeed'] as const;
@@ -69,6 +71,7 @@ export const arrangedItems = [
   'lockSupply',
   'twoWayCommunication',
   'staffMeans',
+  'staffKeySwitch',
   'closer',
   'smokeClosing',
   'signKeyLock',
@@ -152,6 +155,9 @@ export function arrangementOf(
       (fact('wishDelay30s') === true && fact('delay30sApproved') === true)
         ? 30
         : 15,
+    interlock: wired && fact('wishInterlock') === true ? interlockOf(fact('interlockHoldsEgress')) : 'none',
+    // A switch at the controlled door takes no orders from the controller; every other lock of this kind has a key.
+    staffDirect: release !== 'controlled' || has('remoteRelease', 'staffKeySwitch'),
     staffReached: has('twoWayCommunication', 'staffMeans', 'remoteRelease', 'detentionRelease'),
     fireAlarm,
     sprinklers: asKnown(fact('sprinklered')),
@@ -180,6 +186,10 @@ export function arrangementOf(
     lockFunctionKnown: leafLock.outsideLocked !== 'notKnown',
   };
   return { arrangement, setting };
+}
+
+function interlockOf(holdsEgress: boolean | undefined): Arrangement['interlock'] {
+  return holdsEgress === undefined ? 'notKnown' : holdsEgress ? 'holds' : 'entry';
 }
 
 function lockedOutsideBy(

@@ -39,6 +39,13 @@ export interface Arrangement {
   readonly reportsPosition: boolean;
   readonly exitSignal: boolean;
   readonly delayS: number;
+  /**
+   * One of several doors that wait for each other. `entry`: it holds entry alone; `holds`: it can keep the leaf shut
+   * against a person leaving; `notKnown`: nobody said which.
+   */
+  readonly interlock: 'none' | 'entry' | 'holds' | 'notKnown';
+  /** Staff open by a key or by a switch that breaks lock power, whatever the controller does. */
+  readonly staffDirect: boolean;
   /** People held can call an attended place that is able to unlock. */
   readonly staffReached: boolean;
   readonly fireAlarm: Known;

@@ -1,3 +1,4 @@
+import { doubleFaultIds } from '../simulate/conditions.ts';
 import type { BuildingState } from './building.ts';
 import type { BuildingFinding } from './finding.ts';
 import { Gathered, idsOf, marksOf } from './gather.ts';
@@ -8,7 +9,7 @@ import { says } from './sentences.ts';
 export function crowdFindings(plan: Plan, states: readonly BuildingState[]): readonly BuildingFinding[] {
   const found = new Gathered();
   for (const { crowd, conditions } of states) {
-    if (crowd.people === 0) continue;
+    if (crowd.people === 0 || conditions.every((id) => doubleFaultIds.includes(id))) continue;
     const common = { conditions, spaceId: null, closing: null, path: [] };
     if (crowd.passed < crowd.people) {
       found.add({

@@ -2,7 +2,7 @@ import type { Opening } from '../model/project.ts';
 import { compareMarks } from '../model/project.ts';
 import { publicSpaces, rankOf } from './exposure.ts';
 import type { BuildingFinding, BuildingFindingKind } from './finding.ts';
-import { isOccupied, type Plan } from './plan.ts';
+import { type Edge, factOf, isOccupied, type Plan } from './plan.ts';
 import { says } from './sentences.ts';
 import type { DoorCapacity } from './width.ts';
 
@@ -34,9 +34,15 @@ export function dataFindings(plan: Plan, capacities: readonly DoorCapacity[]): r
     found.push(one('noPublic', 'serious', says.noPublic));
   }
   plan.spaces.forEach((space, index) => {
+    if (space.kind !== 'outside' || space.publicWay !== null) return;
+    const gates = plan.edges.filter((edge) => edge.to === index && isGate(edge)).map((edge) => edge.opening);
+    const sentence = says.publicWayAsked(space.name, marks(gates));
+    found.push(one('publicWayAsked', gates.length > 0 ? 'serious' : 'note', sentence, gates, space.id));
+  });
+  plan.spaces.forEach((space, index) => {
     if (plan.first[index] !== plan.first[index + 1] || space.kind === 'outside') return;
     found.push(
-      one('noDoors', isOccupied(space) ? 'serious' : 'note', says.noDoors(space.name), [], space.id),
+      one('noDoors', isOccupied(plan, index) ? 'serious' : 'note', says.noDoors(space.name), [], space.id),
     );
   });
   for (const opening of plan.oneSided) {
@@ -54,4 +60,11 @@ export function dataFindings(plan: Plan, capacities: readonly DoorCapacity[]): r
   const noWidth = plan.edges.filter((_edge, index) => !capacities[index]?.known).map((edge) => edge.opening);
   if (noWidth.length > 0) found.push(one('noWidth', 'note', says.noWidth(marks(noWidth)), noWidth));
   return found;
+}
+
+/** An opening that people leave an outdoor space by. */
+function isGate(edge: Edge): boolean {
+  const type = factOf(edge, 'doorType');
+  const role = factOf(edge, 'egressRole');
+  return type === 'gateSwing' || type === 'gateSlide' || role === 'dischargeGate' || role === 'egressCourt';
 }

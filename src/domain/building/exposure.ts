@@ -1,4 +1,4 @@
-import { securityLevels } from '../model/project.ts';
+import { endsTheWay, securityLevels } from '../model/project.ts';
 import type { ConditionId } from '../simulate/conditions.ts';
 import { standing } from '../simulate/simulate.ts';
 import { type Network, maximumFlow, NetworkBuilder, reachable, WIDE } from './flow.ts';
@@ -16,7 +16,7 @@ export function rankOf(plan: Plan, space: number): number {
 export function publicSpaces(plan: Plan): readonly number[] {
   return plan.spaces.flatMap((space, index) => {
     const rank = rankOf(plan, index);
-    return rank === 0 || (space.kind === 'outside' && rank <= 0) ? [index] : [];
+    return rank === 0 || (endsTheWay(space) && rank <= 0) ? [index] : [];
   });
 }
 

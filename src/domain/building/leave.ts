@@ -134,5 +134,5 @@ export function wayOut(plan: Plan, leaving: Leaving, space: number): readonly nu
 }
 
 export function occupiedSpaces(plan: Plan): readonly number[] {
-  return plan.spaces.flatMap((space, index) => (isOccupied(space) ? [index] : []));
+  return plan.spaces.flatMap((_space, index) => (isOccupied(plan, index) ? [index] : []));
 }

@@ -1,17 +1,19 @@
-import { fireConditionIds } from '../simulate/conditions.ts';
+import { type ConditionId, doubleFaultIds, fireConditionIds } from '../simulate/conditions.ts';
+import type { Severity } from '../simulate/outcome.ts';
 import type { BuildingState } from './building.ts';
+import { dispersalOf } from './dispersal.ts';
 import type { BuildingFinding } from './finding.ts';
 import { Gathered, idsOf, marksOf } from './gather.ts';
-import { occupiedSpaces, shutWays, wayOut } from './leave.ts';
+import { occupiedSpaces, otherEnd, shutWays, wayOut } from './leave.ts';
 import { AFTER, NOT_SAID, type Passages, SHUT, STAFF } from './passage.ts';
-import { factOf, isKeyedWhileEmpty, type Plan } from './plan.ts';
+import { edgesAt, factOf, isKeyedWhileEmpty, type Plan } from './plan.ts';
 import { says } from './sentences.ts';
 
 /** Everyone can leave: every space with people in it reaches the outside, in every condition. */
 export function leavingFindings(plan: Plan, states: readonly BuildingState[]): readonly BuildingFinding[] {
   const found = new Gathered();
   const occupied = occupiedSpaces(plan);
-  for (const { passages, leaving, conditions } of states) {
+  for (const { passages, leaving, conditions } of states.flatMap(bySingleFault)) {
     const stuck = occupied.filter((space) => (leaving.grade[space] as number) > AFTER);
     if (stuck.length === 0) continue;
     const shutWay = shutWays(plan, passages);
@@ -36,6 +38,30 @@ export function leavingFindings(plan: Plan, states: readonly BuildingState[]): r
           });
           continue;
         }
+        const ends = shut.length > 0 ? dispersalOf(plan, shut) : undefined;
+        if (ends) {
+          found.add({
+            ...common,
+            kind: 'dispersal',
+            severity: ends.severity,
+            openingIds: idsOf(plan, shut),
+            path: idsOf(plan, edges),
+            says: says.dispersal(space.name, ends),
+            ruleId: 'R-66',
+          });
+          continue;
+        }
+        if (shut.length > 0 && restsOnTwo(plan, shut, conditions)) {
+          found.add({
+            ...common,
+            kind: 'restsOnTwo',
+            severity: 'note',
+            openingIds: idsOf(plan, shut),
+            path: idsOf(plan, edges),
+            says: says.restsOnTwo(space.name, marksOf(plan, shut)),
+          });
+          continue;
+        }
         const around = shut.length > 0 ? [] : edgesAt(plan, index);
         found.add({
           ...common,
@@ -56,17 +82,17 @@ export function leavingFindings(plan: Plan, states: readonly BuildingState[]): r
           says: says.notSaid(space.name, marksOf(plan, open)),
         });
       } else if (grade === STAFF) {
+        const held = waitedAt(plan, passages, way, index);
+        const staff = staffAt(plan, held);
         const inFire = conditions.some((id) => (fireConditionIds as readonly string[]).includes(id));
         found.add({
           ...common,
           kind: 'staffOnly',
-          severity: !inFire ? 'note' : isWatched(plan, passages, way) ? 'serious' : 'severe',
-          openingIds: idsOf(
-            plan,
-            way.filter((edge) => passages.out[edge] === STAFF),
-          ),
+          severity:
+            inFire && !isExcused(plan, held) ? 'severe' : staffSeverity[staff][inFire ? 'fire' : 'quiet'],
+          openingIds: idsOf(plan, held),
           path: idsOf(plan, way),
-          says: says.staffOnly(space.name),
+          says: says.staffOnly(space.name, marksOf(plan, held), staff),
         });
       }
     }
@@ -74,22 +100,68 @@ export function leavingFindings(plan: Plan, states: readonly BuildingState[]): r
   return found.all();
 }
 
-function edgesAt(plan: Plan, node: number): readonly number[] {
-  return [...plan.around.subarray(plan.first[node], plan.first[node + 1])];
+/** Two faults at once are told apart from one, also where they end alike. */
+function bySingleFault(state: BuildingState): readonly BuildingState[] {
+  const isDouble = (id: ConditionId) => doubleFaultIds.includes(id);
+  const [double, single] = [
+    state.conditions.filter(isDouble),
+    state.conditions.filter((id) => !isDouble(id)),
+  ];
+  return [single, double].flatMap((conditions) => (conditions.length > 0 ? [{ ...state, conditions }] : []));
+}
+
+type Staff = 'there' | 'none' | 'notKnown';
+/** Whom nobody lets out is shut in, fire or not. */
+const staffSeverity: Readonly<Record<Staff, Readonly<Record<'fire' | 'quiet', Severity>>>> = {
+  there: { fire: 'serious', quiet: 'note' },
+  notKnown: { fire: 'severe', quiet: 'serious' },
+  none: { fire: 'severe', quiet: 'severe' },
+};
+
+/** Whether somebody is said to be there who can open each of these doors. */
+function staffAt(plan: Plan, held: readonly number[]): Staff {
+  const each = held.map((index): Staff => {
+    const edge = plan.edges[index];
+    const able = edge && factOf(edge, 'staffCanUnlock');
+    const post = edge && factOf(edge, 'attendedStation');
+    if (able === true || post === true) return 'there';
+    return able === false || post === false ? 'none' : 'notKnown';
+  });
+  return each.includes('none') ? 'none' : each.includes('notKnown') ? 'notKnown' : 'there';
 }
 
 /**
- * In a fire people wait for staff only where the code lets a lock stay shut then and somebody is there to open it:
- * psychiatric treatment and detention. Source: IBC 1010.1.9.7 exception 1 and 408 (2018), read for the first.
+ * In a fire people wait for staff only where the code lets a lock stay shut then: psychiatric treatment and detention.
+ * Source: IBC 1010.1.9.7 exception 1 and 408 (2018), read for the first.
  */
-function isWatched(plan: Plan, { out }: Passages, way: readonly number[]): boolean {
-  return way.every((index) => {
+function isExcused(plan: Plan, held: readonly number[]): boolean {
+  return held.every((index) => {
     const edge = plan.edges[index];
-    if (!edge || out[index] !== STAFF) return true;
-    const excused =
-      factOf(edge, 'clinicalArea') === 'psychiatric' || factOf(edge, 'occupancyGroup') === 'I-3';
-    return excused && (factOf(edge, 'staffCanUnlock') === true || factOf(edge, 'attendedStation') === true);
+    if (!edge) return true;
+    return factOf(edge, 'clinicalArea') === 'psychiatric' || factOf(edge, 'occupancyGroup') === 'I-3';
   });
+}
+
+/** The openings of a way where people wait for staff, in the direction in which they come to each. */
+function waitedAt(
+  plan: Plan,
+  { out, into }: Passages,
+  way: readonly number[],
+  start: number,
+): readonly number[] {
+  let here = start;
+  return way.filter((index) => {
+    const grade = (plan.edges[index]?.to === here ? out : into)[index];
+    here = otherEnd(plan, index, here);
+    return grade === STAFF;
+  });
+}
+
+function restsOnTwo(plan: Plan, shut: readonly number[], conditions: readonly ConditionId[]): boolean {
+  return (
+    conditions.every((id) => doubleFaultIds.includes(id)) &&
+    shut.every((index) => plan.edges[index]?.simulated?.arrangement.alarmCuts === true)
+  );
 }
 
 function leadsNowhere(plan: Plan, index: number): boolean {

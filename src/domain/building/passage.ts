@@ -12,6 +12,9 @@ export const NOT_SAID = 3;
 export const SHUT = 4;
 export type Grade = typeof FREE | typeof AFTER | typeof STAFF | typeof NOT_SAID | typeof SHUT;
 
+/** As much of an opening as decides how it is passed. */
+type Lock = Pick<Edge, 'decision' | 'simulated' | 'bothWays'>;
+
 /** All openings in one condition, in the order of the plan's edges. */
 export interface Passages {
   /** to → from, the way people leave. */
@@ -36,7 +39,12 @@ export function passagesIn(plan: Plan, condition: ConditionId): Passages {
   return { out, into, key };
 }
 
-function outGrade({ simulated }: Edge, condition: ConditionId): Grade {
+/** How one opening is left by, with the lock or against it. */
+export function exitThrough(edge: Lock, condition: ConditionId, against: boolean): Grade {
+  return against ? intoGrade(edge, condition) : outGrade(edge, condition);
+}
+
+function outGrade({ simulated }: Lock, condition: ConditionId): Grade {
   if (!simulated) return NOT_SAID;
   switch (standing(simulated.outcomes, condition).exit) {
     case 'free':
@@ -51,7 +59,7 @@ function outGrade({ simulated }: Edge, condition: ConditionId): Grade {
   }
 }
 
-function intoGrade(edge: Edge, condition: ConditionId): Grade {
+function intoGrade(edge: Lock, condition: ConditionId): Grade {
   const { simulated } = edge;
   if (!simulated) return NOT_SAID;
   // Each leaf of a double-egress pair opens one way, and each way is the way out of one side.

@@ -187,3 +187,55 @@ test('selected re-entry: not more than four stories between, top or next-to-top 
   expect(plan([1, 6])[0]).toContain('neither the top');
   expect(plan([7])[0]).toContain('fewer than two');
 });
+
+test('R-94 names the ways out of the lobby alone, and an undecided one as undecided', () => {
+  const lobby: readonly Room[] = [...rooms, ['lobby', 'lobby'], ['office', 'room'], ['stair', 'stair']];
+  const out: FactValues = { ...officeDoor, egressRole: 'elevatorLobby', lobbyHasOtherExit: false };
+  const into: Door = ['L2', 'lobby', 'office', officeDoor];
+  // People leave the lobby through the suite; the reader stands in the suite, and the lock lets the lobby out free.
+  const free = building(lobby, [
+    ['L1', 'suite', 'lobby', { ...officeDoor, latch: 'mortise', panicPresent: false }],
+    ['S1', 'stair', 'suite', { ...officeDoor, readerSides: 'none' }],
+    into,
+  ]);
+  expect(rules(free)).toEqual([]);
+  const undecided = building(lobby, [
+    ['L1', 'suite', 'lobby', { egressRole: 'elevatorLobby', lobbyHasOtherExit: false }],
+    ['S1', 'stair', 'suite', { ...officeDoor, readerSides: 'none' }],
+    into,
+  ]);
+  expect(rules(undecided)).toEqual(['R-94 L1 should']);
+  const sign = (project: Project) => rules(project).filter((one) => one.startsWith('R-94'));
+  const locked = building(lobby, [['L1', 'suite', 'lobby', { ...out, readerSides: 'both' }], into]);
+  const override = { candidate: 'magnet/safe/credentialOut', reason: 'test', by: 'test', at: '' };
+  const L1 = { ...(locked.openings['L1'] as Opening), override };
+  const shut = { ...locked, openings: { ...locked.openings, L1 } };
+  expect(sign(shut)).toEqual(['R-94 L1 must']);
+});
+
+test('a lobby lock that the rules let stand is a way out of the lobby', () => {
+  const lobby: readonly Room[] = [...rooms, ['lobby', 'lobby'], ['stair', 'stair']];
+  const tenant: FactValues = {
+    ...officeDoor,
+    egressRole: 'elevatorLobby',
+    lobbyHasOtherExit: false,
+    latch: 'pushPull',
+    panicPresent: false,
+    exitDirection: 'both',
+    attendedStation: true,
+    sprinklerKind: 'nfpa13',
+  };
+  const at = (ibc: 2021 | 2024) =>
+    building(
+      lobby,
+      [
+        ['L1', 'lobby', 'suite', tenant],
+        ['S1', 'stair', 'suite', { ...officeDoor, readerSides: 'none' }],
+      ],
+      { ibc, nfpa101: null },
+    );
+  const chosen = (project: Project) => decideAll(project).get('L1')?.chosen?.candidate.release;
+  expect(chosen(at(2024))).toBe('lobby');
+  expect(rules(at(2024))).toEqual([]);
+  expect(rules(at(2021)).filter((one) => one.startsWith('R-94'))).toHaveLength(1);
+});

@@ -1,8 +1,9 @@
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
-import { freeReleases, type Release } from '../devices/candidates.ts';
-import type { Opening, Project } from '../model/project.ts';
+import type { Release } from '../devices/candidates.ts';
+import { endsTheWay, type Opening, type Project } from '../model/project.ts';
 import type { Grade } from '../rules/rule.ts';
+import { type LobbyWay, lobbyFindings } from './lobbies.ts';
 
 /**
  * Rules that need more than one opening: they look along the way out, not at a door alone. They are findings about
@@ -16,10 +17,7 @@ export interface PathFinding {
   readonly openingIds: readonly string[];
 }
 
-interface Way {
-  readonly opening: Opening;
-  readonly from: string;
-  readonly to: string;
+interface Way extends LobbyWay {
   readonly release: Release | undefined;
 }
 
@@ -40,7 +38,7 @@ export function pathFindings(
     ...repeated(net, ways, 'delayed', secondDelayed),
     ...repeated(net, ways, 'controlled', secondControlled),
     ...mixedOnPath(net, ways),
-    ...lobbies(project, ways),
+    ...lobbyFindings(project, ways),
     ...stairs(project, decisions),
   ];
 }
@@ -56,14 +54,15 @@ function waysOut(project: Project, decisions: ReadonlyMap<string, Decision>): re
     if (secure === null || egress === null || secure === egress) return [];
     const decision = decisions.get(opening.id);
     const release = decision?.chosen?.candidate.release;
-    const out: Way = { opening, from: egress, to: secure, release };
+    const out: Way = { opening, from: egress, to: secure, release, decision, against: false };
     const both = decision !== undefined && valueIn(decision.slots, 'exitDirection') === 'both';
-    return both ? [out, { ...out, from: secure, to: egress }] : [out];
+    return both ? [out, { ...out, from: secure, to: egress, against: true }] : [out];
   });
 }
 
 function isOutside(project: Project, spaceId: string): boolean {
-  return project.spaces[spaceId]?.kind === 'outside';
+  const space = project.spaces[spaceId];
+  return space !== undefined && endsTheWay(space);
 }
 
 /** Spaces a person reaches from here on the way out, not passing openings that `shut` names. */
@@ -151,40 +150,6 @@ function mixedOnPath(net: Net, ways: readonly Way[]): readonly PathFinding[] {
     }
   }
   return [...found.values()];
-}
-
-/** A lobby, of an elevator or not, out of which no unlocked way leads. */
-function lobbies(project: Project, ways: readonly Way[]): readonly PathFinding[] {
-  const open = new Map<string, string[]>();
-  const join = (a: string, b: string) => open.set(a, [...(open.get(a) ?? []), b]);
-  for (const way of ways) {
-    if (way.release !== undefined && freeReleases.includes(way.release)) join(way.from, way.to);
-  }
-  return Object.values(project.spaces).flatMap((space): PathFinding[] => {
-    if (space.kind !== 'elevator' && space.kind !== 'lobby') return [];
-    const around = ways.filter((way) => way.from === space.id || way.to === space.id);
-    if (around.length === 0) return [];
-    const seen = new Set([space.id]);
-    const queue = [space.id];
-    for (let at = queue.shift(); at !== undefined; at = queue.shift()) {
-      const here = project.spaces[at];
-      if (here && (here.kind === 'outside' || here.kind === 'stair')) return [];
-      for (const next of open.get(at) ?? []) {
-        if (!seen.has(next)) {
-          seen.add(next);
-          queue.push(next);
-        }
-      }
-    }
-    return [
-      {
-        ruleId: 'R-94',
-        grade: 'must',
-        sentence: `${space.name}: no path leads from this ${space.kind === 'elevator' ? 'elevator lobby' : 'lobby'} to an exit that does not pass through a locked door.`,
-        openingIds: [...new Set(around.map((way) => way.opening.id))],
-      },
-    ];
-  });
 }
 
 /** Stair doors belong together: one release for all that are locked, and re-entry floors close enough. */

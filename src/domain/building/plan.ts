@@ -1,7 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
-import type { Opening, Project, Space } from '../model/project.ts';
+import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import { type Simulated, simulateOpening } from '../decide/whatHappens.ts';
 
 /** One opening as an edge of the building. */
@@ -73,7 +73,7 @@ export function planOf(
     nowhere,
     edges,
     ...neighbors(spaces.length + 1, edges),
-    outside: spaces.flatMap((space, index) => (space.kind === 'outside' ? [index] : [])),
+    outside: spaces.flatMap((space, index) => (endsTheWay(space) ? [index] : [])),
     oneSided,
     sameSpace,
   };
@@ -99,7 +99,7 @@ function neighbors(nodes: number, edges: readonly Edge[]): { first: Int32Array; 
   return { first, around };
 }
 
-export function factOf<K extends FactKey>(edge: Edge, key: K): FactValues[K] | undefined {
+export function factOf<K extends FactKey>(edge: Pick<Edge, 'decision'>, key: K): FactValues[K] | undefined {
   return edge.decision?.slots[slotOf(key)] as FactValues[K] | undefined;
 }
 
@@ -111,10 +111,32 @@ export function isKeyedWhileEmpty(edge: Edge | undefined): boolean {
 
 const alwaysOccupied: readonly Space['kind'][] = ['stair', 'corridor', 'lobby'];
 
-/** People can be in it; where nobody stated a load they can. */
-export function isOccupied(space: Space): boolean {
-  if (space.kind === 'outside') return false;
+/**
+ * People can be in it; where nobody stated a load they can. A stair, a corridor or a yard is empty by its load and full
+ * in a fire, and so is every space that others leave through, as a vestibule is.
+ */
+export function isOccupied(plan: Plan, index: number): boolean {
+  const space = plan.spaces[index];
+  if (!space || endsTheWay(space)) return false;
   if (space.kind === 'elevator') return (space.occupantLoad ?? 0) > 0;
-  // A stair or corridor is empty by its load and full in a fire.
-  return alwaysOccupied.includes(space.kind) || space.occupantLoad !== 0;
+  return (
+    space.occupantLoad !== 0 ||
+    alwaysOccupied.includes(space.kind) ||
+    space.kind === 'outside' ||
+    edgesAt(plan, index).some((at) => leadsHere(plan, at, index))
+  );
+}
+
+function leadsHere(plan: Plan, at: number, index: number): boolean {
+  const edge = plan.edges[at];
+  return edge !== undefined && edge.from === index && !noWayOut.includes(factOf(edge, 'egressRole'));
+}
+const noWayOut: readonly (FactValues['egressRole'] | undefined)[] = [
+  'noOccupiedSpace',
+  'sealedOff',
+  'vehicleDoor',
+];
+
+export function edgesAt(plan: Plan, node: number): readonly number[] {
+  return [...plan.around.subarray(plan.first[node], plan.first[node + 1])];
 }

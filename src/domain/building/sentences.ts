@@ -4,6 +4,8 @@ import type { Project, SecurityLevel, Space } from '../model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';
 import { candidateInWords, releaseInWords } from '../decide/words.ts';
+import { areaInFeet } from '../units/area.ts';
+import type { Dispersal } from './dispersal.ts';
 import type { BuildingFinding } from './finding.ts';
 import type { Suggestion } from './suggest.ts';
 
@@ -31,6 +33,11 @@ export const kindWords: Readonly<Record<Space['kind'], string>> = {
   court: 'Court',
 };
 
+export function kindInWords({ kind, publicWay }: Pick<Space, 'kind' | 'publicWay'>): string {
+  if (kind !== 'outside' || publicWay === null) return kindWords[kind];
+  return publicWay ? 'Outside, public way' : 'Outside, yard to be left';
+}
+
 /** "A", "A and B", "A, B and 3 more". */
 function named(all: readonly string[], most = 4): string {
   if (all.length <= 1) return all[0] ?? '';
@@ -49,7 +56,24 @@ export const says = {
     `${space}: while ${named(marks)} ${marks.length === 1 ? 'is' : 'are'} locked by key no one can leave. The rules here allow that only while no one is inside; someone must unlock it first and lock it last.`,
   noReentry: (stair: string, marks: readonly string[]) =>
     `${stair}: from inside the stair there is no re-entry to any floor, neither in locked hours nor under fire alarm nor on command (${named(marks)}). People who meet smoke below have nowhere to go (IBC 1010.1.9.12 of 2018, 1010.2.7 of 2021, from memory).`,
-  staffOnly: (space: string) => `${space}: people leave only when staff open.`,
+  staffOnly: (space: string, marks: readonly string[], staff: 'there' | 'none' | 'notKnown') =>
+    `${space}: people leave only when staff open ${named(marks)}${
+      staff === 'there'
+        ? ''
+        : staff === 'none'
+          ? ', and no one is there who can'
+          : '; whether someone is always there who can was not surveyed'
+    }.`,
+  restsOnTwo: (space: string, marks: readonly string[]) =>
+    `${space}: sensor and button are all that lets people out at ${named(marks)}. With both failed they wait for the fire alarm or for lock power to be cut.`,
+  dispersal: (space: string, { yard, people: load, areaFt2, ft2PerPerson, neededFt2 }: Dispersal) =>
+    `${space}: the way ends in ${yard}, behind a locked gate. Its safe dispersal area needs ${
+      neededFt2 === null
+        ? `${ft2PerPerson} ft² a person, and how many people was not surveyed`
+        : `${areaInFeet(neededFt2)} for ${people(load ?? 0)} (${ft2PerPerson} ft² a person)`
+    } and ${areaFt2 === null ? 'its area is not known' : `has ${areaInFeet(areaFt2)}`}. It also has to lie 50 ft from the building, on the same lot, and be marked (IBC 1028.5, read second-hand).`,
+  publicWayAsked: (space: string, gates: readonly string[]) =>
+    `${space}: egress ends here, and the survey does not say whether it is a public way or a yard that must itself be left${gates.length > 0 ? `. ${named(gates)} ${gates.length === 1 ? 'leads' : 'lead'} out of it, so it looks like a yard` : ''}.`,
   notSaid: (space: string, marks: readonly string[]) =>
     `${space}: whether people can leave depends on ${named(marks)}, where nothing is decided or the far side is not stated.`,
   /** `hours`: battery hours it takes; 0 none, null not stated, undefined where no power loss opens it. */

@@ -3,7 +3,7 @@ import { type PanicAnswer, panicReasons } from '../egress/panicReasons.ts';
 import { type Reason, surveyed } from '../egress/reason.ts';
 import { loadOf, type SpaceLoad } from '../egress/spaceLoad.ts';
 import { type FactValue, fieldInfo } from '../model/fields.ts';
-import type { Space } from '../model/project.ts';
+import { endsTheWay, type Space } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import type { BuildingAnswer } from './building.ts';
 import { egressFindings } from './egressFindings.ts';
@@ -49,13 +49,13 @@ export interface WholeCapacity {
 
 type Part = Pick<BuildingAnswer, 'plan' | 'capacities' | 'states'>;
 
-/** Every space in which people can be, in the order of the plan. Stairs, elevators and the outside are not computed. */
+/** Every space in which people can be, in the order of the plan. Stairs, elevators and the public way are not computed. */
 export function spaceEgress(answer: Part): readonly SpaceEgress[] {
   return answer.plan.spaces.flatMap((space, node) =>
-    notComputed.includes(space.kind) ? [] : [egressOf(answer, space, node)],
+    notComputed.includes(space.kind) || endsTheWay(space) ? [] : [egressOf(answer, space, node)],
   );
 }
-const notComputed: readonly Space['kind'][] = ['stair', 'elevator', 'outside'];
+const notComputed: readonly Space['kind'][] = ['stair', 'elevator'];
 
 function egressOf(answer: Part, space: Space, node: number): SpaceEgress {
   const { plan } = answer;

@@ -14,7 +14,7 @@ import { pathFindings } from './paths.ts';
 import { spaceEgress } from './spaceEgress.ts';
 
 /** Small buildings that shut people in, or that only look as if they did. */
-type Room = readonly [id: string, kind: Space['kind'], load?: number | null];
+type Room = readonly [id: string, kind: Space['kind'], load?: number | null, more?: Partial<Space>];
 type Door = readonly [mark: string, secure: string, egress: string, facts?: FactValues, chosen?: string];
 
 const plain: FactValues = {
@@ -50,7 +50,16 @@ function building(rooms: readonly Room[], doors: readonly Door[], basis: Partial
     basis: { ...project.basis, nfpa101: null, ibc: 2021, ...basis },
     building: facts({ sprinklered: true, fireAlarm: true, detectionThroughout: true, highRise: false }),
     spaces: Object.fromEntries(
-      rooms.map(([id, kind, load = null]) => [id, { ...newSpace(id, id), kind, occupantLoad: load }]),
+      rooms.map(([id, kind, load = null, more = {}]) => [
+        id,
+        {
+          ...newSpace(id, id),
+          kind,
+          occupantLoad: load,
+          publicWay: kind === 'outside' ? true : null,
+          ...more,
+        },
+      ]),
     ),
     openings: Object.fromEntries(
       doors.map(([mark, from, to, more = {}, chosen]) => [
@@ -176,6 +185,144 @@ describe('people who cannot get out', () => {
     expect(
       kinds(found(building(rooms, [ward({ clinicalArea: 'psychiatric', staffCanUnlock: true })])), 'Unit'),
     ).toContain('serious staffOnly');
+  });
+});
+
+describe('a yard that must itself be left', () => {
+  const rooms = (publicWay: boolean | null, more: Partial<Space> = {}): Room[] => [
+    ['Hall', 'room', 40],
+    ['Yard', 'outside', null, { publicWay, ...more }],
+    ['Street', 'outside'],
+  ];
+  const gate: FactValues = {
+    doorType: 'gateSwing',
+    egressRole: 'dischargeGate',
+    wishKeyLock: true,
+    occupantLoad: 40,
+  };
+  const doors = (facts: FactValues, chosen: string): Door[] => [
+    ['D', 'Yard', 'Hall', { egressRole: 'exteriorExit' }, lever],
+    ['G', 'Street', 'Yard', { ...gate, ...facts }, chosen],
+  ];
+  const gateKey = 'gateLock/secure/keyInside';
+
+  test('a locked gate shuts in the yard and everybody who leaves through it', () => {
+    const shut = found(building(rooms(false), doors({}, gateKey)));
+    expect(kinds(shut, 'Yard')).toContain('severe trapped');
+    expect(kinds(shut, 'Hall')).toContain('severe trapped');
+    expect(severeByOpening(shut).has('G')).toBe(true);
+    const free = found(building(rooms(false), doors({}, 'gateLock/secure/free')));
+    expect(
+      kinds(free, 'Yard')
+        .concat(kinds(free, 'Hall'))
+        .filter((one) => one.startsWith('severe')),
+    ).toEqual([]);
+  });
+
+  test('whether outside is a public way is asked, and seriously where a gate leads out of it', () => {
+    const asked = found(building(rooms(null), doors({}, gateKey)));
+    expect(kinds(asked, 'Yard')).toContain('serious publicWayAsked');
+    expect(kinds(asked, 'Yard')).not.toContain('severe trapped');
+    const street: Room[] = [
+      ['Hall', 'room', 40],
+      ['Street', 'outside', null, { publicWay: null }],
+    ];
+    expect(kinds(found(building(street, [['D', 'Street', 'Hall', {}, lever]])), 'Street')).toEqual([
+      'note publicWayAsked',
+    ]);
+    expect(kinds(found(building(rooms(true), doors({}, gateKey))), 'Yard')).not.toContain(
+      'serious publicWayAsked',
+    );
+  });
+
+  test('an accepted dispersal area holds the people at 5 ft² each, and not with a square foot less', () => {
+    const at = (areaFt2: number | null) =>
+      kinds(
+        found(
+          building(rooms(false, { areaFt2, occupantLoad: 0 }), doors({ safeDispersalArea: true }, gateKey)),
+        ),
+        'Hall',
+      ).filter((one) => !one.includes('exits'));
+    expect(at(200)).toEqual(['note dispersal']);
+    expect(at(199)).toEqual(['severe dispersal']);
+    expect(at(null)).toEqual(['serious dispersal']);
+  });
+});
+
+describe('what fails behind the wall', () => {
+  const trap: Room[] = [
+    ['Hall', 'room', 6],
+    ['Trap', 'room', 0],
+    ['Street', 'outside'],
+  ];
+  const between = (facts: FactValues, chosen: string): Door[] => [
+    ['A', 'Street', 'Trap', { readerSides: 'secure', wishInterlock: true, ...facts }, chosen],
+    ['B', 'Trap', 'Hall', { readerSides: 'secure', wishInterlock: true, ...facts }, chosen],
+  ];
+
+  test('an interlock that can hold people shuts in whoever stands between its doors when it fails', () => {
+    const magnets = found(building(trap, between({ interlockHoldsEgress: true }, 'magnet/safe/sensor')));
+    const shutIn = magnets.find((one) => one.spaceId === 'Trap' && one.kind === 'trapped');
+    expect([shutIn?.severity, shutIn?.conditions, shutIn?.openingIds]).toEqual([
+      'severe',
+      ['interlockFailed'],
+      ['A'],
+    ]);
+    const notSaid = found(building(trap, between({}, 'magnet/safe/sensor')));
+    expect(kinds(notSaid, 'Trap')).toContain('severe trapped');
+  });
+
+  test.each([
+    [true, 'mortiseLock/secure/free'],
+    [false, 'mortiseLock/secure/free'],
+    [false, 'magnet/safe/sensor'],
+  ] as const)('an interlock that holds people: %s, %s: nobody is shut in', (interlockHoldsEgress, chosen) => {
+    expect(kinds(found(building(trap, between({ interlockHoldsEgress }, chosen))), 'Trap')).not.toContain(
+      'severe trapped',
+    );
+  });
+
+  test('sensor and button both failed is told as what the way rests on, not as a trap', () => {
+    const room: Room[] = [
+      ['Office', 'room', 6],
+      ['Street', 'outside'],
+    ];
+    const magnet: Door = [
+      'M',
+      'Street',
+      'Office',
+      { readerSides: 'secure', latch: 'pushPull' },
+      'magnet/safe/sensor',
+    ];
+    const all = found(building(room, [magnet]));
+    expect(kinds(all, 'Office')).toContain('note restsOnTwo');
+    expect(kinds(all, 'Office')).not.toContain('severe trapped');
+    const lone: Door = ['L', 'Street', 'Office', {}, lever];
+    expect(kinds(found(building(room, [lone])), 'Office')).not.toContain('note restsOnTwo');
+  });
+
+  test('controlled egress that nobody can open is severe at every hour, and open questions say so', () => {
+    const rooms: Room[] = [
+      ['Unit', 'room', 8],
+      ['Street', 'outside'],
+    ];
+    const unit = (more: FactValues, chosen = 'magnet/safe/controlled') => {
+      const facts: FactValues = {
+        occupancyGroup: 'I-2',
+        egressRole: 'exteriorExit',
+        clinicalArea: 'other',
+        clinicalNeed: 'containment',
+        latch: 'pushPull',
+        readerSides: 'both',
+        ...more,
+      };
+      return found(building(rooms, [['W', 'Street', 'Unit', facts, chosen]])).filter(
+        (one) => one.spaceId === 'Unit' && one.kind === 'staffOnly' && one.conditions.includes('lockedHours'),
+      );
+    };
+    expect(unit({ staffCanUnlock: false }).map((one) => one.severity)).toEqual(['severe']);
+    expect(unit({}).map((one) => one.severity)).toEqual(['serious']);
+    expect(unit({ staffCanUnlock: true }).map((one) => one.severity)).toEqual(['note']);
   });
 });
 

@@ -1,9 +1,10 @@
 import { capacityOf } from '../egress/capacity.ts';
 import { figure, peopleInWords, type Reason, resting, surveyed } from '../egress/reason.ts';
 import { type FactValues, fieldInfo } from '../model/fields.ts';
-import { compareMarks, type Opening } from '../model/project.ts';
+import { compareMarks, endsTheWay, type Opening } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import type { BuildingAnswer } from './building.ts';
+import { doubleFaultIds } from '../simulate/conditions.ts';
 import { NOT_SAID, SHUT, STAFF } from './passage.ts';
 import { type Edge, factOf, isKeyedWhileEmpty, type Plan } from './plan.ts';
 import type { DoorCapacity } from './width.ts';
@@ -100,7 +101,9 @@ function standingOf(
 
 function worstGrade(answer: Part, edge: Edge, index: number, node: number): number {
   let worst = 0;
-  for (const { passages } of answer.states.values()) {
+  for (const [condition, { passages }] of answer.states) {
+    // Any sensor and button can both fail; the building tells it apart (`restsOnTwo`).
+    if (doubleFaultIds.includes(condition)) continue;
     const way = edge.to === node ? passages.out : passages.into;
     worst = Math.max(worst, way[index] as number);
   }
@@ -144,7 +147,7 @@ export function comeThrough(plan: Plan, node: number): readonly string[] {
     if (!edge) continue;
     const from = edge.from === node ? edge.to : edge.bothWays ? edge.from : undefined;
     const space = from === undefined ? undefined : plan.spaces[from];
-    if (space && space.kind !== 'outside' && space.kind !== 'elevator') names.add(space.name);
+    if (space && !endsTheWay(space) && space.kind !== 'elevator') names.add(space.name);
   }
   return [...names].toSorted(compareMarks);
 }

@@ -220,6 +220,12 @@ export const limits = {
     what: 'number of very young children above which a day-care room needs a second exit',
     editions: same(10, { 2018: '1006.2.2', 2021: '1006.2.2', 2024: '1006.2.2' }, 'memory', '2026-11-25'),
   },
+  dispersalFt2PerPersonIbc: {
+    book: 'ibc',
+    unit: 'ft² a person',
+    what: 'room of a safe dispersal area where the way does not reach a public way',
+    editions: same(5, { 2018: '1028.5', 2021: '1028.5', 2024: '1028.5' }, 'secondary', '2026-11-30'),
+  },
   hardwareLowIn: {
     book: 'ada',
     unit: 'in',

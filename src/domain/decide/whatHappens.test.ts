@@ -136,6 +136,67 @@ describe('electric strike, fail secure (hardware 1.1, 7)', () => {
   });
 });
 
+describe('what fails at a bad moment', () => {
+  test('mains lost in unlocked hours: on battery the strike stays open, and a battery nobody confirmed is said', () => {
+    const day = run('strikeMortise/secure/free', { wishScheduledUnlock: true });
+    expect(row(day, 'mainsLostUnlocked')).toBe('unlocked, free, no, yes');
+    expect(run('strikeMortise/secure/free').outcomes.mainsLostUnlocked.applies).toBe(false);
+    const lock = run('magnet/safe/sensor', { ...bare, wishScheduledUnlock: true });
+    expect(row(lock, 'mainsLostUnlocked')).toBe('unlocked, free, no, no');
+    const fed = run('strikeMortise/secure/free', { wishScheduledUnlock: true, lockPowerSource: 'poe' });
+    expect(row(fed, 'mainsLostUnlocked')).toBe('locked, free, yes, no');
+    expect(fed.outcomes.mainsLostUnlocked.says).toMatch(/no battery is confirmed/i);
+  });
+
+  test('a battery lock with its own cells spent: nobody comes in by card, and leaving stays free', () => {
+    const lock = run('batteryLock/asIs/free', { wishScheduledUnlock: true });
+    expect(row(lock, 'cellsSpent')).toBe('locked, free, yes, none');
+    expect(row(run('batteryLock/asIs/clinical'), 'cellsSpent')).toBe('locked, byStaff, yes, none');
+    expect(run('mortiseLock/secure/free').outcomes.cellsSpent.applies).toBe(false);
+  });
+
+  test('sensor and button both failed: a note where alarm and lost power still free it', () => {
+    const magnet = run('magnet/safe/sensor', bare);
+    expect(row(magnet, 'exitReleasesFailed')).toBe('locked, blocked, no, yes');
+    expect(kinds(magnet, 'note')).toContain('restsOnTwo');
+    expect(kinds(magnet, 'severe')).toEqual([]);
+    expect(run('magnet/safe/doorSwitch', bare).outcomes.exitReleasesFailed.applies).toBe(false);
+  });
+
+  test('an interlock that has failed: entry alone leaves the button, one that holds leaves nothing (R-100)', () => {
+    const door: FactValues = { ...bare, wishInterlock: true, interlockHoldsEgress: false };
+    expect(row(run('magnet/safe/sensor', door), 'interlockFailed')).toBe('locked, free, no, yes');
+    for (const interlockHoldsEgress of [true, undefined]) {
+      const held = run('magnet/safe/sensor', {
+        ...bare,
+        wishInterlock: true,
+        ...(interlockHoldsEgress === undefined ? {} : { interlockHoldsEgress }),
+      });
+      expect(row(held, 'interlockFailed')).toBe('locked, blocked, no, yes');
+      expect(kinds(held, 'severe')).toEqual(['interlockHolds']);
+    }
+    const lever = run('mortiseLock/secure/free', { ...door, interlockHoldsEgress: true, latch: 'mortise' });
+    expect(row(lever, 'interlockFailed')).toBe('locked, free, yes, no');
+    expect(run('magnet/safe/sensor', bare).outcomes.interlockFailed.applies).toBe(false);
+  });
+
+  test('controlled egress with a dead controller: staff open by a switch that breaks lock power (R-90, R-170)', () => {
+    const ward: FactValues = {
+      ...bare,
+      occupancyGroup: 'I-2',
+      clinicalNeed: 'containment',
+      staffCanUnlock: true,
+    };
+    const remote = run('magnet/safe/controlled', { ...ward, clinicalArea: 'other' });
+    expect(remote.outcomes.relayStuckLocked.exit).toBe('byStaff');
+    const key = run('magnet/safe/controlled', { ...ward, clinicalArea: 'psychiatric' });
+    expect([key.arrangement.commandCuts, key.outcomes.relayStuckLocked.exit]).toEqual([false, 'byStaff']);
+    // No rule asks for either where nobody leaves, and then nobody is let out.
+    const neither = run('magnet/safe/controlled', { ...ward, egressRole: 'noOccupiedSpace' });
+    expect(neither.outcomes.relayStuckLocked.exit).toBe('blocked');
+  });
+});
+
 test('electric strike, fail safe, on a rated leaf gives up the latch with the power (R-31)', () => {
   const found = run('strikeMortise/safe/free', { fireRatingMin: 45, wishScheduledUnlock: true });
   expect(row(found, 'batterySpent')).toBe('unlocked, free, no, no');

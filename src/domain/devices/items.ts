@@ -706,6 +706,11 @@ export const items = {
     trade: 'security',
     step: 'electrical',
   },
+  staffKeySwitch: {
+    name: 'Key switch at the door that breaks lock power directly, key carried by staff',
+    trade: 'security',
+    step: 'electrical',
+  },
   overrideReset: {
     name: 'Manual reset of the release; no automatic relock',
     trade: 'fireAlarm',

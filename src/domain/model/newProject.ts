@@ -40,6 +40,7 @@ export function newSpace(id: string, name: string): Space {
     use: null,
     areaFt2: null,
     commonPathFt: null,
+    publicWay: null,
   };
 }
 

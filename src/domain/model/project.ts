@@ -61,8 +61,15 @@ export const spaceSchema = z.looseObject({
     .min(0, 'The common path cannot be below 0 ft.')
     .max(5_000, 'The common path cannot be above 5,000 ft; check the unit.')
     .nullable(),
+  /** Of a space outdoors: true where leaving ends there, false where a fence or wall keeps people in; null is unknown. */
+  publicWay: z.boolean().nullable(),
 });
 export type Space = Readonly<z.infer<typeof spaceSchema>>;
+
+/** Leaving ends here. Where nobody said whether an outside space is a public way it counts as one, and is asked about. */
+export function endsTheWay({ kind, publicWay }: Pick<Space, 'kind' | 'publicWay'>): boolean {
+  return kind === 'outside' && publicWay !== false;
+}
 
 export const reviewVerdicts = ['approved', 'refused', 'toAhj'] as const;
 export const reviewSchema = z.looseObject({

@@ -2,7 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
 import type { PlanKey } from '../logic/planKeys.ts';
 import type { FactKey, FactValue } from '../model/fields.ts';
-import { compareMarks, type Opening, type Project, type Space } from '../model/project.ts';
+import { compareMarks, endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import type { Use } from '../model/uses.ts';
 import { hasOtherExit, mustPass, surveyedValue, type Ways, waysOf } from './ways.ts';
@@ -87,14 +87,15 @@ function samePlan(before: Project['openings'], after: Project['openings']): bool
 
 /** The load a way out carries includes everybody who has to pass it (IBC 1004.2, from memory). */
 function servedBy(ways: Ways, basis: CodeBasis): readonly Served[] {
-  const own = ways.spaces.map((space) => (space.kind === 'outside' ? 0 : (peopleIn(space, basis) ?? 0)));
+  const own = ways.spaces.map((space) => (endsTheWay(space) ? 0 : (peopleIn(space, basis) ?? 0)));
   const people = own.slice();
   const names = ways.spaces.map((space, index) => ((own[index] as number) > 0 ? [space.name] : []));
   const next = mustPass(ways);
   ways.spaces.forEach((space, index) => {
     if ((own[index] as number) === 0) return;
     for (let at = next[index] as number; at >= 0; at = next[at] as number) {
-      if (ways.spaces[at]?.kind === 'outside') break;
+      const there = ways.spaces[at];
+      if (there && endsTheWay(there)) break;
       people[at] = (people[at] as number) + (own[index] as number);
       names[at]?.push(space.name);
     }

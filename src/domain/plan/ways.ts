@@ -1,5 +1,5 @@
 import type { FactKey, FactValue } from '../model/fields.ts';
-import type { Opening, Project, Space } from '../model/project.ts';
+import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 
 /**
  * Who leaves through whose rooms, read from the places of the openings and what the survey says of each by itself.
@@ -64,8 +64,8 @@ export function hasOtherExit({ spaces, leaving }: Ways, start: number, without: 
   const seen = new Set([start]);
   const queue = [start];
   for (let at = queue.shift(); at !== undefined; at = queue.shift()) {
-    const kind = spaces[at]?.kind;
-    if (kind === 'outside' || (kind === 'stair' && at !== start)) return true;
+    const space = spaces[at];
+    if (space && (endsTheWay(space) || (space.kind === 'stair' && at !== start))) return true;
     for (const { opening, to } of leaving[at] ?? []) {
       if (opening.id === without.id || seen.has(to)) continue;
       seen.add(to);
@@ -87,7 +87,7 @@ export function mustPass({ spaces, leaving }: Ways): Int32Array {
     for (const { to } of steps) into[to]?.push(from);
   });
   spaces.forEach((space, index) => {
-    if (space.kind === 'outside') into[root]?.push(index);
+    if (endsTheWay(space)) into[root]?.push(index);
   });
   // Spaces in the order a walk from outside leaves them last, so that most are settled in the first pass.
   const order: number[] = [];
@@ -125,7 +125,8 @@ export function mustPass({ spaces, leaving }: Ways): Int32Array {
     changed = false;
     for (let at = order.length - 2; at >= 0; at--) {
       const node = order[at] as number;
-      const exits = spaces[node]?.kind === 'outside' ? [root] : (leaving[node] ?? []).map((step) => step.to);
+      const space = spaces[node];
+      const exits = space && endsTheWay(space) ? [root] : (leaving[node] ?? []).map((step) => step.to);
       let found = -1;
       for (const exit of exits) {
         if (next[exit] === -1) continue;

@@ -2,16 +2,6 @@ import type { Edit } from '../commands/command.ts';
 import { counted } from '../text/counted.ts';
 import { compareMarks, type Floor, type Project, type SecurityLevel, type Space } from '../model/project.ts';
 
-export const spaceKinds: Readonly<Record<Space['kind'], string>> = {
-  room: 'Room',
-  corridor: 'Corridor',
-  stair: 'Stair',
-  lobby: 'Lobby',
-  elevator: 'Elevator',
-  outside: 'Outside',
-  roof: 'Roof',
-  court: 'Court',
-};
 export const securityLevelWords: Readonly<Record<SecurityLevel, string>> = {
   public: 'Public',
   general: 'General',

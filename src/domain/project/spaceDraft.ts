@@ -17,6 +17,8 @@ export interface SpaceDraft {
   readonly use: string;
   readonly area: string;
   readonly commonPath: string;
+  /** Asked of the outside alone: “yes”, “no”, or empty while nobody said. */
+  readonly publicWay: string;
 }
 
 export const emptySpace: SpaceDraft = {
@@ -28,6 +30,7 @@ export const emptySpace: SpaceDraft = {
   use: '',
   area: '',
   commonPath: '',
+  publicWay: '',
 };
 
 const asText = (value: number | null) => (value === null ? '' : String(value));
@@ -42,6 +45,7 @@ export function spaceDraftOf(space: Space): SpaceDraft {
     use: space.use ?? '',
     area: asText(space.areaFt2),
     commonPath: asText(space.commonPathFt),
+    publicWay: space.publicWay === null ? '' : space.publicWay ? 'yes' : 'no',
   };
 }
 
@@ -63,6 +67,7 @@ export function readSpace(project: Project, id: string, draft: SpaceDraft): Read
       name,
       floorId,
       kind: draft.kind,
+      publicWay: draft.kind !== 'outside' || draft.publicWay === '' ? null : draft.publicWay === 'yes',
       securityLevel: securityLevels.find((level) => level === draft.securityLevel) ?? null,
     },
   };
@@ -127,3 +132,9 @@ export function useAndAreaInWords({ use, areaFt2 }: Pick<Space, 'use' | 'areaFt2
   const { name } = useFactors[use];
   return areaFt2 === null ? `${name}, area not known` : `${name}, ${areaInFeet(areaFt2)}`;
 }
+
+/** Where leaving ends, asked of a space of the kind “outside”. */
+export const publicWayChoices: readonly (readonly [value: 'yes' | 'no', label: string])[] = [
+  ['yes', 'At the public way'],
+  ['no', 'Not here: a yard that must itself be left'],
+];

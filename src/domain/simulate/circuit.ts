@@ -23,12 +23,13 @@ export function circuitAt(arrangement: Arrangement, at: Situation, person: boole
   const { failMode } = arrangement;
   if (failMode === 'asIs' || failMode === 'none') return withoutSupply(arrangement, at);
   const fed = at.supply && (at.mains || (arrangement.battery !== 'no' && at.charged));
+  const byHand = person && at.exitReleases === 'work' && !isOverruled(arrangement, at);
   const cut =
     (at.fireAlarm && arrangement.alarmCuts) ||
     (at.flow && arrangement.flowCuts) ||
     (at.command && arrangement.commandCuts) ||
-    (person && arrangement.button === 'direct') ||
-    (person && arrangement.hardwareSwitch === 'direct');
+    (byHand && arrangement.button === 'direct') ||
+    (byHand && arrangement.hardwareSwitch === 'direct');
   const released = relayReleases(arrangement, at, person);
   if (failMode === 'safe') {
     const locked = fed && !cut && !released;
@@ -38,17 +39,26 @@ export function circuitAt(arrangement: Arrangement, at: Situation, person: boole
   return { locked, energized: !locked && !arrangement.motor, fed, cut, released };
 }
 
+/** An interlock that can hold the leaf against people leaving overrules what they do at the door. */
+function isOverruled({ interlock }: Arrangement, at: Situation): boolean {
+  return at.interlock === 'held' && (interlock === 'holds' || interlock === 'notKnown');
+}
+
 function relayReleases(arrangement: Arrangement, at: Situation, person: boolean): boolean {
   if (at.relay === 'stuckReleased') return true;
+  if (at.interlock === 'held' && arrangement.interlock !== 'none') return false;
   const sensorSpeaks =
     arrangement.sensor !== 'none' &&
+    at.exitReleases === 'work' &&
     (at.sensorWorks ? person : arrangement.sensor === 'failsOpen' && at.relay === 'works');
   if (at.relay === 'stuckLocked') return false;
   return (
     (at.unlockedHours && arrangement.scheduled) ||
     (at.credential && arrangement.reader) ||
     sensorSpeaks ||
-    (person && (arrangement.button === 'asksController' || arrangement.hardwareSwitch === 'asksController'))
+    (person &&
+      at.exitReleases === 'work' &&
+      (arrangement.button === 'asksController' || arrangement.hardwareSwitch === 'asksController'))
   );
 }
 
@@ -56,7 +66,7 @@ function relayReleases(arrangement: Arrangement, at: Situation, person: boolean)
 function withoutSupply(arrangement: Arrangement, at: Situation): Moment {
   const released =
     arrangement.failMode === 'asIs'
-      ? (at.unlockedHours && arrangement.scheduled) || (at.credential && arrangement.reader)
+      ? at.cells && ((at.unlockedHours && arrangement.scheduled) || (at.credential && arrangement.reader))
       : arrangement.release === 'keyInside'
         ? at.unlockedHours
         : arrangement.lockedOutsideBy === 'leafLock' && arrangement.leafLock.outsideLocked === 'no';
@@ -70,7 +80,7 @@ export function outsideLocked({ lockedOutsideBy, leafLock }: Arrangement, { lock
 }
 
 /** What a person leaving meets: `rest` is the lock before they act, `acting` while they do what the door asks. */
-export function exitAt(arrangement: Arrangement, rest: Moment, acting: Moment): Exit {
+export function exitAt(arrangement: Arrangement, at: Situation, rest: Moment, acting: Moment): Exit {
   const { leafLock, release } = arrangement;
   if (leafLock.heldByHand) return 'blocked';
   // Whoever waits in an elevator lobby stands on the locked side of the leaf, and its lever must open there too.
@@ -87,6 +97,8 @@ export function exitAt(arrangement: Arrangement, rest: Moment, acting: Moment): 
     case 'delayed':
       return 'after';
     case 'controlled':
+      // What staff present at the door goes through the controller too, unless it breaks lock power itself.
+      return at.relay === 'stuckLocked' && !arrangement.staffDirect ? 'blocked' : 'byStaff';
     case 'clinical':
     case 'attended':
       return 'byStaff';

@@ -16,6 +16,12 @@ export interface Situation {
   readonly flow: boolean;
   /** Somebody works the release at the command center, nursing station or entrance. */
   readonly command: boolean;
+  /** `held`: the interlock keeps this door shut, as if another of its doors stood open. */
+  readonly interlock: 'works' | 'held';
+  /** Sensor and exit button both do nothing, each for a reason of its own. */
+  readonly exitReleases: 'work' | 'failed';
+  /** Charge is left in the cells of a battery lock. */
+  readonly cells: boolean;
   /** What happens at the door itself. */
   readonly at: 'rest' | 'leaving' | 'forced' | 'held';
 }
@@ -31,6 +37,9 @@ const quiet: Situation = {
   fireAlarm: false,
   flow: false,
   command: false,
+  interlock: 'works',
+  exitReleases: 'work',
+  cells: true,
   at: 'rest',
 };
 
@@ -91,6 +100,13 @@ export const conditions = {
     'Line power is off; where the lock supply has a battery, it runs on it.',
     'Turn off the branch breaker feeding the lock supply and leave it off.',
     { mains: false },
+    true,
+  ),
+  mainsLostUnlocked: when(
+    'Line power lost in unlocked hours',
+    'Line power goes off while the schedule holds the opening unlocked; where the lock supply has a battery, it runs on it.',
+    'In unlocked hours, turn off the branch breaker feeding the lock supply and leave it off.',
+    { mains: false, unlockedHours: true },
     true,
   ),
   batterySpent: when(
@@ -161,6 +177,27 @@ export const conditions = {
     'The controller is dead, the sensor sees nothing, and someone presses the exit button.',
     'With controller and sensor off, press the exit button.',
     { relay: 'stuckLocked', sensorWorks: false, at: 'leaving' },
+    true,
+  ),
+  exitReleasesFailed: when(
+    'Exit sensor and exit button failed',
+    'Two faults at once: the sensor sees nobody and the contact of the exit button does not open.',
+    'Cover the exit sensor, bridge the contact of the exit button, and put the fire alarm into alarm.',
+    { exitReleases: 'failed' },
+    true,
+  ),
+  interlockFailed: when(
+    'Interlock failed',
+    'The interlock has failed and keeps this door shut, as if another door of it stood open.',
+    'Stop the interlock while another of its doors stands open, and leave from between the doors.',
+    { interlock: 'held' },
+    true,
+  ),
+  cellsSpent: when(
+    'Lock’s own batteries exhausted',
+    'The batteries inside the lock have no charge left.',
+    'Take the batteries out of the lock; leave through the door, then open it from outside with the key.',
+    { cells: false },
   ),
   doorForced: when(
     'Door forced',
@@ -179,6 +216,8 @@ export const conditions = {
 export type ConditionId = keyof typeof conditions;
 export const conditionIds = Object.keys(conditions) as readonly ConditionId[];
 export const buildingConditionIds = conditionIds.filter((id) => conditions[id].wholeBuilding);
+/** Two faults that nothing ties together: told as what the arrangement rests on, not as a fault of it. */
+export const doubleFaultIds: readonly ConditionId[] = ['exitReleasesFailed'];
 /** The conditions in which a fire is known to the building. */
 export const fireConditionIds = ['fireAlarm', 'fireAlarmMainsLost', 'sprinklerFlow'] as const;
 

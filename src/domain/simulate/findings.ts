@@ -1,6 +1,6 @@
 import type { IbcEdition } from '../codes/basis.ts';
 import type { Arrangement, Setting, Simulable } from '../arrangement/arrangement.ts';
-import { buildingConditionIds, type ConditionId, conditionIds } from './conditions.ts';
+import { buildingConditionIds, type ConditionId, conditionIds, doubleFaultIds } from './conditions.ts';
 import { bySeverity, type OpeningFinding, type Outcomes } from './outcome.ts';
 import { findingWords as words } from './sentences.ts';
 
@@ -8,12 +8,40 @@ type Find = (arrangement: Arrangement, setting: Setting, outcomes: Outcomes) => 
 
 /** What is wrong with an arrangement, seen from what happens and not from the rules that chose it. */
 const finders: readonly Find[] = [
-  function blockedExit(_arrangement, { personBehind, openWhileOccupied }, outcomes) {
-    const blocked = whereTrue(outcomes, (one) => one.exit === 'blocked');
+  function blockedExit(arrangement, { personBehind, openWhileOccupied }, outcomes) {
+    const blocked = whereTrue(
+      outcomes,
+      (one) =>
+        one.exit === 'blocked' &&
+        one.condition !== 'interlockFailed' &&
+        (!arrangement.alarmCuts || !doubleFaultIds.includes(one.condition)),
+    );
     if (!personBehind || blocked.length === 0) return undefined;
     return openWhileOccupied
       ? { kind: 'blockedExit', severity: 'serious', conditions: blocked, says: words.keyedWhileOccupied }
       : { kind: 'blockedExit', severity: 'severe', conditions: blocked, says: words.blockedExit(blocked) };
+  },
+
+  function restsOnTwo({ alarmCuts }, { personBehind }, outcomes) {
+    return personBehind && alarmCuts && outcomes.exitReleasesFailed.exit === 'blocked'
+      ? {
+          kind: 'restsOnTwo',
+          severity: 'note',
+          conditions: ['exitReleasesFailed'],
+          says: words.restsOnTwo,
+        }
+      : undefined;
+  },
+
+  function interlockHolds(_arrangement, { personBehind }, outcomes) {
+    return personBehind && outcomes.interlockFailed.exit === 'blocked'
+      ? {
+          kind: 'interlockHolds',
+          severity: 'severe',
+          conditions: ['interlockFailed'],
+          says: words.interlockHolds,
+        }
+      : undefined;
   },
 
   function blockedOtherWay({ release, releaseOnBothSides }, { personBehind, peopleOnLockedSide }, outcomes) {

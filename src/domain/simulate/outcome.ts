@@ -32,6 +32,8 @@ export const severityWords: Readonly<Record<Severity, string>> = {
 
 export type FindingKind =
   | 'blockedExit'
+  | 'restsOnTwo'
+  | 'interlockHolds'
   | 'blockedOtherWay'
   | 'ratedNotLatched'
   | 'ratedStaysOpen'

@@ -41,6 +41,7 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
   const wired = arrangement.failMode === 'safe' || arrangement.failMode === 'secure';
   switch (id) {
     case 'unlockedHours':
+    case 'mainsLostUnlocked':
       return arrangement.scheduled || arrangement.release === 'keyInside'
         ? undefined
         : 'No scheduled hours are requested here.';
@@ -69,6 +70,14 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
       return arrangement.sensor === 'none' ? 'There is no exit sensor here.' : undefined;
     case 'buttonDeadController':
       return arrangement.button === 'none' ? 'There is no exit button here.' : undefined;
+    case 'exitReleasesFailed':
+      return arrangement.sensor === 'none' || arrangement.button === 'none'
+        ? 'There is no sensor with an exit button here.'
+        : undefined;
+    case 'interlockFailed':
+      return arrangement.interlock === 'none' ? 'This door is not part of an interlock.' : undefined;
+    case 'cellsSpent':
+      return arrangement.device === 'batteryLock' ? undefined : 'No lock here runs on its own batteries.';
     default:
       return undefined;
   }
@@ -129,11 +138,14 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
           ? `${thing} stays as it was, locked outside`
           : `${thing} ${situation.credential ? 'takes the credential' : 'was set unlocked'} and the leaf is moved`;
       }
+      if (!situation.cells)
+        return `${thing} has no charge left and stays as it was; the key opens it from outside`;
       return rest.locked
         ? `${thing} runs on its own batteries and stays as it was, locked outside`
         : `${thing} ${situation.credential ? 'accepts the credential' : 'was set unlocked'} on its own batteries`;
     case 'safe':
       if (rest.locked) {
+        if (situation.interlock === 'held') return `the interlock holds ${thing}`;
         return !situation.mains
           ? `the battery still feeds ${thing}, which ${arrangement.motor ? 'stays thrown' : 'goes on holding'}`
           : arrangement.motor
@@ -145,6 +157,9 @@ function lockClause(arrangement: Arrangement, id: ConditionId, rest: Moment): st
       if (!rest.locked)
         return `${releaseCause(arrangement, id, rest)}, so ${thing} ${leafHolds ? 'no longer holds' : 'gives way'}`;
       if (rest.released && rest.cut) return `${cutCause(arrangement, id)}, so ${thing} goes back to locked`;
+      if (rest.released && arrangement.battery === 'notKnown' && !situation.mains && situation.charged) {
+        return `no battery is confirmed here, and without one ${thing} has no power to release with and locks`;
+      }
       if (rest.released) return `${thing} has no power to release with and stays locked`;
       return `${thing} needs no power to stay locked`;
   }
@@ -187,15 +202,22 @@ function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
         ? 'people must call the attended place to be let out'
         : 'people leave only when staff open';
     case 'blocked':
-      return blockedClause(arrangement);
+      return blockedClause(arrangement, outcome.condition);
     case 'free':
     case 'none':
       return freeClause(arrangement, outcome);
   }
 }
 
-function blockedClause(arrangement: Arrangement): string {
+function blockedClause(arrangement: Arrangement, id: ConditionId): string {
   if (arrangement.leafLock.heldByHand) return 'a bolt retracted only by hand keeps people in';
+  if (id === 'exitReleasesFailed') {
+    return 'sensor and button have both failed, so people wait for the fire alarm or for lock power to be cut';
+  }
+  if (id === 'interlockFailed') return 'nothing that people do at the door overrules the interlock';
+  if (arrangement.release === 'controlled') {
+    return 'what staff present goes through the dead controller, so no one can let people out';
+  }
   switch (arrangement.release) {
     case 'credentialOut':
       return 'without a credential no one gets out';
@@ -259,6 +281,10 @@ export const findingWords = {
   stairNeverFreed:
     'The stair side stays locked, the building has no alarm that could free it, and people in the stair cannot re-enter a floor.',
   stairCommand: 'The stair side cannot be unlocked remotely on command.',
+  restsOnTwo:
+    'People are let out by sensor or button: with both failed only fire alarm or loss of lock power frees the door. Test each by itself at every inspection.',
+  interlockHolds:
+    'The interlock can keep this leaf shut against people leaving, and a failed interlock does: people between the doors are shut in.',
   softwareOnly:
     'Leaving depends on the controller alone: with its relay stuck locked nothing on the egress side releases the door.',
   batteryHolds: (hours: number | null) =>

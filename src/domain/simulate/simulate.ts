@@ -55,10 +55,11 @@ function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
     exit = worse(exit, open.exit);
     if (open.latched === 'no') latched = 'no';
   }
-  // Nobody knows whether a battery is there: without one the outside lets go at once.
+  // Nobody knows whether a battery is there: without one the outside lets go at once, or locks where it was held open.
   if (!situation.mains && situation.charged && arrangement.battery === 'notKnown') {
     const bare = circuitAt({ ...arrangement, battery: 'no' }, situation, situation.at === 'leaving');
-    if (!bare.locked) rest = bare;
+    if (bare.locked !== rest.locked) rest = bare;
+    if (bare.locked && arrangement.latch === 'whileLocked') latched = 'yes';
   }
   const held = situation.at === 'held';
   const outcome: Omit<Outcome, 'says'> = {
@@ -83,7 +84,7 @@ function momentsIn(
   const rest = situation.at === 'leaving' ? acting : untouched;
   const latched: YesNo =
     arrangement.latch === 'always' ? 'yes' : arrangement.latch === 'never' ? 'no' : yesNo(rest.locked);
-  return { exit: exitAt(arrangement, untouched, acting), latched, rest };
+  return { exit: exitAt(arrangement, situation, untouched, acting), latched, rest };
 }
 
 function alarmIn(arrangement: Arrangement, situation: Situation, exit: Exit): boolean {

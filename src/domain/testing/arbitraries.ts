@@ -142,6 +142,7 @@ const aSpace = (id: fc.Arbitrary<string>): fc.Arbitrary<Space> =>
     use: fc.option(fc.constantFrom(...uses)),
     areaFt2: fc.option(fc.double({ min: 0, max: 5_000_000, noNaN: true })),
     commonPathFt: fc.option(fc.integer({ min: 0, max: 5000 })),
+    publicWay: fc.option(fc.boolean()),
   });
 
 const anAmendment = (id: fc.Arbitrary<string>): fc.Arbitrary<Amendment> =>

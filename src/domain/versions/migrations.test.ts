@@ -57,6 +57,25 @@ describe('SpacesGetUseAndArea, format 1 to 2', () => {
   });
 });
 
+describe('OutsideSaysWhereItLeads, format 3 to 4', () => {
+  const up = step('OutsideSaysWhereItLeads');
+
+  test('every space gets the question unanswered, and an answer that is there stays', () => {
+    const before = { spaces: { s: { id: 's', kind: 'outside' }, t: { id: 't', publicWay: false } } };
+    const untouched = structuredClone(before);
+    expect(up(before)).toEqual({
+      spaces: { s: { id: 's', kind: 'outside', publicWay: null }, t: { id: 't', publicWay: false } },
+    });
+    expect(before).toEqual(untouched);
+  });
+
+  test('what was damaged before is passed on as it was, to be set aside and shown', () => {
+    expect(up('porridge')).toBe('porridge');
+    expect(up({ spaces: { s: 'a yard' } })).toEqual({ spaces: { s: 'a yard' } });
+    expect(up({ spaces: [] })).toEqual({ spaces: [] });
+  });
+});
+
 describe('LabelsAndPreparations, format 2 to 3', () => {
   const up = step('LabelsAndPreparations');
   const at = '2026-01-02T03:04:05.000Z';

@@ -114,6 +114,20 @@ function labelsAndPreparations(project: unknown): unknown {
   };
 }
 
+/** “Outside” ended every way out; whether it is a public way or a fenced yard nobody had been asked. */
+function outsideSaysWhereItLeads(project: unknown): unknown {
+  if (!isObject(project) || !isObject(project['spaces'])) return project;
+  return {
+    ...project,
+    spaces: Object.fromEntries(
+      Object.entries(project['spaces']).map(([id, space]) => [
+        id,
+        isObject(space) ? { publicWay: null, ...space } : space,
+      ]),
+    ),
+  };
+}
+
 /** Closets, supplies, product book and runs come in, each empty: what a file says of them already stays. */
 function closetsAndSupplies(project: unknown): unknown {
   if (!isObject(project)) return project;
@@ -163,6 +177,7 @@ function pricesAndBid(project: unknown): unknown {
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
+  { to: 4, name: 'OutsideSaysWhereItLeads', up: outsideSaysWhereItLeads },
   { to: 4, name: 'ClosetsAndSupplies', up: closetsAndSupplies },
   { to: 4, name: 'UsualOfTheBuilding', up: usualOfTheBuilding },
   { to: 4, name: 'SetsOfTheirOwn', up: setsOfTheirOwn },

@@ -337,6 +337,7 @@ const readSpace: ReadEntry = (where, raw, setAside) =>
       use: part('use', 'use'),
       areaFt2: part('area', 'areaFt2'),
       commonPathFt: part('common path', 'commonPathFt'),
+      publicWay: part('public way', 'publicWay'),
     };
   });
 

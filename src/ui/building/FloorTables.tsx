@@ -1,5 +1,5 @@
 import type { BuildingState } from '../../domain/building/building.ts';
-import { kindWords, levelInWords } from '../../domain/building/sentences.ts';
+import { kindInWords, levelInWords } from '../../domain/building/sentences.ts';
 import type { Plan } from '../../domain/building/plan.ts';
 import { peopleIn } from '../../domain/egress/spaceLoad.ts';
 import { compareMarks } from '../../domain/model/project.ts';
@@ -85,7 +85,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
                 <th scope="row" data-head="Space">
                   {space.name}
                 </th>
-                <td data-head="Kind">{kindWords[space.kind]}</td>
+                <td data-head="Kind">{kindInWords(space)}</td>
                 <td data-head="Level">{levelInWords(space.securityLevel)}</td>
                 <td data-head="People" className="num">
                   {peopleIn(space, plan.project.basis) ?? '?'}

@@ -2,6 +2,7 @@ import type { BuildingState } from '../../domain/building/building.ts';
 import { AFTER, FREE, NOT_SAID, STAFF } from '../../domain/building/passage.ts';
 import type { Edge, Plan } from '../../domain/building/plan.ts';
 import { isOccupied } from '../../domain/building/plan.ts';
+import { endsTheWay } from '../../domain/model/project.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import type { Outcome } from '../../domain/simulate/outcome.ts';
 import { standing } from '../../domain/simulate/simulate.ts';
@@ -30,7 +31,7 @@ export function symbolOf(outcome: Outcome): StateWord {
 
 export function wayOutInWords(plan: Plan, state: BuildingState, space: number): string {
   const found = plan.spaces[space];
-  if (!found || found.kind === 'outside') return 'Outside';
+  if (!found || endsTheWay(found)) return 'Outside';
   switch (state.leaving.grade[space]) {
     case FREE:
       return 'Egress free';
@@ -41,7 +42,7 @@ export function wayOutInWords(plan: Plan, state: BuildingState, space: number): 
     case NOT_SAID:
       return 'Egress not known';
     default:
-      return isOccupied(found) ? 'No egress' : 'No egress; no one inside';
+      return isOccupied(plan, space) ? 'No egress' : 'No egress; no one inside';
   }
 }
 

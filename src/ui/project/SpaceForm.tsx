@@ -1,7 +1,13 @@
 import { type ReactNode, useId, useState } from 'react';
 import { type Project, securityLevels, type Space } from '../../domain/model/project.ts';
-import { floorsInOrder, securityLevelWords, spaceKinds } from '../../domain/project/places.ts';
-import { loadOfDraft, type SpaceDraft, useChoices } from '../../domain/project/spaceDraft.ts';
+import { kindWords } from '../../domain/building/sentences.ts';
+import { floorsInOrder, securityLevelWords } from '../../domain/project/places.ts';
+import {
+  loadOfDraft,
+  publicWayChoices,
+  type SpaceDraft,
+  useChoices,
+} from '../../domain/project/spaceDraft.ts';
 import { areaAlso } from '../../domain/units/area.ts';
 import { ReasonLines } from '../parts/ReasonLines.tsx';
 import { DraftNote } from '../parts/DraftNote.tsx';
@@ -65,8 +71,17 @@ export function SpaceForm({ project, at, start, button, onKeep, onCancel }: Prop
           label="Kind"
           value={draft.kind}
           onPick={(kind) => set({ kind: kind as Space['kind'] })}
-          options={Object.entries(spaceKinds)}
+          options={Object.entries(kindWords)}
         />
+        {draft.kind === 'outside' && (
+          <Pick
+            label="Where leaving ends"
+            value={draft.publicWay}
+            onPick={(publicWay) => set({ publicWay })}
+            none="Not stated"
+            options={publicWayChoices}
+          />
+        )}
         <Pick
           label="Security level"
           value={draft.securityLevel}

@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project, Space } from '../../domain/model/project.ts';
 import { loadOf } from '../../domain/egress/spaceLoad.ts';
-import { securityLevelWords, spaceKinds, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
+import { kindInWords } from '../../domain/building/sentences.ts';
+import { securityLevelWords, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
 import { emptySpace, readSpace, spaceDraftOf, useAndAreaInWords } from '../../domain/project/spaceDraft.ts';
 import { SpaceForm } from './SpaceForm.tsx';
 import { useDrafted } from '../parts/useDraft.ts';
@@ -108,7 +109,7 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
           {space.name}
         </th>
         <td data-head="Floor">{floor?.name ?? 'Not stated'}</td>
-        <td data-head="Kind">{spaceKinds[space.kind]}</td>
+        <td data-head="Kind">{kindInWords(space)}</td>
         <td data-head="Security level">
           {space.securityLevel === null ? <NotKnown /> : securityLevelWords[space.securityLevel]}
         </td>

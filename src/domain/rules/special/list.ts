@@ -15,6 +15,7 @@ import { R93 } from './R-93-one-controlled-door-before-an-exit.ts';
 import { R94 } from './R-94-elevator-lobby-keeps-a-way-out.ts';
 import { R95 } from './R-95-elevator-lobby-lock-in-full.ts';
 import { R96 } from './R-96-lobby-with-its-own-exit.ts';
+import { R170 } from './R-170-staff-release-without-the-controller.ts';
 import { N90 } from './N-90-delay-only-where-asked.ts';
 import { N91 } from './N-91-controlled-only-where-asked.ts';
 import { N92 } from './N-92-clinical-lock-only-with-a-need.ts';
@@ -39,6 +40,7 @@ export const specialRules: readonly Rule[] = [
   R94,
   R95,
   R96,
+  R170,
   N90,
   N91,
   N92,
