@@ -13,6 +13,7 @@ const words: Record<PageId, string> = {
   project: 'project',
   review: 'review',
   building: 'building',
+  bill: 'bill',
   print: 'print',
   rules: 'rules',
   files: 'files',

@@ -17,6 +17,7 @@ const WalkPage = lazyPage(() => import('./walk/WalkPage.tsx'));
 const ProjectPage = lazyPage(() => import('./project/ProjectPage.tsx'));
 const ReviewPage = lazyPage(() => import('./review/ReviewPage.tsx'));
 const BuildingPage = lazyPage(() => import('./building/BuildingPage.tsx'));
+const BillPage = lazyPage(() => import('./bill/BillPage.tsx'));
 const PrintPage = lazyPage(() => import('./print/PrintPage.tsx'));
 const RulesPage = lazyPage(() => import('./rules/RulesPage.tsx'));
 const FilesPage = lazyPage(() => import('./files/FilesPage.tsx'));
@@ -29,6 +30,7 @@ const pageNames: Record<PageId, string> = {
   project: 'Project',
   review: 'Review',
   building: 'Building',
+  bill: 'Bill',
   print: 'Print',
   rules: 'Rules',
   files: 'Files',
@@ -115,6 +117,8 @@ function pageElement(page: PageId) {
       return <ReviewPage />;
     case 'building':
       return <BuildingPage />;
+    case 'bill':
+      return <BillPage />;
     case 'print':
       return <PrintPage />;
     case 'rules':

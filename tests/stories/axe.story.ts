@@ -44,6 +44,7 @@ const pages = [
   'review',
   // With one row of its loads and exits open.
   'building/space-daycare',
+  'bill',
   'print',
   'rules',
   'files',

@@ -8,6 +8,7 @@ const pages = [
   'walk/opening-103',
   'building/space-daycare',
   'review',
+  'bill',
   'print',
   'project',
   'rules/R-31',

@@ -11,6 +11,7 @@ export const pageWords = {
     says: 'The openings as one plan: who can leave, and what is reached without a credential.',
   },
   review: { name: 'Review', says: 'The openings that a person must sign, and why.' },
+  bill: { name: 'Bill', says: 'Quantities, the project’s own prices, and what is still missing for a bid.' },
   print: { name: 'Print', says: 'The sheets for bidders, trades and authority.' },
   project: { name: 'Project', says: 'Name, code basis, building, floors, spaces, amendments and weights.' },
   rules: { name: 'Rules', says: 'Every rule with its section, its conditions and its cases.' },

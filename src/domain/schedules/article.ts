@@ -29,7 +29,7 @@ export function barLength({ slots }: Pick<Decision, 'slots'>): string {
  * What of an item makes it another part number, so that openings that differ in it need sets of their own: the voltage
  * of what is electrified, kind and function of a lockset, kind and length of a bar. Empty where the item says all.
  */
-export function articleOf(item: ItemId, decision: Pick<Decision, 'slots' | 'chosen'>): string {
+export function articleOf(item: ItemId, decision: Pick<Decision, 'slots'>): string {
   const { slots } = decision;
   const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
   const words: string[] = [];

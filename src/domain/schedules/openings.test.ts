@@ -40,7 +40,7 @@ describe('opening schedule', () => {
       from: 'Corridor',
       to: '',
       doorType: 'Single swinging leaf',
-      size: '36 × 84 × – in',
+      size: '3\'-0" × 7\'-0" × –',
       leaf: 'Hollow metal',
       label: '45 min',
       egressRole: 'Along the egress path of a room or corridor',

@@ -6,9 +6,9 @@ import { type PaperSize, paperSizes, type SheetId, sheetIds, sheetNames } from '
 
 /**
  * Page rules for the whole print. What must stand on every page, however loose it gets, is set in the margins:
- * whose sheet it is, under which code basis, the caution, and which page of how many.
+ * whose sheet it is, under which code basis, how far it may be relied on, the caution, and which page of how many.
  */
-export function pageRules(project: Project, day: string, paper: PaperSize): string {
+export function pageRules(project: Project, day: string, paper: PaperSize, standing = ''): string {
   const { name, basis, preparedBy } = project;
   const owner = [name, basisInWords(basis), dayInWords(day), preparedBy].filter((one) => one !== '');
   return sheetIds
@@ -16,8 +16,8 @@ export function pageRules(project: Project, day: string, paper: PaperSize): stri
       (id) => `@page ${pageName(id)} {
   size: ${sizeOf(id, paper)};
   margin: 0.62in 0.5in 0.72in;
-  @top-left { content: ${cssString(owner.join('  ·  '))}; ${lettering} width: 75%; }
-  @top-right { content: ${cssString(sheetNames[id])}; ${lettering} width: 25%; text-align: right; }
+  @top-left { content: ${cssString(owner.join('  ·  '))}; ${lettering} width: 55%; }
+  @top-right { content: ${cssString([standing, sheetNames[id]].filter((one) => one !== '').join('  ·  '))}; ${lettering} width: 45%; text-align: right; }
   @bottom-left { content: ${cssString(standingCaution)}; ${smallText} width: 82%; }
   @bottom-right { content: "Page " counter(page) " of " counter(pages); ${lettering} width: 18%; text-align: right; }
 }`,
@@ -28,7 +28,7 @@ export function pageRules(project: Project, day: string, paper: PaperSize): stri
 const lettering =
   'font: 600 8.5pt "Barlow Condensed", "Arial Narrow", Arial, sans-serif; color: #000; vertical-align: middle;';
 const smallText =
-  'font: 400 7pt/1.3 "Barlow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
+  'font: 400 8pt/1.2 "Barlow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
 
 function pageName(id: SheetId): string {
   return `sheet-${id}`;

@@ -1,7 +1,10 @@
 /** What can be printed, in the order in which it is bound. */
 export const sheetIds = [
+  'cover',
   'schedule',
   'sets',
+  'quantities',
+  'bill',
   'sequence',
   'openings',
   'diagrams',
@@ -15,8 +18,11 @@ export const sheetIds = [
 export type SheetId = (typeof sheetIds)[number];
 
 export const sheetNames: Record<SheetId, string> = {
+  cover: 'Cover',
   schedule: 'Door schedule',
   sets: 'Hardware sets',
+  quantities: 'Bill of quantities, bidder’s copy',
+  bill: 'Priced bill',
   sequence: 'Sequence of operation',
   openings: 'Opening sheets',
   diagrams: 'One-line diagrams',

@@ -1,7 +1,7 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';
-import { type SheetId, sheetNames } from './sheetNames.ts';
+import { type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
 
 export interface TitleCell {
   readonly label: string;
@@ -23,13 +23,23 @@ export function titleBlock(
     { label: 'Basis confirmed', value: basisStanding(project) },
     { label: 'Jurisdiction', value: project.jurisdiction || notStated },
     { label: 'Prepared by', value: project.preparedBy || notStated },
+    { label: 'Drawn, checked', value: drawnAndChecked(project) },
     { label: 'Date', value: dayInWords(day) },
-    { label: 'Sheet', value: sheetNames[sheet] },
+    { label: 'Sheet', value: `${sheetNumber(sheet)} ${sheetNames[sheet]}` },
     ...(last ? [last] : []),
   ];
 }
 
 const notStated = 'not stated';
+
+/** "A-2": where the sheet stands among all kinds of sheet, whichever are printed. */
+export function sheetNumber(sheet: SheetId): string {
+  return `A-${sheetIds.indexOf(sheet)}`;
+}
+
+function drawnAndChecked({ bid }: Project): string {
+  return `${bid.drawnBy || notStated}, ${bid.checkedBy || notStated}`;
+}
 
 /** On what footing the code basis stands: it decides whether a bidder may rely on the sheet. */
 function basisStanding(project: Project): string {

@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { decisionsInBuilding } from '../../app/buildings.ts';
+import { standingOf } from '../../domain/bid/openQuestions.ts';
 import { dayOf } from '../../app/today.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
 import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
@@ -15,10 +16,13 @@ import './running.css';
 
 /**
  * Sheets per opening and sequences are left out at first: of a large building they are most of the paper. Loads and
- * exits and another basis are for a reviewer and no part of what goes out to be priced.
+ * exits and another basis are for a reviewer and no part of what goes out to be priced, and a priced bill is for nobody
+ * but its owner.
  */
 const usual: ReadonlySet<SheetId> = new Set(
-  sheetIds.filter((id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis'),
+  sheetIds.filter(
+    (id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis' && id !== 'bill',
+  ),
 );
 
 export default function PrintPage() {
@@ -33,9 +37,10 @@ export default function PrintPage() {
   const wanted = useDeferredValue(sheets);
   const shown = useMemo(() => shownRows(project, filters).map((row) => row.opening), [project, filters]);
   const decisions = decisionsInBuilding(project);
+  const standing = useMemo(() => standingOf(project, decisions), [project, decisions]);
   return (
     <div className="print-page">
-      <style>{pageRules(project, day, paper)}</style>
+      <style>{pageRules(project, day, paper, standing.says)}</style>
       <PrintChoices
         sheets={sheets}
         onSheets={setSheets}

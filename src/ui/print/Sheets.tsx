@@ -5,6 +5,9 @@ import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { billOf } from '../../domain/bid/bill.ts';
+import { billSheet } from '../../exporting/sheets/billSheet.ts';
+import { coverSheet } from '../../exporting/sheets/coverSheet.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import { diagramSheet } from '../../exporting/sheets/diagramSheet.ts';
 import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
@@ -20,6 +23,8 @@ import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { basisSheet } from '../../exporting/sheets/basisSheet.ts';
 import { Legend } from '../face/Legend.tsx';
 import { BasisTable } from './BasisTable.tsx';
+import { BillTable } from './BillTable.tsx';
+import { Cover } from './Cover.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
 import { DiagramSheets } from './DiagramSheets.tsx';
 import { DoorSchedule } from './DoorSchedule.tsx';
@@ -47,8 +52,11 @@ export const Sheets = memo(function Sheets(props: Props) {
   if (props.decisions.size === 0) return <p className="empty">There are no openings to print yet.</p>;
   return (
     <>
+      {props.sheets.has('cover') && <CoverPart {...props} />}
       {props.sheets.has('schedule') && <SchedulePart {...props} />}
       {props.sheets.has('sets') && <SetsPart {...props} />}
+      {props.sheets.has('quantities') && <BillPart {...props} priced={false} />}
+      {props.sheets.has('bill') && <BillPart {...props} priced />}
       {props.sheets.has('sequence') && <SequencePart {...props} />}
       {props.sheets.has('openings') && props.shown.length > 0 && <OpeningsPart {...props} />}
       {props.sheets.has('diagrams') && props.shown.length > 0 && <DiagramsPart {...props} />}
@@ -65,6 +73,27 @@ export const Sheets = memo(function Sheets(props: Props) {
     </>
   );
 });
+
+function CoverPart({ project, decisions, paper, day, sheets }: Props) {
+  const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
+  const sheet = coverSheet(project, decisions, bill, day, sheets, '');
+  return (
+    <Paper id="cover" paper={paper} title={titleBlock(project, 'cover', day)}>
+      <Cover sheet={sheet} />
+    </Paper>
+  );
+}
+
+function BillPart({ project, decisions, paper, day, priced }: Props & { readonly priced: boolean }) {
+  const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
+  const sheet = billSheet(project, bill, [], priced);
+  const id = priced ? 'bill' : 'quantities';
+  return (
+    <Paper id={id} paper={paper} title={titleBlock(project, id, day, holds(sheet.says))}>
+      <BillTable sheet={sheet} />
+    </Paper>
+  );
+}
 
 function SchedulePart({ project, decisions, paper, day }: Props) {
   const sheet = useMemo(() => scheduleSheet(project, decisions), [project, decisions]);

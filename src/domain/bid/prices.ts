@@ -1,0 +1,87 @@
+import { itemOf, type ItemId } from '../devices/items.ts';
+import type { Arranged } from '../decide/decision.ts';
+import { valueIn } from '../decide/factView.ts';
+import type { Project } from '../model/project.ts';
+import { type Book, bookOf } from '../power/productBook.ts';
+import { articleOf } from '../schedules/article.ts';
+
+type Priced = Pick<Arranged, 'chosen' | 'slots'>;
+
+/** The part number a line is priced by: item, and what makes it another article. */
+export function articleKey(item: ItemId, decision: Priced): string {
+  const { chosen } = decision;
+  const kind =
+    itemOf(item).electrified && chosen ? `${chosen.candidate.deviceId} ${chosen.candidate.failMode}` : '';
+  const article = [kind, articleOf(item, decision)].filter((word) => word !== '').join(' ');
+  return (article === '' ? item : `${item}/${article}`).slice(0, 64);
+}
+
+/** Where a price is read: of the part number, of the item, or of the product the project named for the device. */
+export interface PriceBook {
+  readonly priceOf: (item: ItemId, decision: Priced) => number | null;
+  readonly priceOfKey: (key: string) => number | null;
+}
+
+export function priceBook(project: Project): PriceBook {
+  const products = bookOf(project);
+  const priceOfKey = (key: string) =>
+    Object.hasOwn(project.prices, key) ? (project.prices[key]?.amount ?? null) : null;
+  return {
+    priceOfKey,
+    priceOf: (item, decision) =>
+      priceOfKey(articleKey(item, decision)) ?? priceOfKey(item) ?? productPrice(item, decision, products),
+  };
+}
+
+function productPrice(item: ItemId, { chosen, slots }: Priced, products: Book): number | null {
+  if (!itemOf(item).electrified || !chosen) return null;
+  const volts = valueIn(slots, 'supplyVolts');
+  return products.get(`${chosen.candidate.deviceId} ${volts ?? ''}`)?.price ?? null;
+}
+
+/** Hundredths of the currency, so that sums come out to the cent. */
+export const cents = (amount: number) => Math.round(amount * 100);
+
+/** "$1,240.50", as the locale of the project writes its currency; a sum nobody can say is words. */
+export function moneyInWords({ bid }: Pick<Project, 'bid'>, inCents: number | null): string {
+  if (inCents === null) return 'price missing';
+  const { locale, currency } = bid;
+  return new Intl.NumberFormat(locale, { style: 'currency', currency }).format(inCents / 100);
+}
+
+/**
+ * What somebody typed as a price: figures with or without thousands marks, the currency of the project before or
+ * behind. Words, a price below nothing and another currency are said and not taken.
+ */
+export function readPrice(
+  { bid }: Pick<Project, 'bid'>,
+  text: string,
+): { readonly amount: number } | { readonly says: string } {
+  const plain = text.trim();
+  const other = /\b[A-Z]{3}\b/.exec(plain)?.[0];
+  if (other !== undefined && other !== bid.currency) {
+    return { says: `The bid is in ${bid.currency}; this price is in ${other}.` };
+  }
+  const sign = currencySign(bid);
+  const figures = plain.replaceAll(bid.currency, '').replaceAll(sign, '').trim();
+  if (/[$€£¥]/.test(figures))
+    return { says: `The bid is in ${bid.currency}; this price carries another sign.` };
+  const [group, point] = marksOf(bid);
+  const number = figures.replaceAll(/\s/g, '').replaceAll(group, '').replace(point, '.');
+  if (!/^-?\d+(\.\d+)?$/.test(number)) return { says: 'A price is a number, such as 148.50.' };
+  const amount = Number(number);
+  if (amount < 0) return { says: 'The price cannot be below 0.' };
+  if (amount > 1_000_000) return { says: 'The price cannot be above 1,000,000.' };
+  return { amount };
+}
+
+function currencySign({ locale, currency }: Project['bid']): string {
+  const parts = new Intl.NumberFormat(locale, { style: 'currency', currency }).formatToParts(0);
+  return parts.find((part) => part.type === 'currency')?.value ?? currency;
+}
+
+function marksOf({ locale }: Project['bid']): readonly [string, string] {
+  const parts = new Intl.NumberFormat(locale).formatToParts(12_345.6);
+  const mark = (type: string, usual: string) => parts.find((part) => part.type === type)?.value ?? usual;
+  return [mark('group', ','), mark('decimal', '.')];
+}
