@@ -33,6 +33,10 @@ export interface ScoreFacts extends StrengthValues {
   readonly workStatus?: FactValue<'workStatus'> | undefined;
   /** The owner asks that leaving is delayed or controlled: what does not do that misses the purpose of the lock. */
   readonly wishedRelease?: 'delayed' | 'controlled' | undefined;
+  /** The rules leave nothing electric that stays locked without power: unlocking then is asked, and marks nothing down. */
+  readonly failSafeOnly?: boolean | undefined;
+  /** What holds a rated leaf while people are held has a latch of its own before a magnet beside a second lock. */
+  readonly fireRated?: boolean | undefined;
 }
 
 export const needLbf = { low: 300, medium: 600, high: 1000, critical: 1500 } as const;
@@ -90,20 +94,26 @@ const missedPurposeCost = 100;
  * out at once is what was not wanted, and with a point for it a battery lock would lead on a leaf that takes no
  * delayed bar. Common practice, no source.
  */
-function simplicityValue({ release, device }: Candidate, wished: ScoreFacts['wishedRelease']): number {
+function simplicityValue(
+  { release, device }: Candidate,
+  { wishedRelease: wished, fireRated }: Pick<ScoreFacts, 'wishedRelease' | 'fireRated'>,
+): number {
   if (wished !== undefined && release !== wished) return 0;
   // A delay on a magnet is two things to sign for: nothing latches the leaf, and people are held.
-  return simplicity[release] - (release === 'delayed' && !device.keepsLatch ? 20 : 0);
+  // On a rated leaf the same is true of a magnet or bolt that holds people for staff: the latch is a second lock beside it.
+  const twoLocks =
+    release === 'delayed' || (fireRated === true && (release === 'controlled' || release === 'lobby'));
+  return simplicity[release] - (twoLocks && !device.keepsLatch ? 20 : 0);
 }
 
 function securityValue(
   candidate: Candidate,
   strength: number,
   need: keyof typeof needLbf,
-  wished: ScoreFacts['wishedRelease'],
+  { wishedRelease: wished, failSafeOnly }: Pick<ScoreFacts, 'wishedRelease' | 'failSafeOnly'>,
 ): number {
   const missed = wished !== undefined && candidate.release !== wished ? missedPurposeCost : 0;
-  const powerLoss = candidate.failMode === 'safe' ? failSafeCost[need] : 0;
+  const powerLoss = candidate.failMode === 'safe' && failSafeOnly !== true ? failSafeCost[need] : 0;
   const alone = candidate.failMode === 'asIs' ? aloneCost[need] : 0;
   const opened = wished === candidate.release ? 0 : (releaseCost[candidate.release] ?? 0);
   return clamp(strength - powerLoss - alone - opened - missed);
@@ -139,10 +149,10 @@ function value(part: ScorePart, candidate: Candidate, facts: ScoreFacts, cell: C
     case 'security': {
       const need = facts.securityNeed ?? 'medium';
       const strength = strengthValue(candidate.deviceId, facts, need);
-      return securityValue(candidate, strength, need, facts.wishedRelease);
+      return securityValue(candidate, strength, need, facts);
     }
     case 'simplicity':
-      return simplicityValue(candidate, facts.wishedRelease);
+      return simplicityValue(candidate, facts);
     case 'effort':
       return clamp(100 - 12 * workHours(candidate, cell, facts));
     case 'cost':
@@ -177,8 +187,8 @@ const wishes: readonly ScoreFacts['wishedRelease'][] = [undefined, 'delayed', 'c
 interface Ranking {
   readonly total: number;
   readonly weights: Weights;
-  /** By traffic, by appearance, by what the owner asks for, by candidate. */
-  readonly fixed: readonly (readonly (readonly Int32Array[])[])[];
+  /** By traffic, by appearance, by what the owner asks for, by rated or not, by candidate. */
+  readonly fixed: readonly (readonly (readonly (readonly Int32Array[])[])[])[];
 }
 const rankings = new WeakMap<Weights, Ranking>();
 
@@ -189,15 +199,17 @@ function rankingFor(weights: Weights): Ranking {
     const fixedParts = scoreParts.filter((part) => part !== 'security' && part !== 'effort');
     const fixed = traffics.map((traffic) =>
       looks.map((appearance) =>
-        wishes.map((wishedRelease) => {
-          const facts = { traffic, appearance, wishedRelease };
-          return Int32Array.from(candidates, (candidate) =>
-            fixedParts.reduce(
-              (sum, part) => sum + tenths(value(part, candidate, facts, undefined), weights[part], total),
-              0,
-            ),
-          );
-        }),
+        wishes.map((wishedRelease) =>
+          [false, true].map((fireRated) => {
+            const facts = { traffic, appearance, wishedRelease, fireRated };
+            return Int32Array.from(candidates, (candidate) =>
+              fixedParts.reduce(
+                (sum, part) => sum + tenths(value(part, candidate, facts, undefined), weights[part], total),
+                0,
+              ),
+            );
+          }),
+        ),
       ),
     );
     ranking = { total, weights, fixed };
@@ -220,7 +232,7 @@ export function scoreAll(
   const base =
     fixed[traffics.indexOf(facts.traffic ?? 'medium')]?.[looks.indexOf(facts.appearance ?? 'standard')]?.[
       wishes.indexOf(facts.wishedRelease)
-    ];
+    ]?.[facts.fireRated === true ? 1 : 0];
   const need = needs.includes(facts.securityNeed as Need) ? (facts.securityNeed as Need) : 'medium';
   let device: DeviceId | undefined;
   let strength = 0;
@@ -240,7 +252,7 @@ export function scoreAll(
     into[index] =
       (base?.[index] ?? 0) +
       effort +
-      tenths(securityValue(candidate, strength, need, facts.wishedRelease), weights.security, total);
+      tenths(securityValue(candidate, strength, need, facts), weights.security, total);
   }
 }
 

@@ -17,6 +17,7 @@ const scoreSlots = {
   workStatus: slotOf('workStatus'),
   wishDelayedEgress: slotOf('wishDelayedEgress'),
   wishControlledEgress: slotOf('wishControlledEgress'),
+  fireRated: slotOf('fireRated'),
 };
 
 /** The release that the owner asks for, while it hangs on an answer whether it is granted: so does the whole ranking. */
@@ -44,8 +45,20 @@ function wishedRelease(slots: Slots, rejected: CandidateSet): Wish {
 /** A latch that falls short is work whatever is chosen (F-13): the gap is closed, and its full reach ranks. */
 const fullReachIn = 2;
 
+/** Whether every electric arrangement that is left, of those that do what was asked for, unlocks when power is lost. */
+function isFailSafeOnly(rejected: CandidateSet, wished: Wish): boolean {
+  let found = false;
+  for (const { index, failMode, release } of candidates) {
+    if (failMode === 'none' || has(rejected, index) || (wished !== undefined && release !== wished)) continue;
+    if (failMode !== 'safe') return false;
+    found = true;
+  }
+  return found;
+}
+
 /** What the ranking reads of an opening. */
 export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
+  const wished = wishedRelease(slots, rejected);
   return {
     securityNeed: slots[scoreSlots.securityNeed] as FactValue<'securityNeed'> | undefined,
     traffic: slots[scoreSlots.traffic] as FactValue<'traffic'> | undefined,
@@ -56,6 +69,8 @@ export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
     frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
     workStatus: slots[scoreSlots.workStatus] as FactValue<'workStatus'> | undefined,
     latchProjectionIn: fullReachIn,
-    wishedRelease: wishedRelease(slots, rejected),
+    wishedRelease: wished,
+    failSafeOnly: isFailSafeOnly(rejected, wished),
+    fireRated: slots[scoreSlots.fireRated] === true,
   };
 }

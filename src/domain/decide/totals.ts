@@ -12,6 +12,8 @@ const inKey: Readonly<Record<keyof ScoreFacts, true>> = {
   traffic: true,
   appearance: true,
   wishedRelease: true,
+  failSafeOnly: true,
+  fireRated: true,
   latch: true,
   leafMaterial: true,
   frameMaterial: true,

@@ -1,18 +1,37 @@
-import { candidates, type Release } from '../devices/candidates.ts';
+import { type Candidate, candidates } from '../devices/candidates.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Decision } from './decision.ts';
 import { valueIn } from './factView.ts';
 
-/** What a survey records as wanted, with the releases that would meet it. */
+/** What a survey records as wanted, with the arrangements that would meet it. */
 const needs: readonly {
   readonly fact: FactKey;
   readonly values: readonly unknown[];
-  readonly metBy: readonly Release[];
+  readonly metBy: (candidate: Candidate) => boolean;
 }[] = [
-  { fact: 'wishDelayedEgress', values: [true], metBy: ['delayed'] },
-  { fact: 'wishControlledEgress', values: [true], metBy: ['controlled', 'clinical'] },
-  { fact: 'wishKeyLock', values: [true], metBy: ['keyInside'] },
-  { fact: 'clinicalNeed', values: ['containment', 'securityThreat'], metBy: ['controlled', 'clinical'] },
+  { fact: 'wishDelayedEgress', values: [true], metBy: ({ release }) => release === 'delayed' },
+  {
+    fact: 'wishControlledEgress',
+    values: [true],
+    metBy: ({ release }) => release === 'controlled' || release === 'clinical' || release === 'attended',
+  },
+  { fact: 'wishKeyLock', values: [true], metBy: ({ release }) => release === 'keyInside' },
+  {
+    fact: 'clinicalNeed',
+    values: ['containment', 'securityThreat'],
+    metBy: ({ release }) => release === 'controlled' || release === 'clinical',
+  },
+  {
+    fact: 'clinicalNeed',
+    values: ['protection'],
+    metBy: ({ release }) => release === 'controlled' || release === 'delayed',
+  },
+  {
+    // A battery lock hears the command by radio, a lever with a button inside is set by whoever is there (N-07).
+    fact: 'wishLockdown',
+    values: [true],
+    metBy: ({ device: { wired, family } }) => wired || family === 'battery',
+  },
 ];
 
 export interface UnmetNeed {
@@ -21,20 +40,38 @@ export interface UnmetNeed {
   readonly ruleId: string | undefined;
 }
 
-/** Recorded needs that the choice does not meet because everything that would is ruled out, with the rules that did it. */
-export function unmetNeeds({ chosen, slots, rejected }: Decision): readonly UnmetNeed[] {
-  if (!chosen) return [];
+/**
+ * Recorded needs that the choice does not meet: because everything that would is ruled out, with the rules that did it,
+ * or because what would meet them ranks below it.
+ */
+export function unmetNeeds({ chosen, slots, rejected, requires, state }: Decision): readonly UnmetNeed[] {
+  if (!chosen && state !== 'none') return [];
   return needs.flatMap(({ fact, values, metBy }) => {
-    if (!values.includes(valueIn(slots, fact)) || metBy.includes(chosen.candidate.release)) return [];
-    const wanted = candidates.filter(({ release }) => metBy.includes(release));
-    const refused = rejected.filter(({ candidate }) => metBy.includes(candidate.release));
-    if (refused.length < wanted.length) return [];
+    if (!values.includes(valueIn(slots, fact)) || (chosen && metBy(chosen.candidate))) return [];
+    const byHand = requires.some(
+      ({ clause }) => clause.effect === 'require' && clause.items.includes('lockFromInside'),
+    );
+    if (fact === 'wishLockdown' && byHand) return [];
+    const wanted = candidates.filter(metBy);
+    const refused = rejected.filter(({ candidate }) => metBy(candidate));
+    const name = fieldInfo(fact).label;
+    if (refused.length < wanted.length) {
+      return fact === 'wishLockdown'
+        ? [
+            {
+              fact,
+              sentence: `${name}: recorded as needed, and this lock is thrown only by hand; a lock that takes the command is allowed here and ranks below it.`,
+              ruleId: undefined,
+            },
+          ]
+        : [];
+    }
     const reasons = refused.map(({ because }) => [...new Set(because.map((step) => step.rule.id))]);
     const fewest = reasons.toSorted((a, b) => a.length - b.length)[0] ?? [];
     return [
       {
         fact,
-        sentence: `${fieldInfo(fact).label}: recorded as needed and not met here, ruled out by ${fewest.join(', ')}.`,
+        sentence: `${name}: recorded as needed and not met here, ruled out by ${fewest.join(', ')}.`,
         ruleId: fewest[0],
       },
     ];

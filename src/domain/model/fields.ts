@@ -746,6 +746,7 @@ export const factSchemas = {
       none: 'None',
       containment: 'Patients must be contained for their care',
       securityThreat: 'Patients are a security threat',
+      protection: 'Patients need protection (newborns, children, emergency care)',
     },
     { label: 'Clinical need', group: 'health', ask: 'Is there a recorded clinical need to keep people in?' },
   ),

@@ -96,7 +96,10 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   clinicalNeed: healthCare,
   clinicalArea: healthCare,
   abductionSystem: healthCare,
-  lockedUnitWatch: is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+  lockedUnitWatch: any(
+    is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+    is('clinicalNeed', 'protection'),
+  ),
   bedsMoved: is('occupancyGroup', 'I-2'),
   placeOfWorship: yes('groupA'),
   agentFlooded: gasRoom,

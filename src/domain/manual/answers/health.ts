@@ -9,6 +9,9 @@ export const healthAnswers: AnswersTo<Keys> = {
       'It is on record that these patients would come to harm if they left by themselves.',
     ),
     securityThreat: standard('It is on record that these patients endanger others.'),
+    protection: standard(
+      'It is on record that these patients must be kept safe from others or from running off: newborns, children, emergency care.',
+    ),
   },
   clinicalArea: {
     none: plain,

@@ -16,7 +16,7 @@ export const B52 = defineRule({
       field: 'occupancyGroup',
       severity: 'refuse',
       when: all(
-        is('clinicalNeed', 'containment', 'securityThreat'),
+        is('clinicalNeed', 'containment', 'securityThreat', 'protection'),
         not(is('occupancyGroup', 'I-1.1', 'I-1.2', 'I-2', 'I-3', 'R-4')),
       ),
       says: 'A clinical need to keep people in is recorded in {occupancyGroup}; check the group of the space and the need.',
@@ -30,6 +30,7 @@ export const B52 = defineRule({
       { does: 'refuse occupancyGroup' },
     ],
     ['clinical need in an office', { clinicalNeed: 'securityThreat', occupancyGroup: 'B' }, 'yes'],
+    ['clinical need in an office', { clinicalNeed: 'protection', occupancyGroup: 'B' }, 'yes'],
     ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.1' }, 'no'],
     ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.2' }, 'no'],
     ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-2' }, 'no'],

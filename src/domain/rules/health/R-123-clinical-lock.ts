@@ -2,7 +2,7 @@ import { under } from '../../codes/sections.ts';
 import { all, any, ibc, is, nfpa101, no, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
-import { nfpaAlone } from '../special/conditions.ts';
+import { nfpaAlone, protectiveUnit } from '../special/conditions.ts';
 
 const on = 'mortiseLock/secure/clinical';
 const free = 'mortiseLock/secure/free';
@@ -51,7 +51,7 @@ export const R123 = defineRule({
     {
       key: 'd',
       effect: 'prohibit',
-      when: all(nfpa101(), is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency')),
+      when: all(nfpa101(), protectiveUnit),
       of: { release: ['clinical'] },
       says: 'Under NFPA 101 a lock in this unit must also open by itself on smoke, sprinkler flow and power loss; use controlled egress.',
     },

@@ -1,8 +1,14 @@
 import { text } from '../../codes/sections.ts';
-import { all, any, is, isKnown, no, not } from '../../logic/condition.ts';
+import { all, any, is, isKnown, no, not, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 const on = 'mortiseLock/secure/clinical';
+
+/** Somebody asked to keep people in, or says what is treated here: then the need is a question and no “no”. */
+const heldByWish = any(
+  all(isKnown('wishControlledEgress'), yes('wishControlledEgress')),
+  all(isKnown('clinicalArea'), not(is('clinicalArea', 'none'))),
+);
 
 export const N92 = defineRule({
   id: 'N-92',
@@ -16,7 +22,8 @@ export const N92 = defineRule({
     {
       effect: 'prohibit',
       when: any(
-        not(all(isKnown('clinicalNeed'), is('clinicalNeed', 'containment', 'securityThreat'))),
+        all(not(isKnown('clinicalNeed')), not(heldByWish)),
+        not(is('clinicalNeed', 'containment', 'securityThreat')),
         no('isEgress'),
       ),
       of: { release: ['clinical'] },
@@ -29,6 +36,36 @@ export const N92 = defineRule({
     ['no need', { clinicalNeed: 'none', egressRole: 'exitAccess' }, 'yes', { on, does: 'prohibit' }],
     ['need not recorded', { egressRole: 'exitAccess' }, 'yes', { on }],
     ['nothing known', {}, 'yes', { on }],
+    [
+      'protection is no ground for it',
+      { clinicalNeed: 'protection', egressRole: 'exitAccess' },
+      'yes',
+      { on },
+    ],
+    [
+      'need not recorded, control asked',
+      { wishControlledEgress: true, egressRole: 'exitAccess' },
+      'unknown',
+      { on },
+    ],
+    [
+      'need not recorded, no control',
+      { wishControlledEgress: false, egressRole: 'exitAccess' },
+      'yes',
+      { on },
+    ],
+    [
+      'need not recorded, psychiatric unit',
+      { clinicalArea: 'psychiatric', egressRole: 'exitAccess' },
+      'unknown',
+      { on },
+    ],
+    [
+      'need not recorded, no treatment area',
+      { clinicalArea: 'none', egressRole: 'exitAccess' },
+      'yes',
+      { on },
+    ],
     ['medicine cabinet', { clinicalNeed: 'containment', egressRole: 'noOccupiedSpace' }, 'yes', { on }],
     ['need, role not known', { clinicalNeed: 'containment' }, 'unknown', { on }],
     [

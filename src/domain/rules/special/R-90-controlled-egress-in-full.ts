@@ -84,9 +84,9 @@ export const R90 = defineRule({
     {
       key: 'h',
       effect: 'caution',
-      when: all(ibc(), is('clinicalNeed', 'securityThreat')),
+      when: all(ibc(), is('clinicalNeed', 'securityThreat', 'protection')),
       of: { release: ['controlled'] },
-      says: 'The section on controlled egress speaks of patients who need containment; a patient who is a threat is named only beside the clinical lock (IBC 2021 on), so say which section is used.',
+      says: 'The section on controlled egress speaks of patients who need containment. A patient who is a threat is named only beside the clinical lock (IBC 2021 on), one who needs protection only beside the child-abduction system; say which section is used.',
     },
     {
       key: 'i',

@@ -1,4 +1,4 @@
-import { all, any, ibc, is, nfpa101, not, yes } from '../../logic/condition.ts';
+import { all, any, ibc, is, isKnown, nfpa101, not, yes } from '../../logic/condition.ts';
 
 /** NFPA 101 is the only adopted book, so what it leaves open is not closed by the stricter IBC beside it. */
 export const nfpaAlone = all(nfpa101(), not(ibc()));
@@ -19,5 +19,11 @@ export const controlledExcuse = any(is('clinicalArea', 'psychiatric'), abduction
 /** What is left of those exceptions beside NFPA 101, whose security-needs lock always releases by itself. */
 export const releaseExcuse = any(is('clinicalArea', 'psychiatric'), all(abductionExcuse, not(nfpa101())));
 
-/** Units whose patients NFPA 101 protects for their safety; memory care and psychiatric wards are clinical needs there. */
-export const protectiveUnit = is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency');
+/**
+ * Patients whom NFPA 101 protects for their safety, by their unit or by the need on record; memory care and psychiatric
+ * wards are clinical needs there.
+ */
+export const protectiveUnit = any(
+  is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+  all(isKnown('clinicalNeed'), is('clinicalNeed', 'protection')),
+);
