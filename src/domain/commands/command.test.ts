@@ -278,3 +278,9 @@ test('every command comes back from JSON as it was', () => {
     { numRuns: 500 },
   );
 });
+
+test('an edit of a kind that this version does not know is refused, and nothing throws', () => {
+  const unknownKind = { kind: 'constructor', value: 1 } as unknown as Edit;
+  const applied = applyEdits(newProject('p', 'House'), [unknownKind]);
+  expect(applied).toMatchObject({ ok: false, problem: { kind: 'badValue' } });
+});
