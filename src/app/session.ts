@@ -10,7 +10,14 @@ import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
 import { type Answer, createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
-import { downloadFile, fileOf, type FileToSave, openFile, type OpenedFile } from '../storage/fileAccess.ts';
+import {
+  downloadFile,
+  fileOf,
+  type FileToSave,
+  locked,
+  openFile,
+  type OpenedFile,
+} from '../storage/fileAccess.ts';
 import {
   isOutOfReach,
   type Result,
@@ -83,8 +90,13 @@ export interface App {
 
   readonly copyToSave: () => FileToSave;
   readonly downloadCopy: () => void;
+  /** The same copy, to be opened with a passphrase only. */
+  readonly downloadLocked: (passphrase: string) => Promise<Told>;
   /** A file of a project that is here already is only compared; `takeFile` says what becomes of it. */
-  readonly openFile: (file: Pick<Blob, 'arrayBuffer'>) => Promise<Told<{ readonly meets?: Meeting }>>;
+  readonly openFile: (
+    file: Pick<Blob, 'arrayBuffer'>,
+    passphrase?: string,
+  ) => Promise<Told<{ readonly meets?: Meeting; readonly locked?: string }>>;
   readonly takeFile: (meeting: Meeting, how: TakeHow) => Promise<Told>;
 
   readonly listProjects: () => Promise<Told<{ readonly projects: readonly ProjectSummary[] }>>;
@@ -675,6 +687,12 @@ export function createApp(needs: AppNeeds = {}): App {
     return loaded.ok ? loaded.project : undefined;
   }
 
+  /** What has left this browser in a file. */
+  function noteCopied(project: Project, { revision }: Position): void {
+    if (project.id === shown().id) copied = project;
+    known.note(project.id, { name: project.name, copiedAt: clock(), copiedRevision: revision });
+  }
+
   const enterAgain = (id: string): Promise<Told> =>
     guard && id === shown().id ? Promise.resolve({ ok: true }) : enter(id);
 
@@ -761,14 +779,25 @@ export function createApp(needs: AppNeeds = {}): App {
     copyToSave: () => fileOf(shown(), clock()),
     downloadCopy: () => {
       downloadFile(fileOf(shown(), clock()));
-      copied = shown();
-      known.note(shown().id, { name: shown().name, copiedAt: clock(), copiedRevision: now.revision });
+      noteCopied(shown(), now);
     },
-    openFile: (file) =>
+    downloadLocked: async (passphrase) => {
+      const [project, position] = [shown(), now];
+      try {
+        downloadFile(await locked(fileOf(project, clock()), passphrase));
+      } catch (error) {
+        const why = error instanceof Error ? error.message : String(error);
+        return { ok: false, says: `The copy could not be locked (${why}). Nothing was saved.` };
+      }
+      noteCopied(project, position);
+      return { ok: true };
+    },
+    openFile: (file, passphrase) =>
       inTurn(() =>
-        reenter<{ readonly meets?: Meeting }>(async () => {
-          const read = await openFile(file);
-          if (!read.ok) return read;
+        reenter<{ readonly meets?: Meeting; readonly locked?: string }>(async () => {
+          const read = await openFile(file, passphrase);
+          if (!read.ok) return read.locked ? { ok: true, locked: read.says } : read;
+          if (read.note !== '') store.getState().tell({ kind: 'problem', says: read.note });
           const here = await stateHere(read.opened.project.id);
           if (!here) return replaceBy(read);
           const meets = meetingOf(here, read);
@@ -782,7 +811,7 @@ export function createApp(needs: AppNeeds = {}): App {
           if (how === 'replace') return replaceBy(read);
           if (how === 'copy') {
             const project = apart(meeting, ids());
-            return replaceBy({ opened: { ...read.opened, project }, raw: undefined, ok: true });
+            return replaceBy({ ...read, opened: { ...read.opened, project }, raw: undefined });
           }
           const entered = await enterAgain(read.opened.project.id);
           if (!entered.ok) return entered;

@@ -6,6 +6,7 @@ import type { Project } from '../domain/model/project.ts';
 import { placeOf } from '../domain/project/importPreview.ts';
 import { openProblemInWords, openProjectText } from '../domain/versions/file.ts';
 import { readSchedule } from '../intake/readFile.ts';
+import { isContainer, readProjectFile } from '../intake/container.ts';
 import { readProjectBytes } from '../intake/text.ts';
 
 export interface Loaded {
@@ -19,6 +20,10 @@ export type Source = ({ readonly ok: true } & Loaded) | { readonly ok: false; re
 
 /** A project file begins with a brace; everything else is taken as a table, read as the app reads it. */
 export async function loadProject(bytes: Uint8Array): Promise<Source> {
+  if (isContainer(bytes)) {
+    const read = readProjectFile(bytes);
+    return read.ok ? fromJson(read.text) : read;
+  }
   const text = readProjectBytes(bytes);
   const start = text.ok ? text.text.replace(/^\uFEFF/, '').trimStart() : '';
   return text.ok && (start.startsWith('{') || start.startsWith('[')) ? fromJson(text.text) : fromTable(bytes);

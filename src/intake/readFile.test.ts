@@ -1,3 +1,4 @@
+import { zipSync } from 'fflate';
 import { writeXlsx } from 'hucre/xlsx';
 import { describe, expect, it } from 'vitest';
 import { bestTable } from '../domain/import/sheets.ts';
@@ -72,25 +73,11 @@ describe('workbooks', () => {
     expect(await readSchedule(damage(book))).toMatchObject({ ok: false, says: expect.stringMatching(/\.$/) });
   });
 
-  it.each<[string, string, number, string]>([
-    ['a path out of it', '../../x', 10, 'leads out'],
-    ['a program', 'xl/vbaProject.bin', 10, 'macros'],
-    ['far more than it packs', 'xl/sheet.xml', 4_000_000_000, '4000 MB'],
-  ])('an archive with %s is not opened', (_name, name, unpacked, says) => {
-    expect(zipRefusal(archive(name, unpacked))).toContain(says);
-    expect(zipRefusal(archive('xl/sheet.xml', 10))).toBeUndefined();
+  it.each<[string, string, string]>([
+    ['a path out of it', '../../x', 'points outside'],
+    ['a program', 'xl/vbaProject.bin', 'macros'],
+  ])('an archive with %s is not opened', (_name, name, says) => {
+    expect(zipRefusal(zipSync({ [name]: bytes('x') }))).toContain(says);
+    expect(zipRefusal(zipSync({ 'xl/sheet.xml': bytes('x') }))).toBeUndefined();
   });
 });
-
-/** The directory of an archive with one file in it. */
-function archive(name: string, unpacked: number): Uint8Array {
-  const entry = new DataView(new ArrayBuffer(46));
-  entry.setUint32(0, 0x02014b50, true);
-  entry.setUint32(20, 10, true);
-  entry.setUint32(24, unpacked, true);
-  entry.setUint16(28, name.length, true);
-  const end = new DataView(new ArrayBuffer(22));
-  end.setUint32(0, 0x06054b50, true);
-  end.setUint16(10, 1, true);
-  return Uint8Array.from([...new Uint8Array(entry.buffer), ...bytes(name), ...new Uint8Array(end.buffer)]);
-}

@@ -1,48 +1,130 @@
-/** What a zip archive says it holds, read from its directory without unpacking anything. */
-interface Entry {
+import { Inflate } from 'fflate';
+import { crc32 } from './crc32.ts';
+
+/** What a zip archive says it holds, read from its directory. Nothing that it says of sizes is believed. */
+export interface Entry {
   readonly name: string;
   readonly packed: number;
-  readonly unpacked: number;
+  readonly method: number;
+  readonly checksum: string;
+  readonly encrypted: boolean;
+  /** Where the entry begins in the archive. */
+  readonly start: number;
 }
 
 const endSignature = 0x06054b50;
 const entrySignature = 0x02014b50;
+const localSignature = 0x04034b50;
 /** A schedule of 20,000 rows unpacks to about 40 MB; no workbook of doors comes near these. */
 const mostEntries = 5_000;
 const mostUnpacked = 300_000_000;
-const mostRatio = 200;
+const damaged = 'The archive is damaged: its list of contents cannot be read.';
 
-/** A sentence why an archive is not opened; undefined when nothing speaks against it. */
+/** A sentence why a workbook is not opened; undefined when nothing speaks against it. */
 export function zipRefusal(bytes: Uint8Array): string | undefined {
-  const entries = directoryOf(bytes);
+  const entries = entriesOf(bytes);
   if (typeof entries === 'string') return entries;
-  if (entries.length > mostEntries)
-    return `The archive holds ${entries.length} files, far more than a workbook.`;
-  const names = new Set<string>();
-  let unpacked = 0;
-  let packed = 0;
-  for (const entry of entries) {
-    if (/^[/\\]|^[a-z]:|(^|[/\\])\.\.([/\\]|$)/i.test(entry.name)) {
-      return `The archive holds a file under the path “${entry.name.slice(0, 60)}”, which points outside it.`;
-    }
-    if (names.has(entry.name)) return `The archive holds “${entry.name.slice(0, 60)}” twice.`;
-    if (/vbaProject\.bin$|(^|\/)(activeX|macrosheets)\//i.test(entry.name)) {
-      return 'The workbook holds programs (macros). Save it as a plain workbook (.xlsx) and open that.';
-    }
-    names.add(entry.name);
-    unpacked += entry.unpacked;
-    packed += entry.packed;
+  const program = entries.find(({ name }) => /vbaProject\.bin$|(^|\/)(activeX|macrosheets)\//i.test(name));
+  if (program) {
+    return 'The workbook holds programs (macros). Save it as a plain workbook (.xlsx) and open that.';
   }
-  if (unpacked > mostUnpacked || (unpacked > 10_000_000 && unpacked > packed * mostRatio)) {
-    const megabytes = Math.round(unpacked / 1_000_000);
-    return `The archive would unpack to ${megabytes} MB, which no door schedule needs. It was not opened.`;
+  let room = mostUnpacked;
+  for (const entry of entries) {
+    const size = unpack(bytes, entry, room, () => undefined);
+    if (typeof size === 'string') return size;
+    room -= size;
   }
   return undefined;
 }
 
+/** The files of an archive by name, each held against its checksum; or a sentence why it is not opened. */
+export function filesOf(bytes: Uint8Array, most = mostUnpacked): ReadonlyMap<string, Uint8Array> | string {
+  const entries = entriesOf(bytes);
+  if (typeof entries === 'string') return entries;
+  const files = new Map<string, Uint8Array>();
+  let room = most;
+  for (const entry of entries) {
+    const pieces: Uint8Array[] = [];
+    const size = unpack(bytes, entry, room, (piece) => pieces.push(piece));
+    if (typeof size === 'string') return size;
+    room -= size;
+    const file = new Uint8Array(size);
+    let at = 0;
+    for (const piece of pieces) {
+      file.set(piece, at);
+      at += piece.length;
+    }
+    if (crc32(file) !== entry.checksum) {
+      return `“${shown(entry.name)}” in the archive is damaged: its checksum does not match. Nothing was taken.`;
+    }
+    if (!entry.name.endsWith('/')) files.set(entry.name, file);
+  }
+  return files;
+}
+
+const shown = (name: string) => name.slice(0, 60);
+
+/** The directory, or why the archive is refused for what stands there. */
+export function entriesOf(bytes: Uint8Array): readonly Entry[] | string {
+  const entries = directoryOf(bytes);
+  if (typeof entries === 'string') return entries;
+  if (entries.length > mostEntries)
+    return `The archive holds ${entries.length} files, far more than any file opened here.`;
+  const names = new Set<string>();
+  for (const { name, encrypted } of entries) {
+    if (/^[/\\]|^[a-z]:|(^|[/\\])\.\.([/\\]|$)|\0/i.test(name)) {
+      return `The archive holds a file under the path “${shown(name)}”, which points outside it.`;
+    }
+    if (names.has(name)) return `The archive holds “${shown(name)}” twice.`;
+    if (encrypted) return `“${shown(name)}” in the archive is locked with a password. Unlock it there first.`;
+    names.add(name);
+  }
+  return entries;
+}
+
+/** Unpacks one entry in pieces and stops as soon as it is larger than the room left. The size, or a refusal. */
+function unpack(
+  bytes: Uint8Array,
+  entry: Entry,
+  room: number,
+  take: (piece: Uint8Array) => void,
+): number | string {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const cut = `“${shown(entry.name)}” in the archive is cut off or damaged.`;
+  if (entry.start + 30 > bytes.length || view.getUint32(entry.start, true) !== localSignature) return cut;
+  const from =
+    entry.start + 30 + view.getUint16(entry.start + 26, true) + view.getUint16(entry.start + 28, true);
+  if (from + entry.packed > bytes.length) return cut;
+  const packed = bytes.subarray(from, from + entry.packed);
+  if (entry.method === 0) {
+    if (packed.length > room) return tooLarge;
+    take(packed);
+    return packed.length;
+  }
+  if (entry.method !== 8) return `“${shown(entry.name)}” is packed in a way that is not read here.`;
+  let size = 0;
+  let whole = false;
+  const inflate = new Inflate((piece, final) => {
+    size += piece.length;
+    whole = final;
+    take(piece);
+  });
+  try {
+    for (let at = 0; at < packed.length && size <= room; at += pieceSize) {
+      inflate.push(packed.subarray(at, at + pieceSize), at + pieceSize >= packed.length);
+    }
+  } catch {
+    return cut;
+  }
+  return size > room ? tooLarge : whole ? size : cut;
+}
+
+/** Small, because a piece may unpack to a thousand times its size before anybody can look. */
+const pieceSize = 16_384;
+const tooLarge = `The archive would unpack to more than ${mostUnpacked / 1_000_000} MB, which nothing opened here needs. It was not opened.`;
+
 function directoryOf(bytes: Uint8Array): readonly Entry[] | string {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const damaged = 'The workbook is damaged: its list of contents cannot be read.';
   let end = bytes.length - 22;
   // A comment of up to 64 kB may follow the end of the directory.
   const first = Math.max(0, end - 65_535);
@@ -56,8 +138,17 @@ function directoryOf(bytes: Uint8Array): readonly Entry[] | string {
   for (let index = 0; index < count; index += 1) {
     if (at + 46 > bytes.length || view.getUint32(at, true) !== entrySignature) return damaged;
     const nameLength = view.getUint16(at + 28, true);
-    const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));
-    entries.push({ name, packed: view.getUint32(at + 20, true), unpacked: view.getUint32(at + 24, true) });
+    entries.push({
+      name: new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength)),
+      packed: view.getUint32(at + 20, true),
+      method: view.getUint16(at + 10, true),
+      checksum: view
+        .getUint32(at + 16, true)
+        .toString(16)
+        .padStart(8, '0'),
+      encrypted: (view.getUint16(at + 8, true) & 1) === 1,
+      start: view.getUint32(at + 42, true),
+    });
     at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
   return entries;

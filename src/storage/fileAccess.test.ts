@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
+import { readProjectFile } from '../intake/container.ts';
 import { downloadFile, fileOf, openFile } from './fileAccess.ts';
 import { house } from './testing/projects.ts';
 
@@ -8,7 +9,7 @@ const today = '2026-01-05T09:00:00.000Z';
 
 describe('saving a copy', () => {
   test('names the project and the day', () => {
-    expect(fileOf(house(), today).name).toBe('House 2026-01-05.latchward.json');
+    expect(fileOf(house(), today).name).toBe('House 2026-01-05.latchward.zip');
   });
 
   test.each([
@@ -18,7 +19,7 @@ describe('saving a copy', () => {
     ['東棟', '東棟'],
     ['???', 'project'],
   ])('a project called %s gives a name that every disk takes', (name, expected) => {
-    expect(fileOf({ ...house(), name }, today).name).toBe(`${expected} 2026-01-05.latchward.json`);
+    expect(fileOf({ ...house(), name }, today).name).toBe(`${expected} 2026-01-05.latchward.zip`);
   });
 
   test('is handed to the browser as a file to keep, byte for byte', async () => {
@@ -43,12 +44,8 @@ describe('saving a copy', () => {
     downloadFile(file);
     vi.unstubAllGlobals();
     expect(clicked).toEqual([file.name]);
-    const text = await new Promise((resolve) => {
-      const reader = new FileReader();
-      reader.addEventListener('load', () => resolve(reader.result));
-      reader.readAsText(blobs[0] ?? new Blob());
-    });
-    expect(text).toBe(file.text);
+    expect(new Uint8Array((await blobs[0]?.arrayBuffer()) ?? [])).toEqual(file.bytes);
+    expect(readProjectFile(file.bytes)).toMatchObject({ text: file.text });
     expect(document.querySelector('a')).toBeNull();
   });
 });

@@ -28,6 +28,8 @@ test('two copies are merged: new doors come in, a disagreement is shown, decided
     await window.page.goto('#/project');
     // oxlint-disable-next-line no-await-in-loop -- one after the other
     await window.page.getByLabel('Name of the project').fill(name);
+    // oxlint-disable-next-line no-await-in-loop -- one after the other
+    await window.page.getByLabel('Name of the project').press('Tab');
   }
   await phone.page.goto('#/files');
   await desk.page.goto('#/files');

@@ -1,4 +1,4 @@
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../../intake/crc32.ts';
 import { type Line, lineToText, linesOfText } from './lines.ts';
 import { type Slot, slotOfBytes, slotToBytes, type WholeCopy } from './slots.ts';
 

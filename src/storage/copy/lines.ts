@@ -1,5 +1,5 @@
 import type { Command } from '../../domain/commands/command.ts';
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../../intake/crc32.ts';
 import type { Position } from './position.ts';
 
 /** One accepted edit: it leads from the position before it to the one that carries its command's id. */

@@ -1,5 +1,5 @@
 import type { SetAside } from '../../domain/model/project.ts';
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../../intake/crc32.ts';
 import type { Position } from './position.ts';
 
 /** A whole project as it lies in a slot. Read it only through domain/versions, as a stored one. */
