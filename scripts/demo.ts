@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { decideAll } from '../src/domain/decide/decide.ts';
+import { decideInBuilding } from '../src/domain/building/joined.ts';
 import { deviceIds, devices } from '../src/domain/devices/devices.ts';
 import { openingsInOrder, type Project, projectSchema } from '../src/domain/model/project.ts';
 import { saveProjectText } from '../src/domain/versions/file.ts';
@@ -27,7 +27,7 @@ function write(file: string, project: Project): void {
 }
 
 function report(file: string, project: Project): void {
-  const decisions = decideAll(project);
+  const decisions = decideInBuilding(project);
   const chosen = new Set<string>();
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);

@@ -1,4 +1,4 @@
-import { allDecisions } from '../../src/app/decisions.ts';
+import { allAlone } from '../../src/app/decisionsAlone.ts';
 import { createAppStore } from '../../src/app/store.ts';
 import { decide, decideAll } from '../../src/domain/decide/decide.ts';
 import { known } from '../../src/domain/model/fact.ts';
@@ -75,7 +75,7 @@ export function editBench(): Line[] {
     by: () => 'bench',
     ready: true,
   });
-  allDecisions(store.getState().document.project);
+  allAlone(store.getState().document.project);
   let load = 0;
   const edit = measure(25, () => {
     const done = store
@@ -84,7 +84,7 @@ export function editBench(): Line[] {
         { kind: 'setFact', id: 'o77', fact: 'occupantLoad', value: known(1 + (load++ % 400)) },
       ]);
     if (!done.ok) throw new Error(done.says);
-    allDecisions(store.getState().document.project);
+    allAlone(store.getState().document.project);
   });
   return [
     {

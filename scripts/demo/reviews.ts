@@ -1,4 +1,4 @@
-import { decide } from '../../src/domain/decide/decide.ts';
+import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Project, Review } from '../../src/domain/model/project.ts';
 import { type Saw, whatReviewerSaw } from '../../src/domain/schedules/review.ts';
 import { openingId } from './kit.ts';
@@ -32,10 +32,12 @@ const rows: readonly ReviewRow[] = [
 /** Puts the marks on after everything else, because each keeps what the reviewer saw of the decision. */
 export function withReviews(project: Project): Project {
   const openings = { ...project.openings };
+  const decisions = decideInBuilding(project);
   for (const { mark, verdict, on, reason, before } of rows) {
     const opening = openings[openingId(mark)];
-    if (!opening) throw new Error(`A review names ${mark}, which is not there.`);
-    const saw = whatReviewerSaw(decide(project, opening));
+    const decision = decisions.get(openingId(mark));
+    if (!opening || !decision) throw new Error(`A review names ${mark}, which is not there.`);
+    const saw = whatReviewerSaw(decision);
     const review: Review = {
       verdict,
       by: 'Demo reviewer',

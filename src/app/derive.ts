@@ -50,6 +50,29 @@ export function rememberLast<A extends object, T>(fn: (argument: A) => T): (argu
   };
 }
 
+/** What a walk through the building reads of an opening. */
+const walkedParts = [
+  'mark',
+  'floorId',
+  'fromSpaceId',
+  'toSpaceId',
+  'facts',
+  'override',
+] as const satisfies readonly (keyof Opening)[];
+
+/** Whether a walk through the one finds what a walk through the other does: a note or a review changes no building. */
+export function sameBuilding(before: Project, after: Project): boolean {
+  if (before === after) return true;
+  const [was, is] = [sharedParts(before), sharedParts(after)];
+  const ids = Object.keys(after.openings);
+  if (was.some((part, at) => part !== is[at]) || ids.length !== Object.keys(before.openings).length)
+    return false;
+  return ids.every((id) => {
+    const [one, other] = [before.openings[id], after.openings[id]];
+    return one === other || (one && other && walkedParts.every((part) => one[part] === other[part]));
+  });
+}
+
 interface Order {
   readonly floors: Project['floors'];
   readonly openings: readonly Opening[];

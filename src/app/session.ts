@@ -39,6 +39,7 @@ import {
   type TabGuard,
 } from '../storage/tabGuard.ts';
 import { type Clock, type NewId, randomIds, systemClock } from './clock.ts';
+import { type BuildingCheck, createBuildingCheck } from './buildingCheck.ts';
 import { createDraftDesk, type DraftDesk } from './draftDesk.ts';
 import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
@@ -65,6 +66,7 @@ export interface AppNeeds {
   readonly timers?: Timers;
   readonly page?: Window;
   readonly firstProject?: (ids: NewId) => Promise<Project>;
+  readonly buildingCheck?: BuildingCheck;
 }
 
 /** Either the wanted thing, or one sentence for the user. */
@@ -72,6 +74,8 @@ export type Told<T = object> = ({ readonly ok: true } & T) | { readonly ok: fals
 
 export interface App {
   readonly store: AppStore;
+  /** Where every screen reads what is decided. */
+  readonly buildingCheck: BuildingCheck;
   readonly preferences: PreferenceBox;
   /** What is typed into the fields of the shown project. */
   readonly drafts: Pick<DraftDesk, 'type' | 'drop' | 'show'>;
@@ -735,6 +739,7 @@ export function createApp(needs: AppNeeds = {}): App {
 
   return {
     store,
+    buildingCheck: needs.buildingCheck ?? createBuildingCheck(),
     preferences,
     drafts,
     newId: ids,

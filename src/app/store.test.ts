@@ -6,7 +6,7 @@ import { newOpening, newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { anEdit, aProject } from '../domain/testing/arbitraries.ts';
 import { countingIds, steppingClock } from './clock.ts';
-import { allDecisions } from './decisions.ts';
+import { allAlone } from './decisionsAlone.ts';
 import { type AppState, createAppStore, historyLimit } from './store.ts';
 
 function house(): Project {
@@ -32,7 +32,7 @@ function bench(project = house(), by = 'R. Vega') {
 function inNames(project: Project) {
   const rules = (steps: readonly { readonly rule: { readonly id: string } }[]) =>
     steps.map((step) => step.rule.id);
-  return [...allDecisions(project)].map(([id, answer]) => ({
+  return [...allAlone(project)].map(([id, answer]) => ({
     id,
     state: answer.state,
     chosen: answer.chosen?.candidate.id,

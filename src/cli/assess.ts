@@ -1,11 +1,7 @@
 import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
-import { allFindings, withBuilding } from '../domain/building/alongTheWay.ts';
-import { assessBuilding } from '../domain/building/building.ts';
-import { pathFindings } from '../domain/building/paths.ts';
-import { spaceEgress } from '../domain/building/spaceEgress.ts';
-import { decideAll } from '../domain/decide/decide.ts';
+import { judgeBuilding } from '../domain/building/joined.ts';
 import { doubtsOf } from '../domain/project/doubts.ts';
 import { setNumbersOf } from '../domain/schedules/sets.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
@@ -103,10 +99,7 @@ async function main(): Promise<number> {
     return unreadable;
   }
   for (const problem of source.problems) say(problem);
-  const alone = decideAll(project);
-  const building = assessBuilding(project, alone);
-  const findings = allFindings(building, pathFindings(project, alone), spaceEgress(building));
-  const decisions = withBuilding(alone, findings);
+  const { findings, decisions } = judgeBuilding(project);
   const numbers = setNumbersOf(project, decisions);
   const doubts = doubtsOf(project);
   let lines = '';

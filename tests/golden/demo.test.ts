@@ -4,7 +4,7 @@ import { demoProject } from '../../scripts/demo/demoProject.ts';
 import { goldenText } from '../../scripts/demo/golden.ts';
 import { buildProject } from '../../scripts/demo/kit.ts';
 import { smallOffice } from '../../scripts/demo/smallOffice.ts';
-import { decideAll } from '../../src/domain/decide/decide.ts';
+import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import { valueIn } from '../../src/domain/decide/factView.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { deviceIds } from '../../src/domain/devices/devices.ts';
@@ -59,7 +59,7 @@ describe('demo files', () => {
   });
 
   it('use every device of the product; a detention lock is only ever referred', () => {
-    const decisions = [...decideAll(demo).values()];
+    const decisions = [...decideInBuilding(demo).values()];
     const chosen = new Set(decisions.map((decision) => decision.chosen?.candidate.deviceId));
     const missing = deviceIds.filter((id) => !chosen.has(id));
     expect(missing).toEqual(['detentionLock']);
@@ -80,7 +80,7 @@ describe('demo files', () => {
   });
 
   it('have opening sheets whose drawings lose no word at their edge', () => {
-    const decisions = decideAll(demo);
+    const decisions = decideInBuilding(demo);
     const rows = new Map(scheduleRows(demo, decisions).map((row) => [row.openingId, row]));
     const cut = openings.filter((opening) => {
       const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
@@ -107,7 +107,7 @@ describe('demo files', () => {
     const standings = openings.flatMap(({ facts }) => Object.values(facts).map((fact) => fact.is));
     expect(standings.filter((is) => is === 'unknown').length).toBeGreaterThan(5);
     expect(standings.filter((is) => is === 'assumed').length).toBeGreaterThan(2);
-    const decisions = decideAll(demo);
+    const decisions = decideInBuilding(demo);
     expect(decisions.get('opening-404a')?.state).toBe('refused');
     expect(decisions.get('opening-119')?.findings.length).toBeGreaterThan(0);
     const states = openings

@@ -88,6 +88,8 @@ const planted: readonly Planted[] = [
   ...banned('domain/rules', 'react dexie ../../ui/x.ts').map(asTest),
   asTest(allowed('domain/rules', 'vitest fast-check node:fs ../testing/x.ts')),
   ...banned('exporting', 'react zod node:fs ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts'),
+  ...banned('exporting', '../domain/decide/decide.ts'),
+  ...banned('cli', '../domain/decide/decide.ts'),
   allowed('exporting', 'papaparse ../domain/rules/x.ts'),
   ...banned(
     'intake',
@@ -100,6 +102,8 @@ const planted: readonly Planted[] = [
   ...banned('app', 'react dexie node:fs ../ui/x.ts ../cli/x.ts'),
   allowed('app', 'zustand zustand/middleware ../domain/rules/x.ts ../storage/x.ts ../exporting/x.ts'),
   ...banned('ui/editor', 'dexie papaparse zustand node:fs ../../storage/x.ts ../../cli/x.ts'),
+  ...banned('ui/editor', '../../app/decisionsAlone.ts ../../domain/decide/decide.ts'),
+  ...banned('ui/building', '../../app/decisionsAlone.ts ../../domain/decide/decide.ts'),
   allowed('ui/editor', 'react @tanstack/react-virtual ../../app/x.ts ../parts/x.ts'),
   allowed('ui/reasons', '../../domain/manual/x.ts ../../exporting/x.ts ./reasons.css'),
   ...banned('ui/parts', 'elkjs elkjs/lib/elk-api.js'),
@@ -301,6 +305,13 @@ describe('every import of the tree', () => {
 
   test('is found at all: this very check reads the entry of the app', () => {
     expect(importsOf('src/main.tsx')).toContain('react');
+  });
+
+  test('nobody outside the domain reads a decision as it was without the building', () => {
+    const reading = shipped
+      .filter((file) => ['ui', 'exporting', 'cli'].includes(roomOf(file)))
+      .filter((file) => /\.alone\b/.test(readFileSync(inRoot(file), 'utf8')));
+    expect(reading, 'what the building leaves of it is what is so').toEqual([]);
   });
 
   test('the domain never asks what time it is', () => {

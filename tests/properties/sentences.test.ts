@@ -7,7 +7,7 @@ import { pathFindings } from '../../src/domain/building/paths.ts';
 import { spaceEgress } from '../../src/domain/building/spaceEgress.ts';
 import { type CodeBasis, ibcEditions, nfpa101Editions } from '../../src/domain/codes/basis.ts';
 import { citeInWords, sections } from '../../src/domain/codes/sections.ts';
-import { decideAll } from '../../src/domain/decide/decide.ts';
+import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { gradeWords, stateWords } from '../../src/domain/decide/words.ts';
 import { noWayForward } from '../../src/domain/decide/whatWouldChange.ts';
@@ -140,7 +140,7 @@ describe('no sentence clears a door or says a thing twice', () => {
   });
 
   test('on no sheet of the demo building', () => {
-    const decisions = decideAll(demo);
+    const decisions = decideInBuilding(demo);
     const building = assessBuilding(demo, decisions);
     const paths = pathFindings(demo, decisions);
     const spaces = spaceEgress(building);

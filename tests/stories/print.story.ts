@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
 import { standingCautions } from '../../src/domain/text/cautions.ts';
-import { decideAll } from '../../src/domain/decide/decide.ts';
+import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Project } from '../../src/domain/model/project.ts';
 import { testColumns } from '../../src/exporting/sequence/acceptance.ts';
 import { testSheets } from '../../src/exporting/sequence/sheets.ts';
@@ -154,7 +154,7 @@ test('a commissioner prints what each hardware set does, every set once', async 
   await print.choose('Sequence of operation');
   const pages = await print.print();
   expectEveryPageToStandAlone(pages);
-  const { sets } = sequencePages(demo, decideAll(demo));
+  const { sets } = sequencePages(demo, decideInBuilding(demo));
   const printed = pages.flatMap(firstColumn).filter((word) => /^HS-\d+$/.test(word));
   expect(printed).toEqual(sets.map((set) => set.id));
   const lines = sets.flatMap((set) => set.ways.flatMap((way) => way.lines));
@@ -179,7 +179,7 @@ test('a technician takes acceptance tests along: one line per condition, boxes a
   await print.choose('Acceptance test sheets');
   const pages = await print.print();
   expectEveryPageToStandAlone(pages);
-  const tests = testSheets(demo, decideAll(demo));
+  const tests = testSheets(demo, decideInBuilding(demo));
   const found = new Map<string, PdfPage[]>();
   for (const one of pages) {
     const mark = firstColumn(one).find((word) => marks.includes(word)) ?? 'no mark';
@@ -227,7 +227,7 @@ test('an electrician prints the circuits: each wired opening once, whole, under 
   await print.choose('One-line diagrams');
   const pages = await print.print();
   expectEveryPageToStandAlone(pages);
-  const decisions = decideAll(demo);
+  const decisions = decideInBuilding(demo);
   const wired = Object.values(demo.openings).filter(({ id }) => {
     const candidate = decisions.get(id)?.chosen?.candidate;
     // What stays as it is without power hangs on no lock circuit: a reader that only tells an operator to open.

@@ -25,15 +25,21 @@ export function severeByOpening(
   findings: readonly BuildingFinding[],
 ): ReadonlyMap<string, readonly SevereFinding[]> {
   const found = new Map<string, SevereFinding[]>();
-  for (const { severity, says, openingIds } of findings) {
-    if (severity !== 'severe') continue;
-    for (const id of new Set(openingIds)) {
+  for (const finding of findings) {
+    if (finding.severity !== 'severe') continue;
+    const [key, says] = [keyOf(finding), finding.says];
+    for (const id of new Set(finding.openingIds)) {
       const there = found.get(id) ?? [];
-      if (!there.some((one) => one.says === says)) there.push({ says, from: 'building' });
+      if (!there.some((one) => one.says === says)) there.push({ key, says, from: 'building' });
       found.set(id, there);
     }
   }
   return found;
+}
+
+/** What is wrong and in which space, or at which openings: a mark or a room renamed is the same finding. */
+function keyOf({ kind, ruleId, spaceId, openingIds }: BuildingFinding): string {
+  return `${ruleId ?? kind} ${spaceId ?? openingIds.toSorted().join(' ')}`;
 }
 
 /** Decisions as the building leaves them: an opening that a severe finding names is not settled. */

@@ -2,11 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { signOffReasons } from '../decide/signOff.ts';
-import { known } from '../model/fact.ts';
 import type { FactValues } from '../model/fields.ts';
-import { newOpening, newProject, newSpace } from '../model/newProject.ts';
-import type { CodeBasis } from '../codes/basis.ts';
-import type { Opening, Project, Space } from '../model/project.ts';
+import type { Project } from '../model/project.ts';
+import {
+  building,
+  type Door,
+  keyLock as key,
+  lever,
+  lobbyTrap,
+  type Room,
+} from '../testing/smallBuilding.ts';
 import { allFindings, severeByOpening, withBuilding } from './alongTheWay.ts';
 import { assessBuilding } from './building.ts';
 import type { BuildingFinding } from './finding.ts';
@@ -14,68 +19,6 @@ import { pathFindings } from './paths.ts';
 import { spaceEgress } from './spaceEgress.ts';
 
 /** Small buildings that shut people in, or that only look as if they did. */
-type Room = readonly [id: string, kind: Space['kind'], load?: number | null, more?: Partial<Space>];
-type Door = readonly [mark: string, secure: string, egress: string, facts?: FactValues, chosen?: string];
-
-const plain: FactValues = {
-  doorType: 'single',
-  leafMaterial: 'hollowMetal',
-  frameMaterial: 'hollowMetal',
-  latch: 'mortise',
-  lockFunction: 'passage',
-  panicPresent: false,
-  existingArrangement: 'none',
-  fireRatingMin: 0,
-  wallRatingMin: 0,
-  wallKind: 'none',
-  closing: 'selfClosing',
-  egressRole: 'exitAccess',
-  exitDirection: 'towardSecure',
-  roomUse: 'office',
-  occupancyGroup: 'B',
-  occupantLoad: 5,
-  readerSides: 'none',
-  operator: 'none',
-  workStatus: 'new',
-  clearWidthIn: 34,
-  swingsWithEgress: true,
-};
-
-function building(rooms: readonly Room[], doors: readonly Door[], basis: Partial<CodeBasis> = {}): Project {
-  const project = newProject('p', 'Test');
-  const facts = (values: FactValues) =>
-    Object.fromEntries(Object.entries(values).map(([key, value]) => [key, known(value)])) as Opening['facts'];
-  return {
-    ...project,
-    basis: { ...project.basis, nfpa101: null, ibc: 2021, ...basis },
-    building: facts({ sprinklered: true, fireAlarm: true, detectionThroughout: true, highRise: false }),
-    spaces: Object.fromEntries(
-      rooms.map(([id, kind, load = null, more = {}]) => [
-        id,
-        {
-          ...newSpace(id, id),
-          kind,
-          occupantLoad: load,
-          publicWay: kind === 'outside' ? true : null,
-          ...more,
-        },
-      ]),
-    ),
-    openings: Object.fromEntries(
-      doors.map(([mark, from, to, more = {}, chosen]) => [
-        mark,
-        {
-          ...newOpening(mark, mark),
-          fromSpaceId: from,
-          toSpaceId: to,
-          facts: facts({ ...plain, ...more }),
-          override: chosen === undefined ? null : { candidate: chosen, reason: 'test', by: 'test', at: '' },
-        },
-      ]),
-    ),
-  };
-}
-
 function found(project: Project): readonly BuildingFinding[] {
   const decisions = decideAll(project);
   const answer = assessBuilding(project, decisions);
@@ -83,9 +26,6 @@ function found(project: Project): readonly BuildingFinding[] {
 }
 const kinds = (all: readonly BuildingFinding[], space: string) =>
   all.filter((one) => one.spaceId === space).map((one) => `${one.severity} ${one.kind}`);
-
-const key = 'mechanicalLock/none/keyInside';
-const lever = 'mechanicalLock/none/free';
 
 describe('people who cannot get out', () => {
   test('an elevator is no way out', () => {
@@ -142,15 +82,7 @@ describe('people who cannot get out', () => {
   });
 
   test('a lobby of any kind whose people have a locked door alone', () => {
-    const rooms: Room[] = [
-      ['Lobby', 'lobby'],
-      ['Office', 'room', 5],
-      ['Street', 'outside'],
-    ];
-    const project = building(rooms, [
-      ['1', 'Lobby', 'Office', { lockFunction: 'storeroom', readerSides: 'secure' }, 'batteryLock/asIs/free'],
-      ['2', 'Street', 'Office', {}, lever],
-    ]);
+    const project = lobbyTrap();
     const all = found(project);
     expect(all.some((one) => one.ruleId === 'R-94')).toBe(true);
     // The finding names the door, so that somebody can act there.

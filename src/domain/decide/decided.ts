@@ -94,6 +94,8 @@ export class Decided implements Decision {
   #rejected: Decision['rejected'] | undefined;
   #open: Decision['open'] | undefined;
   #relied: FactSet | undefined;
+  #alone: Decided | undefined;
+  #joined: { readonly key: string; readonly decision: Decided } | undefined;
 
   constructor(found: Found, steps: SortedSteps, verdict: Verdict) {
     const { state, stands, chosen, overridden, runnerUp, nearTie } = verdict;
@@ -119,13 +121,27 @@ export class Decided implements Decision {
     this.#verdict = verdict;
   }
 
+  get alone(): Decided {
+    return this.#alone ?? this;
+  }
+
   withSevere(more: readonly SevereFinding[]): Decided {
+    if (this.#alone) return this.#alone.withSevere(more);
     if (more.length === 0) return this;
+    // The same object for the same findings: what is remembered of a decision is remembered of this one too.
+    const key = more.map((one) => `${one.key} ${one.says}`).join('\n');
+    if (this.#joined?.key !== key) this.#joined = { key, decision: this.#with(more) };
+    return this.#joined.decision;
+  }
+
+  #with(more: readonly SevereFinding[]): Decided {
     const before = this.#verdict;
     const state = before.state === 'settled' || before.state === 'open' ? 'severe' : before.state;
     const severe = [...before.severe, ...more];
     const chosen = this.chosen?.candidate;
-    return new Decided(this.#found, this.#steps, { ...before, chosen, state, stands: false, severe });
+    const joined = new Decided(this.#found, this.#steps, { ...before, chosen, state, stands: false, severe });
+    joined.#alone = this;
+    return joined;
   }
 
   get slots(): Decision['slots'] {

@@ -32,6 +32,8 @@ export interface Arranged extends Pick<SortedSteps, 'requires'> {
 
 /** A severe finding, in a sentence, about what leads or about the building around it. */
 export interface SevereFinding {
+  /** What is wrong and where, the same whatever marks and rooms are called. */
+  readonly key: string;
   readonly says: string;
   readonly from: 'opening' | 'building';
 }
@@ -83,6 +85,8 @@ export interface Decision extends SortedSteps {
   readonly relied: FactSet;
   /** What is in doubt on which it hangs whether the choice keeps its place. */
   readonly hangsOn: Hanging;
-  /** The same decision with more severe findings: it is settled no longer. */
+  /** Before the building was taken in: what trying an answer at this opening alone is held against. */
+  readonly alone: Decision;
+  /** The same decision with the severe findings of the building: it is settled no longer. */
   withSevere(more: readonly SevereFinding[]): Decision;
 }

@@ -59,7 +59,7 @@ export function severeOf(arranged: Arranged, basis: CodeBasis): readonly SevereF
     const { findings } = runArrangement(arrangementOf(candidate, itemsOf(arranged), slots, basis));
     severe = findings
       .filter((one) => one.severity === 'severe')
-      .map(({ says }) => ({ says, from: 'opening' as const }));
+      .map(({ kind, says }) => ({ key: kind, says, from: 'opening' as const }));
     if (severe.length === 0) severe = none;
     if (known.size >= mostRemembered) known.clear();
     known.set(key, severe);

@@ -83,7 +83,8 @@ function changingAnswers(
   decision: Decision,
   key: FactKey,
 ): readonly Value[] {
-  const before = outcome(decision);
+  // What is tried is decided without the building, so it is held against what was.
+  const before = outcome(decision.alone);
   const waits = (one: Decision) => {
     const { deciding, signing } = openQuestions(one);
     return deciding.size + signing.size;

@@ -31,7 +31,8 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   },
   severe: {
     word: 'Severe finding',
-    means: 'The leading option locks someone in or fails in a fire; it is not settled until that is fixed.',
+    means:
+      'As it stands, someone is locked in or a fire door fails, here or in the building around it. Not settled until that is fixed.',
   },
   refused: {
     word: 'Refused',
@@ -47,6 +48,21 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
     means: 'The rules leave no arrangement for this opening as it stands.',
   },
 };
+
+/** While the building is walked again after an edit: by itself the opening is settled, and nobody is told so yet. */
+export type ShownState = DecisionState | 'checking';
+export const shownStateWords: Record<ShownState, { word: string; means: string }> = {
+  ...stateWords,
+  checking: {
+    word: 'Checking the building',
+    means:
+      'Decided with the last answer. The building is being checked with it; until then nothing is settled.',
+  },
+};
+
+export function shownState({ state }: Pick<Decision, 'state'>, checking: boolean): ShownState {
+  return checking && state === 'settled' ? 'checking' : state;
+}
 
 /** The head over what hangs on facts nobody knows. */
 export const maybeNeeded = 'Needed, or ruled out by a fact not known yet';

@@ -82,6 +82,8 @@ export const reviewSchema = z.looseObject({
     candidate: z.string().nullable(),
     basis: z.string(),
     facts: z.record(z.string(), z.unknown()),
+    /** Severe findings that stood there, with their sentences of that day; older marks keep none. */
+    severe: z.record(z.string(), z.string()).optional(),
   }),
 });
 export type Review = Readonly<z.infer<typeof reviewSchema>>;

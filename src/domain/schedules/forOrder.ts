@@ -25,10 +25,11 @@ const remembered = new WeakMap<Decision, readonly FactKey[]>();
  * read and not known, and of that each answer is tried, then each two that only count together.
  */
 export function missingForOrder(project: Project, opening: Opening, decision: Decision): readonly FactKey[] {
-  let found = remembered.get(decision);
+  const { alone } = decision;
+  let found = remembered.get(alone);
   if (!found) {
-    found = decision.chosen ? search(project, opening, decision) : [];
-    remembered.set(decision, found);
+    found = decision.chosen ? search(project, opening, alone) : [];
+    remembered.set(alone, found);
   }
   return found;
 }

@@ -12,7 +12,7 @@ import { missingForOrder } from './forOrder.ts';
 export function missingKeys(project: Project, opening: Opening, decision: Decision): readonly FactKey[] {
   const { deciding, signing } = openQuestions(decision);
   const settled =
-    decision.state === 'settled'
+    decision.alone.state === 'settled'
       ? [...couldStillChange(project, opening, decision), ...missingForOrder(project, opening, decision)]
       : [];
   return [...new Set([...deciding.keys(), ...signing.keys(), ...settled])];

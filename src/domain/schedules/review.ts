@@ -27,6 +27,8 @@ export interface ReviewStatus {
   readonly changedFacts: readonly FactKey[];
   readonly candidateChanged: boolean;
   readonly basisChanged: boolean;
+  /** A severe finding came or went. */
+  readonly severeChanged: boolean;
   /** What differs from what the reviewer saw, one sentence each. */
   readonly says: readonly string[];
 }
@@ -36,6 +38,7 @@ export interface Saw {
   readonly candidate: string | null;
   readonly basis: string;
   readonly facts: Readonly<Record<string, Value | null>>;
+  readonly severe: Readonly<Record<string, string>>;
 }
 
 /** What lies before a reviewer at this moment; kept with the mark. A fact that is unknown is kept as null. */
@@ -46,32 +49,44 @@ export function whatReviewerSaw(decision: Decision): Saw {
     candidate: decision.chosen?.candidate.id ?? null,
     basis: basisInWords(decision.basis),
     facts,
+    severe: Object.fromEntries(decision.severe.map(({ key, says }) => [key, says])),
   };
 }
 
 /**
  * Whether a mark still speaks of what stands here. A new mark number, note or room name changes nothing a
- * reviewer judged; the arrangement, the code basis and every fact relied on do.
+ * reviewer judged; the arrangement, the code basis, every fact relied on and every severe finding do.
  */
 export function reviewState(opening: Opening, decision: Decision): ReviewStatus {
   const { review } = opening;
   if (review === null) {
     const grade = worstGrade(signOffReasons(decision));
     const state = grade === 'must' || grade === 'should' ? 'open' : 'notNeeded';
-    return { state, review, changedFacts: [], candidateChanged: false, basisChanged: false, says: [] };
+    return {
+      state,
+      review,
+      changedFacts: [],
+      candidateChanged: false,
+      basisChanged: false,
+      severeChanged: false,
+      says: [],
+    };
   }
   const now = whatReviewerSaw(decision);
   const candidateChanged = review.saw.candidate !== now.candidate;
   const basisChanged = review.saw.basis !== now.basis;
   const changedFacts = factsThatDiffer(review, decision, now);
-  const stale = candidateChanged || basisChanged || changedFacts.length > 0;
+  const severe = severeThatDiffers(review.saw.severe ?? {}, now.severe);
+  const severeChanged = severe.length > 0;
+  const stale = candidateChanged || basisChanged || severeChanged || changedFacts.length > 0;
   return {
     state: stale ? 'stale' : review.verdict,
     review,
     changedFacts,
     candidateChanged,
     basisChanged,
-    says: stale ? sentences(review, decision, now, changedFacts) : [],
+    severeChanged,
+    says: stale ? [...sentences(review, decision, now, changedFacts), ...severe] : [],
   };
 }
 
@@ -121,6 +136,16 @@ function factsThatDiffer(review: Review, decision: Decision, now: Saw): readonly
     const before = review.saw.facts[key] ?? null;
     return before !== (valueIn(decision.slots, key) ?? null);
   });
+}
+
+/** Severe findings the reviewer did not see, and those that are gone. */
+function severeThatDiffers(saw: Saw['severe'], now: Saw['severe']): readonly string[] {
+  const only = (these: Saw['severe'], others: Saw['severe']) =>
+    Object.entries(these).flatMap(([key, says]) => (Object.hasOwn(others, key) ? [] : [says]));
+  return [
+    ...only(now, saw).map((says) => `Not found when this was reviewed: ${says}`),
+    ...only(saw, now).map((says) => `Found then and no longer: ${says}`),
+  ];
 }
 
 function sentences(review: Review, decision: Decision, now: Saw, changed: readonly FactKey[]): string[] {

@@ -1,4 +1,5 @@
 import { decide } from '../decide/decide.ts';
+import type { Decision } from '../decide/decision.ts';
 import { nextToSettle, wasAsked } from '../decide/whatMatters.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
@@ -18,6 +19,11 @@ export function nextQuestion(
     nextToSettle(project, opening, decision) ??
     missingForOrder(project, opening, decision).find((key) => !wasAsked(project, opening, key))
   );
+}
+
+/** Whether a question asked now is asked for the order alone; what the building does to the door, no answer here mends. */
+export function asksForOrder({ alone }: Decision): boolean {
+  return alone.state === 'settled';
 }
 
 /** Said over a question that no decision waits for. */

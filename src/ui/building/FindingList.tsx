@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { decisionFor } from '../../app/decisions.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
 import { cannotClose, conditionsInWords, suggestionInWords } from '../../domain/building/sentences.ts';
@@ -102,14 +101,8 @@ function Closing({ plan, finding }: { plan: Plan; finding: BuildingFinding }) {
               const opening = plan.project.openings[id];
               const edge = plan.edges.find((one) => one.opening.id === id);
               if (!opening || !edge) return null;
-              const decision = decisionFor(plan.project, opening);
               return (
-                <li key={id}>
-                  {suggestionInWords(
-                    opening.mark,
-                    suggestFor(plan.project, { ...edge, decision }, condition),
-                  )}
-                </li>
+                <li key={id}>{suggestionInWords(opening.mark, suggestFor(plan.project, edge, condition))}</li>
               );
             })}
           </ul>

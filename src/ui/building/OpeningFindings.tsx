@@ -1,4 +1,5 @@
-import { simulationFor } from '../../app/simulations.ts';
+import { decisionsInBuilding } from '../../app/buildings.ts';
+import { simulationFor } from '../../app/reports.ts';
 import type { Plan } from '../../domain/building/plan.ts';
 import { openingsInOrder } from '../../domain/model/project.ts';
 import { severityWords } from '../../domain/simulate/outcome.ts';
@@ -6,11 +7,12 @@ import { StatusMark } from '../face/Mark.tsx';
 
 /** What is wrong at single openings, whatever the building around them does. Notes stay on their own page. */
 export function OpeningFindings({ plan }: { plan: Plan }) {
-  const found = openingsInOrder(plan.project).flatMap((opening) =>
-    (simulationFor(plan.project, opening)?.findings ?? [])
-      .filter((one) => one.severity !== 'note')
-      .map((finding) => ({ opening, finding })),
-  );
+  const decisions = decisionsInBuilding(plan.project);
+  const found = openingsInOrder(plan.project).flatMap((opening) => {
+    const decision = decisions.get(opening.id);
+    const { findings = [] } = (decision && simulationFor(plan.project, opening, decision)) ?? {};
+    return findings.filter((one) => one.severity !== 'note').map((finding) => ({ opening, finding }));
+  });
   if (found.length === 0) return null;
   return (
     <details>

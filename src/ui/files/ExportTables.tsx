@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import { decisionsInBuilding } from '../../app/buildings.ts';
-import { decisionFor } from '../../app/decisions.ts';
+import { decideAhead, decisionsInBuilding } from '../../app/buildings.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
@@ -60,7 +59,7 @@ export function ExportTables() {
   const save = async (table: (typeof tables)[number]) => {
     setDone('');
     // Decided one by one first, so that a large building shows its progress and can be stopped.
-    const all = await run(orderedOpenings(project), (opening) => void decisionFor(project, opening));
+    const all = await run(orderedOpenings(project), (opening) => decideAhead(project, opening));
     if (!all) return setDone('Stopped. Nothing was written.');
     const name = fileName(project.name, table.file);
     downloadText(name, table.text(project));

@@ -1,6 +1,6 @@
 import { useId, useMemo, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
-import { decisionFor } from '../../app/decisions.ts';
+import { decideAhead } from '../../app/buildings.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import { importEdits, importTable } from '../../domain/import/csv.ts';
 import type { Grid } from '../../domain/import/grid.ts';
@@ -80,7 +80,7 @@ export function ImportSchedule() {
     setDone(broughtIn(imported));
     // Decided here, where it shows, and not when the schedule is opened.
     const now = store.getState().document.project;
-    await run(orderedOpenings(now), (opening) => void decisionFor(now, opening));
+    await run(orderedOpenings(now), (opening) => decideAhead(now, opening));
   };
 
   return (

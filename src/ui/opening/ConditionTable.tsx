@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
-import { simulationFor } from '../../app/simulations.ts';
+import { simulationFor } from '../../app/reports.ts';
+import type { Decision } from '../../domain/decide/decision.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import { type OpeningFinding, type Outcome, severityWords } from '../../domain/simulate/outcome.ts';
@@ -9,10 +10,11 @@ import { wideAtFirst } from '../parts/wideAtFirst.ts';
 import './conditions.css';
 
 /** The opening in every condition: what happens on both sides, and under it what is wrong with that. */
-export function ConditionTable({ project, opening }: { project: Project; opening: Opening }) {
+export function ConditionTable(props: { project: Project; opening: Opening; decision: Decision }) {
+  const { project, opening, decision } = props;
   const heading = useId();
   const [why, setWhy] = useState(false);
-  const found = simulationFor(project, opening);
+  const found = simulationFor(project, opening, decision);
   if (!found) {
     return (
       <section className="section" aria-labelledby={heading}>

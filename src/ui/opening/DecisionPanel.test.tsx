@@ -1,6 +1,7 @@
 import { screen, within } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
-import { decisionFor, reportFor } from '../../app/decisions.ts';
+import { decide } from '../../domain/decide/decide.ts';
+import { reportFor } from '../../app/reports.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import { known } from '../../domain/model/fact.ts';
 import type { Facts } from '../../domain/model/fact.ts';
@@ -54,12 +55,12 @@ function opened(facts: Facts, signOffs?: DecisionReport['signOffs']) {
   const project = projectOf({ '101': facts });
   const opening = project.openings['101'];
   if (!opening) throw new Error('The opening is missing.');
-  const decision = decisionFor(project, opening);
-  const found = reportFor(project, opening);
+  const decision = decide(project, opening);
+  const found = reportFor(decision);
   const report = { ...found, signOffs: signOffs ?? found.signOffs };
   const { user } = show(
     <>
-      <DecisionHead decision={decision} report={report} />
+      <DecisionHead decision={decision} state={decision.state} report={report} />
       <DecisionPanel project={project} opening={opening} decision={decision} report={report} />
     </>,
     project,

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
+import { type ShownState, shownStateWords } from '../../domain/decide/words.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { DeviceSymbol, FailModeSymbol, ReleaseSymbol, StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -9,12 +10,13 @@ import { Reasons } from './Reasons.tsx';
 import { WaysForward } from './WaysForward.tsx';
 
 /** What is recommended, in one look. */
-export function DecisionHead({ decision, report }: { decision: Decision; report: DecisionReport }) {
+export function DecisionHead(props: { decision: Decision; state: ShownState; report: DecisionReport }) {
+  const { decision, state, report } = props;
   const { chosen } = decision;
   return (
     <div className="stack stack-tight decision-head">
-      <DecisionStateMark state={decision.state} large />
-      <p className="note">{report.state.means}</p>
+      <DecisionStateMark state={state} large />
+      <p className="note">{shownStateWords[state].means}</p>
       <h2 className="decision-name">{report.headline}</h2>
       {chosen && (
         <p className="row">

@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
-import { decisionFor, reportFor } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
+import { reportFor } from '../../app/reports.ts';
 import type { FieldGroup } from '../../domain/model/field.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
+import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { ReviewFold } from '../review/ReviewFold.tsx';
@@ -99,8 +100,8 @@ interface SheetProps {
 }
 
 function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps) {
-  const decision = decisionFor(project, opening);
-  const report = reportFor(project, opening);
+  const { decision, state } = useDecision(opening.id);
+  const report = reportFor(decision);
   const { before, after } = neighbors(project, opening);
   return (
     <div className="sheet">
@@ -113,6 +114,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
               <SurveyForm
                 project={project}
                 opening={opening}
+                decision={decision}
                 openGroups={openGroups}
                 onOpenGroup={onOpenGroup}
               />
@@ -120,7 +122,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
           </section>
           <section aria-label="Decision" id="decision" className="decision-column">
             <ErrorPanel name="The decision">
-              <DecisionHead decision={decision} report={report} />
+              <DecisionHead decision={decision} state={state} report={report} />
             </ErrorPanel>
             <ErrorPanel name="The drawing">
               <OpeningDrawing decision={decision} />
@@ -134,7 +136,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
             <ErrorPanel name="The reasons">
               <DecisionPanel project={project} opening={opening} decision={decision} report={report}>
                 <ErrorPanel name="What happens when">
-                  <ConditionTable project={project} opening={opening} />
+                  <ConditionTable project={project} opening={opening} decision={decision} />
                 </ErrorPanel>
                 <ErrorPanel name="Egress">
                   <PathFindings project={project} opening={opening} />
@@ -147,7 +149,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
       </div>
       <div className="thumb-bar phone-only" role="status" aria-live="polite">
         <a className="button" href="#decision" onClick={jumpToDecision}>
-          <DecisionStateMark state={decision.state} />
+          <DecisionStateMark state={state} />
           <span>{report.headline}</span>
         </a>
       </div>

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
-import { decisionFor, reportFor } from '../../app/decisions.ts';
-import { askedForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
+import { reportFor } from '../../app/reports.ts';
+import type { Decision } from '../../domain/decide/decision.ts';
+import { askedForOrder, asksForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../../domain/model/fields.ts';
 import type { FieldGroup } from '../../domain/model/field.ts';
@@ -20,16 +21,16 @@ import { useAnswer } from './useAnswer.ts';
 interface Props {
   readonly project: Project;
   readonly opening: Opening;
+  readonly decision: Decision;
   /** Groups that stand open; kept while going from opening to opening. */
   readonly openGroups: ReadonlySet<FieldGroup>;
   readonly onOpenGroup: (group: FieldGroup, open: boolean) => void;
 }
 
 /** The survey of one opening: first the question that settles most, then everything, by part of the door. */
-export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props) {
+export function SurveyForm({ project, opening, decision, openGroups, onOpenGroup }: Props) {
   const [everything, setEverything] = useState(false);
-  const decision = decisionFor(project, opening);
-  const report = reportFor(project, opening);
+  const report = reportFor(decision);
   const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
   /** What nobody could tell and is asked once more. */
   const [again, setAgain] = useState<FactKey | null>(null);
@@ -50,7 +51,7 @@ export function SurveyForm({ project, opening, openGroups, onOpenGroup }: Props)
     <div className="stack">
       <FindingLinks findings={report.findings} />
       <section className="section next-question" aria-label="Next question">
-        {next !== undefined && decision.state === 'settled' && <p className="note">{askedForOrder}</p>}
+        {next !== undefined && asksForOrder(decision) && <p className="note">{askedForOrder}</p>}
         {asked ? (
           <Question
             key={asked}

@@ -1,9 +1,8 @@
-import type { DecisionState } from '../../domain/decide/decision.ts';
-import { stateWords } from '../../domain/decide/words.ts';
+import { type ShownState, shownStateWords } from '../../domain/decide/words.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StatusMark } from '../face/Mark.tsx';
 
-const symbols: Record<DecisionState, StatusWord> = {
+const symbols: Record<ShownState, StatusWord> = {
   settled: 'settled',
   open: 'provisional',
   severe: 'refused',
@@ -11,12 +10,13 @@ const symbols: Record<DecisionState, StatusWord> = {
   referred: 'needsSignOff',
   none: 'nothingFits',
   left: 'leftAsItIs',
+  checking: 'provisional',
 };
 
-export function DecisionStateMark({ state, large = false }: { state: DecisionState; large?: boolean }) {
+export function DecisionStateMark({ state, large = false }: { state: ShownState; large?: boolean }) {
   return (
     <StatusMark status={symbols[state]} large={large}>
-      {stateWords[state].word}
+      {shownStateWords[state].word}
     </StatusMark>
   );
 }

@@ -35,9 +35,13 @@ export default function PrintPage() {
   const [day] = useState(() => dayOf(clock()));
   // Ticking answers at once; laying out hundreds of sheets follows when there is time.
   const wanted = useDeferredValue(sheets);
-  const shown = useMemo(() => shownRows(project, filters).map((row) => row.opening), [project, filters]);
+  // Paper waits for the building: nothing goes out that is still being checked.
   const decisions = decisionsInBuilding(project);
   const standing = useMemo(() => standingOf(project, decisions), [project, decisions]);
+  const shown = useMemo(
+    () => shownRows(project, filters, { decisions, checking: false }).map((row) => row.opening),
+    [project, filters, decisions],
+  );
   return (
     <div className="print-page">
       <style>{pageRules(project, day, paper, standing.says)}</style>

@@ -1,6 +1,6 @@
 import { memo, useMemo } from 'react';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
-import { reportFor } from '../../app/decisions.ts';
+import { reportFor } from '../../app/reports.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
@@ -118,9 +118,7 @@ function OpeningsPart({ project, decisions, shown, paper, day }: Props) {
     const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
     return shown.flatMap((opening) => {
       const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
-      return row && decision
-        ? [openingSheet(project, opening, row, decision, reportFor(project, opening), day)]
-        : [];
+      return row && decision ? [openingSheet(project, opening, row, decision, reportFor(decision), day)] : [];
     });
   }, [project, decisions, shown, day]);
   return (

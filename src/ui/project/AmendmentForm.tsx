@@ -1,5 +1,4 @@
-import { useId, useMemo, useState } from 'react';
-import { allDecisions } from '../../app/decisions.ts';
+import { useId, useState } from 'react';
 import { failModeWords } from '../../domain/decide/words.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds, devices } from '../../domain/devices/devices.ts';
@@ -10,6 +9,7 @@ import {
   amendmentTouches,
   readAmendment,
 } from '../../domain/project/amendments.ts';
+import { useDecisions } from '../useDecisions.ts';
 import { AmendmentConditions } from './AmendmentConditions.tsx';
 import { DraftNote } from '../parts/DraftNote.tsx';
 import { focusFirst, useDraft } from '../parts/useDraft.ts';
@@ -36,7 +36,7 @@ export function AmendmentForm({ project, id, isNew = false, start, button, onKee
   const read = readAmendment(id, draft);
   const problems = tried && !read.ok ? read.problems : {};
   const set = (change: Partial<AmendmentDraft>) => kept.type({ ...draft, ...change });
-  const decisions = useMemo(() => allDecisions(project), [project]);
+  const { decisions } = useDecisions();
   const error = (name: string) =>
     problems[name] !== undefined && (
       <p role="alert" className="field-error">

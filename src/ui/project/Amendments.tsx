@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { allDecisions } from '../../app/decisions.ts';
 import { randomIds } from '../../app/clock.ts';
 import type { Amendment, Project } from '../../domain/model/project.ts';
 import {
@@ -13,6 +12,7 @@ import { conditionLine } from '../../domain/manual/conditionInWords.ts';
 import { manualEntry } from '../../domain/manual/ruleManual.ts';
 import { AmendmentForm } from './AmendmentForm.tsx';
 import { useDrafted } from '../parts/useDraft.ts';
+import { useDecisions } from '../useDecisions.ts';
 import { useCommand } from './useCommand.ts';
 
 /** Rules that the jurisdiction adds. They are judged with the rule book, and cited by their own source. */
@@ -84,6 +84,7 @@ function AmendmentCard(props: {
   onRemove: () => string | undefined;
 }) {
   const { project, amendment } = props;
+  const { decisions } = useDecisions();
   const [problem, setProblem] = useState('');
   const clause = manualEntry(amendmentRule(amendment), project.basis).clauses[0];
   return (
@@ -94,7 +95,7 @@ function AmendmentCard(props: {
         {amendment.source}
         {clause && `. When: ${conditionLine(clause.when)}. Of: ${clause.of}.`}
       </p>
-      <p className="note">{amendmentTouches(project, amendment, allDecisions(project))}</p>
+      <p className="note">{amendmentTouches(project, amendment, decisions)}</p>
       <div className="row">
         <button type="button" className="button button-small" onClick={props.onEdit}>
           Edit<span className="visually-hidden"> amendment of {amendment.source}</span>

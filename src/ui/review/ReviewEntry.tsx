@@ -1,5 +1,4 @@
-import { reportFor } from '../../app/decisions.ts';
-import type { Project } from '../../domain/model/project.ts';
+import { reportFor } from '../../app/reports.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { addressOf } from '../../app/route.ts';
@@ -9,7 +8,7 @@ import { ReasonsInFull } from './ReasonsInFull.tsx';
 import { ReviewForm } from './ReviewForm.tsx';
 
 /** One opening on the register: why, on what it rests, and the form to put a name to it. */
-export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project: Project }) {
+export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
   const { opening, decision } = entry;
   return (
     <article className="review-entry stack stack-tight" aria-label={entry.mark}>
@@ -42,7 +41,7 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
             ))}
           </dl>
           <Opened summary="Facts relied on">
-            <Facts entry={entry} project={project} />
+            <Facts entry={entry} />
           </Opened>
         </div>
         <Opened summary="Review" atFirst={entry.onFile !== null}>
@@ -53,12 +52,12 @@ export function ReviewEntry({ entry, project }: { entry: RegisterEntry; project:
   );
 }
 
-function Facts({ entry, project }: { entry: RegisterEntry; project: Project }) {
+function Facts({ entry }: { entry: RegisterEntry }) {
   return (
     <div className="schedule-scroll">
       <table className="schedule schedule-close">
         <tbody>
-          {reportFor(project, entry.opening).facts.map((fact) => (
+          {reportFor(entry.decision).facts.map((fact) => (
             <tr key={fact.key}>
               <th scope="row">{fact.label}</th>
               <td>{fact.value}</td>

@@ -61,7 +61,7 @@ export default function ReviewPage() {
         )}
         <BuildingLines lines={listedLines} />
         {listed.map((entry) => (
-          <ReviewEntry key={entry.opening.id} entry={entry} project={project} />
+          <ReviewEntry key={entry.opening.id} entry={entry} />
         ))}
         {any && listed.length + listedLines.length === 0 && <p className="empty">None is in this state.</p>}
         <p className="caution">{standingCaution}</p>

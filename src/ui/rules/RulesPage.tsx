@@ -1,11 +1,11 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
-import { allDecisions } from '../../app/decisions.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import { basisInWords } from '../../domain/codes/basis.ts';
 import { groupOf, type RuleGroup, ruleGroups } from '../../domain/manual/ruleGroups.ts';
 import { whereFired } from '../../domain/manual/whereFired.ts';
 import { isFound, manualEntry, searchText } from '../../domain/manual/ruleManual.ts';
 import { useApp } from '../context.ts';
+import { useDecisions } from '../useDecisions.ts';
 import { FoundRules } from './FoundRules.tsx';
 import { RuleChapter } from './RuleChapter.tsx';
 import { useNameInAddress } from '../parts/useNameInAddress.ts';
@@ -23,7 +23,8 @@ export default function RulesPage() {
   const search = useDeferredValue(wanted.trim());
 
   const groups = useMemo(() => ruleGroups(project.amendments), [project.amendments]);
-  const fired = useMemo(() => whereFired(orderedOpenings(project), allDecisions(project)), [project]);
+  const { decisions } = useDecisions();
+  const fired = useMemo(() => whereFired(orderedOpenings(project), decisions), [project, decisions]);
   const texts = useMemo(
     () =>
       new Map(

@@ -7,7 +7,7 @@ import type { Column, GridRow } from './columns.ts';
 /** What a cell of the grid shows: a mark that leads to its opening, a state, an assumed or a missing value. */
 export function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
   const text = column.text(row, project);
-  if (column.key === 'state') return <DecisionStateMark state={row.decision.state} />;
+  if (column.key === 'state') return <DecisionStateMark state={row.state} />;
   if (column.key === 'mark') {
     return (
       <a className="mark grid-mark" tabIndex={-1} href={`#/opening/${encodeURIComponent(row.opening.id)}`}>

@@ -2,6 +2,7 @@ import { fireEvent, screen } from '@testing-library/react';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { known } from '../../domain/model/fact.ts';
 import { useApp } from '../context.ts';
+import { useDecisions } from '../useDecisions.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
 import { shownRows } from './shown.ts';
@@ -20,7 +21,7 @@ function Grid({ onOpen }: { onOpen: (id: string) => void }) {
   const filters = useApp((state) => state.session.filters);
   return (
     <OpeningGrid
-      rows={shownRows(project, filters)}
+      rows={shownRows(project, filters, useDecisions())}
       project={project}
       onOpen={onOpen}
       onRefused={vi.fn<() => void>()}

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { useApp, useStore } from '../context.ts';
+import { useDecisions } from '../useDecisions.ts';
 import { NewOpening } from './NewOpening.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
 import { shownRows, shows } from './shown.ts';
@@ -9,7 +10,8 @@ export function SchedulePage() {
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
   const startId = useApp((state) => state.session.selectedId);
-  const rows = useMemo(() => shownRows(project, filters), [project, filters]);
+  const shown = useDecisions();
+  const rows = useMemo(() => shownRows(project, filters, shown), [project, filters, shown]);
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
 

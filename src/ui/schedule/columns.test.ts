@@ -17,7 +17,8 @@ test('a cell shows the answer of its own door, then the building’s, and “not
   const text = (mark: string) => {
     const opening = project.openings[mark] as Opening;
     const reader = columns.find(({ key }) => key === 'readerSides');
-    return reader?.text({ opening, decision: decide(project, opening) }, project);
+    const decision = decide(project, opening);
+    return reader?.text({ opening, decision, state: decision.state }, project);
   };
   expect(text('own')).toBe('Readers on both sides');
   expect(text('usual')).toBe('Reader on the secure side');
@@ -42,7 +43,9 @@ test('what the grid says about names is what the door schedule prints, a stale m
     const reviewed = project.openings[opening.id] as Opening;
     const decision = decide(project, reviewed);
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
-    const text = columns.find(({ key }) => key === 'signOff')?.text({ opening: reviewed, decision }, project);
+    const text = columns
+      .find(({ key }) => key === 'signOff')
+      ?.text({ opening: reviewed, decision, state: decision.state }, project);
     // A narrow cell shows how a word of the print begins, and no other.
     expect(row?.signature.some((word) => text !== undefined && word.startsWith(text))).toBe(true);
     return text;

@@ -1,5 +1,10 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { candidateInWords, releaseInWords, stateWords } from '../../domain/decide/words.ts';
+import {
+  candidateInWords,
+  releaseInWords,
+  type ShownState,
+  shownStateWords,
+} from '../../domain/decide/words.ts';
 import { valueInWords } from '../../domain/text/format.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -9,6 +14,7 @@ import { borrowedFor } from '../../domain/survey/answers.ts';
 export interface GridRow {
   readonly opening: Opening;
   readonly decision: Decision;
+  readonly state: ShownState;
 }
 
 export interface Column {
@@ -66,7 +72,7 @@ export const columns: readonly Column[] = [
     key: 'state',
     head: 'State',
     width: 9,
-    text: ({ decision }) => stateWords[decision.state].word,
+    text: ({ state }) => shownStateWords[state].word,
   },
   {
     key: 'device',

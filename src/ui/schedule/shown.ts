@@ -1,7 +1,8 @@
-import { allDecisions } from '../../app/decisions.ts';
+import type { ShownDecisions } from '../../app/buildingCheck.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import type { Filters } from '../../app/store.ts';
 import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
+import { shownState } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
 import type { GridRow } from './columns.ts';
 
@@ -29,13 +30,16 @@ function isShown(row: GridRow, show: string): boolean {
 }
 
 /** The openings the schedule shows: those that pass the search, the floor and the list. */
-export function shownRows(project: Project, filters: Filters): readonly GridRow[] {
-  const decisions = allDecisions(project);
+export function shownRows(
+  project: Project,
+  filters: Filters,
+  { decisions, checking }: ShownDecisions,
+): readonly GridRow[] {
   const wanted = filters.text.trim().toLowerCase();
   return orderedOpenings(project).flatMap((opening): GridRow[] => {
     const decision = decisions.get(opening.id);
     if (!decision) return [];
-    const row = { opening, decision };
+    const row = { opening, decision, state: shownState(decision, checking) };
     const spaces = [opening.fromSpaceId, opening.toSpaceId].map(
       (id) => (id ? project.spaces[id]?.name : '') ?? '',
     );

@@ -1,4 +1,4 @@
-import type { DecisionState } from '../../domain/decide/decision.ts';
+import type { ShownState } from '../../domain/decide/words.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -6,7 +6,7 @@ import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 interface Props {
   readonly opening: Opening;
   readonly order: readonly Opening[];
-  readonly state: DecisionState;
+  readonly state: ShownState;
   readonly headline: string;
 }
 
@@ -18,7 +18,9 @@ export function ThumbBar({ opening, order, state, headline }: Props) {
       <a className="walk-state" href={`#/opening/${encodeURIComponent(opening.id)}`}>
         <span role="status" className="row">
           <DecisionStateMark state={state} />
-          {(state === 'settled' || state === 'open') && <span className="walk-headline">{headline}</span>}
+          {(state === 'settled' || state === 'open' || state === 'checking') && (
+            <span className="walk-headline">{headline}</span>
+          )}
         </span>
       </a>
       <nav className="walk-steps" aria-label="Openings">

@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
-import { decisionFor, reportFor } from '../../app/decisions.ts';
-import { askedForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
+import { reportFor } from '../../app/reports.ts';
+import { shownStateWords } from '../../domain/decide/words.ts';
+import { askedForOrder, asksForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -13,6 +14,7 @@ import { NothingMore } from '../opening/NothingMore.tsx';
 import { PlacePicks } from '../opening/PlacePicks.tsx';
 import { Question } from '../opening/Question.tsx';
 import { useAnswer } from '../opening/useAnswer.ts';
+import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { useStartAtTop } from '../parts/useStartAtTop.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
@@ -29,13 +31,13 @@ interface Props {
 
 export function WalkOpening({ project, opening, order }: Props) {
   const top = useStartAtTop();
-  const decision = decisionFor(project, opening);
-  const report = reportFor(project, opening);
+  const { decision, state } = useDecision(opening.id);
+  const report = reportFor(decision);
   const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
   /** An answer that is being corrected; it is asked in place of the next question. */
   const [again, setAgain] = useState<FactKey | null>(null);
   const asked = again ?? next;
-  const forOrder = again === null && next !== undefined && decision.state === 'settled';
+  const forOrder = again === null && next !== undefined && asksForOrder(decision);
   const heading = useFocusOn(asked ?? 'done', top, decision.state === 'refused');
   const given = answersGiven(opening);
   const answer = useAnswer(opening);
@@ -90,8 +92,8 @@ export function WalkOpening({ project, opening, order }: Props) {
         {!asked && <NewOpening goesTo="walk" likeId={opening.id} />}
         <AnswersGiven answers={given} onChange={setAgain} />
         <section className="section" aria-label="Decision">
-          <DecisionStateMark state={decision.state} large />
-          <p className="note">{report.state.means}</p>
+          <DecisionStateMark state={state} large />
+          <p className="note">{shownStateWords[state].means}</p>
           {decision.chosen && (
             <p className="lead">
               {report.headline} · {report.release}
@@ -108,7 +110,7 @@ export function WalkOpening({ project, opening, order }: Props) {
         <WalkDrawing decision={decision} />
         {asked && <NewOpening goesTo="walk" likeId={opening.id} />}
       </div>
-      <ThumbBar opening={opening} order={order} state={decision.state} headline={report.headline} />
+      <ThumbBar opening={opening} order={order} state={state} headline={report.headline} />
     </>
   );
 }
