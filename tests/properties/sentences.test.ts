@@ -10,7 +10,6 @@ import { citeInWords, sections } from '../../src/domain/codes/sections.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { gradeWords, stateWords } from '../../src/domain/decide/words.ts';
-import { noWayForward } from '../../src/domain/decide/whatWouldChange.ts';
 import { candidates, releases } from '../../src/domain/devices/candidates.ts';
 import { devices } from '../../src/domain/devices/devices.ts';
 import { items } from '../../src/domain/devices/items.ts';
@@ -109,7 +108,7 @@ describe('no sentence clears a door or says a thing twice', () => {
           id,
         ),
       ),
-      ...wrongIn({ stateWords, gradeWords, noWayForward, releases, devices, items, fitNotes }, 'words'),
+      ...wrongIn({ stateWords, gradeWords, releases, devices, items, fitNotes }, 'words'),
       ...wrongIn({ glossary, notDecided, answerWords, conditions }, 'manual'),
       ...wrongIn(Object.fromEntries(factKeys.map((key) => [key, fieldInfo(key)])), 'field'),
       ...wrongIn(

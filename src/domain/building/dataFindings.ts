@@ -3,6 +3,7 @@ import { compareMarks } from '../model/project.ts';
 import { publicSpaces, rankOf } from './exposure.ts';
 import type { BuildingFinding, BuildingFindingKind } from './finding.ts';
 import { type Edge, factOf, isOccupied, type Plan } from './plan.ts';
+import { contradictionsElsewhere } from './planContradictions.ts';
 import { says } from './sentences.ts';
 import type { DoorCapacity } from './width.ts';
 
@@ -51,6 +52,7 @@ export function dataFindings(plan: Plan, capacities: readonly DoorCapacity[]): r
   for (const opening of plan.sameSpace) {
     found.push(one('sameSpace', 'note', says.sameSpace(opening.mark), [opening]));
   }
+  found.push(...contradictionsElsewhere(plan));
   const undecided = plan.edges.filter((edge) => !edge.simulated).map((edge) => edge.opening);
   if (undecided.length > 0) {
     found.push(one('undecided', 'note', says.undecided(marks(undecided)), undecided));

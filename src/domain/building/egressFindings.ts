@@ -2,6 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import { limits } from '../codes/limits.ts';
 import { devices } from '../devices/devices.ts';
 import { neededInWords } from '../egress/exitsNeeded.ts';
+import { loadsDiffer } from '../egress/spaceLoad.ts';
 import { compile, slotOf, type Test } from '../logic/compile.ts';
 import { any } from '../logic/condition.ts';
 import { panicSpaces } from '../logic/derived.ts';
@@ -30,8 +31,8 @@ export function egressFindings(egress: Part, basis: CodeBasis): readonly Buildin
       closing: null,
       says,
     });
-  if (load.typed !== null && load.computed !== null && load.typed !== load.computed) {
-    add('loadDiffers', 'note', egressSays.loadDiffers(space.name, load.says), []);
+  if (loadsDiffer(load)) {
+    add('loadDiffers', 'serious', egressSays.loadDiffers(space.name, load.says), []);
   }
   if (!judged || !hasDoors || load.people === null || load.people === 0) return found;
   const people = load.people;
@@ -42,10 +43,6 @@ export function egressFindings(egress: Part, basis: CodeBasis): readonly Buildin
   for (const way of counted) width(way, space.name, add);
   for (const way of [...counted, ...perhaps]) {
     panic(way, egress, people, basis, add);
-    const own = way.opening.facts.occupantLoad;
-    if (way.isBehind && own !== undefined && own.is !== 'unknown' && own.value < people) {
-      add('doorLoad', 'note', egressSays.doorLoad(way.opening.mark, own.value, space.name, people), [way]);
-    }
   }
   return found;
 }

@@ -31,8 +31,6 @@ export const egressSays = {
     `${mark}: the ${peopleInWords(people)} of ${space} require panic hardware here, and the door has none.`,
   panicOpen: (mark: string, space: string, people: number) =>
     `${mark}: the ${peopleInWords(people)} of ${space} ask for panic hardware here; whether the door has it is not surveyed.`,
-  doorLoad: (mark: string, own: number, space: string, people: number) =>
-    `${mark} says that it serves ${peopleInWords(own)}, but ${space} holds ${figure(people)}. Its rules go by the smaller number.`,
   loadDiffers: (space: string, says: string) => `${space}: ${says}`,
 } as const;
 

@@ -30,7 +30,7 @@ export type BuildingFindingKind =
   | 'doorNarrow'
   | 'panicMissing'
   | 'panicOpen'
-  | 'doorLoad'
+  | 'planDiffers'
   | 'loadDiffers';
 
 /** One thing wrong with the building, with the way it happens and the openings to act on. */

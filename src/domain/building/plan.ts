@@ -1,4 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
+import { peopleIn } from '../egress/spaceLoad.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
@@ -109,6 +110,10 @@ export function isKeyedWhileEmpty(edge: Edge | undefined): boolean {
   return simulated?.setting.openWhileOccupied === true && simulated.arrangement.release === 'keyInside';
 }
 
+const notComputed: readonly Space['kind'][] = ['stair', 'elevator'];
+/** Whether loads and exits of such a space are worked out. */
+export const isComputed = (space: Space): boolean => !notComputed.includes(space.kind) && !endsTheWay(space);
+
 const alwaysOccupied: readonly Space['kind'][] = ['stair', 'corridor', 'lobby'];
 
 /**
@@ -118,9 +123,10 @@ const alwaysOccupied: readonly Space['kind'][] = ['stair', 'corridor', 'lobby'];
 export function isOccupied(plan: Plan, index: number): boolean {
   const space = plan.spaces[index];
   if (!space || endsTheWay(space)) return false;
-  if (space.kind === 'elevator') return (space.occupantLoad ?? 0) > 0;
+  const people = peopleIn(space, plan.project.basis);
+  if (space.kind === 'elevator') return (people ?? 0) > 0;
   return (
-    space.occupantLoad !== 0 ||
+    people !== 0 ||
     alwaysOccupied.includes(space.kind) ||
     space.kind === 'outside' ||
     edgesAt(plan, index).some((at) => leadsHere(plan, at, index))

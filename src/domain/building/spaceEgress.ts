@@ -3,12 +3,13 @@ import { type PanicAnswer, panicReasons } from '../egress/panicReasons.ts';
 import { type Reason, surveyed } from '../egress/reason.ts';
 import { loadOf, type SpaceLoad } from '../egress/spaceLoad.ts';
 import { type FactValue, fieldInfo } from '../model/fields.ts';
-import { endsTheWay, type Space } from '../model/project.ts';
+import type { Space } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import type { BuildingAnswer } from './building.ts';
 import { egressFindings } from './egressFindings.ts';
 import type { BuildingFinding } from './finding.ts';
-import { factOf, type Plan } from './plan.ts';
+import { factOf, isComputed, type Plan } from './plan.ts';
+import { contradictionsAt } from './planContradictions.ts';
 import { comeThrough, type WayOut, waysOutOf } from './waysOut.ts';
 
 type Group = FactValue<'occupancyGroup'>;
@@ -52,10 +53,9 @@ type Part = Pick<BuildingAnswer, 'plan' | 'capacities' | 'states'>;
 /** Every space in which people can be, in the order of the plan. Stairs, elevators and the public way are not computed. */
 export function spaceEgress(answer: Part): readonly SpaceEgress[] {
   return answer.plan.spaces.flatMap((space, node) =>
-    notComputed.includes(space.kind) || endsTheWay(space) ? [] : [egressOf(answer, space, node)],
+    isComputed(space) ? [egressOf(answer, space, node)] : [],
   );
 }
-const notComputed: readonly Space['kind'][] = ['stair', 'elevator'];
 
 function egressOf(answer: Part, space: Space, node: number): SpaceEgress {
   const { plan } = answer;
@@ -95,7 +95,7 @@ function egressOf(answer: Part, space: Space, node: number): SpaceEgress {
         : panicReasons(group.value, qty(load.people, 'people'), basis),
     through: comeThrough(plan, node),
   };
-  return { ...egress, findings: egressFindings(egress, basis) };
+  return { ...egress, findings: [...contradictionsAt(plan, space), ...egressFindings(egress, basis)] };
 }
 
 /** As the doors that people leave it by say; they take it from the building where they do not say otherwise. */

@@ -3,7 +3,7 @@ import { decideAll } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { signOffReasons } from '../decide/signOff.ts';
 import type { FactValues } from '../model/fields.ts';
-import type { Project } from '../model/project.ts';
+import type { Project, Space } from '../model/project.ts';
 import {
   building,
   type Door,

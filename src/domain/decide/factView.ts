@@ -93,6 +93,10 @@ const fromPlan = 'from the plan: ';
 export function isFromPlan(from: string | undefined): boolean {
   return from?.startsWith(fromPlan) === true;
 }
+/** What in the plan it stands on. */
+export function planBehind(from: string | undefined): string | undefined {
+  return from !== undefined && isFromPlan(from) ? from.slice(fromPlan.length) : undefined;
+}
 
 function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<FactKey, string> {
   const assumed = new Map(onlyDefaults);

@@ -1,13 +1,14 @@
 import { type Candidate, candidateById, freeReleases, unlawfulReleases } from '../devices/candidates.ts';
 import { type Trade, trades } from '../devices/items.ts';
 import { slotOf } from '../logic/compile.ts';
-import type { FactKey } from '../model/fields.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { type Change, onSwingingLeaf, possibleChanges } from './changes.ts';
 import { decide } from './decide.ts';
 import type { Decision } from './decision.ts';
-import { surveyedFacts } from './ruleBook.ts';
-import { valueIn } from './factView.ts';
+import { type Step, surveyedFacts } from './ruleBook.ts';
+import { isFromPlan, planBehind, valueIn } from './factView.ts';
 import { answered } from './whatMatters.ts';
 import { candidateInWords, releaseInWords } from './words.ts';
 
@@ -20,7 +21,7 @@ export interface Admission {
 export type Search =
   | { readonly found: true; readonly changes: readonly Change[] }
   /** Nothing up to the bound admits it: the location, the use or the code rules it out. */
-  | { readonly found: false; readonly tried: number };
+  | { readonly found: false; readonly tried: number; readonly plan: string };
 
 /** More changes than this at one door is another door. */
 const mostChanges = 3;
@@ -43,6 +44,8 @@ function smallestChange(
   const useful = possibleChanges.filter(
     ({ fact, value }) =>
       reads.some((facts) => facts.has(fact)) &&
+      // The plan overrules what would be entered here.
+      !isFromPlan(decision.assumed.get(fact)) &&
       valueIn(decision.slots, fact) !== value &&
       (swings || !onSwingingLeaf.has(fact)),
   );
@@ -51,17 +54,18 @@ function smallestChange(
     reads.every((facts) => changes.some((one) => facts.has(one.fact)));
   const before = contradictionsOf(decision);
   let tried = 0;
-  if (!touchesAll(useful)) return { found: false, tried };
+  const plan = planWouldHaveToChange(decision, because);
+  if (!touchesAll(useful)) return { found: false, tried, plan };
   for (let size = 1; size <= mostChanges; size++) {
     const sets = combinations(useful, size)
       .filter(touchesAll)
       .toSorted((a, b) => effortOf(a) - effortOf(b));
     for (const changes of sets) {
-      if (tried++ >= mostTries) return { found: false, tried };
+      if (tried++ >= mostTries) return { found: false, tried, plan };
       if (stands(after(project, opening, changes, candidate), before)) return { found: true, changes };
     }
   }
-  return { found: false, tried };
+  return { found: false, tried, plan };
 }
 
 /** Work that makes the survey contradict itself cannot be done: a push bar on a sliding leaf, say. */
@@ -178,8 +182,23 @@ export function wayInWords({ candidate, changes }: WayForward): WayWords {
   };
 }
 
+/** Facts of the rejection that the plan gives: no answer at the opening changes them, only another plan. */
+function planWouldHaveToChange(decision: Decision, because: readonly Step[]): string {
+  const read = new Set<FactKey>(because.flatMap((step) => surveyedFacts(step.clause.when)));
+  const told = possibleChanges.flatMap(({ fact }) => {
+    const from = planBehind(decision.assumed.get(fact));
+    return read.has(fact) && from !== undefined ? [`${midSentence(fieldInfo(fact).label)} (${from})`] : [];
+  });
+  const once = [...new Set(told)];
+  return once.length === 0 ? '' : ` The plan would have to change first: ${once.join('; ')}.`;
+}
+
 /** Said where `waysForward` finds nothing. */
-export const noWayForward = `No ${mostChanges} physical changes would let the rules here allow anything: the location, the use or the code rules it out. Take it to a reviewer.`;
+export function noWayForward(decision: Decision): string {
+  const because = decision.rejected.flatMap((one) => one.because);
+  return `${nothingHelps}${planWouldHaveToChange(decision, because)}`;
+}
+const nothingHelps = `No ${mostChanges} physical changes would let the rules here allow anything: the location, the use or the code rules it out. Take it to a reviewer.`;
 
 /** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
 export function searchFor(
@@ -189,7 +208,9 @@ export function searchFor(
   candidateId: string,
 ): Search {
   const candidate = candidateById(candidateId);
-  return candidate ? smallestChange(project, opening, decision, candidate) : { found: false, tried: 0 };
+  return candidate
+    ? smallestChange(project, opening, decision, candidate)
+    : { found: false, tried: 0, plan: '' };
 }
 
 /** The work as lines for the trades, or one line saying that no work up to the bound helps. */
@@ -197,6 +218,6 @@ export function admissionInWords(search: Search): readonly string[] {
   if (search.found) return search.changes.map((one) => `${trades[one.trade]}: ${one.says}`);
   const tried = search.tried > 0 ? ` (${search.tried} combinations tried)` : '';
   return [
-    `No ${mostChanges} physical changes would allow it${tried}: the location, the use or the code rules it out.`,
+    `No ${mostChanges} physical changes would allow it${tried}: the location, the use or the code rules it out.${search.plan}`,
   ];
 }

@@ -6,7 +6,7 @@ import type { Space } from '../model/project.ts';
 import { type Use, uses } from '../model/uses.ts';
 import { aBasis } from '../testing/arbitraries.ts';
 import { nfpaOfUse } from './nfpaOfUse.ts';
-import { loadOf, peopleIn } from './spaceLoad.ts';
+import { loadOf, loadsDiffer, peopleIn } from './spaceLoad.ts';
 
 const room = (use: Use | null, areaFt2: number | null, occupantLoad: number | null = null): Space => ({
   ...newSpace('s', 'Room'),
@@ -73,16 +73,18 @@ describe('load of a space from use and area', () => {
     expect(loadOf(room('serverHall', 600), ibc(2021)).people).toBe(2);
   });
 
-  test('a load somebody gave wins, and a difference is told', () => {
+  test('the larger of a load somebody gave and of use and area governs, and a difference is told', () => {
     expect(loadOf(room('classroom', 1120, 56), ibc(2021)).says).toContain('come to the same');
     const fewer = loadOf(room('classroom', 1120, 40), ibc(2021));
-    expect(fewer.people).toBe(40);
+    expect(fewer.people).toBe(56);
+    expect(peopleIn(room('classroom', 1120, 40), ibc(2021))).toBe(56);
     expect(fewer.computed).toBe(56);
     expect(fewer.says).toBe(
-      '40 people, as given, which wins; use and area come to 56. Check which is right.',
+      '56 people, the larger of 40 as given and 56 by use and area. Correct the one that is wrong.',
     );
     expect(fewer.reasons.at(-1)?.says).toContain('approval of the building official');
     const more = loadOf(room('classroom', 1120, 60), ibc(2021));
+    expect([more.people, loadsDiffer(more), loadsDiffer(fewer)]).toEqual([60, true, true]);
     expect(more.reasons.map((one) => one.says).join()).not.toContain('approval');
     expect(loadOf(room(null, null, 1), ibc(2021)).says).toBe('1 person, as given.');
   });

@@ -19,18 +19,23 @@ export interface CodeLoad {
 }
 
 export interface SpaceLoad {
-  /** What somebody gave; it wins. */
+  /** What somebody gave. */
   readonly typed: number | null;
   readonly byCode: readonly CodeLoad[];
   /** Worked out from use and area, the larger of the adopted codes; null while one of them cannot be said. */
   readonly computed: number | null;
-  /** The load that counts; null is unknown. */
+  /** The load that counts, the larger of the two; null is unknown. */
   readonly people: number | null;
   /** What counts and why, in one sentence. */
   readonly says: string;
   readonly reasons: readonly Reason[];
   /** What would have to be known, in words. */
   readonly missing: readonly string[];
+}
+
+/** The load that was given is not what use and area come to. */
+export function loadsDiffer({ typed, computed }: Pick<SpaceLoad, 'typed' | 'computed'>): boolean {
+  return typed !== null && computed !== null && typed !== computed;
 }
 
 const remembered = new WeakMap<Part, { readonly basis: CodeBasis; readonly load: SpaceLoad }>();
@@ -44,9 +49,9 @@ export function loadOf(space: Part, basis: CodeBasis): SpaceLoad {
   return load;
 }
 
-/** People in a space: as given, else worked out; null is unknown. */
+/** People in a space: the larger of what was given and what use and area come to; null is unknown. */
 export function peopleIn(space: Part, basis: CodeBasis): number | null {
-  if (space.occupantLoad !== null || space.use === null || space.areaFt2 === null) return space.occupantLoad;
+  if (space.use === null || space.areaFt2 === null) return space.occupantLoad;
   return loadOf(space, basis).people;
 }
 
@@ -67,7 +72,7 @@ function workOut(space: Part, basis: CodeBasis): SpaceLoad {
   const known = byCode.flatMap((one) => one.people ?? []);
   const computed =
     known.length === 0 || byCode.some((one) => one.is === 'unknown') ? null : Math.max(...known);
-  const people = typed ?? computed;
+  const people = typed === null || computed === null ? (typed ?? computed) : Math.max(typed, computed);
   return {
     typed,
     byCode,
@@ -99,7 +104,7 @@ function inWords(
     if (computed === null) return `${peopleInWords(typed)}, as given.`;
     return typed === computed
       ? `${peopleInWords(typed)}, as given; use and area come to the same.`
-      : `${peopleInWords(typed)}, as given, which wins; use and area come to ${figure(computed)}. Check which is right.`;
+      : `${peopleInWords(Math.max(typed, computed))}, the larger of ${figure(typed)} as given and ${figure(computed)} by use and area. Correct the one that is wrong.`;
   }
   if (computed !== null) return `${peopleInWords(computed)}, worked out from use and area.`;
   if (missing.length > 0)

@@ -11,6 +11,7 @@ export const planKeys = [
   'planAreaDiffers',
   'planNoOtherDoor',
   'planNoLobbyExit',
+  'planSpaceLoads',
 ] as const;
 export type PlanKey = (typeof planKeys)[number];
 
@@ -22,6 +23,7 @@ export const factOfPlanKey: Readonly<Record<PlanKey, FactKey>> = {
   planAreaDiffers: 'roomAreaFt2',
   planNoOtherDoor: 'egressRole',
   planNoLobbyExit: 'lobbyHasOtherExit',
+  planSpaceLoads: 'occupantLoad',
 };
 export type PlanSays = { readonly [K in PlanKey]?: true };
 

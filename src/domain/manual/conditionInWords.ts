@@ -99,6 +99,7 @@ const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: stri
   planGroupStricter: ['the plan names a stricter group', 'the plan names no stricter group'],
   planAreaDiffers: ['the plan gives another area', 'the plan gives no other area'],
   planNoOtherDoor: ['the plan shows no other exit', 'the plan shows another exit'],
+  planSpaceLoads: ['the space has one load as given and another by use and area', 'the space has one load'],
   planNoLobbyExit: ['the plan shows no other exit of the lobby', 'the plan shows another exit of the lobby'],
 };
 

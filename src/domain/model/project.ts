@@ -45,7 +45,7 @@ export const spaceSchema = z.looseObject({
   floorId: idSchema.nullable(),
   kind: z.enum(['room', 'corridor', 'stair', 'lobby', 'elevator', 'outside', 'roof', 'court']),
   securityLevel: z.enum(securityLevels).nullable(),
-  /** Occupant load somebody gave, people; null is unknown. It wins over one worked out from use and area. */
+  /** Occupant load somebody gave, people; null is unknown. Where use and area come to another load, the larger governs. */
   occupantLoad: z.number().int().min(0).nullable(),
   /** What the floor is used for, as an occupant load table lists it; null is unknown. */
   use: useSchema.nullable(),

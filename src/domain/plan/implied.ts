@@ -1,11 +1,11 @@
 import type { CodeBasis } from '../codes/basis.ts';
-import { peopleIn } from '../egress/spaceLoad.ts';
+import { loadOf, loadsDiffer, peopleIn } from '../egress/spaceLoad.ts';
 import type { PlanKey } from '../logic/planKeys.ts';
 import type { FactKey, FactValue } from '../model/fields.ts';
 import { compareMarks, endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import type { Use } from '../model/uses.ts';
-import { hasOtherExit, mustPass, surveyedValue, type Ways, waysOf } from './ways.ts';
+import { hasOtherExit, isWayOut, mustPass, surveyedValue, type Ways, waysOf } from './ways.ts';
 
 /** A fact of an opening as the spaces and the other openings of its project show it. */
 export interface ImpliedFact<K extends FactKey = FactKey> {
@@ -157,6 +157,7 @@ function impliedBy(project: Project, opening: Opening, drawn: Drawn): Implied {
   if (at !== undefined) {
     const room = { drawn, project, opening, at };
     onlyDoor(room, differs);
+    spaceLoads(room, differs);
     load(room, say);
     group(room, say);
     area(room, say);
@@ -198,6 +199,13 @@ function onlyDoor(room: At, differs: PlanKey[]): void {
   if (!space || !rooms.includes(space.kind) || !isCounted(room) || otherDoors(room) > 0) return;
   if (peopleIn(space, room.project.basis) === 0) return;
   differs.push('planOnlyDoor');
+}
+
+/** The load of a room as somebody gave it is not what its use and area come to. */
+function spaceLoads(room: At, differs: PlanKey[]): void {
+  const space = spaceAt(room);
+  if (!space || space.occupantLoad === null || !rooms.includes(space.kind)) return;
+  if (loadsDiffer(loadOf(space, room.project.basis))) differs.push('planSpaceLoads');
 }
 
 /** The larger load governs; one that nobody gave is taken over where only the people of this room leave. */
@@ -301,14 +309,10 @@ function area(room: At, say: Say): void {
   );
 }
 
-/** A door that is not counted, before a room that has no other. */
+/** A door that is not counted (for vehicles, sealed off, said to serve nobody), before a room that has no other. */
 function noOtherDoor(room: At, differs: PlanKey[]): void {
-  if (isCounted(room) || otherDoors(room) > 0) return;
-  const uncounted =
-    surveyedValue(room.opening, 'egressRole') === 'vehicleDoor' ||
-    surveyedValue(room.opening, 'doorType') === 'overhead' ||
-    surveyedValue(room.opening, 'doorType') === 'gateSlide';
-  if (uncounted && (room.drawn.served[room.at]?.people ?? 0) > 0) differs.push('planNoOtherDoor');
+  if (isWayOut(room.opening) || otherDoors(room) > 0) return;
+  if ((room.drawn.served[room.at]?.people ?? 0) > 0) differs.push('planNoOtherDoor');
 }
 
 /** Roles under which a lobby on the secure side would not be asked for its way out. */

@@ -151,7 +151,7 @@ function waysRecord(project: Project, opening: Opening, decision: Decision): Dec
     says:
       ways.length > 0
         ? 'No workable hardware as it stands; this work would let something stand.'
-        : noWayForward,
+        : noWayForward(decision),
     ways,
   };
 }

@@ -18,7 +18,7 @@ export function WaysForward({ project, opening, decision }: Props) {
   return (
     <section className="section">
       <h3>What would make it work</h3>
-      {ways.length === 0 && <p>{noWayForward}</p>}
+      {ways.length === 0 && <p>{noWayForward(decision)}</p>}
       {ways.map((way) => (
         <div key={way.candidateId}>
           <h4>{way.name}</h4>

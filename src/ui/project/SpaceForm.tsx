@@ -118,7 +118,7 @@ export function SpaceForm({ project, at, start, button, onKeep, onCancel }: Prop
         <Amount
           label="Occupant load"
           unit="people"
-          help="Only where the drawings or the authority give one; it wins over use and area."
+          help="Only where the drawings or the authority give one. Where use and area come to another load, the larger governs."
           value={draft.occupantLoad}
           isReadOnly={isReadOnly}
           onType={(occupantLoad) => set({ occupantLoad })}

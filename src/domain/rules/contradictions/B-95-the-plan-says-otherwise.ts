@@ -59,6 +59,14 @@ export const B95 = defineRule({
       when: yes('planNoOtherDoor'),
       says: 'This opening is not counted as an exit, and the plan shows no other door for the people behind it. Enter the door they leave by.',
     },
+    {
+      key: 'g',
+      effect: 'finding',
+      field: 'occupantLoad',
+      severity: 'warn',
+      when: yes('planSpaceLoads'),
+      says: 'The space behind this opening has one occupant load as given and another by its use and area. The larger governs. Correct the space.',
+    },
   ],
   cases: cases(
     [
@@ -87,5 +95,7 @@ export const B95 = defineRule({
     ['lobby with a stair', {}, 'no', { clause: 'e' }],
     ['dock door alone', { planNoOtherDoor: true }, 'yes', { clause: 'f', does: 'refuse egressRole' }],
     ['dock door and a man door', {}, 'no', { clause: 'f' }],
+    ['40 given, 56 by area', { planSpaceLoads: true }, 'yes', { clause: 'g', does: 'warn occupantLoad' }],
+    ['one load', {}, 'no', { clause: 'g' }],
   ),
 });
