@@ -1,11 +1,11 @@
 import { readFileSync, writeSync } from 'node:fs';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
-import { judgeBuilding } from '../domain/building/joined.ts';
+import { decideInBuilding, judgeBuilding } from '../domain/building/joined.ts';
 import { doubtsOf } from '../domain/project/doubts.ts';
 import { setNumbersOf } from '../domain/schedules/sets.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
-import type { OtherBasis } from '../domain/schedules/otherBasis.ts';
+import { onOtherBasis, type OtherBasis } from '../domain/schedules/otherBasis.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';
 import { comparisonRecord } from '../exporting/jsonl/comparisonRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
@@ -102,14 +102,14 @@ async function main(): Promise<number> {
   const { findings, decisions } = judgeBuilding(project);
   const numbers = setNumbersOf(project, decisions);
   const doubts = doubtsOf(project);
+  const others = compared.other && decideInBuilding(onOtherBasis(project, compared.other));
   let lines = '';
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
     if (!decision) continue;
     const record = decisionRecord(project, opening, decision, numbers, doubts);
-    const comparison = compared.other && {
-      comparison: comparisonRecord(project, opening, compared.other),
-    };
+    const then = others?.get(opening.id);
+    const comparison = then && { comparison: comparisonRecord(opening, decision, then) };
     lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
   }
   if (call.values.building) {

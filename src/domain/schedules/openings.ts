@@ -94,6 +94,12 @@ export function scheduleRows(project: Project, decisions: Decisions): readonly O
   });
 }
 
+/** What the fire alarm does at an opening; empty while nothing is chosen. */
+export function fireAlarmAt(project: Project, opening: Opening, decision: Decision): string {
+  const simulated = decision.chosen ? simulateOpening(project, opening, decision) : undefined;
+  return simulated ? onFireAlarm(simulated.arrangement, simulated.outcomes) : '';
+}
+
 function openingRow(project: Project, opening: Opening, decision: Decision, numbers: SetNumbers): OpeningRow {
   const { slots, chosen } = decision;
   const word = (key: FactKey) => {
@@ -102,7 +108,6 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
   };
   const grade = worstGrade(signOffReasons(decision));
   const signOff: SignOffFlag = grade === 'must' || grade === 'should' ? grade : 'none';
-  const simulated = simulateOpening(project, opening, decision);
   const { state: review, words: signature } = signatureOf(opening, decision);
   return {
     openingId: opening.id,
@@ -122,7 +127,7 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     device: chosen ? chosen.candidate.device.name : '',
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',
-    fireAlarm: chosen && simulated ? onFireAlarm(simulated.arrangement, simulated.outcomes) : '',
+    fireAlarm: fireAlarmAt(project, opening, decision),
     supply: chosen?.candidate.device.wired ? word('supplyVolts') : '',
     state: decision.state,
     stateWord: stateWords[decision.state].word,

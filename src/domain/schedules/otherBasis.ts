@@ -1,11 +1,11 @@
 import { type CodeBasis, basisInWords } from '../codes/basis.ts';
-import { decide } from '../decide/decide.ts';
+import { decideInBuilding } from '../building/joined.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Step } from '../decide/ruleBook.ts';
 import { signOffReasons } from '../decide/signOff.ts';
 import { candidateInWords, citesInWords, gradeWords, releaseInWords, stateWords } from '../decide/words.ts';
 import { itemOf } from '../devices/items.ts';
-import type { Amendment, Opening, Project } from '../model/project.ts';
+import { type Amendment, type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { fillSentence } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 
@@ -68,10 +68,21 @@ export function otherBasisInWords(project: Project, other: OtherBasis): string {
   return `${basisInWords(other.basis)}${left}`;
 }
 
+/** Every opening in the order of the schedule, each as the building leaves it on either footing. */
+export function compareProject(
+  project: Project,
+  other: OtherBasis,
+  now = decideInBuilding(project),
+  then = decideInBuilding(onOtherBasis(project, other)),
+): readonly ComparedOpening[] {
+  return openingsInOrder(project).flatMap((opening) => {
+    const [was, is] = [now.get(opening.id), then.get(opening.id)];
+    return was && is ? [compareOpening(opening, was, is)] : [];
+  });
+}
+
 /** What would be decided, required, signed or reported otherwise at one opening, with the rules that make it so. */
-export function compareOpening(project: Project, opening: Opening, other: OtherBasis): ComparedOpening {
-  const now = decide(project, opening);
-  const then = decide(onOtherBasis(project, other), opening);
+export function compareOpening(opening: Opening, now: Decision, then: Decision): ComparedOpening {
   return {
     openingId: opening.id,
     mark: opening.mark,
@@ -79,7 +90,6 @@ export function compareOpening(project: Project, opening: Opening, other: OtherB
       ...decidedOtherwise(now, then),
       ...requiredOtherwise(now, then),
       ...signedOtherwise(now, then),
-
       ...reportedOtherwise(now, then),
     ],
   };

@@ -1,6 +1,7 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
-import type { Opening, Project } from '../../domain/model/project.ts';
-import { compareOpening, type DifferenceKind, type OtherBasis } from '../../domain/schedules/otherBasis.ts';
+import type { Decision } from '../../domain/decide/decision.ts';
+import type { Opening } from '../../domain/model/project.ts';
+import { compareOpening, type DifferenceKind } from '../../domain/schedules/otherBasis.ts';
 
 /** What another basis would change at one opening, for another program. */
 export interface ComparisonRecord {
@@ -15,13 +16,13 @@ export interface ComparisonRecord {
   }[];
 }
 
-export function comparisonRecord(project: Project, opening: Opening, other: OtherBasis): ComparisonRecord {
+export function comparisonRecord(opening: Opening, now: Decision, then: Decision): ComparisonRecord {
   return {
-    basis: basisInWords(other.basis),
-    differences: compareOpening(project, opening, other).differences.map(
-      ({ kind, now, instead, behind }) => ({
+    basis: basisInWords(then.basis),
+    differences: compareOpening(opening, now, then).differences.map(
+      ({ kind, now: was, instead, behind }) => ({
         kind,
-        now,
+        now: was,
         instead,
         rules: behind.map(({ ruleId, cites }) => ({ rule: ruleId, cites })),
       }),

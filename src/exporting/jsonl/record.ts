@@ -10,6 +10,8 @@ import type { ComparisonRecord } from './comparisonRecord.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { orderState } from '../../domain/schedules/forOrder.ts';
+import { fireAlarmAt } from '../../domain/schedules/openings.ts';
+import { type ReviewState, reviewState } from '../../domain/schedules/review.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers } from '../../domain/schedules/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -33,6 +35,8 @@ export interface DecisionRecord {
   readonly device: string | null;
   readonly failMode: string | null;
   readonly release: string | null;
+  /** What happens on fire alarm, in the words of the schedule; null while nothing is chosen. */
+  readonly onFireAlarm: string | null;
   /** Points of 100, to a tenth. */
   readonly score: number | null;
   readonly signOff: readonly {
@@ -40,6 +44,8 @@ export interface DecisionRecord {
     readonly rule: string | null;
     readonly says: string;
   }[];
+  /** Where the reviewer's mark stands; not needed where no name is asked for. */
+  readonly review: ReviewState;
   readonly requires: readonly (SaidByRule & { readonly items: readonly string[] })[];
   /** Needed, or ruled out by the facts named. */
   readonly maybe: readonly {
@@ -102,7 +108,9 @@ export function decisionRecord(
     device: chosen?.candidate.deviceId ?? null,
     failMode: chosen?.candidate.failMode ?? null,
     release: chosen?.candidate.release ?? null,
+    onFireAlarm: chosen ? fireAlarmAt(project, opening, decision) : null,
     score: chosen ? chosen.score.tenths / 10 : null,
+    review: reviewState(opening, decision).state,
     signOff: signOffReasons(decision).map((reason) => ({
       grade: reason.grade,
       rule: reason.ruleId ?? null,

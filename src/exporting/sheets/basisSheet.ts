@@ -1,8 +1,8 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
-import { openingsInOrder, type Project } from '../../domain/model/project.ts';
+import type { Project } from '../../domain/model/project.ts';
 import {
   type ComparedOpening,
-  compareOpening,
+  compareProject,
   type Difference,
   differenceWords,
   type OtherBasis,
@@ -39,9 +39,7 @@ const silent = '—';
 export function basisSheet(
   project: Project,
   other: OtherBasis,
-  compared: readonly ComparedOpening[] = openingsInOrder(project).map((opening) =>
-    compareOpening(project, opening, other),
-  ),
+  compared: readonly ComparedOpening[] = compareProject(project, other),
 ): BasisSheet {
   const differing = compared.filter((one) => one.differences.length > 0);
   return {
@@ -55,7 +53,7 @@ export function basisSheet(
     })),
     notes: [
       'A rule is cited under the basis in which it applies. A dash means that side has nothing comparable.',
-      'Survey, weights and choices by hand are the same on both sides. Findings about the whole building are not compared.',
+      'Survey, weights and choices by hand are the same on both sides. Of the findings about the whole building only severe ones are compared, at the openings they name.',
       'Rules that were not read in a code’s own text say so in the rule book. The authority names the basis that governs.',
     ],
   };

@@ -3,7 +3,7 @@ import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/
 import { reportFor } from '../../app/reports.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
+import { compareProject, otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { billOf } from '../../domain/bid/bill.ts';
 import { billSheet } from '../../exporting/sheets/billSheet.ts';
@@ -188,11 +188,12 @@ function LoadsPart({ project, paper, day }: Props) {
   );
 }
 
-function BasisPart({ project, otherBasis, paper, day }: Props) {
-  const sheet = useMemo(
-    () => otherBasis && basisSheet(project, otherBasisOf(project, otherBasis)),
-    [project, otherBasis],
-  );
+function BasisPart({ project, decisions, otherBasis, paper, day }: Props) {
+  const sheet = useMemo(() => {
+    if (!otherBasis) return null;
+    const other = otherBasisOf(project, otherBasis);
+    return basisSheet(project, other, compareProject(project, other, decisions));
+  }, [project, decisions, otherBasis]);
   return (
     <Paper id="basis" paper={paper} title={titleBlock(project, 'basis', day)}>
       {sheet ? (

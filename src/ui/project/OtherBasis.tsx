@@ -1,12 +1,8 @@
 import { useState } from 'react';
 import { orderedOpenings } from '../../app/derive.ts';
+import { otherFooting } from '../../app/otherFooting.ts';
 import type { Project } from '../../domain/model/project.ts';
-import {
-  type ComparedOpening,
-  compareOpening,
-  otherBasisOf,
-  type OtherBasisChoice,
-} from '../../domain/schedules/otherBasis.ts';
+import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import { basisSheet, type BasisSheet } from '../../exporting/sheets/basisSheet.ts';
 import { useStore, useApp } from '../context.ts';
 import { ProgressBar } from '../files/ProgressBar.tsx';
@@ -37,11 +33,9 @@ export function OtherBasis({ project }: { project: Project }) {
     setStopped(false);
     store.getState().compareWith(choice);
     const other = otherBasisOf(project, choice);
-    const found: ComparedOpening[] = [];
-    const all = await run(orderedOpenings(project), (opening) =>
-      found.push(compareOpening(project, opening, other)),
-    );
-    if (all) setCompared({ project, choice, sheet: basisSheet(project, other, found) });
+    const there = otherFooting(project, other);
+    const all = await run(orderedOpenings(project), there.decideAhead);
+    if (all) setCompared({ project, choice, sheet: basisSheet(project, other, there.compared()) });
     else setStopped(true);
   };
   const answers = compared?.project === project && JSON.stringify(compared.choice) === JSON.stringify(choice);

@@ -3,6 +3,7 @@ import { gradeWords } from '../../domain/decide/words.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { addressOf } from '../../app/route.ts';
 import { StatusMark } from '../face/Mark.tsx';
+import { reviewMarks } from '../parts/reviewMarks.ts';
 import { Opened } from './Opened.tsx';
 import { ReasonsInFull } from './ReasonsInFull.tsx';
 import { ReviewForm } from './ReviewForm.tsx';
@@ -20,11 +21,7 @@ export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
         <div className="row row-end">
           {entry.grade !== 'none' && <StatusMark status="needsSignOff">{gradeWords[entry.grade]}</StatusMark>}
           {entry.onFile && (
-            <StatusMark
-              status={entry.onFile.stale ? 'stale' : entry.onFile.holds ? 'signedOff' : 'needsSignOff'}
-            >
-              {entry.stateWord}
-            </StatusMark>
+            <StatusMark status={reviewMarks[entry.status.state]}>{entry.stateWord}</StatusMark>
           )}
         </div>
       </div>

@@ -2,6 +2,7 @@ import type { Project } from '../../domain/model/project.ts';
 import { signatureOf } from '../../domain/schedules/review.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { reviewMarks } from '../parts/reviewMarks.ts';
 import type { Column, GridRow } from './columns.ts';
 
 /** What a cell of the grid shows: a mark that leads to its opening, a state, an assumed or a missing value. */
@@ -17,7 +18,7 @@ export function Cell({ column, row, project }: { column: Column; row: GridRow; p
   }
   if (column.key === 'signOff' && text !== '—') {
     const { state } = signatureOf(row.opening, row.decision);
-    return <StatusMark status={state === 'approved' ? 'signedOff' : 'needsSignOff'}>{text}</StatusMark>;
+    return <StatusMark status={reviewMarks[state]}>{text}</StatusMark>;
   }
   if (text === '?') {
     return (

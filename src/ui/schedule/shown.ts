@@ -1,9 +1,9 @@
 import type { ShownDecisions } from '../../app/buildingCheck.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import type { Filters } from '../../app/store.ts';
-import { signOffReasons, worstGrade } from '../../domain/decide/signOff.ts';
 import { shownState } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
+import { reviewState } from '../../domain/schedules/review.ts';
 import type { GridRow } from './columns.ts';
 
 /** What the list can be narrowed to. */
@@ -19,8 +19,8 @@ function isShown(row: GridRow, show: string): boolean {
     case 'unsettled':
       return row.decision.state !== 'settled';
     case 'signOff': {
-      const grade = worstGrade(signOffReasons(row.decision));
-      return grade === 'must' || grade === 'should';
+      const { state } = reviewState(row.opening, row.decision);
+      return state !== 'notNeeded' && state !== 'approved';
     }
     case 'findings':
       return row.decision.findings.length > 0;

@@ -1,0 +1,12 @@
+import type { ReviewState } from '../../domain/schedules/review.ts';
+import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
+
+/** The mark beside the state of a review: only an approval that still holds is signed off. */
+export const reviewMarks: Readonly<Record<ReviewState, StatusWord>> = {
+  notNeeded: 'settled',
+  open: 'needsSignOff',
+  approved: 'signedOff',
+  refused: 'needsSignOff',
+  toAhj: 'needsSignOff',
+  stale: 'stale',
+};
