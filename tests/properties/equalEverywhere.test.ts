@@ -9,11 +9,12 @@ import { candidateInWords, stateWords } from '../../src/domain/decide/words.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { missingKeys } from '../../src/domain/schedules/missing.ts';
 import { nextQuestion } from '../../src/domain/survey/nextQuestion.ts';
+import { orderStateWords } from '../../src/domain/schedules/forOrder.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';
-import { scheduleRows, setNumbersOf } from '../../src/domain/schedules/openings.ts';
+import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { openingLines } from '../../src/domain/schedules/openingLines.ts';
 import { reviewState } from '../../src/domain/schedules/review.ts';
-import { hardwareSets } from '../../src/domain/schedules/sets.ts';
+import { hardwareSets, setNumbersOf } from '../../src/domain/schedules/sets.ts';
 import { lobbyTrap, stairTrap } from '../../src/domain/testing/smallBuilding.ts';
 import { scheduleCsv } from '../../src/exporting/csv/scheduleCsv.ts';
 import { decisionRecord } from '../../src/exporting/jsonl/record.ts';
@@ -163,7 +164,7 @@ function said(
     complete: {
       assess: String(record.complete),
       ...some('set', set && String(set.order === 'complete')),
-      flags: String(decision.state === 'settled' && !cell('flags').includes('Order not complete')),
+      schedule: String(row.order === orderStateWords.complete),
     },
   };
 }
@@ -177,7 +178,7 @@ describe.each([
 
   test('is shown as the building leaves it', () => {
     const states = (all: ReadonlyMap<string, Decision>) =>
-      [...all].map(([id, { state }]) => [id, state]).toSorted();
+      [...all].map(([id, { state }]) => `${id} ${state}`).toSorted();
     expect(states(places.decisions)).toEqual(states(judgeBuilding(project).decisions));
   });
 
