@@ -89,8 +89,9 @@ export function decideFacts(
   /** What comes first but for what was passed over, with what the rules say of it and what happens under it. */
   function lead(without: CandidateSet): Led {
     const ranking = rank(judgment, totals.tenths, override, without);
-    const leader = override ?? (isSurveyed(slots, judgment) ? ranking.first : undefined);
-    const steps = stepsFor(leader, book, answers);
+    const surveyed = isSurveyed(slots, judgment);
+    const leader = override ?? (surveyed ? ranking.first : undefined);
+    const steps = stepsFor(leader ?? (surveyed ? 'noneLeft' : undefined), book, answers);
     const judged = leader !== undefined && !hasRefusal(steps) && steps.refers.length === 0;
     if (!judged) return { ranking, leader, steps, severe: [] };
     const chosen = { candidate: leader, cell: row && fitCell(row, leader.deviceId) };

@@ -58,6 +58,7 @@ const standsInFor: Partial<Record<ItemId, ItemId>> = {
   fireListedStrike: 'electricStrike',
   continuousDutyStrike: 'electricStrike',
   preloadStrike: 'electricStrike',
+  newLeaf: 'leafRaceway',
   signDelayed30: 'signDelayed15',
   signDelayedPull: 'signDelayed15',
   signDelayedPull30: 'signDelayed15',
@@ -210,8 +211,27 @@ function putDevice(decision: Arranged, { candidate }: PutChosen, list: PartList)
   }
   if (needsCylinder(decision, device)) list.put('keyCylinder');
   for (const note of workNotes(decision)) for (const item of fitNotes[note]?.items ?? []) list.put(item);
+  putLeafWork(decision, candidate, list);
   putRemovals(decision, device, list);
 }
+
+/** Notes of the fit table that want a preparation which the leaf does not have. */
+const preparationNotes: readonly number[] = [3, 4];
+
+/**
+ * A leaf in place that is not made for the lock is prepared, and a steel one that needs a pocket is exchanged: nobody
+ * mortises hollow metal at the door. Common practice, no source. A labeled leaf is cut only where R-39 lets it be.
+ */
+function putLeafWork(decision: Arranged, { deviceId }: PutChosen['candidate'], list: PartList): void {
+  const { slots } = decision;
+  const work = valueIn(slots, 'workStatus');
+  if ((work !== 'existing' && work !== 'altered') || valueIn(slots, 'leafPrepared') === true) return;
+  if (!workNotes(decision).some((note) => preparationNotes.includes(note))) return;
+  const steelPocket = deviceId === 'mortiseLock' && valueIn(slots, 'leafMaterial') === 'hollowMetal';
+  const cutAsApproved = valueIn(slots, 'fieldModificationApproved') === true;
+  list.put(steelPocket && !cutAsApproved ? 'newLeaf' : 'leafPreparation', devicesOn(decision));
+}
+
 /** What hangs at an opening in place and cannot stay beside the choice is work of its own, so it has its line. */
 function putRemovals(decision: Arranged, device: Device, list: PartList): void {
   const { slots } = decision;

@@ -63,12 +63,19 @@ export interface RuleBook {
     readonly aboutOpening: ClauseSet;
     /** Clauses that speak of some candidates, by candidate index. */
     readonly aboutCandidate: readonly ClauseSet[];
+    /** What is asked of every lock that a person opens by hand: due whichever comes, so also where none is left. */
+    readonly aboutEveryLock: ClauseSet;
   };
   readonly rows: readonly ReadyRow[];
   readonly rowIndex: ClauseIndex;
   /** Why a device without a label is off a rated door, whatever the row. */
   readonly ratedStep: Step;
 }
+
+const ordinaryLocks = candidates.filter(
+  ({ release, device: { family } }) =>
+    release === 'free' && ['mechanical', 'lock', 'exitDevice', 'strike'].includes(family),
+);
 
 /** Facts as bits over `factKeys`, derived facts traced back to the surveyed ones they come from. */
 export type FactSet = Uint32Array;
@@ -254,7 +261,12 @@ function ofClauses(
     clauses.map(({ clause }) => clause.when),
     basis,
   );
-  return { basis, clauses, index, sets: { prohibits, aboutOpening, aboutCandidate } };
+  const aboutEveryLock = emptyClauseSet(clauses.length);
+  clauses.forEach(({ clause, speaksOf }, at) => {
+    const asks = clause.effect === 'require' && clause.of !== undefined;
+    if (asks && ordinaryLocks.every(({ index: one }) => has(speaksOf, one))) addClause(aboutEveryLock, at);
+  });
+  return { basis, clauses, index, sets: { prohibits, aboutOpening, aboutCandidate, aboutEveryLock } };
 }
 
 const booksByKey = new Map<string, RuleBook>();

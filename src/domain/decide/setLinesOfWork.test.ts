@@ -39,10 +39,34 @@ test('what goes is a line of the set', () => {
 });
 
 test('an interlock has its logic, a battery lock its hub, a wire its way through the leaf', () => {
-  expect(line(decided('504'), 'interlockLogic')).toBeDefined();
+  for (const item of ['interlockLogic', 'interlockCable', 'interlockOverride', 'doorPosition'] as const)
+    expect(line(decided('504'), item)?.quantity).toBe(1);
   expect(line(decided('409'), 'wirelessHub')).toBeDefined();
   expect(line(decided('102'), 'leafRaceway')).toBeDefined();
   expect(line(decided('102', { leafRaceway: true }), 'leafRaceway')).toBeUndefined();
+});
+
+test('a leaf that is not made for the lock is prepared or exchanged, and that is a line of the set', () => {
+  // Steel that needs a pocket: a new leaf, which brings the wire way with it.
+  expect([line(decided('509'), 'newLeaf')?.quantity, line(decided('509'), 'leafRaceway')]).toEqual([
+    1,
+    undefined,
+  ]);
+  expect(line(decided('411'), 'leafPreparation')?.quantity).toBe(1);
+  expect(line(decided('509', { workStatus: 'new' }), 'newLeaf')).toBeUndefined();
+  expect(line(decided('509', { leafPrepared: true }), 'newLeaf')).toBeUndefined();
+  expect(line(decided('508'), 'leafPreparation')).toBeUndefined();
+});
+
+test('where the rules leave nothing, what every lock would need is asked for all the same', () => {
+  const hall = decided('400');
+  expect(hall.state).toBe('none');
+  const without = decided('400', { panicPresent: false, latch: 'bored' });
+  expect(without.state).toBe('none');
+  const asked = (decision: typeof hall) =>
+    decision.requires.flatMap(({ clause }) => (clause.effect === 'require' ? clause.items : []));
+  expect(asked(without)).toContain('panicHardware');
+  expect(asked(hall)).not.toContain('panicHardware');
 });
 
 test('on a bar a battery drives the trim and brings no lockset', () => {

@@ -54,11 +54,18 @@ const findings = new Heard();
 const refers = new Heard();
 const depends = new Heard();
 
-/** A clause about some candidates is heard only for the one that leads; one about the opening always. */
-export function stepsFor(leader: Candidate | undefined, book: RuleBook, answers: Answers): SortedSteps {
-  const { aboutOpening, aboutCandidate } = book.sets;
+/**
+ * A clause about some candidates is heard only for the one that leads; one about the opening always. Where nothing is
+ * left to lead, what every lock would need is heard all the same: an estimator prices it, whichever comes in the end.
+ */
+export function stepsFor(
+  leader: Candidate | 'noneLeft' | undefined,
+  book: RuleBook,
+  answers: Answers,
+): SortedSteps {
+  const { aboutOpening, aboutCandidate, aboutEveryLock } = book.sets;
   hear(book, aboutOpening, answers);
-  const aboutLeader = leader && aboutCandidate[leader.index];
+  const aboutLeader = leader === 'noneLeft' ? aboutEveryLock : leader && aboutCandidate[leader.index];
   if (aboutLeader) hear(book, aboutLeader, answers);
   return {
     requires: requires.taken(),

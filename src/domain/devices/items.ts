@@ -329,7 +329,7 @@ export const items = {
     block: 'work',
   },
   interlockLogic: {
-    name: 'Interlock logic between the doors, disabled on fire alarm',
+    name: 'Interlock controller with its logic, disabled on fire alarm',
     trade: 'security',
     step: 'electrical',
     shared: true,
@@ -412,11 +412,17 @@ export const items = {
     step: 'secure',
     quality: true,
   },
-  labeledLeafOrFrame: {
-    name: 'New labeled leaf or frame made with the preparation',
+  newLeaf: {
+    name: 'New leaf made with the lock preparation and its wire way',
     trade: 'doorSupplier',
-    step: 'secure',
-    addition: true,
+    step: 'hang',
+    handed: true,
+  },
+  leafPreparation: {
+    name: 'Lock preparation cut in the leaf in place',
+    trade: 'doorSupplier',
+    step: 'hang',
+    block: 'work',
   },
   laboratoryApproval: {
     name: 'Listing laboratory’s approval before cutting',
@@ -489,6 +495,11 @@ export const items = {
     trade: 'doorSupplier',
     step: 'secure',
     standard: 'ICC 500',
+  },
+  interlockCable: {
+    name: 'Cable from lock, door contact and override to the interlock controller',
+    trade: 'security',
+    step: 'electrical',
   },
   interlockOverride: {
     name: 'Override at both doors: both leaves can stand open together',

@@ -42,8 +42,8 @@ export const R100 = defineRule({
       effect: 'require',
       when: yes('wishInterlock'),
       of: { wired: true },
-      items: ['interlockLogic', 'interlockOverride'],
-      says: 'The two doors are interlocked: logic that lets one open only while the other is closed, disabled by the fire alarm and by the override at each door.',
+      items: ['interlockLogic', 'interlockCable', 'interlockOverride'],
+      says: 'A controller lets one door open only while the other is closed. Lock, door contact and override of each door are wired to it; fire alarm and override disable it.',
     },
   ],
   cases: cases(
@@ -92,7 +92,11 @@ export const R100 = defineRule({
       'interlock wanted',
       entry,
       'yes',
-      { clause: 'd', on: 'strikeMortise/secure/free', does: ['interlockLogic', 'interlockOverride'] },
+      {
+        clause: 'd',
+        on: 'strikeMortise/secure/free',
+        does: ['interlockLogic', 'interlockCable', 'interlockOverride'],
+      },
     ],
     [
       'no interlock',

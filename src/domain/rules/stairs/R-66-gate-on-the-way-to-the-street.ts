@@ -1,4 +1,4 @@
-import { under } from '../../codes/sections.ts';
+import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
@@ -19,9 +19,9 @@ export const R66 = defineRule({
   title: 'A gate in the exit discharge is an egress door',
   family: 'stairs',
   book: 'ibc',
-  cites: [under('gates'), under('egressCourts')],
+  cites: [under('gates'), under('egressCourts'), text('ibc', '1028.5', 'Access to a public way')],
   confidence: 'secondary',
-  note: 'Height of hardware and panic hardware at the gate follow the rules for doors; R-142 adds what is special to gates.',
+  note: 'The four conditions of a safe dispersal area were read second-hand; the building check holds the area of the yard against them. Height of hardware and panic hardware at the gate follow the rules for doors; R-142 adds what is special to gates.',
   why: 'Egress ends at the street, not at the building wall; a locked gate keeps everyone in the yard.',
   clauses: [
     {
@@ -43,7 +43,7 @@ export const R66 = defineRule({
       effect: 'require',
       when: all(is('egressRole', 'dischargeGate'), yes('safeDispersalArea')),
       items: ['ahjApproval'],
-      says: 'The authority’s acceptance of the safe area inside the fence is kept with the schedule.',
+      says: 'The authority’s acceptance of the safe area inside the fence is kept with the schedule: 5 ft² for each person, at least 50 ft from the building and on the same lot, kept clear and marked.',
     },
   ],
   cases: cases(
