@@ -74,14 +74,14 @@ export async function harness(
   process.exitCode = lost + unjudged > 0 ? 1 : 0;
 }
 
-/** The server needs a moment; a browser that comes first is refused. */
-async function served(baseURL: string, tries = 100): Promise<void> {
+/** The server builds the app first when it is out of date; a browser that comes before that is refused. */
+async function served(baseURL: string, tries = 1_500): Promise<void> {
   const isUp = await fetch(baseURL).then(
     (answer) => answer.ok,
     () => false,
   );
   if (isUp) return;
-  if (tries === 0) throw new Error('The built app is not served. Run `npm run build` first.');
+  if (tries === 0) throw new Error('The built app is not served.');
   await setTimeout(200);
   await served(baseURL, tries - 1);
 }

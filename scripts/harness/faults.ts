@@ -1,7 +1,7 @@
 /**
  * Faults of the storage: a full disk, writes that fail, hang or abort, a database that is missing, never answers or is
  * cleared while the app is open. What was shown must be there once the fault is over, and the header must not have said
- * “Saved” meanwhile. `npx tsx scripts/harness/faults.ts 18` after a build.
+ * “Saved” meanwhile. `npx tsx scripts/harness/faults.ts 18`.
  */
 import type { BrowserContext, Page } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
@@ -45,6 +45,9 @@ const whileOpen: Record<string, () => void | Promise<void>> = {
 };
 const names = [...Object.keys(whileOpen), ...Object.keys(atStart)];
 
+const windowOf = (page: Page) =>
+  newWindow({ newPage: () => Promise.resolve(page) } as unknown as BrowserContext);
+
 await harness('faults', 18, (bench, index) =>
   withProfile(async (profile) => {
     const name = names[index % names.length] ?? '';
@@ -86,9 +89,6 @@ async function started(context: BrowserContext, fault: () => void): Promise<stri
   await context.close();
   return lie;
 }
-
-const windowOf = (page: Page) =>
-  newWindow({ newPage: () => Promise.resolve(page) } as unknown as BrowserContext);
 
 /** “Not saved” or “Read only”, with a way to save a copy, within the time limit of a write. */
 async function saysTruly(page: Page): Promise<string> {

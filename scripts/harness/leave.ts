@@ -1,6 +1,6 @@
 /**
  * Leaves the page within 0 to 165 ms of an edit, by reloading, by going elsewhere and by closing the tab, with a text
- * typed and not saved in another field. `npx tsx scripts/harness/leave.ts 24` after a build.
+ * typed and not saved in another field. `npx tsx scripts/harness/leave.ts 24`.
  */
 import { newWindow } from '../../tests/stories/pages/window.ts';
 import { addAll, harness, missing, pause, withProfile } from './bench.ts';

@@ -1,6 +1,6 @@
 /**
  * Cuts the end off the log of the browser's database, as a power failure within a save does, then works on, quits and
- * starts again. `npx tsx scripts/harness/powerCut.ts 16` after a build; ends with 1 when anything was lost.
+ * starts again. `npx tsx scripts/harness/powerCut.ts 16`; ends with 1 when anything was lost.
  */
 import { readdir, stat, truncate } from 'node:fs/promises';
 import path from 'node:path';

@@ -1,6 +1,6 @@
 /**
  * Two and three windows on one project, with and without locks: edits in each window in turn, the writer closed or
- * killed in between. `npx tsx scripts/harness/windows.ts 12` after a build. An edit counts once it was shown.
+ * killed in between. `npx tsx scripts/harness/windows.ts 12`. An edit counts once it was shown.
  */
 import type { BrowserContext } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
@@ -12,6 +12,11 @@ const setUps = [
   { windows: 2, locks: true, end: 'kill' },
   { windows: 3, locks: false, end: 'close' },
 ] as const;
+
+const withoutLocks = (context: BrowserContext) =>
+  context.addInitScript(() => {
+    Object.defineProperty(navigator, 'locks', { value: undefined });
+  });
 
 await harness('windows', 12, (bench, index) =>
   withProfile(async (profile) => {
@@ -45,8 +50,3 @@ await harness('windows', 12, (bench, index) =>
     };
   }),
 );
-
-const withoutLocks = (context: BrowserContext) =>
-  context.addInitScript(() => {
-    Object.defineProperty(navigator, 'locks', { value: undefined });
-  });

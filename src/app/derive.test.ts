@@ -29,7 +29,7 @@ function counted() {
 }
 
 describe('answers remembered by identity', () => {
-  test('one edited door is judged again, the others are looked up', () => {
+  test('P12: one edited door is judged again, the others are looked up', () => {
     const { asked, all } = counted();
     const before = house();
     all(before);

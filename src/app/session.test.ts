@@ -56,7 +56,7 @@ describe('the first start and the next ones', () => {
     expect(project(await openWindow()).name).toBe('House');
   });
 
-  test('starting writes nothing into what is stored', async () => {
+  test('P1: starting writes nothing into what is stored', async () => {
     await (await openWindow()).close();
     const before = JSON.stringify(await storedProjects());
     await (await openWindow()).close();
@@ -75,7 +75,7 @@ describe('the first start and the next ones', () => {
   });
 });
 
-describe('saving fails', () => {
+describe('P3: saving fails', () => {
   test('a full disk is shown at once, the work stays, a copy can be saved, and it heals by itself', async () => {
     const app = await openWindow();
     noRoom();
@@ -163,7 +163,7 @@ describe('a browser without a database', () => {
   });
 });
 
-describe('newer versions', () => {
+describe('P5: newer versions', () => {
   test('a stored project of a newer version is named and left, and another one is opened', async () => {
     const first = await openWindow();
     await first.createProject('Barn');
@@ -204,7 +204,7 @@ describe('newer versions', () => {
 describe.each([
   ['with locks', true],
   ['by talking', false],
-])('two windows on one project, %s', (_how, withLocks) => {
+])('P10: two windows on one project, %s', (_how, withLocks) => {
   const open = () => openWindow({ locks: withLocks ? machine.locks : undefined });
 
   test('the second is read-only, says so, follows, and takes over with everything the first saved', async () => {
@@ -350,7 +350,7 @@ describe('projects, files and backups', () => {
     expect(saving(app).kind).toBe('saved');
   });
 
-  test('a file that is refused changes nothing', async () => {
+  test('P5: a file that is refused changes nothing', async () => {
     const app = await openWindow();
     expect(await app.openFile(fileFrom('{'))).toMatchObject({ ok: false });
     expect(project(app).notes).toBe('demo');

@@ -45,10 +45,11 @@ import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
-import { type Detached, rejoin } from './detached.ts';
+import { rejoin } from './detached.ts';
 import { apart, type Meeting, meetingOf, mergeLabel, type TakeHow } from './meeting.ts';
 import { type Found, reconcile } from './reconcile.ts';
 import { fromCopy, wholeOf } from './wholeCopy.ts';
+import { atFirst, type Standing, type StandingEvent, step, storedAt } from './standing.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
 import { whereKept } from './whereKept.ts';
 
@@ -163,25 +164,20 @@ export function createApp(needs: AppNeeds = {}): App {
   const shown = () => store.getState().document.project;
 
   let guard: TabGuard | undefined;
-  /** What this window last read or wrote; null until the project is stored. */
-  let stored: Position | null = null;
-  /** The state on the screen: one further with every edit accepted. */
-  let now: Position = { revision: 0, tip: '' };
-  let setAside: readonly SetAside[] = [];
-  /** Set while the shown project came out of its second copy and the database has not taken it back. */
-  let detached: Detached | undefined;
-  /** True while an empty or demo project stands in for what the database does not give. */
-  let standsIn = false;
+  let standing: Standing = atFirst;
+  const move = (event: StandingEvent) => {
+    standing = step(standing, event);
+  };
   /** The document of the last saved copy: leaving it unsaved loses nothing. */
   let copied: Project | undefined;
 
   const log = createLineLog({
     copies,
     journal,
-    whole: () => wholeOf({ project: shown(), position: now, setAside }, clock()),
+    whole: () => wholeOf({ project: shown(), position: standing.now, setAside: standing.setAside }, clock()),
     onTrouble: (says) => {
       store.getState().setOneCopy(says);
-      if (says === '' || !detached) return;
+      if (says === '' || standing.base.kind !== 'detached') return;
       store.getState().tell({
         kind: 'problem',
         says: `Neither the database nor the second copy takes your edits now (${says}). Save a copy to a file before you close this page.`,
@@ -191,16 +187,22 @@ export function createApp(needs: AppNeeds = {}): App {
 
   const autosave = createAutosave<Handed, Command>({
     write: async ({ project, position }, entries) => {
-      if (standsIn && isUntouched()) return startAgain();
+      if (standing.base.kind === 'standIn' && isUntouched()) return startAgain();
       const joined = await join({ project, position }, entries);
       if (!joined.ok) return joined;
       const written = joined.written
         ? { ok: true as const, at: clock() }
-        : await projects.save({ project, position, commands: joined.commands, after: stored, setAside });
+        : await projects.save({
+            project,
+            position,
+            commands: joined.commands,
+            after: storedAt(standing),
+            setAside: standing.setAside,
+          });
       if (!written.ok || project.id !== shown().id) return written;
-      stored = position;
-      if (standsIn) {
-        standsIn = false;
+      const stoodIn = standing.base.kind === 'standIn';
+      move({ kind: 'saved', at: position });
+      if (stoodIn) {
         const says = 'The database of this browser answers again. What it holds is listed on the Files page.';
         store.getState().tell({ kind: 'told', says });
       }
@@ -225,12 +227,12 @@ export function createApp(needs: AppNeeds = {}): App {
     { project, position }: Handed,
     commands: readonly Command[],
   ): Promise<Result<{ readonly written: boolean; readonly commands: readonly Command[] }>> {
-    if (!detached) return { ok: true, written: false, commands };
+    const { base, setAside } = standing;
+    if (base.kind !== 'detached') return { ok: true, written: false, commands };
     const whole = wholeOf({ project, position, setAside }, clock());
-    const joined = await rejoin(whole, detached, projects, commands);
+    const joined = await rejoin(whole, base, projects, commands);
     if (!joined.ok) return joined;
-    detached = undefined;
-    stored = joined.stored;
+    move({ kind: 'rejoined', stored: joined.stored });
     store.getState().tell({ kind: 'told', says: joined.says });
     return { ok: true, written: joined.written, commands: [...joined.missed, ...commands] };
   }
@@ -241,7 +243,7 @@ export function createApp(needs: AppNeeds = {}): App {
     if (!listed.ok) return listed;
     store.getState().setBusy(true);
     void inTurn(async () => {
-      if (standsIn && isUntouched()) {
+      if (standing.base.kind === 'standIn' && isUntouched()) {
         await letGo();
         await begin();
       }
@@ -254,17 +256,18 @@ export function createApp(needs: AppNeeds = {}): App {
   }
 
   function accepted(command: Command, project: Project, how: AcceptedHow): void {
-    const after = now.tip;
-    now = { revision: now.revision + 1, tip: command.id };
+    const after = standing.now.tip;
+    move({ kind: 'changed', tip: command.id });
+    const { now } = standing;
     log.accept({ revision: now.revision, command, after, takingBack: how.takingBack });
     autosave.changed({ project, position: now }, command, how.joinsLast);
   }
 
   /** The project changed by something that is no edit of its own. */
   function changedWhole(): void {
-    now = { revision: now.revision + 1, tip: ids() };
+    move({ kind: 'changed', tip: ids() });
     void log.putWhole();
-    autosave.changed({ project: shown(), position: now });
+    autosave.changed({ project: shown(), position: standing.now });
   }
 
   database.onReplaced(async () => {
@@ -273,11 +276,13 @@ export function createApp(needs: AppNeeds = {}): App {
   });
 
   function show(loaded: Loaded): void {
-    stored = loaded.position;
-    now = loaded.position;
-    setAside = loaded.setAside;
-    store.getState().replaceProject(loaded.project);
-    preferences.set('lastProjectId', loaded.project.id);
+    move({ kind: 'opened', at: loaded.position, setAside: loaded.setAside });
+    put(loaded.project);
+  }
+
+  function put(project: Project): void {
+    store.getState().replaceProject(project);
+    preferences.set('lastProjectId', project.id);
   }
 
   function announce(loaded: Pick<Loaded, 'migrated' | 'setAside'>): void {
@@ -338,12 +343,12 @@ export function createApp(needs: AppNeeds = {}): App {
       const entered = await enter(shown().id, { without: found.problem });
       if (entered.ok) return;
     }
-    const neverStored = !found.ok && found.problem.kind === 'noSuchProject' && stored === null;
+    const neverStored = !found.ok && found.problem.kind === 'noSuchProject' && storedAt(standing) === null;
     if (!found.ok && !neverStored) {
       autosave.stop(storageProblemInWords(found.problem));
       return;
     }
-    if (found.ok && !samePosition(found.loaded.position, now)) show(found.loaded);
+    if (found.ok && !samePosition(found.loaded.position, standing.now)) show(found.loaded);
     log.begin(shown().id, found.ok ? found.kept : undefined);
     // The other window may have been closed with something typed in it.
     drafts.open(shown().id);
@@ -357,7 +362,8 @@ export function createApp(needs: AppNeeds = {}): App {
   }
 
   async function follow(saved: number): Promise<void> {
-    if (guard?.role() === 'writer' || autosave.unsaved() || saved <= (stored?.revision ?? 0)) return;
+    if (guard?.role() === 'writer' || autosave.unsaved() || saved <= (storedAt(standing)?.revision ?? 0))
+      return;
     const loaded = await projects.load(shown().id);
     if (loaded.ok) show(loaded);
   }
@@ -391,8 +397,6 @@ export function createApp(needs: AppNeeds = {}): App {
   async function letGo(): Promise<void> {
     autosave.replaced();
     log.stop();
-    detached = undefined;
-    standsIn = false;
     const before = guard;
     guard = undefined;
     await before?.release();
@@ -431,13 +435,13 @@ export function createApp(needs: AppNeeds = {}): App {
       if (found.says !== '') store.getState().tell({ kind: 'problem', says: found.says });
       noteKnown(found.loaded);
     } else if (fresh) {
-      show({ project: fresh, position: { revision: 0, tip: '' }, migrated: [], setAside: [] });
-      stored = null;
+      move({ kind: 'startedNew', setAside: [] });
+      put(fresh);
     }
     if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
       if (found.ok) log.begin(id, found.kept);
-      else log.begin(id, now);
+      else log.begin(id, standing.now);
       autosave.begin();
       if (isNew) {
         changedWhole();
@@ -454,8 +458,6 @@ export function createApp(needs: AppNeeds = {}): App {
     const before = guard;
     autosave.replaced();
     log.stop();
-    detached = undefined;
-    standsIn = false;
     guard = next;
     if (before !== next) await before?.release();
   }
@@ -471,16 +473,17 @@ export function createApp(needs: AppNeeds = {}): App {
       return { ok: false, says: storageProblemInWords(found.problem) };
     }
     await takePlace(stood.guard);
-    show(found.loaded);
-    stored = null;
+    const writes = isOutOfReach(because) && stood.role === 'writer';
+    const { position: at, setAside } = found.loaded;
+    move({ kind: 'openedFromCopy', at, setAside, writes, path: found.path, done: found.done });
+    put(found.loaded.project);
     announce(found.loaded);
     noteKnown(found.loaded);
     if (!isOutOfReach(because)) autosave.stop(storageProblemInWords(because));
     else if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
-      detached = { path: found.path, done: found.done };
       log.begin(id, undefined);
-      autosave.changed({ project: found.loaded.project, position: now });
+      autosave.changed({ project: found.loaded.project, position: at });
       autosave.beginFailing(storageProblemInWords({ kind: 'onlyInCopy', because }));
     }
     if (found.refused !== '') {
@@ -517,12 +520,10 @@ export function createApp(needs: AppNeeds = {}): App {
     aside: readonly SetAside[] = [],
   ): Promise<void> {
     await letGo();
-    stored = null;
-    now = { revision: 0, tip: '' };
-    setAside = aside;
+    move({ kind: 'startedNew', setAside: aside });
     store.getState().replaceProject(project);
-    log.begin(project.id, now);
-    autosave.changed({ project, position: now });
+    log.begin(project.id, standing.now);
+    autosave.changed({ project, position: standing.now });
     // The warning stands there before anything is typed.
     autosave.beginFailing(storageProblemInWords(because));
   }
@@ -598,7 +599,7 @@ export function createApp(needs: AppNeeds = {}): App {
     const project =
       newestFirst.length === 0 ? { ...(await make()), id: ids() } : newProject(ids(), 'New project');
     await workInMemory(project, problem);
-    standsIn = true;
+    move({ kind: 'standsIn' });
   }
 
   /** Projects that the second copy or the list of known projects has, and the database does not. */
@@ -775,7 +776,7 @@ export function createApp(needs: AppNeeds = {}): App {
       inTurn(async () => {
         const { saving } = store.getState();
         if (saving.kind !== 'readOnly' || !saving.canStoreAgain) return;
-        stored = null;
+        move({ kind: 'storedGone' });
         autosave.begin();
         changedWhole();
         await autosave.flush();
@@ -784,10 +785,10 @@ export function createApp(needs: AppNeeds = {}): App {
     copyToSave: () => fileOf(shown(), clock()),
     downloadCopy: () => {
       downloadFile(fileOf(shown(), clock()));
-      noteCopied(shown(), now);
+      noteCopied(shown(), standing.now);
     },
     downloadLocked: async (passphrase) => {
-      const [project, position] = [shown(), now];
+      const [project, position] = [shown(), standing.now];
       try {
         downloadFile(await locked(fileOf(project, clock()), passphrase));
       } catch (error) {
@@ -897,10 +898,10 @@ export function createApp(needs: AppNeeds = {}): App {
     listCommands: async () => inWords(await projects.listCommands(shown().id)),
     whereKept: () => {
       const { oneCopy } = store.getState().session;
-      return whereKept({ oneCopy, persisted, known: known.of(shown().id), revision: now.revision });
+      return whereKept({ oneCopy, persisted, known: known.of(shown().id), revision: standing.now.revision });
     },
     forgetSetAside: () => {
-      setAside = [];
+      move({ kind: 'setAsideForgotten' });
       changedWhole();
     },
   };

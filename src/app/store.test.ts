@@ -48,7 +48,7 @@ function inNames(project: Project) {
   }));
 }
 
-describe('undo and redo', () => {
+describe('P11: undo and redo', () => {
   /** P11. Each step is an edit, an undo or a redo; a plain list of documents says what must be on screen. */
   const aMove = fc.oneof(
     { weight: 3, arbitrary: fc.array(anEdit, { minLength: 1, maxLength: 3 }) },

@@ -40,7 +40,7 @@ async function kept() {
   return rows.map((row) => [row.reason, row.document.notes]);
 }
 
-describe('a copy is kept', () => {
+describe('P9: a copy is kept', () => {
   test('before a file takes the place of a stored project', async () => {
     await saveFirst('mine');
     await store.add(opened('from the file'));
@@ -198,7 +198,7 @@ test('copies are thinned out as they are added, per project', async () => {
   ]);
 });
 
-test('the copy made before a migration outlives any number of others', async () => {
+test('P9: the copy made before a migration outlives any number of others', async () => {
   const raw = { format: 'latchward-project', formatVersion: 1, project: { notes: 'old shape' } };
   await store.add({ ...opened('new shape'), migrated: ['RunBecomesRunFt'] }, raw);
   for (let count = 0; count < 8; count += 1) {
@@ -208,7 +208,7 @@ test('the copy made before a migration outlives any number of others', async () 
   expect(await kept()).toContainEqual(['migration', 'old shape']);
 });
 
-test('a copy is kept before a door list is brought in', async () => {
+test('P9: a copy is kept before a door list is brought in', async () => {
   await saveFirst('mine');
   expect(await store.backup('p', 'list')).toEqual({ ok: true });
   expect(await kept()).toEqual([['list', 'mine']]);

@@ -42,7 +42,7 @@ async function windowWith(row: object) {
 }
 
 /** P1: opening never changes what is stored. */
-describe('opening a project changes nothing that is stored', () => {
+describe('P1: opening a project changes nothing that is stored', () => {
   const frozen = openProjectText(readFileSync('tests/files/format-3.json', 'utf8'));
   const frozenProject = frozen.ok ? frozen.project : house();
   test.each([
@@ -90,7 +90,7 @@ describe('a project stored under format 1', () => {
 });
 
 /** P5: a record of a newer version is neither read nor written over, by any way in. */
-describe('a stored project of a newer version', () => {
+describe('P5: a stored project of a newer version', () => {
   const newer = stored({ formatVersion: newestFormat + 1, document: { shape: 'unheard of' } });
 
   test('every way in is refused with a plain sentence and leaves it untouched', async () => {

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
 import { fillDisk, newWindow } from './pages/window.ts';
 
-test('a surveyor whose tab is killed after "Saved" finds everything again', async ({ context }) => {
+test('P2: a surveyor whose tab is killed after "Saved" finds everything again', async ({ context }) => {
   const survey = await newWindow(context);
   for (const mark of ['ZZ-1', 'ZZ-2', 'ZZ-3']) {
     await survey.addOpening(mark);
@@ -17,7 +17,7 @@ test('a surveyor whose tab is killed after "Saved" finds everything again', asyn
   }
 });
 
-test('a surveyor on a full disk is told at once, works on and saves a copy', async ({ context }) => {
+test('P3: a surveyor on a full disk is told at once, works on and saves a copy', async ({ context }) => {
   const survey = await newWindow(context);
   await expect(survey.saving).toContainText('Saved');
   await fillDisk(survey.page, true);
@@ -37,7 +37,7 @@ test('a surveyor on a full disk is told at once, works on and saves a copy', asy
   await expect(again.row('ZZ-MORE')).toBeVisible();
 });
 
-test('somebody who opens the project twice can only read in the second window, until the first is closed', async ({
+test('P10: somebody who opens the project twice can only read in the second window, until the first is closed', async ({
   context,
 }) => {
   const first = await newWindow(context);
@@ -57,7 +57,7 @@ test('somebody who opens the project twice can only read in the second window, u
   await expect(second.row('ZZ-TWO')).toBeVisible();
 });
 
-test('somebody who only looks changes nothing in the browser’s store', async ({ context }) => {
+test('P1: somebody who only looks changes nothing in the browser’s store', async ({ context }) => {
   const looking = await newWindow(context);
   await expect(looking.saving).toContainText('Saved');
   const stored = () =>

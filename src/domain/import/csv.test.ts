@@ -283,7 +283,7 @@ describe('room names', () => {
   });
 });
 
-describe('bringing it in', () => {
+describe('P7: bringing it in', () => {
   it('makes edits that a project accepts and that leave a valid project', () => {
     const result = read(architect, '1|First Floor|1|OFFICE|CORRIDOR|||||||| ', '2|Roof||STAIR||||||||| ');
     const project = newProject('p', 'P');

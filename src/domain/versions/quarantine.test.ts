@@ -71,7 +71,7 @@ function openWith(path: readonly string[], damage: unknown) {
   return opened;
 }
 
-describe('damage and what is set aside for it', () => {
+describe('P8: damage and what is set aside for it', () => {
   const goodReview = {
     verdict: 'approved',
     by: 'K',
@@ -264,7 +264,7 @@ describe('damage and what is set aside for it', () => {
   });
 });
 
-test('for any project with one opening damaged anyhow: opened with the others whole, and the damage shown', () => {
+test('P8: for any project with one opening damaged anyhow: opened with the others whole, and the damage shown', () => {
   fc.assert(
     fc.property(
       aProject.filter((project) => Object.keys(project.openings).length > 1),

@@ -16,7 +16,7 @@ function open(name: string) {
   return opened;
 }
 
-describe('files of every release', () => {
+describe('P4: files of every release', () => {
   test('one is kept for each format that was released; the one in work is frozen with its release', () => {
     const formats = Array.from({ length: newestFormat }, (_, index) => index + 1);
     const kept = files.map(formatOf).toSorted((a, b) => a - b);

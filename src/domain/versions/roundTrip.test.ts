@@ -10,7 +10,7 @@ function opened(text: string) {
 }
 
 /** P6: what the app writes, the app reads, and writes again as it was. */
-test('save, open, save gives identical bytes, and nothing is migrated or set aside', () => {
+test('P6: save, open, save gives identical bytes, and nothing is migrated or set aside', () => {
   fc.assert(
     fc.property(aProject, (project) => {
       const text = saveProjectText(project);

@@ -9,7 +9,7 @@ const sentence = (text: string) => {
   return opened.ok ? 'opened' : openProblemInWords(opened.problem);
 };
 
-describe('files that are refused', () => {
+describe('P5: files that are refused', () => {
   test('a file of a newer version, even when everything in it could be read', () => {
     const file = {
       format: 'latchward-project',
