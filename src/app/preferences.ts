@@ -15,6 +15,8 @@ export interface Preferences {
   readonly tourSeen: string;
   /** What columns of door schedules were taken for by hand, as JSON by heading. */
   readonly columnsByHand: string;
+  /** What words of door schedules were said to mean, as JSON by column and word. */
+  readonly wordsByHand: string;
 }
 
 type PreferenceKey = keyof Preferences;

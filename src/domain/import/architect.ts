@@ -3,6 +3,7 @@ import type { FactKey } from '../model/fields.ts';
 import { mmPerInch, parseLength } from '../units/length.ts';
 import { parseSize } from '../units/size.ts';
 import { readFireRating } from './fireRating.ts';
+import { chosenMinutes, type ChosenWords, undecidedRating, type UndecidedWord } from './words.ts';
 import type { LengthUnit, Role } from './headers.ts';
 import { hundredths, oneSpelling, readValue, type Value } from '../survey/readValue.ts';
 
@@ -20,6 +21,8 @@ export interface Reading {
   readonly problems: { readonly column: string; readonly says: string }[];
   /** Cells not taken or taken only in part; they go into the notes as they stand. */
   readonly kept: Said[];
+  /** Words of these cells that may mean two things. */
+  readonly undecided: UndecidedWord[];
 }
 
 /** Lower, and it is a stall door or a hatch: 6 ft. */
@@ -36,8 +39,8 @@ export function quote(said: Said): string {
  * Reads what an architect wrote. A figure or word of its own column is taken as known; what has to be read out
  * of a description is assumed and says from where; whatever can mean two things is left open and kept as text.
  */
-export function readArchitect(cells: readonly Said[]): Reading {
-  const reading: Reading = { facts: new Map(), problems: [], kept: [] };
+export function readArchitect(cells: readonly Said[], words: ChosenWords = {}): Reading {
+  const reading: Reading = { facts: new Map(), problems: [], kept: [], undecided: [] };
   const one = (role: Role) => cells.find((cell) => cell.role === role && cell.text.trim() !== '');
   const texts = cells.filter((cell) => ['typeText', 'material', 'notes'].includes(cell.role));
 
@@ -55,7 +58,7 @@ export function readArchitect(cells: readonly Said[]): Reading {
     reading,
   );
   readFrame(one('frame'), reading);
-  readRating(one('rating'), reading);
+  readRating(one('rating'), words, reading);
   readHand(one('hand'), reading);
   readReader(
     one('reader'),
@@ -223,8 +226,16 @@ function readFrame(said: Said | undefined, reading: Reading): void {
   leaveOpen(reading, said, `“${said.text.trim()}” does not say what the frame is; it stays open.`);
 }
 
-function readRating(said: Said | undefined, reading: Reading): void {
+function readRating(said: Said | undefined, words: ChosenWords, reading: Reading): void {
   if (!said) return;
+  const open = undecidedRating(said.header, said.text);
+  const chosen = open && chosenMinutes(words, open);
+  if (open) reading.undecided.push(open);
+  // Somebody said what the word means in this column; that is known of the column and assumed of the door.
+  if (chosen !== undefined) {
+    reading.kept.push(said);
+    return assume(reading, 'fireRatingMin', chosen, said);
+  }
   const rating = readFireRating(said.text);
   if (!rating.ok) return leaveOpen(reading, said, rating.says);
   if (rating.minutes === null) return void reading.kept.push(said);

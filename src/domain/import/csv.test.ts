@@ -119,10 +119,13 @@ describe('marks', () => {
     expect(result.problems[0]?.row).toBe(6);
   });
 
-  it('refuses a row that stands for several doors', () => {
-    expect(says(read('Mark|Count', '101|3'))).toEqual([
-      'The row stands for 3 doors; give each its own row and mark.',
+  it('a row that stands for several doors comes in as one, and says so', () => {
+    const result = read('Mark|Count', '101|3');
+    expect(says(result)).toEqual([
+      'The row stands for 3 doors and comes in as one. Give each of the others a mark of its own.',
     ]);
+    expect(result.openings).toMatchObject([{ mark: '101', notes: 'Count: 3' }]);
+    expect(result.refused).toEqual([]);
   });
 });
 

@@ -4,6 +4,7 @@ import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
 import { type Floor, type Opening, openingSchema, type Project, type Space } from '../model/project.ts';
 import { quote, readArchitect, type Said } from './architect.ts';
+import type { ChosenWords, UndecidedWord } from './words.ts';
 import type { GridRow } from './grid.ts';
 import { type Column, mappedHeaders, type Role } from './headers.ts';
 import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
@@ -40,6 +41,8 @@ export interface Imported {
   /** The row each opening came from, by id. */
   readonly from: ReadonlyMap<string, GridRow>;
   readonly columns: readonly Column[];
+  /** Words that may mean two things, each once; a person may say which. */
+  readonly undecided: readonly UndecidedWord[];
 }
 
 export interface ImportOptions {
@@ -50,6 +53,8 @@ export interface ImportOptions {
   readonly columns?: Readonly<Record<string, string>>;
   /** What a person said about rows, by the number they have in the file. */
   readonly rows?: ReadonlyMap<number, 'opening' | 'omit'>;
+  /** What a person said about words that may mean two things, by column and word. */
+  readonly words?: ChosenWords;
 }
 
 const nobody = { floors: {}, spaces: {}, openings: {} };
@@ -69,6 +74,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   const from = new Map<string, GridRow>();
   const building = new Map<FactKey, { fact: Fact<Value>; row: number }>();
   const seen: Seen = new Map();
+  const undecided = new Map<string, UndecidedWord>();
   const taken = new Set(Object.values(into.openings).map((opening) => opening.mark));
 
   const markColumn = columns.find((column) => column.use.kind === 'role' && column.use.role === 'mark');
@@ -84,6 +90,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     refused,
     skipped,
     columns,
+    undecided: [...undecided.values()],
   });
   if (!markColumn) {
     const says = 'No column holds the door mark; choose it below.';
@@ -121,12 +128,15 @@ export function importTable(table: Table, options: ImportOptions): Imported {
       complain(table.header[column]?.trim() ?? null, says, column === markColumn.index);
     }
     const own = readOwnColumns(columns, cells, complain);
+    const counted: Kept[] = [];
     const count = said.find((cell) => cell.role === 'count');
     if (count && /^\d+$/.test(count.text.trim()) && Number(count.text) !== 1) {
-      const says = `The row stands for ${count.text.trim()} doors; give each its own row and mark.`;
-      complain(count.header, says, true);
+      const says = `The row stands for ${count.text.trim()} doors and comes in as one. Give each of the others a mark of its own.`;
+      complain(count.header, says, false);
+      counted.push({ header: count.header, text: count.text });
     }
-    const read = readArchitect(said);
+    const read = readArchitect(said, options.words);
+    for (const one of read.undecided) undecided.set(`${one.key} ${one.word}`, one);
     for (const problem of read.problems) complain(problem.column, problem.says, false);
 
     if (!named.ok || problems.slice(before).some((problem) => problem.refuses)) {
@@ -154,7 +164,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
       fromSpaceId: places.fromSpaceId,
       toSpaceId: places.toSpaceId,
       facts: Object.fromEntries(facts) as Facts,
-      notes: notesOf(columns, cells, said, [...read.kept, ...own.kept, ...keptOf(said, against)]),
+      notes: notesOf(columns, cells, said, [...read.kept, ...own.kept, ...counted, ...keptOf(said, against)]),
     });
   }
   return result();

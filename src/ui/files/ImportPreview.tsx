@@ -12,7 +12,9 @@ import {
   skippedRows,
 } from '../../domain/project/importPreview.ts';
 import { csvText } from '../../exporting/csv/cells.ts';
+import type { ChosenWords } from '../../domain/import/words.ts';
 import { downloadText } from './download.ts';
+import { UndecidedWords } from './UndecidedWords.tsx';
 
 interface Props {
   readonly name: string;
@@ -21,6 +23,8 @@ interface Props {
   readonly notes: readonly string[];
   readonly onColumn: (header: string, use: string) => void;
   readonly onRow: (row: number, as: 'opening' | 'omit') => void;
+  readonly words: ChosenWords;
+  readonly onWord: (key: string, minutes: string) => void;
   readonly onBringIn: () => void;
   readonly onCancel: () => void;
 }
@@ -72,6 +76,7 @@ export function ImportPreview(props: Props) {
           )}
         </div>
       )}
+      <UndecidedWords imported={imported} words={props.words} onWord={props.onWord} />
       <h4>Columns</h4>
       <table className="schedule schedule-close schedule-folds">
         <thead>

@@ -30,6 +30,7 @@ export function ImportSchedule() {
   const app = useApplication();
   const [source, setSource] = useState<Source>(nothing);
   const [byHand, setByHand] = useState(() => mappingFrom(app.preferences.get('columnsByHand')));
+  const [words, setWords] = useState(() => mappingFrom(app.preferences.get('wordsByHand')));
   const [rows, setRows] = useState<ReadonlyMap<number, 'opening' | 'omit'>>(new Map());
   const [sheet, setSheet] = useState<string>();
   const pasted = useDraft<string>({ place: 'import/pasted', label: 'Pasted rows', href: '#/files' }, '');
@@ -41,9 +42,9 @@ export function ImportSchedule() {
     if (source.grids.length === 0) return undefined;
     const found = bestTable(source.grids, sheet);
     if (!found.ok) return found;
-    const options = { newId: randomIds, into: project, columns: byHand, rows };
+    const options = { newId: randomIds, into: project, columns: byHand, rows, words };
     return { ...found, imported: importTable(found.table, options) };
-  }, [source, sheet, project, byHand, rows]);
+  }, [source, sheet, project, byHand, rows, words]);
 
   const take = (answer: ReadSchedule | undefined, name: string) => {
     setDone('');
@@ -65,6 +66,11 @@ export function ImportSchedule() {
     const mapping = { ...byHand, [mappingKey(header)]: use };
     setByHand(mapping);
     app.preferences.set('columnsByHand', JSON.stringify(mapping));
+  };
+  const takeWord = (key: string, minutes: string) => {
+    const chosen = { ...words, [key]: minutes };
+    setWords(chosen);
+    app.preferences.set('wordsByHand', JSON.stringify(chosen));
   };
   const bringIn = async () => {
     if (!read?.ok) return;
@@ -162,6 +168,8 @@ export function ImportSchedule() {
           onCancel={() => take(undefined, '')}
           notes={read.notes}
           onColumn={takeColumn}
+          words={words}
+          onWord={takeWord}
           onRow={(row, as) => setRows(new Map(rows).set(row, as))}
         />
       )}
