@@ -15,6 +15,8 @@ export interface SignOffReason {
   readonly sentence: string;
   /** Rule behind it, when it is one. */
   readonly ruleId: string | undefined;
+  /** The recorded need that is not met: one signature, whichever rule stands against it. */
+  readonly need?: FactKey;
 }
 
 const order: Record<Grade, number> = { must: 0, should: 1, note: 2 };
@@ -54,8 +56,8 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
       ruleId: undefined,
     });
   }
-  for (const { sentence, ruleId } of unmetNeeds(decision))
-    reasons.push({ grade: 'should', sentence, ruleId });
+  for (const { sentence, ruleId, fact } of unmetNeeds(decision))
+    reasons.push({ grade: 'should', sentence, ruleId, need: fact });
   const turned = turnedBySecondHand(decision);
   if (turned) reasons.push(turned);
   return reasons.toSorted((a, b) => order[a.grade] - order[b.grade]);

@@ -44,7 +44,8 @@ export interface UnmetNeed {
  * Recorded needs that the choice does not meet: because everything that would is ruled out, with the rules that did it,
  * or because what would meet them ranks below it.
  */
-export function unmetNeeds({ chosen, slots, rejected, requires, state }: Decision): readonly UnmetNeed[] {
+export function unmetNeeds(decision: Decision): readonly UnmetNeed[] {
+  const { chosen, slots, rejected, requires, state } = decision;
   if (!chosen && state !== 'none') return [];
   return needs.flatMap(({ fact, values, metBy }) => {
     if (!values.includes(valueIn(slots, fact)) || (chosen && metBy(chosen.candidate))) return [];
@@ -55,23 +56,24 @@ export function unmetNeeds({ chosen, slots, rejected, requires, state }: Decisio
     const wanted = candidates.filter(metBy);
     const refused = rejected.filter(({ candidate }) => metBy(candidate));
     const name = fieldInfo(fact).label;
-    if (refused.length < wanted.length) {
-      return fact === 'wishLockdown'
-        ? [
-            {
-              fact,
-              sentence: `${name}: recorded as needed, and this lock is thrown only by hand; a lock that takes the command is allowed here and ranks below it.`,
-              ruleId: undefined,
-            },
-          ]
-        : [];
+    // What is in doubt meets nothing yet, and an answer that rules it out asks for no new signature.
+    const doubted =
+      refused.length < wanted.length ? decision.open.filter(({ candidate }) => metBy(candidate)) : [];
+    if (refused.length + doubted.length < wanted.length) {
+      const why =
+        fact === 'wishLockdown'
+          ? 'and this lock is thrown only by hand; a lock that takes the command is allowed here and ranks below it'
+          : 'and not met by what leads; an arrangement that meets it is allowed here and ranks below it';
+      return [{ fact, sentence: `${name}: recorded as needed, ${why}.`, ruleId: undefined }];
     }
-    const reasons = refused.map(({ because }) => [...new Set(because.map((step) => step.rule.id))]);
+    const reasons = [...refused, ...doubted].map(({ because }) => [
+      ...new Set(because.map((step) => step.rule.id)),
+    ]);
     const fewest = reasons.toSorted((a, b) => a.length - b.length)[0] ?? [];
     return [
       {
         fact,
-        sentence: `${name}: recorded as needed and not met here, ruled out by ${fewest.join(', ')}.`,
+        sentence: `${name}: recorded as needed and not met here, ${doubted.length > 0 ? 'ruled out or in doubt' : 'ruled out'} by ${fewest.join(', ')}.`,
         ruleId: fewest[0],
       },
     ];

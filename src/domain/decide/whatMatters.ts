@@ -50,7 +50,7 @@ export function waitingFor(steps: Iterable<Step>, decision: Decision): Map<FactK
 export function outcome(decision: Decision): string {
   const signOffs = signOffReasons(decision)
     .filter((reason) => reason.grade !== 'note')
-    .map((reason) => `${reason.grade} ${reason.ruleId ?? reason.sentence}`);
+    .map(({ grade, need, ruleId, sentence }) => `${grade} ${need ?? ruleId ?? sentence}`);
   return [
     decision.state,
     decision.chosen?.candidate.id ?? '-',

@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { all, atLeast, is, isKnown, not, over, under } from '../../logic/condition.ts';
+import { all, atLeast, is, not, over, under } from '../../logic/condition.ts';
 import { onEach } from '../onEach.ts';
 import { cases, defineRule } from '../rule.ts';
 
@@ -51,8 +51,7 @@ export const F04 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      // Not measured is not forbidden: a leaf this thin is rare, and clause c asks.
-      when: all(lockLeaf, isKnown('leafThicknessIn'), under('leafThicknessIn', 'thinnestLockLeafIn')),
+      when: all(lockLeaf, under('leafThicknessIn', 'thinnestLockLeafIn')),
       of: { device: ['mortiseLock', 'cylindricalLock', 'batteryLock', 'mechanicalLock'] },
       says: 'The leaf is {leafThicknessIn} thick; bored and mortise locks start at 1-3/8 in.',
     },
@@ -66,7 +65,7 @@ export const F04 = defineRule({
     {
       key: 'd',
       effect: 'prohibit',
-      when: all(lockLeaf, isKnown('leafThicknessIn'), over('leafThicknessIn', 'thickestLockLeafIn')),
+      when: all(lockLeaf, over('leafThicknessIn', 'thickestLockLeafIn')),
       of: { device: ['cylindricalLock', 'batteryLock'] },
       says: 'The leaf is {leafThicknessIn} thick; thick-door parts of bored locks end at about 2-1/4 in.',
     },
@@ -149,7 +148,7 @@ export const F04 = defineRule({
     [
       'not measured, wood',
       { leafMaterial: 'woodHollowCore' },
-      'no',
+      'unknown',
       { clause: 'b', on: 'cylindricalLock/secure/free' },
     ],
     [
@@ -217,7 +216,7 @@ export const F04 = defineRule({
     [
       'not measured, thick steel',
       { leafMaterial: 'hollowMetal' },
-      'no',
+      'unknown',
       { clause: 'd', on: 'cylindricalLock/secure/free' },
     ],
     [

@@ -6,7 +6,18 @@ import { without } from '../without.ts';
 
 /** Rooms in which such systems are usual are asked about; elsewhere the fact counts when somebody recorded it. */
 const flooded = any(
-  all(is('roomUse', 'serverRoom', 'modularDataCenter'), yes('agentFlooded')),
+  all(
+    is(
+      'roomUse',
+      'serverRoom',
+      'modularDataCenter',
+      'electricalRoom',
+      'transformerVault',
+      'batteryRoom',
+      'equipment',
+    ),
+    yes('agentFlooded'),
+  ),
   all(isKnown('agentFlooded'), yes('agentFlooded')),
 );
 const room = {
@@ -30,6 +41,12 @@ const around = (clause: string, on?: string): readonly CaseRow[] => {
       at,
     ],
     ['switchgear room where gas was recorded', { ...room, roomUse: 'electricalRoom' }, 'yes', at],
+    [
+      'switchgear room, not asked',
+      without({ ...room, roomUse: 'electricalRoom' }, 'agentFlooded'),
+      'unknown',
+      at,
+    ],
     ['archive where gas was recorded', { ...room, roomUse: 'storage' }, 'yes', at],
     ['no such system', { ...room, agentFlooded: false }, 'no', at],
     ['office, not asked', without({ ...room, roomUse: 'office' }, 'agentFlooded'), 'no', at],
