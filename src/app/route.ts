@@ -14,6 +14,7 @@ const words: Record<PageId, string> = {
   review: 'review',
   building: 'building',
   bill: 'bill',
+  power: 'power',
   print: 'print',
   rules: 'rules',
   files: 'files',

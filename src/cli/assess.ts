@@ -7,6 +7,7 @@ import { setNumbersOf } from '../domain/schedules/sets.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
 import { onOtherBasis, type OtherBasis } from '../domain/schedules/otherBasis.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';
+import { powerRecords } from '../exporting/jsonl/powerRecord.ts';
 import { comparisonRecord } from '../exporting/jsonl/comparisonRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
@@ -113,7 +114,7 @@ async function main(): Promise<number> {
     lines += `${recordLine({ ...record, ...comparison }, call.values.pretty)}\n`;
   }
   if (call.values.building) {
-    lines += `${buildingLine(buildingRecord(project, findings), call.values.pretty)}\n`;
+    lines += `${buildingLine(buildingRecord(project, findings, powerRecords(project, decisions)), call.values.pretty)}\n`;
   }
   writeAll(lines);
   return source.refused > 0 ? 1 : 0;

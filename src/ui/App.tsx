@@ -18,6 +18,7 @@ const ProjectPage = lazyPage(() => import('./project/ProjectPage.tsx'));
 const ReviewPage = lazyPage(() => import('./review/ReviewPage.tsx'));
 const BuildingPage = lazyPage(() => import('./building/BuildingPage.tsx'));
 const BillPage = lazyPage(() => import('./bill/BillPage.tsx'));
+const PowerPage = lazyPage(() => import('./power/PowerPage.tsx'));
 const PrintPage = lazyPage(() => import('./print/PrintPage.tsx'));
 const RulesPage = lazyPage(() => import('./rules/RulesPage.tsx'));
 const FilesPage = lazyPage(() => import('./files/FilesPage.tsx'));
@@ -31,6 +32,7 @@ const pageNames: Record<PageId, string> = {
   review: 'Review',
   building: 'Building',
   bill: 'Bill',
+  power: 'Power',
   print: 'Print',
   rules: 'Rules',
   files: 'Files',
@@ -119,6 +121,8 @@ function pageElement(page: PageId) {
       return <BuildingPage />;
     case 'bill':
       return <BillPage />;
+    case 'power':
+      return <PowerPage />;
     case 'print':
       return <PrintPage />;
     case 'rules':

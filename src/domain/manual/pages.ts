@@ -10,6 +10,10 @@ export const pageWords = {
     name: 'Building',
     says: 'The openings as one plan: who can leave, and what is reached without a credential.',
   },
+  power: {
+    name: 'Power',
+    says: 'Closets, supplies, cable runs and batteries: what feeds each lock, and what it takes.',
+  },
   review: { name: 'Review', says: 'The openings that a person must sign, and why.' },
   bill: { name: 'Bill', says: 'Quantities, the project’s own prices, and what is still missing for a bid.' },
   print: { name: 'Print', says: 'The sheets for bidders, trades and authority.' },

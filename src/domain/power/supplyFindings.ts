@@ -8,7 +8,7 @@ import type { SupplyState } from './supplyState.ts';
 const sources = {
   share: 'common practice: 75 to 80 % of the rating',
   class2: 'NEC chapter 9, Tables 11(A) and 11(B)',
-  peak: 'trade articles on latch retraction; no code section',
+  peak: 'common practice: one start on top of the load; no source',
   panel:
     'commentary on NFPA 72: doors are not held locked from the panel’s battery unless they unlock within 10 min of losing line power',
   dc: 'magnet maker’s instructions: filtered, regulated DC',
@@ -146,6 +146,13 @@ function tellBattery({ supply, demands, battery }: SupplyState, tell: Tell): voi
         `it has no battery, so ${someMarks(safe.map(({ mark }) => mark))} unlock as soon as line power is lost, and ${hours(battery.hours)} of standby are asked for.`,
         sources.battery,
         safe.map(({ id }) => id),
+      );
+    else if (battery.sized)
+      tell(
+        'shortBattery',
+        'serious',
+        `it has no battery, and ${hours(battery.hours)} of standby are asked for: ${ampHours(battery.sized.needed)}. Readers and controllers stop with line power.`,
+        sources.battery,
       );
     return;
   }

@@ -1,7 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
+import type { Gauge } from '../electrical/conductor.ts';
 import { cableType, cableUses, type CableId } from '../power/cables.ts';
-import { thickestGauge } from '../power/drop.ts';
-import type { FedOpening } from '../power/powerPlan.ts';
 import { type OneLine, oneLineOf, type SignalId, type StationId } from './oneLine.ts';
 
 /** One conductor from a terminal to a terminal. */
@@ -70,12 +69,11 @@ function sensorWires(name: string) {
  * Terminal to terminal, from the same circuit that the conditions are run with and the one-line diagram draws: every
  * contact in its order, then what reports to the controller. Terminals carry the usual letters, not a maker’s.
  */
-export function pointToPoint(decision: Decision, fed: FedOpening | undefined): PointToPoint | undefined {
+export function pointToPoint(decision: Decision, lockGauges: readonly Gauge[]): PointToPoint | undefined {
   const line = oneLineOf(decision);
   if (!line) return undefined;
   const inLeaf = line.circuit.some(({ id }) => id === 'hinges');
-  const gauge = fed?.sizing?.gauge ?? thickestGauge;
-  const type = (use: CableId) => `${cableUses[use].name}: ${cableType(use, gauge)}`;
+  const type = (use: CableId) => `${cableUses[use].name}: ${typeOf(use, lockGauges)}`;
   const { closet, lock } = lockWires(line, inLeaf);
   const groups: WireGroup[] = [
     { name: 'In the closet', wires: closet },
@@ -89,6 +87,15 @@ export function pointToPoint(decision: Decision, fed: FedOpening | undefined): P
     });
   }
   return { groups, onFireAlarm: line.onFireAlarm, notSurveyed: line.notSurveyed };
+}
+
+/** Openings of one set lie at different distances, so their lock cables may differ; the thinnest first. */
+function typeOf(use: CableId, lockGauges: readonly Gauge[]): string {
+  const { gauge, conductors } = cableUses[use];
+  if (gauge !== null) return cableType(use, gauge);
+  const sizes = [...new Set(lockGauges)].toSorted((a, b) => b - a);
+  const words = sizes.length === 0 ? 'gauge not known yet' : `${sizes.join(', ')} AWG`;
+  return `${words}, ${conductors} conductors`;
 }
 
 function lockWires(line: OneLine, inLeaf: boolean): { closet: Wire[]; lock: Wire[] } {

@@ -22,9 +22,9 @@ export function riser(project: Project, plan: PowerPlan, paperWidth: number): Dr
   if (closets.length === 0) return undefined;
   const sketch = new Sketch(1);
   const perRow = Math.max(1, Math.floor((paperWidth - nameColumn - edge) / (boxWidth + gap)));
-  const floors = [...Map.groupBy(closets, ({ floorId }) => floorId)].toSorted(
-    ([a], [b]) => levelOf(project, b) - levelOf(project, a),
-  );
+  const byFloor = new Map<string | null, ClosetState[]>();
+  for (const state of closets) byFloor.set(state.floorId, [...(byFloor.get(state.floorId) ?? []), state]);
+  const floors = [...byFloor].toSorted(([a], [b]) => levelOf(project, b) - levelOf(project, a));
   const riserX = nameColumn - 0.12;
   let y = 0.12;
   const joints: number[] = [];

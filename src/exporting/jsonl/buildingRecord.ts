@@ -2,11 +2,12 @@ import type { BuildingFinding, BuildingFindingKind } from '../../domain/building
 import type { Project } from '../../domain/model/project.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import type { Severity } from '../../domain/simulate/outcome.ts';
+import type { PowerRecords } from './powerRecord.ts';
 import { reasonOfRule } from '../sheets/reasons.ts';
 
 /** What was found about the building as a whole, for another program: the last line of the output. */
 export interface BuildingRecord {
-  readonly building: { readonly findings: readonly FindingRecord[] };
+  readonly building: { readonly findings: readonly FindingRecord[]; readonly power: PowerRecords };
 }
 export interface FindingRecord {
   readonly severity: Severity;
@@ -24,7 +25,11 @@ export interface FindingRecord {
   readonly cites: readonly string[];
 }
 
-export function buildingRecord(project: Project, findings: readonly BuildingFinding[]): BuildingRecord {
+export function buildingRecord(
+  project: Project,
+  findings: readonly BuildingFinding[],
+  power: PowerRecords,
+): BuildingRecord {
   const marksOf = (ids: readonly string[]) => ids.map((id) => project.openings[id]?.mark ?? id);
   return {
     building: {
@@ -40,6 +45,7 @@ export function buildingRecord(project: Project, findings: readonly BuildingFind
         cites:
           one.ruleId === undefined ? [] : reasonOfRule(one.ruleId, 'note', one.says, project.basis).cites,
       })),
+      power,
     },
   };
 }

@@ -34,7 +34,7 @@ function pageName(id: SheetId): string {
   return `sheet-${id}`;
 }
 
-const landscape: readonly SheetId[] = ['register', 'findings', 'loads', 'basis'];
+const landscape: readonly SheetId[] = ['register', 'findings', 'loads', 'basis', 'power'];
 
 function sizeOf(id: SheetId, paper: PaperSize): string {
   const sizes = paperSizes[paper];

@@ -1,6 +1,7 @@
 import { memo, useMemo } from 'react';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/reports.ts';
+import { powerFor } from '../../app/power.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { compareProject, otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
@@ -14,6 +15,7 @@ import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
 import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
 import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
+import { powerPaper } from '../../exporting/sheets/powerPaper.ts';
 import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../../exporting/sheets/setSheet.ts';
@@ -34,6 +36,7 @@ import { LoadsAndExits } from './LoadsAndExits.tsx';
 import { OpeningSheets } from './OpeningSheets.tsx';
 import { Paper } from './Paper.tsx';
 import { ReviewRegister } from './ReviewRegister.tsx';
+import { PowerSheets } from './PowerSheets.tsx';
 import { SequenceSheets } from './SequenceSheets.tsx';
 import { TestSheets } from './TestSheets.tsx';
 
@@ -60,6 +63,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('sequence') && <SequencePart {...props} />}
       {props.sheets.has('openings') && props.shown.length > 0 && <OpeningsPart {...props} />}
       {props.sheets.has('diagrams') && props.shown.length > 0 && <DiagramsPart {...props} />}
+      {props.sheets.has('power') && <PowerPart {...props} />}
       {props.sheets.has('tests') && props.shown.length > 0 && <TestsPart {...props} />}
       {props.sheets.has('register') && <RegisterPart {...props} />}
       {props.sheets.has('findings') && <FindingsPart {...props} />}
@@ -142,6 +146,15 @@ function DiagramsPart({ project, decisions, shown, paper, day }: Props) {
   return (
     <Paper id="diagrams" paper={paper} title={titleBlock(project, 'diagrams', day, holds(sheet.says))}>
       <DiagramSheets sheet={sheet} />
+    </Paper>
+  );
+}
+
+function PowerPart({ project, decisions, paper, day }: Props) {
+  const sheet = useMemo(() => powerPaper(project, decisions, powerFor(project)), [project, decisions]);
+  return (
+    <Paper id="power" paper={paper} title={titleBlock(project, 'power', day, holds(sheet.says))}>
+      <PowerSheets sheet={sheet} />
     </Paper>
   );
 }

@@ -1,0 +1,21 @@
+import type { Project } from '../../domain/model/project.ts';
+import type { PowerPlan } from '../../domain/power/powerPlan.ts';
+import type { Decisions } from '../../domain/schedules/openings.ts';
+import { powerPictures } from '../drawing/power-kinds.ts';
+import type { Drawing } from '../drawing/scene.ts';
+import { type PowerSheet, powerSheet } from './powerSheet.ts';
+import { type SetWiring, setWirings } from './wiringSheet.ts';
+
+/** Power and cable as it is bound: tables, pictures, and the wiring of each set. */
+export interface PowerPaper extends PowerSheet {
+  readonly pictures: readonly Drawing[];
+  readonly wirings: readonly SetWiring[];
+}
+
+export function powerPaper(project: Project, decisions: Decisions, plan: PowerPlan): PowerPaper {
+  return {
+    ...powerSheet(project, plan),
+    pictures: powerPictures(project, plan, 'ownSheet'),
+    wirings: setWirings(project, decisions, plan, { width: 3.55, reduced: 0.6 }),
+  };
+}
