@@ -413,7 +413,7 @@ export const items = {
     quality: true,
   },
   newLeaf: {
-    name: 'New leaf made with the lock preparation and its wire way',
+    name: 'New leaf made with the lock preparation and its raceway',
     trade: 'doorSupplier',
     step: 'hang',
     handed: true,
