@@ -2,6 +2,7 @@ import { withBuilding } from '../domain/building/alongTheWay.ts';
 import { spacesAround } from '../domain/building/aroundOpening.ts';
 import { type Judged, judgeBuilding } from '../domain/building/joined.ts';
 import type { PathFinding } from '../domain/building/paths.ts';
+import { decideAll } from '../domain/decide/decide.ts';
 import type { Decision } from '../domain/decide/decision.ts';
 import type { Opening, Project } from '../domain/model/project.ts';
 import { allAlone, decisionAlone } from './decisionsAlone.ts';
@@ -42,6 +43,9 @@ export const buildingFindingsFor = (project: Project) => judgedFor(project).find
 
 /** All decisions as the building leaves them: what paper, tables and the reviewer are told, walked for where needed. */
 export const decisionsInBuilding = (project: Project) => judgedFor(project).decisions;
+
+/** The same for a project that is not the one being edited, such as an issued edition; nothing is remembered. */
+export const decisionsOfEdition = (project: Project) => judgeBuilding(project, decideAll(project)).decisions;
 
 /**
  * Each opening as decided now, under what the building was last found to do to it. Not the last word: what was changed

@@ -4,7 +4,7 @@ import { newProject } from '../domain/model/newProject.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import { createAutosave } from '../storage/autosave.ts';
 import type { Timers } from '../storage/timers.ts';
-import { createDatabase, type Database } from '../storage/database.ts';
+import { createDatabase, type Database, type Edition } from '../storage/database.ts';
 import { createDraftBox, type DraftBox } from '../storage/drafts.ts';
 import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
@@ -114,6 +114,11 @@ export interface App {
   /** Keeps the project as it is now, before something changes much of it at once. */
   readonly copyBeforeList: () => Promise<Told>;
   readonly restoreBackup: (backupId: number) => Promise<Told>;
+  /** Freezes the project as it is now under a number. */
+  readonly issueEdition: (edition: Edition) => Promise<Told>;
+  readonly openEdition: (
+    backupId: number,
+  ) => Promise<Told<{ readonly project: Project; readonly edition: Edition }>>;
   readonly listCommands: () => Promise<Told<{ readonly commands: readonly Command[] }>>;
   /** The user has seen the damaged parts; they stay in the backups only. */
   readonly forgetSetAside: () => void;
@@ -882,6 +887,13 @@ export function createApp(needs: AppNeeds = {}): App {
         says: `No backup could be kept before the import (${why}) Nothing was brought in. Save a copy to a file first, then bring the list in again.`,
       };
     },
+    issueEdition: async (edition) => {
+      await autosave.flush();
+      if (autosave.unsaved())
+        return { ok: false, says: 'The last edits are not stored yet, so nothing was issued.' };
+      return inWords(await projects.issue(shown().id, edition));
+    },
+    openEdition: async (backupId) => inWords(await projects.issued(backupId)),
     restoreBackup: (backupId) =>
       inTurn(() =>
         reenter(async () => {

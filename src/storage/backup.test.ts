@@ -213,3 +213,18 @@ test('P9: a copy is kept before a door list is brought in', async () => {
   expect(await store.backup('p', 'list')).toEqual({ ok: true });
   expect(await kept()).toEqual([['list', 'mine']]);
 });
+
+test('an issued edition is frozen, outlives any number of copies, and its number is used once', async () => {
+  await saveFirst('as issued');
+  const edition = { number: '1', on: '2026-03-02', purpose: 'Bid', by: 'Estimator' };
+  expect(await store.issue('p', edition)).toEqual({ ok: true });
+  expect(await store.issue('p', edition)).toMatchObject({ ok: false, problem: { kind: 'editionTaken' } });
+  for (let count = 0; count < 12; count += 1) {
+    // oxlint-disable-next-line no-await-in-loop -- copies are counted in the order they come
+    await store.add(opened(`import ${count}`));
+  }
+  const listed = await store.listBackups('p');
+  const issued = listed.ok ? listed.backups.filter((backup) => backup.edition !== undefined) : [];
+  expect(issued.map((backup) => backup.edition)).toEqual([edition]);
+  expect(await store.issued(issued[0]?.id ?? 0)).toMatchObject({ project: { notes: 'as issued' }, edition });
+});

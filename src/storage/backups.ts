@@ -23,9 +23,10 @@ export function tooMany(
 ): number[] {
   // By id, not by time: a clock that was set back must not make today's copy the oldest.
   const newestFirst = backups.toSorted((a, b) => b.id - a.id);
-  const kept = newestFirst.slice(0, newestKept);
+  const copies = newestFirst.filter((backup) => backup.reason !== 'edition');
+  const kept = copies.slice(0, newestKept);
   const days = new Set<string>();
-  for (const backup of newestFirst.slice(newestKept)) {
+  for (const backup of copies.slice(newestKept)) {
     const day = backup.at.slice(0, 10);
     if (days.has(day) || kept.length >= mostBackups) continue;
     days.add(day);
@@ -37,6 +38,8 @@ export function tooMany(
     formats.add(backup.formatVersion);
     kept.push(backup);
   }
+  // What was issued is held by others; it stays as long as the project does.
+  kept.push(...newestFirst.filter((backup) => backup.reason === 'edition' && !kept.includes(backup)));
   const apart = newestFirst.find((backup) => backup.reason === 'apart');
   if (apart) kept.push(apart);
   return newestFirst.filter((backup) => !kept.includes(backup)).map((backup) => backup.id);

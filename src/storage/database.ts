@@ -39,7 +39,17 @@ export type BackupReason =
   | 'damaged'
   | 'day'
   | 'copy'
-  | 'apart';
+  | 'apart'
+  | 'edition';
+
+/** A copy that went out: what stands on its papers. It is never edited and never thinned out. */
+export interface Edition {
+  readonly number: string;
+  /** A day, as 2026-03-02. */
+  readonly on: string;
+  readonly purpose: string;
+  readonly by: string;
+}
 
 export interface BackupRow {
   readonly id: number;
@@ -47,6 +57,8 @@ export interface BackupRow {
   readonly name: string;
   readonly at: string;
   readonly reason: BackupReason;
+  /** Of a copy that was issued. */
+  readonly edition?: Edition;
   readonly formatVersion: number;
   readonly document: unknown;
 }

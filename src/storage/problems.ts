@@ -24,6 +24,7 @@ export type StorageProblem =
   | { readonly kind: 'storedGone' }
   | { readonly kind: 'noSuchProject' }
   | { readonly kind: 'noSuchBackup' }
+  | { readonly kind: 'editionTaken'; readonly number: string }
   | { readonly kind: 'unreadable'; readonly open: OpenProblem };
 
 export type Result<T> =
@@ -58,6 +59,8 @@ export function storageProblemInWords(problem: StorageProblem): string {
       return 'This project is no longer stored in this browser.';
     case 'noSuchBackup':
       return 'This backup is no longer stored in this browser.';
+    case 'editionTaken':
+      return `Edition ${problem.number} was issued already; an issued edition cannot be changed.`;
     case 'unreadable':
       return openProblemInWords(problem.open);
   }

@@ -3,7 +3,7 @@ import type { Project, SetAside } from '../domain/model/project.ts';
 import type { Opened } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { addBackup, fitsToday, readable } from './backups.ts';
-import type { BackupReason, BackupRow, Database, ProjectRow, Tables } from './database.ts';
+import type { BackupReason, BackupRow, Database, Edition, ProjectRow, Tables } from './database.ts';
 import type { Position } from './copy/position.ts';
 import type { WholeCopy } from './copy/slots.ts';
 import { Refused, type Result } from './problems.ts';
@@ -45,6 +45,12 @@ export interface ProjectStore {
     above?: number,
   ) => Promise<Result<object>>;
   readonly backup: (id: string, reason: BackupReason) => Promise<Result<object>>;
+  /** Freezes the project as it is stored under the number it goes out by; a number is used once. */
+  readonly issue: (id: string, edition: Edition) => Promise<Result<object>>;
+  /** An edition as it was issued. */
+  readonly issued: (
+    backupId: number,
+  ) => Promise<Result<{ readonly project: Project; readonly edition: Edition }>>;
   readonly remove: (id: string) => Promise<Result<object>>;
   /** The project, its backups and its list of edits; nothing of it can be brought back from here. */
   readonly erase: (id: string) => Promise<Result<object>>;
@@ -61,7 +67,7 @@ export interface ProjectStore {
 export function createProjectStore(database: Database, clock: () => string): ProjectStore {
   /** States this window tried to store without hearing whether it succeeded. */
   const tried = new Set<string>();
-  const copy = (tables: Tables, row: ProjectRow, reason: BackupReason) =>
+  const copy = (tables: Tables, row: ProjectRow, reason: BackupReason, edition?: Edition) =>
     addBackup(tables, {
       projectId: row.id,
       name: row.name,
@@ -69,6 +75,7 @@ export function createProjectStore(database: Database, clock: () => string): Pro
       reason,
       formatVersion: row.formatVersion,
       document: row.document,
+      ...(edition === undefined ? {} : { edition }),
     });
 
   return {
@@ -187,6 +194,24 @@ export function createProjectStore(database: Database, clock: () => string): Pro
         if (!row) throw new Refused({ kind: 'noSuchProject' });
         await copy(tables, row, reason);
         return {};
+      }),
+
+    issue: (id, edition) =>
+      database.run('writing', async (tables) => {
+        const row = await tables.projects.get(id);
+        if (!row) throw new Refused({ kind: 'noSuchProject' });
+        const all = await tables.backups.where('projectId').equals(id).toArray();
+        if (all.some((backup) => backup.edition?.number === edition.number))
+          throw new Refused({ kind: 'editionTaken', number: edition.number });
+        await copy(tables, row, 'edition', edition);
+        return {};
+      }),
+
+    issued: (backupId) =>
+      database.run('reading', async (tables) => {
+        const backup = await tables.backups.get(backupId);
+        if (!backup?.edition) throw new Refused({ kind: 'noSuchBackup' });
+        return { project: readable(backup).project, edition: backup.edition };
       }),
 
     remove: (id) =>

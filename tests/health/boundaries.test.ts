@@ -90,7 +90,7 @@ const planted: readonly Planted[] = [
   ...banned('exporting', 'react zod node:fs ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts'),
   ...banned('exporting', '../domain/decide/decide.ts'),
   ...banned('cli', '../domain/decide/decide.ts'),
-  allowed('exporting', 'papaparse ../domain/rules/x.ts'),
+  allowed('exporting', 'papaparse hucre/xlsx ../domain/rules/x.ts'),
   ...banned(
     'intake',
     'react zod node:fs hucre ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts ../exporting/x.ts',

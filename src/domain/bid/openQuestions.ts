@@ -6,6 +6,7 @@ import { orderState } from '../schedules/forOrder.ts';
 import { unstated } from '../schedules/itemTerms.ts';
 import { missingKeys } from '../schedules/missing.ts';
 import { counted } from '../text/counted.ts';
+import { midSentence } from '../text/midSentence.ts';
 import type { Bill } from './bill.ts';
 
 /** How far the paper may be relied on. */
@@ -57,10 +58,18 @@ export function openQuestions(
   return [
     ...(without.length > 0 ? [`What is carried for openings without a set: ${without.join(', ')}?`] : []),
     ...(unsigned.length > 0 ? [`Who signs, and when: ${unsigned.join(', ')}?`] : []),
-    ...[...byFact]
-      .toSorted(([, a], [, b]) => b.length - a.length)
-      .map(([label, marks]) => `${label}, not surveyed: ${marks.join(', ')}?`),
+    ...[...byMarks(byFact)].map(([marks, labels]) => `At ${marks}, not surveyed: ${labels.join('; ')}?`),
     ...(finish.length > 0 ? [`Finish of ${counted(finish.length, 'item')}: ${names(finish)}?`] : []),
     ...(keySet.length > 0 ? [`Key set of ${counted(keySet.length, 'item')}: ${names(keySet)}?`] : []),
   ];
+}
+
+/** Facts that the same openings lack are one question. */
+function byMarks(byFact: ReadonlyMap<string, readonly string[]>): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const [label, marks] of byFact) {
+    const key = marks.join(', ');
+    found.set(key, [...(found.get(key) ?? []), midSentence(label)]);
+  }
+  return found;
 }

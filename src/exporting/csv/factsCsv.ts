@@ -10,11 +10,21 @@ type AnyFact = Fact<string | number | boolean>;
  * that is only assumed says so in its cell; "unknown" was asked without an answer; empty was never asked.
  */
 export function factsCsv(project: Project): string {
+  const { head, rows } = surveyTable(project);
+  return csvText(head, rows);
+}
+
+export interface SurveyTable {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export function surveyTable(project: Project): SurveyTable {
   const openings = openingsInOrder(project);
   const keys = factKeys.filter((key) => openings.some((opening) => factOf(opening, key) !== undefined));
-  return csvText(
-    ['mark', 'floor', 'from', 'to', ...keys, 'notes'],
-    openings.map((opening) => [
+  return {
+    head: ['mark', 'floor', 'from', 'to', ...keys, 'notes'],
+    rows: openings.map((opening) => [
       opening.mark,
       nameOf(project.floors, opening.floorId),
       nameOf(project.spaces, opening.fromSpaceId),
@@ -22,7 +32,7 @@ export function factsCsv(project: Project): string {
       ...keys.map((key) => factCell(key, factOf(opening, key))),
       opening.notes,
     ]),
-  );
+  };
 }
 
 function factOf(opening: Opening, key: FactKey): AnyFact | undefined {

@@ -136,8 +136,9 @@ function printed(line: SetLine): PrintedLine {
     name: line.name,
     standard: line.standard,
     says: [line.detail, atMarks(marks)].filter((one) => one !== '').join(' · '),
-    finish: terms.finish,
-    keySet: terms.keySet,
+    // What stays has its finish and its key already.
+    finish: total > 0 ? terms.finish : '',
+    keySet: total > 0 ? terms.keySet : '',
     who: whoInWords(terms),
     section: terms.section,
     rules: line.ruleIds.join(', '),

@@ -1,6 +1,7 @@
 /** What can be printed, in the order in which it is bound. */
 export const sheetIds = [
   'cover',
+  'addendum',
   'schedule',
   'sets',
   'quantities',
@@ -20,6 +21,7 @@ export type SheetId = (typeof sheetIds)[number];
 
 export const sheetNames: Record<SheetId, string> = {
   cover: 'Cover',
+  addendum: 'Addendum',
   schedule: 'Door schedule',
   sets: 'Hardware sets',
   quantities: 'Bill of quantities, bidder’s copy',

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { Bill, BillRow } from '../../domain/bid/bill.ts';
 import { readPrice } from '../../domain/bid/prices.ts';
-import { finishes } from '../../domain/devices/finishes.ts';
 import { itemOf } from '../../domain/devices/items.ts';
 import { type ItemEntryField, itemEntryFields } from '../../domain/model/bid.ts';
 import type { Project } from '../../domain/model/project.ts';
@@ -75,14 +74,13 @@ function ItemFields({ project, item }: { project: Project; item: NonNullable<Bil
   const fields = itemEntryFields.filter(
     (field) => (field !== 'finish' || finished) && (field !== 'keySet' || keyed),
   );
-  const known = `${Object.keys(finishes).join(', ')}.`;
   return fields.map((field) => (
     <TextField
       key={field}
       label={labels[field]}
       at={{ place: `bill/item/${item}/${field}`, href: '#/bill' }}
       value={entry[field]}
-      help={field === 'finish' ? `A code, such as ${known}` : undefined}
+      help={field === 'finish' ? 'A code, such as 626 or 630.' : undefined}
       onKeep={(text) =>
         command(labels[field], [
           { kind: 'putItemEntry', id: item, value: { ...entry, [field]: text.trim() } },

@@ -2,10 +2,16 @@ import { symbolGroups } from '../../exporting/drawing/symbols.ts';
 import { SymbolDrawing } from './Symbol.tsx';
 
 /** What every symbol means. Printed with the schedule, so a stranger with a photocopy can read it. */
-export function Legend({ groups }: { groups?: readonly string[] }) {
+export function Legend({
+  groups,
+  only = symbolGroups,
+}: {
+  groups?: readonly string[];
+  only?: typeof symbolGroups;
+}) {
   return (
     <div className="stack">
-      {symbolGroups
+      {only
         .filter((group) => groups === undefined || groups.includes(group.id))
         .map((group) => (
           <section key={group.id} className="stack stack-tight" aria-label={`Legend: ${group.title}`}>

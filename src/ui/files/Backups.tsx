@@ -16,6 +16,7 @@ const reasons: Record<BackupSummary['reason'], string> = {
   remove: 'when it was removed',
   damaged: 'as found, with damaged parts',
   day: 'first save of a day',
+  edition: 'issued',
 };
 
 /** Of all projects: one that was removed can only be found here. */

@@ -1,16 +1,21 @@
 import { useState } from 'react';
 import { decideAhead, decisionsInBuilding } from '../../app/buildings.ts';
 import { orderedOpenings } from '../../app/derive.ts';
+import { dayOf } from '../../app/today.ts';
+import { billOf } from '../../domain/bid/bill.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
 import { scheduleRows } from '../../domain/schedules/openings.ts';
 import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { sharedEquipment } from '../../domain/schedules/shared.ts';
+import { coverSheet } from '../../exporting/sheets/coverSheet.ts';
 import { factsCsv } from '../../exporting/csv/factsCsv.ts';
 import { scheduleCsv } from '../../exporting/csv/scheduleCsv.ts';
 import { openingLinesCsv, setsCsv } from '../../exporting/csv/setsCsv.ts';
-import { useApp } from '../context.ts';
-import { downloadText, fileName } from './download.ts';
+import { projectParts } from '../../exporting/xlsx/projectParts.ts';
+import { workbookOf } from '../../exporting/xlsx/workbook.ts';
+import { useApp, useApplication } from '../context.ts';
+import { downloadBytes, downloadText, fileName } from './download.ts';
 import { ProgressBar } from './ProgressBar.tsx';
 import { useSteps } from './useSteps.ts';
 
@@ -54,6 +59,7 @@ const tables: readonly {
 
 export function ExportTables() {
   const project = useApp((state) => state.document.project);
+  const app = useApplication();
   const { progress, run, stop } = useSteps();
   const [done, setDone] = useState('');
   const save = async (table: (typeof tables)[number]) => {
@@ -65,8 +71,38 @@ export function ExportTables() {
     downloadText(name, table.text(project));
     setDone(`${name} was handed to the browser to save.`);
   };
+  const saveBook = async (priced: boolean) => {
+    setDone('');
+    const all = await run(orderedOpenings(project), (opening) => void decisionFor(project, opening));
+    if (!all) return setDone('Stopped. Nothing was written.');
+    const decisions = decisionsInBuilding(project);
+    const bill = billOf(project, decisions);
+    const cover = coverSheet(project, decisions, bill, dayOf(app.clock()), new Set(), '');
+    const bytes = await workbookOf(projectParts(project, decisions, bill, cover, priced));
+    const name = fileName(project.name, priced ? 'priced bid.xlsx' : 'bid.xlsx');
+    downloadBytes(name, bytes);
+    setDone(`${name} was handed to the browser to save.`);
+  };
   return (
     <div className="stack">
+      <div className="row">
+        <button
+          type="button"
+          className="button"
+          disabled={progress !== null}
+          onClick={() => void saveBook(false)}
+        >
+          Save workbook for bidders (no prices)
+        </button>
+        <button
+          type="button"
+          className="button"
+          disabled={progress !== null}
+          onClick={() => void saveBook(true)}
+        >
+          Save workbook with prices
+        </button>
+      </div>
       <ul className="file-list">
         {tables.map((table) => (
           <li key={table.name}>

@@ -1,6 +1,15 @@
 /** Hands a text to the browser to be saved under a name. */
 export function downloadText(name: string, text: string, type = 'text/csv;charset=utf-8'): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+  download(name, new Blob([text], { type }));
+}
+
+const workbookType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+export function downloadBytes(name: string, bytes: Uint8Array): void {
+  download(name, new Blob([new Uint8Array(bytes)], { type: workbookType }));
+}
+
+function download(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

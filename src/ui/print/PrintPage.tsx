@@ -2,11 +2,13 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { decisionsInBuilding } from '../../app/buildings.ts';
 import { standingOf } from '../../domain/bid/openQuestions.ts';
 import { dayOf } from '../../app/today.ts';
+import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
 import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { shownRows } from '../schedule/shown.ts';
+import { Editions } from './Editions.tsx';
 import { FewerSets } from './FewerSets.tsx';
 import { PrintChoices } from './PrintChoices.tsx';
 import { SetNumbers } from './SetNumbers.tsx';
@@ -32,6 +34,7 @@ export default function PrintPage() {
   const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(usual);
   const [paper, setPaper] = useState<PaperSize>('tabloid');
+  const [addendum, setAddendum] = useState<AddendumSheet | null>(null);
   const [day] = useState(() => dayOf(clock()));
   // Ticking answers at once; laying out hundreds of sheets follows when there is time.
   const wanted = useDeferredValue(sheets);
@@ -56,6 +59,7 @@ export default function PrintPage() {
       >
         <SetNumbers project={project} decisions={decisions} />
         <FewerSets project={project} />
+        <Editions project={project} onAddendum={setAddendum} />
       </PrintChoices>
       {/* Wider than a phone, so the keyboard must be able to move it. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
@@ -69,6 +73,7 @@ export default function PrintPage() {
             paper={paper}
             day={day}
             otherBasis={otherBasis}
+            addendum={addendum}
           />
         </ErrorPanel>
       </div>

@@ -7,12 +7,14 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { compareProject, otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { billOf } from '../../domain/bid/bill.ts';
+import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { billSheet } from '../../exporting/sheets/billSheet.ts';
 import { coverSheet } from '../../exporting/sheets/coverSheet.ts';
 import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
 import { diagramSheet } from '../../exporting/sheets/diagramSheet.ts';
 import { scheduleSheet } from '../../exporting/sheets/doorSchedule.ts';
 import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
+import { legendSheet } from '../../exporting/sheets/legendSheet.ts';
 import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
 import { powerPaper } from '../../exporting/sheets/powerPaper.ts';
@@ -25,6 +27,7 @@ import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { basisSheet } from '../../exporting/sheets/basisSheet.ts';
 import { Legend } from '../face/Legend.tsx';
 import { BasisTable } from './BasisTable.tsx';
+import { AddendumTable } from './AddendumTable.tsx';
 import { BillTable } from './BillTable.tsx';
 import { Cover } from './Cover.tsx';
 import { BuildingFindings } from './BuildingFindings.tsx';
@@ -48,6 +51,7 @@ interface Props {
   readonly paper: PaperSize;
   readonly day: string;
   readonly otherBasis: OtherBasisChoice | null;
+  readonly addendum: AddendumSheet | null;
 }
 
 /** All sheets that were asked for, in the order in which they are bound. Drawn again only when one of them changed. */
@@ -56,6 +60,9 @@ export const Sheets = memo(function Sheets(props: Props) {
   return (
     <>
       {props.sheets.has('cover') && <CoverPart {...props} />}
+      {props.sheets.has('addendum') && props.addendum && (
+        <AddendumPart {...props} addendum={props.addendum} />
+      )}
       {props.sheets.has('schedule') && <SchedulePart {...props} />}
       {props.sheets.has('sets') && <SetsPart {...props} />}
       {props.sheets.has('quantities') && <BillPart {...props} priced={false} />}
@@ -69,21 +76,43 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('findings') && <FindingsPart {...props} />}
       {props.sheets.has('loads') && <LoadsPart {...props} />}
       {props.sheets.has('basis') && <BasisPart {...props} />}
-      {props.sheets.has('legend') && (
-        <Paper id="legend" paper={props.paper} title={titleBlock(props.project, 'legend', props.day)}>
-          <Legend />
-        </Paper>
-      )}
+      {props.sheets.has('legend') && <LegendPart {...props} />}
     </>
   );
 });
 
-function CoverPart({ project, decisions, paper, day, sheets }: Props) {
+function LegendPart({ project, decisions, paper, day }: Props) {
+  const sheet = useMemo(() => legendSheet(decisions), [decisions]);
+  return (
+    <Paper id="legend" paper={paper} title={titleBlock(project, 'legend', day)}>
+      <Legend only={sheet.groups} />
+      <dl className="legend-words">
+        {sheet.words.map(([word, means]) => (
+          <div key={word}>
+            <dt>{word}</dt>
+            <dd>{means}</dd>
+          </div>
+        ))}
+      </dl>
+    </Paper>
+  );
+}
+
+function CoverPart({ project, decisions, paper, day, sheets, addendum }: Props) {
   const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
-  const sheet = coverSheet(project, decisions, bill, day, sheets, '');
+  const bound = new Set([...sheets].filter((id) => id !== 'addendum' || addendum !== null));
+  const sheet = coverSheet(project, decisions, bill, day, bound, '');
   return (
     <Paper id="cover" paper={paper} title={titleBlock(project, 'cover', day)}>
       <Cover sheet={sheet} />
+    </Paper>
+  );
+}
+
+function AddendumPart({ project, paper, day, addendum }: Props & { readonly addendum: AddendumSheet }) {
+  return (
+    <Paper id="addendum" paper={paper} title={titleBlock(project, 'addendum', day)}>
+      <AddendumTable sheet={addendum} />
     </Paper>
   );
 }
