@@ -73,7 +73,7 @@ export function ExportTables() {
   };
   const saveBook = async (priced: boolean) => {
     setDone('');
-    const all = await run(orderedOpenings(project), (opening) => void decisionFor(project, opening));
+    const all = await run(orderedOpenings(project), (opening) => decideAhead(project, opening));
     if (!all) return setDone('Stopped. Nothing was written.');
     const decisions = decisionsInBuilding(project);
     const bill = billOf(project, decisions);
