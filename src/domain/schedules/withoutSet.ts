@@ -31,7 +31,8 @@ export function withoutSet(project: Project, decisions: Decisions): readonly Wit
   });
 }
 
-function whyNone(decision: Decision): string {
+/** Why nothing is chosen, with the rules that stand against it. */
+export function whyNone(decision: Decision): string {
   const said = (steps: Decision['refers']) =>
     stepsInWords(steps, decision)
       .map((words) => `${words.sentence} ${words.ruleId}`)

@@ -61,6 +61,23 @@ export function borrowedFor(
   return { value, words, from: 'said of the whole building', assumed: false };
 }
 
+/** A label or a preparation is never confirmed along with the rest: two doors alike in all else differ in it. */
+const lookedAtApart: ReadonlySet<FactKey> = new Set([
+  'fireLabel',
+  'fireRatingMin',
+  'frameLabelMin',
+  'exitHardwareFireListed',
+  'strikePrep',
+  'framePrepared',
+  'leafPrepared',
+  'inactiveLeafPrepared',
+  'fieldModificationApproved',
+]);
+
+export function isLookedAtApart(key: FactKey): boolean {
+  return lookedAtApart.has(key);
+}
+
 /** Facts that only stand as assumed here, each as the known fact it becomes when somebody has seen it. */
 export function toConfirm(
   opening: Opening,
