@@ -13,6 +13,8 @@ export interface Preferences {
   readonly look: string;
   /** 'yes' once the first-run tour was ended or skipped. */
   readonly tourSeen: string;
+  /** How the walk asks: '' goes round the door, 'shortest' asks the fewest questions. */
+  readonly walkOrder: string;
   /** What columns of door schedules were taken for by hand, as JSON by heading. */
   readonly columnsByHand: string;
   /** What words of door schedules were said to mean, as JSON by column and word. */

@@ -21,7 +21,7 @@ export function atTheDoor(project: Project, opening: Opening, decision: Decision
       const [way] = waysForward(project, opening, decision, 1);
       return {
         rulesOut: whyNone(decision),
-        cheapest: way ? cheapestInWords(way) : noWayForward,
+        cheapest: way ? cheapestInWords(way) : noWayForward(decision),
         lookAt: (way?.changes ?? []).map(({ fact }) => lookAgain(fact, decision)),
       };
     }

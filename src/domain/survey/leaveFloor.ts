@@ -32,12 +32,13 @@ export interface FloorLeft {
 export function leaveFloor(
   project: Project,
   floorId: string | null,
-  decisionOf: (opening: Opening) => Decision,
+  decisions: ReadonlyMap<string, Decision>,
 ): FloorLeft {
   const here = openingsInOrder(project).filter((one) => one.floorId === floorId);
   const lists = { done: [], open: [], revisit: [], unlawful: [] } as Record<string, DoorLeft[]>;
   for (const opening of here) {
-    const decision = decisionOf(opening);
+    const decision = decisions.get(opening.id);
+    if (!decision) continue;
     const door = (why: string): DoorLeft => ({ id: opening.id, mark: opening.mark, why });
     const unlawful = decision.findings.filter(({ rule }) => rule.id === R165.id);
     if (unlawful.length > 0)

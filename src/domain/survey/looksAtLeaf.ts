@@ -1,4 +1,5 @@
 import type { FactValues } from '../model/fields.ts';
+import { labelsAsStamped } from './labels.ts';
 import type { Look, Preset } from './look.ts';
 
 /**
@@ -25,16 +26,6 @@ const single = { doorType: 'single', leafWidthIn: 36, leafHeightIn: 84 } as cons
 const pair = { doorType: 'pair', leafWidthIn: 36, leafHeightIn: 84 } as const;
 const metalFrame = { frameMaterial: 'hollowMetal' } as const;
 const storefront = { leafMaterial: 'aluminiumNarrow', frameMaterial: 'aluminium' } as const;
-
-/** As it is stamped on the label, and the minutes it stands for. */
-export const labelsAsStamped: readonly (readonly [minutes: number, stamped: string])[] = [
-  [20, '20 MIN'],
-  [30, '30 MIN'],
-  [45, '3/4 HR'],
-  [60, '1 HR'],
-  [90, '1-1/2 HR'],
-  [180, '3 HR'],
-];
 
 const sizes: readonly (readonly [width: number, height: number])[] = [
   [36, 84],

@@ -64,3 +64,10 @@ export function floorDoubt(project: Project, opening: Opening): FloorDoubt | und
     move: `Put it on “${floor.name}”`,
   };
 }
+
+export const nextDoorWords = {
+  fresh: (mark: string) => `Next: ${mark}, from the start`,
+  same: (mark: string, like: string) => `Next: ${mark}, the same as ${like}`,
+  several: 'Several the same …',
+  makeUsual: 'Make this door the usual of the building',
+} as const;

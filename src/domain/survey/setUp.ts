@@ -83,6 +83,15 @@ const buildingLooks: readonly Look[] = [
     ],
   },
   {
+    id: 'place',
+    station: 'wall',
+    ask: 'Where are most of the doors?',
+    presets: [
+      { label: 'Inside, in gypsum walls', facts: { exterior: false, wallConstruction: 'gypsum' } },
+      { label: 'Inside, in masonry walls', facts: { exterior: false, wallConstruction: 'masonry' } },
+    ],
+  },
+  {
     id: 'basis',
     station: 'building',
     ask: 'Is the code basis confirmed with the authority?',
@@ -98,9 +107,9 @@ const buildingLooks: readonly Look[] = [
 ];
 
 /** Looks at a door that are asked of most doors at once, in set-up. */
-const usualIds: ReadonlySet<string> = new Set(['wishes', 'need', 'leafAndFrame', 'head']);
+const usualIds: ReadonlySet<string> = new Set(['place', 'wishes', 'need', 'leafAndFrame', 'head']);
 
-const setUpLooks: readonly Look[] = [...buildingLooks, ...looks.filter((look) => usualIds.has(look.id))];
+const setUpLooks: readonly Look[] = [...buildingLooks, ...looks.filter(({ id }) => usualIds.has(id))];
 
 /** What is not said yet of the building and of its usual door; each is passed over by one press. */
 export function setUpLeft(project: Project, passedOver: ReadonlySet<string>): readonly Look[] {

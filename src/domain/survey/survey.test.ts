@@ -3,7 +3,15 @@ import { readFact } from './readFact.ts';
 import { known, unknown } from '../model/fact.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
-import { alsoWritten, howToWrite, usualAmountsOf, valueForSurveyor } from './amounts.ts';
+import {
+  alsoWritten,
+  amountAsStamped,
+  howToWrite,
+  stepOf,
+  stepped,
+  usualAmountsOf,
+  valueForSurveyor,
+} from './amounts.ts';
 import { answersGiven, toConfirm } from './answers.ts';
 import { choiceGroupsOf, findChoices } from './choiceGroups.ts';
 import { emptyBeside, factsLike, takenOver } from './takeOver.ts';
@@ -73,12 +81,30 @@ test('every example of how to write a number can be written so', () => {
 
 test('a rating that is offered as one press is one that can be stored', () => {
   const offering = factKeys.filter((key) => usualAmountsOf(key).length > 0);
-  expect(offering).toEqual(['fireRatingMin', 'frameLabelMin', 'wallRatingMin']);
+  expect(offering).toEqual(expect.arrayContaining(['fireRatingMin', 'leafWidthIn', 'latchProjectionIn']));
   for (const key of offering) {
     for (const amount of usualAmountsOf(key)) {
       expect(readFact(key, String(amount))).toEqual({ ok: true, fact: known(amount) });
     }
   }
+});
+
+test('a label is offered as it is stamped, a length as the tape says it, and a step stays in range', () => {
+  expect(usualAmountsOf('fireRatingMin').map((one) => amountAsStamped('fireRatingMin', one))).toEqual([
+    'None',
+    '20 MIN',
+    '30 MIN',
+    '3/4 HR',
+    '1 HR',
+    '1-1/2 HR',
+    '3 HR',
+  ]);
+  expect(amountAsStamped('leafThicknessIn', 1.75)).toBe('1 3/4"');
+  expect(amountAsStamped('distanceToSupplyFt', 100)).toBe('100');
+  expect(stepped('leafWidthIn', '36', 1)).toBe('37');
+  expect(stepped('latchProjectionIn', '', 1)).toBe('0.5');
+  expect(stepped('latchProjectionIn', '0', -1)).toBe('0');
+  expect(stepOf('latch')).toBeUndefined();
 });
 
 test('the next opening of a walk is on the same floor and has nothing else of the last', () => {

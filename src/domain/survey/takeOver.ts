@@ -3,6 +3,9 @@ import { counted } from '../text/counted.ts';
 import type { FieldGroup } from '../model/field.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
+import { startSentence } from '../text/midSentence.ts';
+import { sayFact } from './sayFact.ts';
+import { stationOf, stationOrder, stations } from './stations.ts';
 import type { Opening } from '../model/project.ts';
 
 type Value = string | number | boolean;
@@ -98,3 +101,22 @@ export function confirmAllInWords(count: number): string {
 
 /** Said where a new opening is begun as a copy. */
 export const sameAsInWords = 'Copied facts are assumed until you confirm them at the door.';
+
+export const confirmWords = {
+  look: (count: number) =>
+    `Look at the door: ${counted(count, 'fact is', 'facts are')} taken over. Correct what differs.`,
+  confirm: 'All of it is so here',
+  apart: 'Label and preparation: looked at here?',
+  confirmApart: 'Looked at: the same here',
+} as const;
+
+/** What was taken over, a line for each station of the door, so that all of it is read before it is confirmed. */
+export function linesToConfirm(
+  facts: readonly { readonly key: FactKey; readonly fact: Fact<Value> }[],
+): readonly { readonly name: string; readonly says: string }[] {
+  return stationOrder.flatMap((station) => {
+    const here = facts.filter(({ key }) => stationOf(key) === station);
+    const said = here.map(({ key, fact }) => (fact.is === 'unknown' ? '' : sayFact(key, fact.value)));
+    return said.length === 0 ? [] : [{ name: stations[station], says: startSentence(`${said.join('; ')}.`) }];
+  });
+}

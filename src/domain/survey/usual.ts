@@ -1,9 +1,9 @@
-import { valueForSurveyor } from './amounts.ts';
 import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, factKeys, fieldInfo, type FactValues } from '../model/fields.ts';
+import { type FactKey, factKeys, type FactValues } from '../model/fields.ts';
 import type { Project } from '../model/project.ts';
 import { midSentence, startSentence } from '../text/midSentence.ts';
 import type { Look } from './look.ts';
+import { sayFact } from './sayFact.ts';
 
 type Value = string | number | boolean;
 
@@ -66,14 +66,8 @@ export function usualLooks({ usual }: Pick<Project, 'usual'>): readonly Look[] {
 
 /** Facts in one line, as somebody reads them at the door: "Hollow metal, 36 in × 84 in, closer …". */
 export function inWords(facts: FactValues): string {
-  const said = (Object.entries(facts) as [FactKey, Value][]).map(([key, value]) => sayOne(key, value));
+  const said = (Object.entries(facts) as [FactKey, Value][]).map(([key, value]) => sayFact(key, value));
   return startSentence(said.join('; '));
-}
-
-function sayOne(key: FactKey, value: Value): string {
-  const { label, kind } = fieldInfo(key);
-  if (kind === 'yesNo') return value === true ? midSentence(label) : `${midSentence(label)}: no`;
-  return `${midSentence(label)} ${midSentence(valueForSurveyor(key, value))}`;
 }
 
 /** What a finished door would have the building's usual say, in the order of the survey. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { officeDoor, officeProject } from '../../../scripts/proof/officeDoor.ts';
 import { applyEdits } from '../commands/command.ts';
-import { decide } from '../decide/decide.ts';
+import { decide, decideAll } from '../decide/decide.ts';
 import { known, unknown } from '../model/fact.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
@@ -70,7 +70,7 @@ describe('leaving the floor', () => {
       at('4', {}),
     ];
     const project = { ...officeProject, openings: Object.fromEntries(doors.map((one) => [one.id, one])) };
-    const left = leaveFloor(project, null, (opening) => decide(project, opening));
+    const left = leaveFloor(project, null, decideAll(project));
     const marks = (list: readonly { mark: string }[]) => list.map((one) => one.mark);
     expect(marks(left.done)).toEqual(['1', '2']);
     expect(marks(left.unlawful)).toEqual(['2']);

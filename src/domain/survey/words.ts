@@ -7,6 +7,10 @@ export const surveyWords = {
   whatTheyMean: 'What do these mean?',
   /** The same beside a label, where there is little room. */
   meanings: 'Meanings',
+  noneOfThese: 'None of these, or I can’t tell: ask one by one',
+  onePressAll: 'One press answers all that stands in it.',
+  roundTheDoor: 'Round the door',
+  shortestWay: 'Fewest questions',
   nothingAnswered: 'Nothing answered yet.',
   secureSide: 'Where the credential is read',
   egressSide: 'Where people leave from',

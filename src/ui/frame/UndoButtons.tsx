@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { redoAndSay, undoAndSay } from '../../app/undoAndSay.ts';
 import { useApp, useStore } from '../context.ts';
 
 /** Undo and redo, with what they would take back or bring again; Ctrl+Z works everywhere but in a text being typed. */
@@ -13,8 +14,8 @@ export function UndoButtons() {
       const target = event.target as HTMLElement | null;
       if (target?.matches('input[type="text"], input:not([type]), textarea')) return;
       const key = event.key.toLowerCase();
-      if (key === 'z' && !event.shiftKey) store.getState().undo();
-      else if (key === 'y' || (key === 'z' && event.shiftKey)) store.getState().redo();
+      if (key === 'z' && !event.shiftKey) undoAndSay(store);
+      else if (key === 'y' || (key === 'z' && event.shiftKey)) redoAndSay(store);
       else return;
       event.preventDefault();
     };
@@ -28,7 +29,7 @@ export function UndoButtons() {
         className="button button-small"
         disabled={last === undefined}
         title={last === undefined ? 'Nothing to undo' : `Undo: ${last} (Ctrl+Z)`}
-        onClick={() => store.getState().undo()}
+        onClick={() => undoAndSay(store)}
       >
         Undo
       </button>
@@ -37,7 +38,7 @@ export function UndoButtons() {
         className="button button-small"
         disabled={next === undefined}
         title={next === undefined ? 'Nothing to redo' : `Redo: ${next} (Ctrl+Shift+Z)`}
-        onClick={() => store.getState().redo()}
+        onClick={() => redoAndSay(store)}
       >
         Redo
       </button>

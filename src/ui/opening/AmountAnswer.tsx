@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
-import { usualAmountsOf } from '../../domain/survey/amounts.ts';
+import { amountAsStamped, stepOf, stepped, usualAmountsOf } from '../../domain/survey/amounts.ts';
 import { alsoTyped } from '../../domain/survey/readFact.ts';
 import { DraftNote } from '../parts/DraftNote.tsx';
 import { type DraftPlace, useDraft } from '../parts/useDraft.ts';
@@ -34,26 +34,32 @@ export function AmountAnswer({ fact, at, labelledBy, stored, invalid, onAnswer, 
       }}
     >
       {usual.length > 0 && (
-        <div className="answer answer-line">
+        <div className="answer answer-line answer-amounts">
           {usual.map((amount) => (
             <button
               key={amount}
               type="button"
               aria-pressed={stored === String(amount)}
-              aria-label={`${amount} ${unit}`}
+              aria-label={`${amountAsStamped(fact, amount)}, ${amount} ${unit}`}
               onClick={() => answer(String(amount))}
             >
-              {amount}
+              {amountAsStamped(fact, amount)}
             </button>
           ))}
         </div>
       )}
       <span className="with-unit">
+        {stepOf(fact) !== undefined && (
+          <>
+            <Step label="Less" sign="−" onStep={() => draft.type(stepped(fact, draft.value, -1))} />
+            <Step label="More" sign="+" onStep={() => draft.type(stepped(fact, draft.value, 1))} />
+          </>
+        )}
         <input
           className="input"
           aria-labelledby={labelledBy}
           aria-invalid={invalid}
-          inputMode={unit === 'in' ? 'text' : 'decimal'}
+          inputMode="decimal"
           enterKeyHint="done"
           autoComplete="off"
           value={draft.value}
@@ -71,5 +77,13 @@ export function AmountAnswer({ fact, at, labelledBy, stored, invalid, onAnswer, 
         {cannotTell}
       </div>
     </form>
+  );
+}
+
+function Step({ label, sign, onStep }: { label: string; sign: string; onStep: () => void }) {
+  return (
+    <button type="button" className="button step-button" aria-label={label} onClick={onStep}>
+      {sign}
+    </button>
   );
 }

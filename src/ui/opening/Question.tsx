@@ -1,6 +1,7 @@
 import { type ReactNode, type RefObject, useId, useState } from 'react';
 import { howToWrite } from '../../domain/survey/amounts.ts';
 import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
+import { drawingOfFact } from '../../domain/survey/lookDrawings.ts';
 import { readFact } from '../../domain/survey/readFact.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
@@ -11,6 +12,7 @@ import { AmountAnswer } from './AmountAnswer.tsx';
 import { shownValue } from './answers.ts';
 import { AnswerList } from './AnswerList.tsx';
 import { AnswersMean } from './AnswersMean.tsx';
+import { LookDrawings } from './LookDrawings.tsx';
 import { placeOfFact } from './placeOfFact.ts';
 import './question.css';
 import type { SurveyFact } from './useAnswer.ts';
@@ -62,7 +64,7 @@ export function Question({ fact, of, value, findings = [], onAnswer, headingRef,
           {info.kind === 'number' && <p className="field-help">{howToWrite(fact)}</p>}
         </div>
       </div>
-      <AnswersMean fact={fact} />
+      <LookDrawings of={drawingOfFact(fact)} />
       {groups ? (
         <AnswerList groups={groups} stored={stored} onAnswer={answer} cannotTell={cannotTell} />
       ) : (
@@ -76,6 +78,7 @@ export function Question({ fact, of, value, findings = [], onAnswer, headingRef,
           cannotTell={cannotTell}
         />
       )}
+      <AnswersMean fact={fact} />
       {problem !== '' && (
         <p role="alert" className="field-error">
           {problem}

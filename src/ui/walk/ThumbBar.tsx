@@ -1,3 +1,4 @@
+import { undoAndSay } from '../../app/undoAndSay.ts';
 import type { ShownState } from '../../domain/decide/words.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
@@ -46,7 +47,8 @@ function UndoHere({ openingId }: { openingId: string }) {
   const store = useStore();
   const last = useApp((state) => state.document.past.at(-1)?.command);
   const here = last?.edits.some(
-    (edit) => edit.kind === 'setBuildingFact' || ('id' in edit && edit.id === openingId),
+    (edit) =>
+      edit.kind === 'setBuildingFact' || edit.kind === 'setUsual' || ('id' in edit && edit.id === openingId),
   );
   return (
     <button
@@ -54,7 +56,7 @@ function UndoHere({ openingId }: { openingId: string }) {
       className="button"
       disabled={!here}
       aria-label={here && last ? `Undo: ${last.label}` : 'Nothing to undo here'}
-      onClick={() => store.getState().undo()}
+      onClick={() => undoAndSay(store)}
     >
       Undo
     </button>

@@ -1,26 +1,33 @@
-import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import { reportFor } from '../../app/reports.ts';
 import { shownStateWords } from '../../domain/decide/words.ts';
-import { askedForOrder, asksForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
-import type { Fact } from '../../domain/model/fact.ts';
-import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import type { FactKey } from '../../domain/model/fields.ts';
+import { asksForOrder } from '../../domain/survey/nextQuestion.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { answersGiven } from '../../domain/survey/answers.ts';
+import { floorDoubt, nextDoorWords } from '../../domain/survey/nextDoor.ts';
 import { placeOf } from '../../domain/survey/place.ts';
 import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
-import { ConfirmAll } from '../opening/ConfirmAll.tsx';
+import { usualFrom } from '../../domain/survey/usual.ts';
+import { surveyWords } from '../../domain/survey/words.ts';
+import { useStore } from '../context.ts';
 import { Notes } from '../opening/Notes.tsx';
 import { NothingMore } from '../opening/NothingMore.tsx';
 import { PlacePicks } from '../opening/PlacePicks.tsx';
-import { Question } from '../opening/Question.tsx';
-import { useAnswer } from '../opening/useAnswer.ts';
 import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { useStartAtTop } from '../parts/useStartAtTop.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
 import { AnswersGiven } from './AnswersGiven.tsx';
+import { Asked } from './Asked.tsx';
+import { Confirm } from './Confirm.tsx';
 import { Contradictions } from './Contradictions.tsx';
+import { DoorLines } from './DoorLines.tsx';
+import { FloorLeft } from './FloorLeft.tsx';
+import { NewPlace } from './NewPlace.tsx';
+import { NextDoor } from './NextDoor.tsx';
 import { ThumbBar } from './ThumbBar.tsx';
+import { useStop } from './useStop.ts';
 import { WalkDrawing } from './WalkDrawing.tsx';
 
 interface Props {
@@ -31,65 +38,77 @@ interface Props {
 
 export function WalkOpening({ project, opening, order }: Props) {
   const top = useStartAtTop();
+  const store = useStore();
   const { decision, state } = useDecision(opening.id);
   const report = reportFor(decision);
-  const next = useMemo(() => nextQuestion(project, opening, decision), [project, opening, decision]);
+  const asking = useStop(project, opening, decision);
   /** An answer that is being corrected; it is asked in place of the next question. */
   const [again, setAgain] = useState<FactKey | null>(null);
-  const asked = again ?? next;
-  const forOrder = again === null && next !== undefined && asksForOrder(decision);
-  const heading = useFocusOn(asked ?? 'done', top, decision.state === 'refused');
+  const asked = again ?? asking.ask;
+  const what = again ?? (asking.ask?.kind === 'look' ? asking.ask.look.id : asking.ask?.key) ?? 'done';
+  const forOrder = again === null && asking.ask?.kind === 'fact' && asksForOrder(decision);
+  const heading = useFocusOn(what, top, decision.state === 'refused');
   const given = answersGiven(opening);
-  const answer = useAnswer(opening);
-  const answerAsked = (key: FactKey) => (fact: Parameters<ReturnType<typeof answer>>[0]) => {
-    const says = answer(key)(fact);
-    if (says === undefined) setAgain(null);
-    return says;
-  };
-  const stored = (key: FactKey) =>
-    (fieldInfo(key).scope === 'building' ? project.building[key] : opening.facts[key]) as
-      | Fact<unknown>
-      | undefined;
+  const doubt = floorDoubt(project, opening);
+  const makeUsual = () =>
+    store.getState().dispatch(
+      `The usual: ${opening.mark}`,
+      usualFrom(opening.facts).map(({ key, fact }) => ({ kind: 'setUsual', fact: key, value: fact })),
+    );
 
   return (
     <>
       <div className="sheet-body stack">
         <div className="row row-baseline">
-          <h1 ref={top} tabIndex={-1} className="mark mark-large">
+          <h1 ref={top} tabIndex={-1} className="mark mark-large walk-mark">
             {opening.mark}
           </h1>
           <details className="walk-place">
             <summary>{placeOf(project, opening)}</summary>
             <div className="row opening-head">
               <PlacePicks project={project} opening={opening} />
+              <NewPlace project={project} opening={opening} />
             </div>
           </details>
         </div>
-        <Contradictions findings={report.findings} onMend={setAgain} />
-        <section className="section next-question" aria-label="Next question">
-          {forOrder && <p className="note">{askedForOrder}</p>}
-          {asked ? (
-            <Question
-              key={asked}
-              fact={asked}
-              of={opening}
-              value={stored(asked)}
-              findings={report.findings.filter((finding) => finding.field === asked)}
-              onAnswer={answerAsked(asked)}
-              headingRef={heading}
+        {doubt && (
+          <p className="remark row">
+            <span>{doubt.says}</span>
+            <button
+              type="button"
+              className="button"
+              onClick={() =>
+                store
+                  .getState()
+                  .dispatch(`${opening.mark}: place`, [
+                    { kind: 'setOpening', id: opening.id, field: 'floorId', value: doubt.floorId },
+                  ])
+              }
             >
-              {again && (
-                <button type="button" className="button self-start" onClick={() => setAgain(null)}>
-                  Leave as is
-                </button>
-              )}
-            </Question>
+              {doubt.move}
+            </button>
+          </p>
+        )}
+        <DoorLines project={project} opening={opening} decision={decision} onAsk={setAgain} />
+        <Contradictions findings={report.findings} onMend={setAgain} />
+        <Confirm opening={opening} />
+        <section className="section next-question" aria-label="Next question">
+          {asked ? (
+            <Asked
+              project={project}
+              opening={opening}
+              asking={asking}
+              report={report}
+              forOrder={forOrder}
+              again={again}
+              onAgain={setAgain}
+              headingRef={heading}
+            />
           ) : (
             <NothingMore end={surveyEnd(project, opening, decision)} headingRef={heading} onAsk={setAgain} />
           )}
         </section>
-        <ConfirmAll opening={opening} />
-        {!asked && <NewOpening goesTo="walk" likeId={opening.id} />}
+        {!asked && <NextDoor project={project} opening={opening} />}
         <AnswersGiven answers={given} onChange={setAgain} />
         <section className="section" aria-label="Decision">
           <DecisionStateMark state={state} large />
@@ -108,7 +127,23 @@ export function WalkOpening({ project, opening, order }: Props) {
         </section>
         <Notes opening={opening} />
         <WalkDrawing decision={decision} />
-        {asked && <NewOpening goesTo="walk" likeId={opening.id} />}
+        <FloorLeft project={project} floorId={opening.floorId} />
+        <div className="row">
+          <button
+            type="button"
+            className="button"
+            aria-pressed={asking.shortest}
+            onClick={() => asking.setShortest(!asking.shortest)}
+          >
+            {surveyWords.shortestWay}
+          </button>
+          {!asked && usualFrom(opening.facts).length > 0 && (
+            <button type="button" className="button" onClick={makeUsual}>
+              {nextDoorWords.makeUsual}
+            </button>
+          )}
+        </div>
+        <NewOpening goesTo="walk" likeId={opening.id} />
       </div>
       <ThumbBar opening={opening} order={order} state={state} headline={report.headline} />
     </>

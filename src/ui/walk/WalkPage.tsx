@@ -1,6 +1,7 @@
 import { orderedOpenings } from '../../app/derive.ts';
 import { useApp } from '../context.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
+import { SetUp } from './SetUp.tsx';
 import './walk.css';
 import { WalkOpening } from './WalkOpening.tsx';
 
@@ -32,6 +33,7 @@ export default function WalkPage() {
               </>
             )}
           </div>
+          {order.length === 0 && <SetUp project={project} />}
           <NewOpening goesTo="walk" />
         </div>
       )}

@@ -1,0 +1,22 @@
+import { test } from 'playwright/test';
+test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, actionTimeout: 20_000 });
+test('shots', async ({ page }) => {
+  await page.goto('#/walk/opening-103');
+  await page.getByRole('button', { name: 'Skip the tour' }).tap();
+  await page.getByText(/^Earlier answers/).tap();
+  await page.getByRole('button', { name: 'Change Fire rating of the door' }).tap();
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: '/tmp/s1.png', fullPage: true });
+  await page.getByRole('button', { name: 'New opening' }).tap();
+  await page.getByRole('combobox', { name: 'Facts' }).selectOption({ label: 'Start empty' });
+  await page.getByRole('textbox', { name: 'Mark', exact: true }).fill('ZZ');
+  await page.getByRole('button', { name: 'Add', exact: true }).tap();
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: '/tmp/s2.png' });
+  const q = page.getByRole('region', { name: 'Next question' });
+  await q.getByRole('button', { name: 'Controlled', exact: true }).tap();
+  await q.getByRole('button', { name: /^Reader outside, locked/ }).tap();
+  await q.getByRole('button', { name: /^Hollow metal leaf/ }).tap();
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: '/tmp/s3.png' });
+});
