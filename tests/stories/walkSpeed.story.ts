@@ -61,8 +61,12 @@ test('set-up, an ordinary office door, the next like it, and ten at once', async
   await page.getByRole('button', { name: 'Skip the tour' }).tap();
   await finger.type('New project', 'Walked office');
   await finger.press('Start');
-  await expect(page.getByRole('link', { name: 'Latchward, Walked office' })).toBeVisible({ timeout: 20_000 });
-  await page.goto('#/walk');
+  await expect(page.getByRole('heading', { level: 1, name: 'Walked office' })).toBeVisible({
+    timeout: 20_000,
+  });
+  await finger.press('Menu, now at Project');
+  await page.getByRole('link', { name: 'Walk', exact: true }).first().tap();
+  finger.taps++;
 
   // Set-up before the first door.
   for (const name of [

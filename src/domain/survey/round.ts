@@ -80,7 +80,9 @@ function stationOfAsk(ask: Ask): Station {
 }
 
 /** "Edge and label, 2 of 3; 7 to go". */
-export function progressInWords({ station, number, ofStation, toGo }: Stop): string {
+export function progressInWords({ station, ask, number, ofStation, toGo }: Stop): string {
+  // Before anybody said what is wanted, nobody can say how much there is to ask.
+  if (ask.kind === 'look' && ask.look.lead === 'control') return stations[station];
   return `${stations[station]}, ${number} of ${ofStation}; ${toGo} to go`;
 }
 

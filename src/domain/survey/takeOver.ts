@@ -93,12 +93,6 @@ export function takenOverInWords(count: number, mark: string): string {
   return `${counted(count, 'fact was', 'facts were')} copied from ${mark}. Undo removes them.`;
 }
 
-export function confirmAllInWords(count: number): string {
-  return count === 1
-    ? '1 fact is only assumed here. Look at the door, then confirm it.'
-    : `${count} facts are only assumed here. Look at the door, correct what differs, then confirm the rest.`;
-}
-
 /** Said where a new opening is begun as a copy. */
 export const sameAsInWords = 'Copied facts are assumed until you confirm them at the door.';
 

@@ -11,6 +11,7 @@ import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
 import { usualFrom } from '../../domain/survey/usual.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import { useStore } from '../context.ts';
+import { ConfirmAll } from '../opening/ConfirmAll.tsx';
 import { Notes } from '../opening/Notes.tsx';
 import { NothingMore } from '../opening/NothingMore.tsx';
 import { PlacePicks } from '../opening/PlacePicks.tsx';
@@ -20,7 +21,6 @@ import { useStartAtTop } from '../parts/useStartAtTop.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
 import { AnswersGiven } from './AnswersGiven.tsx';
 import { Asked } from './Asked.tsx';
-import { Confirm } from './Confirm.tsx';
 import { Contradictions } from './Contradictions.tsx';
 import { DoorLines } from './DoorLines.tsx';
 import { FloorLeft } from './FloorLeft.tsx';
@@ -91,7 +91,7 @@ export function WalkOpening({ project, opening, order }: Props) {
         )}
         <DoorLines project={project} opening={opening} decision={decision} onAsk={setAgain} />
         <Contradictions findings={report.findings} onMend={setAgain} />
-        <Confirm opening={opening} />
+        <ConfirmAll opening={opening} />
         <section className="section next-question" aria-label="Next question">
           {asked ? (
             <Asked
