@@ -6,13 +6,13 @@ import type { PageId } from '../domain/manual/pages.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';
-import { OpeningPage } from './opening/OpeningPage.tsx';
 import { lazyPage, loadAllPages } from './frame/lazyPage.ts';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
 import { ParkedDrafts } from './parts/ParkedDrafts.tsx';
 import { Notices } from './parts/Tell.tsx';
-import { SchedulePage } from './schedule/SchedulePage.tsx';
 
+const SchedulePage = lazyPage(() => import('./schedule/SchedulePage.tsx'));
+const OpeningPage = lazyPage(() => import('./opening/OpeningPage.tsx'));
 const WalkPage = lazyPage(() => import('./walk/WalkPage.tsx'));
 const ProjectPage = lazyPage(() => import('./project/ProjectPage.tsx'));
 const ReviewPage = lazyPage(() => import('./review/ReviewPage.tsx'));

@@ -20,7 +20,7 @@ import { SpacesLeft } from './SpacesLeft.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
 
 /** One opening: its survey on the left, what follows from it on the right; on a phone one below the other. */
-export function OpeningPage() {
+export default function OpeningPage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const id = useApp((state) => state.session.selectedId);

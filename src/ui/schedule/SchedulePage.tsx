@@ -5,7 +5,7 @@ import { NewOpening } from './NewOpening.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
 import { shownRows, shows } from './shown.ts';
 
-export function SchedulePage() {
+export default function SchedulePage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
