@@ -95,7 +95,7 @@ test('set-up, an ordinary office door, the next like it, and ten at once', async
   await finger.answer(/^As usual: /);
   await finger.answer('Cylindrical lever, outside always locked');
   await finger.answer('No label on leaf or frame, and none is called for');
-  await finger.answer(/^4-7\/8 cut-out, latch 1\/2 in, sounds hollow/);
+  await finger.answer(/^4-7\/8 cutout, latch 1\/2 in, sounds hollow/);
   await finger.answer('Ordinary inside wall, gypsum, not rated');
   await finger.answer(/^Office or ordinary room/);
   await expect(complete(page)).toBeVisible();

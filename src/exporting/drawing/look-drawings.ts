@@ -51,14 +51,14 @@ export const lookDrawings: Readonly<Record<DrawingOfLook, readonly FaceSymbol[]>
   strike: [
     drawn(
       '4-7/8 × 1-1/4 in',
-      'Height and width of the cut-out in the frame',
+      'Height and width of the cutout in the frame',
       heavy('M4 1V23'),
       line('M8 4H14V20H8Z'),
       thin('M17 4H20M17 20H20M18.5 4V20M8 22H14'),
     ),
     drawn(
       '2-3/4 × 1-1/8 in',
-      'The short cut-out of light locks',
+      'The short cutout of light locks',
       heavy('M4 1V23'),
       line('M8 8H13V16H8Z'),
       thin('M17 8H20M17 16H20M18.5 8V16M8 22H13'),
