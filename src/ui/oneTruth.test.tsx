@@ -7,9 +7,9 @@ import { known } from '../domain/model/fact.ts';
 import type { Project } from '../domain/model/project.ts';
 import { scheduleRows } from '../domain/schedules/openings.ts';
 import { lobbyTrap, stairTrap } from '../domain/testing/smallBuilding.ts';
-import { OpeningPage } from './opening/OpeningPage.tsx';
+import OpeningPage from './opening/OpeningPage.tsx';
 import ReviewPage from './review/ReviewPage.tsx';
-import { SchedulePage } from './schedule/SchedulePage.tsx';
+import SchedulePage from './schedule/SchedulePage.tsx';
 import WalkPage from './walk/WalkPage.tsx';
 
 // The rows in sight are found by measuring, and jsdom measures nothing.
