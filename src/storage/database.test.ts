@@ -1,5 +1,5 @@
 import { Dexie } from 'dexie';
-import { IDBKeyRange } from 'fake-indexeddb';
+import { IDBDatabase, IDBKeyRange } from 'fake-indexeddb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { answerLimitsS, createDatabase, databaseVersion, type ProjectRow } from './database.ts';
 import { storageProblemInWords } from './problems.ts';
@@ -118,6 +118,26 @@ test('a database that never answers ends in a sentence, and the same opening ser
   const result = await opened;
   expect(result.ok ? '' : storageProblemInWords(result.problem)).toMatch(/not answered for 8 seconds/);
 });
+
+test.each(['reading', 'writing'] as const)(
+  'a database that hangs while %s ends in a sentence',
+  async (doing) => {
+    const clock = handTimers();
+    const { indexedDB } = browser;
+    const database = createDatabase({ indexedDB, IDBKeyRange, timers: clock.timers });
+    await database.open();
+    vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(
+      () => new EventTarget() as ReturnType<IDBDatabase['transaction']>,
+    );
+    const asked = database.run(doing, async (tables) => ({ count: await tables.projects.count() }));
+    await clock.settle();
+    await clock.pass(answerLimitsS[doing] * 1000);
+    const result = await asked;
+    expect(result.ok ? '' : storageProblemInWords(result.problem)).toMatch(/not answered for|could not be/);
+    vi.restoreAllMocks();
+    database.close();
+  },
+);
 
 describe('another window brings a newer version', () => {
   test('the last edits are flushed, then the database is given up for good', async () => {
