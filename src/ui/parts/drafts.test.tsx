@@ -55,7 +55,7 @@ const kinds: [string, Parameters<typeof Everything>[0]['which'], (shown: Shown) 
     async ({ user }) => {
       const button = screen.queryByRole('button', { name: /new amendment/i });
       if (button) await user.click(button);
-      return screen.findByRole('textbox', { name: /What it asks/ });
+      return screen.findByRole('textbox', { name: /What it requires/ });
     },
   ],
   [
