@@ -11,5 +11,6 @@ import { R77 } from './R-77-electrical-rooms-ibc-2018.ts';
 import { R78 } from './R-78-panic-hardware-that-is-not-required.ts';
 import { R79 } from './R-79-a-strike-frees-one-point.ts';
 import { R80 } from './R-80-no-button-before-the-bar.ts';
+import { R171 } from './R-171-a-double-acting-leaf-carries-no-bar.ts';
 
-export const panicRules: readonly Rule[] = [R69, R70, R71, R72, R73, R74, R75, R76, R77, R78, R79, R80];
+export const panicRules: readonly Rule[] = [R69, R70, R71, R72, R73, R74, R75, R76, R77, R78, R79, R80, R171];

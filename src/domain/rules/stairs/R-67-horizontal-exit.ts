@@ -1,5 +1,5 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, no, not, under as below } from '../../logic/condition.ts';
+import { all, is, no, not, under as below, yes } from '../../logic/condition.ts';
 import { cases, defineRule } from '../rule.ts';
 
 const door = { egressRole: 'horizontalExit' } as const;
@@ -42,6 +42,18 @@ export const R67 = defineRule({
       effect: 'caution',
       when: all(here, no('swingsWithEgress'), not(is('doorType', 'doubleEgressPair'))),
       says: 'The leaf swings against egress: a horizontal exit swings with it, or is a double-egress pair.',
+    },
+    {
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(
+        here,
+        yes('isSwinging'),
+        is('exitDirection', 'both'),
+        not(is('doorType', 'doubleEgressPair')),
+      ),
+      says: 'People pass this horizontal exit both ways, and its leaf swings with egress one way only: a reviewer asks for a double-egress pair or a second opening that swings the other way.',
     },
   ],
   cases: cases(
@@ -110,5 +122,42 @@ export const R67 = defineRule({
       { clause: 'd' },
     ],
     ['swing not surveyed', { ...door, doorType: 'single' }, 'unknown', { clause: 'd' }],
+    [
+      'single leaf, both ways',
+      { ...door, doorType: 'single', exitDirection: 'both' },
+      'yes',
+      { clause: 'e', does: 'signOff must' },
+    ],
+    [
+      'pair that swings one way, both ways',
+      { ...door, doorType: 'pair', exitDirection: 'both' },
+      'yes',
+      { clause: 'e' },
+    ],
+    [
+      'double-egress pair, both ways',
+      { ...door, doorType: 'doubleEgressPair', exitDirection: 'both' },
+      'no',
+      { clause: 'e' },
+    ],
+    [
+      'sliding door, both ways',
+      { ...door, doorType: 'slidingAutomatic', exitDirection: 'both' },
+      'no',
+      { clause: 'e' },
+    ],
+    [
+      'single leaf, one way',
+      { ...door, doorType: 'single', exitDirection: 'towardSecure' },
+      'no',
+      { clause: 'e' },
+    ],
+    [
+      'corridor door, both ways',
+      { egressRole: 'exitAccess', doorType: 'single', exitDirection: 'both' },
+      'no',
+      { clause: 'e' },
+    ],
+    ['ways not surveyed', { egressRole: 'horizontalExit', doorType: 'single' }, 'unknown', { clause: 'e' }],
   ),
 });
