@@ -1,6 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
+import { readProjectFile } from '../../src/intake/container.ts';
 import { fillDisk, newWindow } from './pages/window.ts';
+
+/** The project in a saved copy, as text. */
+function textOfCopy(bytes: Uint8Array): string {
+  const read = readProjectFile(bytes);
+  return read.ok ? read.text : read.says;
+}
 
 test('P2: a surveyor whose tab is killed after "Saved" finds everything again', async ({ context }) => {
   const survey = await newWindow(context);
@@ -26,7 +33,7 @@ test('P3: a surveyor on a full disk is told at once, works on and saves a copy',
   await expect(survey.saving).toContainText('full');
   await survey.addOpening('ZZ-MORE');
   await expect(survey.heading('ZZ-MORE')).toBeVisible();
-  const copy = await readFile(await survey.saveCopy(), 'utf8');
+  const copy = textOfCopy(await readFile(await survey.saveCopy()));
   expect(copy).toContain('ZZ-FULL');
   expect(copy).toContain('ZZ-MORE');
   await fillDisk(survey.page, false);
