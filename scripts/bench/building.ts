@@ -52,7 +52,6 @@ for (let index = 0; index < openingCount; index++) {
     }),
     notes: '',
     override: null,
-    review: null,
   };
 }
 const project: Project = { ...newProject('bench', 'Bench'), spaces, openings };

@@ -129,7 +129,6 @@ export function buildProject(rows: BuildingRows): Project {
       facts: factsOf(row),
       notes: row.notes ?? '',
       override: row.override ? { ...row.override, by: 'Demo estimator', at: surveyedAt } : null,
-      review: null,
     };
   }
   const building = Object.fromEntries(

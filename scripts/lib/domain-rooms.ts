@@ -45,9 +45,14 @@ export const domainRooms: readonly DomainRoom[] = [
       'loads of the openings, cables and runs, closets, supplies and their packing, batteries, takeoff, findings',
   },
   {
+    room: 'review',
+    holds:
+      'what a reviewer signs: questions, what lay before them, guards, the log and its seal, whether it still holds',
+  },
+  {
     room: 'schedules',
     holds:
-      'rows, sets and their numbers, lines by opening, a door’s wires as one line, review state, what an order waits for',
+      'rows, sets and their numbers, lines by opening, a door’s wires as one line, what an order waits for',
   },
   {
     room: 'bid',

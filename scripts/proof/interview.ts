@@ -73,5 +73,4 @@ export const blank = (opening: Opening): Opening => ({
   ...opening,
   facts: {},
   override: null,
-  review: null,
 });

@@ -7,6 +7,10 @@ import { browserKeeper, type LocalKeeper } from '../storage/localKeeper.ts';
 export interface Preferences {
   /** Stands as the author of every edit. */
   readonly yourName: string;
+  /** Fill the form of a reviewer. */
+  readonly yourRole: string;
+  readonly yourFirm: string;
+  readonly yourLicense: string;
   /** Opened again at the next start. */
   readonly lastProjectId: string;
   /** The look of the screens: '' follows the system, else light, dark or sunlight. */

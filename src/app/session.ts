@@ -51,6 +51,8 @@ import { type Found, reconcile } from './reconcile.ts';
 import { fromCopy, wholeOf } from './wholeCopy.ts';
 import { atFirst, type Standing, type StandingEvent, step, storedAt } from './standing.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
+import { createSignerBox, type SignerBox } from './signerBox.ts';
+import { createVerdictDesk, type VerdictDesk } from './verdictDesk.ts';
 import { whereKept } from './whereKept.ts';
 
 export type { BackupSummary, ProjectSummary } from '../storage/projectStore.ts';
@@ -84,6 +86,9 @@ export interface App {
   readonly newId: NewId;
   /** What time it is; screens ask here, so that a test can say. */
   readonly clock: Clock;
+  /** Where verdicts of reviewers are written. */
+  readonly desk: VerdictDesk;
+  readonly signer: SignerBox;
   /** Opens the last project, or the demo where nothing is stored. Until it ends, `session.ready` is false. */
   readonly start: () => Promise<void>;
   readonly flush: () => Promise<void>;
@@ -750,6 +755,8 @@ export function createApp(needs: AppNeeds = {}): App {
     drafts,
     newId: ids,
     clock,
+    desk: createVerdictDesk({ store, clock, newId: ids }),
+    signer: createSignerBox(),
     start: () =>
       inTurn(async () => {
         stopWatching = watchLeaving(

@@ -4,7 +4,8 @@ import type { Command } from '../domain/commands/command.ts';
 import { known } from '../domain/model/fact.ts';
 import { newOpening, newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
-import { anEdit, aProject } from '../domain/testing/arbitraries.ts';
+import { anUndoable, aProject } from '../domain/testing/arbitraries.ts';
+import { verdictOn } from '../domain/testing/verdicts.ts';
 import { countingIds, steppingClock } from './clock.ts';
 import { allAlone } from './decisionsAlone.ts';
 import { type AppState, createAppStore, historyLimit } from './store.ts';
@@ -51,7 +52,7 @@ function inNames(project: Project) {
 describe('P11: undo and redo', () => {
   /** P11. Each step is an edit, an undo or a redo; a plain list of documents says what must be on screen. */
   const aMove = fc.oneof(
-    { weight: 3, arbitrary: fc.array(anEdit, { minLength: 1, maxLength: 3 }) },
+    { weight: 3, arbitrary: fc.array(anUndoable, { minLength: 1, maxLength: 3 }) },
     { weight: 2, arbitrary: fc.constantFrom('undo' as const, 'redo' as const) },
   );
   test('for any walk of edits, undos and redos the document is the one that was there', () => {
@@ -86,9 +87,23 @@ describe('P11: undo and redo', () => {
     );
   });
 
+  test('a verdict stays on file: undo takes back the step before it, and redo brings that again', () => {
+    const { app, now } = bench(newProject('p', 'House'));
+    app().dispatch('Notes', [{ kind: 'setProject', field: 'notes', value: 'Seen.' }]);
+    const verdict = verdictOn(now(), []);
+    app().dispatch('Approved', [{ kind: 'appendVerdict', id: verdict.id, value: verdict }]);
+    expect(app().undo()).toMatchObject({ ok: true, changed: true });
+    expect(now().notes).toBe('');
+    expect(Object.keys(now().verdicts)).toEqual([verdict.id]);
+    expect(app().undo()).toMatchObject({ ok: true, changed: false });
+    app().redo();
+    expect(now().notes).toBe('Seen.');
+    expect(Object.keys(now().verdicts)).toEqual([verdict.id]);
+  });
+
   test('undo gives back the same recommendations', () => {
     fc.assert(
-      fc.property(aProject, fc.array(anEdit, { minLength: 1, maxLength: 3 }), (project, edits) => {
+      fc.property(aProject, fc.array(anUndoable, { minLength: 1, maxLength: 3 }), (project, edits) => {
         const { app, now } = bench(project);
         const before = structuredClone(inNames(now()));
         const done = app().dispatch('Edit', edits);

@@ -121,6 +121,11 @@ export interface StoreNeeds {
 
 /** Short, because it stands beside every answer in the file. */
 const deviceName = () => randomIds().replaceAll('-', '').slice(0, 10);
+/** A verdict is never undone: it stays where it is and the step before it is taken back. */
+export const lastUndoable = (past: readonly Step[]): Step | undefined =>
+  past.findLast((step) => !isVerdict(step));
+export const isVerdict = (step: Step | undefined): boolean =>
+  step?.command.edits.some((edit) => edit.kind === 'appendVerdict') ?? false;
 
 /** Enough for a long day; beyond it the oldest step can no longer be undone. */
 export const historyLimit = 500;
@@ -196,9 +201,12 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       undo: () => {
         const refused = refusal();
         if (refused) return refused;
-        const last = get().document.past.at(-1);
+        const last = lastUndoable(get().document.past);
         if (!last) return { ok: true, changed: false };
-        const move: Move = ({ past, future }) => ({ past: past.slice(0, -1), future: [...future, last] });
+        const move: Move = ({ past, future }) => ({
+          past: past.filter((step) => step !== last),
+          future: [...future, last],
+        });
         return apply(commandOf(`Undo: ${last.command.label}`, last.inverse), move, true);
       },
 

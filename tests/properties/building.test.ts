@@ -62,7 +62,6 @@ const aBuilding: fc.Arbitrary<Made> = fc
         facts: {},
         notes: '',
         override: null,
-        review: null,
       };
       if (from !== to) kept.push(row);
     });
@@ -304,7 +303,6 @@ describe('what the survey leaves out', () => {
     facts: {},
     notes: '',
     override: null,
-    review: null,
   });
   const kinds = (spaces: readonly Space[], openings: readonly Opening[]) => {
     const project: Project = {

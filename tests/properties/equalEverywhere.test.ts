@@ -13,7 +13,7 @@ import { orderStateWords } from '../../src/domain/schedules/forOrder.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { openingLines } from '../../src/domain/schedules/openingLines.ts';
-import { reviewState } from '../../src/domain/schedules/review.ts';
+import { reviewState } from '../../src/domain/review/status.ts';
 import { hardwareSets, setNumbersOf } from '../../src/domain/schedules/sets.ts';
 import { lobbyTrap, stairTrap } from '../../src/domain/testing/smallBuilding.ts';
 import { scheduleCsv } from '../../src/exporting/csv/scheduleCsv.ts';
@@ -137,7 +137,7 @@ function said(
     signature: {
       schedule: row.review,
       assess: record.review,
-      page: reviewState(opening, decision).state,
+      page: reviewState(project, opening, decision).state,
       register: entry ? entry.status.state : 'notNeeded',
     },
     grade: {

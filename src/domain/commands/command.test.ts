@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { known } from '../model/fact.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Amendment, Opening, Project, StoredSet } from '../model/project.ts';
-import { aCommand, anEdit, aProject } from '../testing/arbitraries.ts';
+import { aCommand, anEdit, anUndoable, aProject } from '../testing/arbitraries.ts';
+import { verdictOn } from '../testing/verdicts.ts';
 import {
   applyEdits,
   type Command,
@@ -37,10 +38,36 @@ function must(project: Project, edits: readonly Edit[], takingBack = false) {
   return applied;
 }
 
+describe('the log of verdicts', () => {
+  const verdict = verdictOn(house(), []);
+  const append: Edit = { kind: 'appendVerdict', id: verdict.id, value: verdict };
+
+  test('an entry has no inverse: nothing takes it out of the log again', () => {
+    const { project, inverse } = must(house(), [append]);
+    expect(inverse).toEqual([]);
+    expect(project.verdicts[verdict.id]).toEqual(verdict);
+    expect(project.verdictIndex[verdict.id]).toBe(verdict.hash);
+  });
+
+  test('an entry is never replaced, not by its like and not while something is taken back', () => {
+    const { project } = must(house(), [append]);
+    for (const takingBack of [false, true]) {
+      const again = applyEdits(project, [append], takingBack);
+      expect(again.ok ? '' : commandProblemInWords(again.problem)).toContain('never replaced');
+    }
+  });
+
+  test('an edit of another version is refused in words', () => {
+    const unknown = { kind: 'setReview', id: 'a', value: null } as unknown as Edit;
+    const applied = applyEdits(house(), [unknown]);
+    expect(applied.ok ? '' : commandProblemInWords(applied.problem)).toBe('This version knows no such edit.');
+  });
+});
+
 describe('edits and their inverses', () => {
   test('for any project and edits: applying the inverse gives back a deeply equal document', () => {
     fc.assert(
-      fc.property(aProject, fc.array(anEdit, { minLength: 1, maxLength: 6 }), (project, edits) => {
+      fc.property(aProject, fc.array(anUndoable, { minLength: 1, maxLength: 6 }), (project, edits) => {
         const before = structuredClone(project);
         const applied = applyEdits(project, edits);
         expect(project).toEqual(before);

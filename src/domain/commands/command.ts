@@ -25,6 +25,8 @@ export function commandProblemInWords(problem: CommandProblem): string {
       return `Mark ${problem.mark} is already used; every opening needs a mark of its own.`;
     case 'setNumberTaken':
       return `${problem.number} is already the number of another set, in use or retired.`;
+    case 'verdictTaken':
+      return `The log holds an entry ${problem.id} already, and an entry is never replaced. Withdraw it with a reason and write a new one.`;
   }
 }
 

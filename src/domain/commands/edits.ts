@@ -9,7 +9,6 @@ import {
   openingSchema,
   overrideSchema,
   type Project,
-  reviewSchema,
   setAsideSchema,
   setNumberSchema,
   spaceSchema,
@@ -17,6 +16,7 @@ import {
 } from '../model/project.ts';
 import { closetSchema, productSchema, runFields, runSchema, supplySchema } from '../model/power.ts';
 import { bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
+import { remarkSchema, verdictSchema } from '../model/verdict.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 import { historySchema } from '../model/history.ts';
 
@@ -65,7 +65,9 @@ const edits = {
     fact: z.string(),
     value: anyFact.nullable(),
   }),
-  setReview: z.object({ kind: z.literal('setReview'), id: idSchema, value: reviewSchema.nullable() }),
+  /** Adds an entry to the log of verdicts. It has no inverse: a verdict is taken back by a withdrawal, never removed. */
+  appendVerdict: z.object({ kind: z.literal('appendVerdict'), id: idSchema, value: verdictSchema }),
+  putRemark: z.object({ kind: z.literal('putRemark'), id: idSchema, value: remarkSchema.nullable() }),
   setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
   putHardwareSet: z.object({
     kind: z.literal('putHardwareSet'),
@@ -136,7 +138,8 @@ export type CommandProblem =
   | { readonly kind: 'noSuchFact'; readonly fact: string }
   | { readonly kind: 'badValue'; readonly field: string; readonly says: string }
   | { readonly kind: 'markTaken'; readonly mark: string }
-  | { readonly kind: 'setNumberTaken'; readonly number: string };
+  | { readonly kind: 'setNumberTaken'; readonly number: string }
+  | { readonly kind: 'verdictTaken'; readonly id: string };
 
 export type Applied =
   | { readonly ok: true; readonly project: Project; readonly inverse: readonly Edit[] }

@@ -27,7 +27,7 @@ const badValue = (field: string, error: z.ZodError | undefined, otherwise = 'Thi
 /** Handlers of records by id: put in, or taken out with null. */
 const put =
   <K extends Edit['kind']>(
-    record: 'floors' | 'spaces' | 'closets' | 'supplies' | 'productBook' | 'runs' | 'prices' | 'itemBook',
+    record: 'floors' | 'spaces' | 'closets' | 'supplies' | 'productBook' | 'runs' | 'prices' | 'itemBook' | 'remarks',
   ): Handler<K> =>
   (project, edit, { own }) => {
     const { id, value } = edit as Of<'putFloor'>;
@@ -35,17 +35,6 @@ const put =
     const before = entry(records, id) ?? null;
     const after = withEntry(records, id, value, own);
     return done({ ...project, [record]: after }, { ...edit, value: before });
-  };
-
-/** Handlers of one part of an opening. */
-const set =
-  <K extends Edit['kind']>(part: 'review' | 'override'): Handler<K> =>
-  (project, edit, { own }) => {
-    const { id, value } = edit as Of<'setReview'>;
-    const opening = entry(project.openings, id);
-    if (!opening) return refused({ kind: 'noSuchOpening', id });
-    const after = withOpening(project, own, id, { ...opening, [part]: value });
-    return done(after, { ...edit, value: opening[part] });
   };
 
 /** Handlers of facts that hold for the building. */
@@ -128,8 +117,20 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
       value: (before as typeof edit.value) ?? null,
     });
   },
-  setReview: set('review'),
-  setOverride: set('override'),
+  appendVerdict: (project, { id, value }, { own }) => {
+    if (entry(project.verdicts, id)) return refused({ kind: 'verdictTaken', id });
+    const verdicts = withEntry(project.verdicts, id, value, own);
+    const verdictIndex = withEntry(project.verdictIndex, id, value.hash, own);
+    return done({ ...project, verdicts, verdictIndex });
+  },
+  putRemark: put('remarks'),
+  setOverride: (project, edit, { own }) => {
+    const { id, value } = edit;
+    const opening = entry(project.openings, id);
+    if (!opening) return refused({ kind: 'noSuchOpening', id });
+    const after = withOpening(project, own, id, { ...opening, override: value });
+    return done(after, { ...edit, value: opening.override });
+  },
   putHardwareSet: (project, edit, { takingBack, own }) => {
     const before = entry(project.hardwareSets, edit.id) ?? null;
     const taken = Object.values(project.hardwareSets).some(

@@ -7,10 +7,12 @@ import type { Grade } from '../rules/rule.ts';
 import { unmetNeeds } from './unmetNeeds.ts';
 import type { Decision } from './decision.ts';
 import { isFromPlan } from './factView.ts';
-import { factsIn } from './ruleBook.ts';
+import { factsIn, type Step } from './ruleBook.ts';
 import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
 
 export interface SignOffReason {
+  /** Names the question: equal at every opening where the same is asked. */
+  readonly flag: string;
   readonly grade: Grade;
   readonly sentence: string;
   /** Rule behind it, when it is one. */
@@ -29,20 +31,26 @@ const lifeSafetyGroups = new Set(['fire', 'egress', 'stair', 'use', 'health']);
  */
 export function signOffReasons(decision: Decision): readonly SignOffReason[] {
   const reasons: SignOffReason[] = decision.signOffs.map((step) => ({
+    flag: flagOf(step),
     grade: step.clause.effect === 'signOff' ? step.clause.grade : 'must',
     sentence: fillSentence(step.clause.says, decision.slots),
     ruleId: step.rule.id,
   }));
   for (const step of decision.refers) {
     reasons.push({
+      flag: flagOf(step),
       grade: 'must',
       sentence: fillSentence(step.clause.says, decision.slots),
       ruleId: step.rule.id,
     });
   }
-  for (const { says } of decision.severe) reasons.push({ grade: 'must', sentence: says, ruleId: undefined });
+  for (const { key, says, from } of decision.severe) {
+    const flag = from === 'building' ? `building:${key.split(' ', 1)[0]}` : `happens:${key}`;
+    reasons.push({ flag, grade: 'must', sentence: says, ruleId: undefined });
+  }
   for (const { candidate, says } of decision.passedOver) {
     reasons.push({
+      flag: 'passedOver',
       grade: 'note',
       sentence: `${candidateInWords(candidate)} (${midSentence(releaseInWords(candidate))}) scores higher and was passed over: ${says}`,
       ruleId: undefined,
@@ -51,16 +59,22 @@ export function signOffReasons(decision: Decision): readonly SignOffReason[] {
   if (decision.overridden) reasons.push(overrideReason(decision));
   for (const key of assumedLifeSafetyFacts(decision)) {
     reasons.push({
+      flag: `assumed:${key}`,
       grade: 'should',
       sentence: `${fieldInfo(key).label} is assumed (${valueInSentence(key, decision.slots[slotOf(key)])}; ${decision.assumed.get(key)}), not surveyed.`,
       ruleId: undefined,
     });
   }
-  for (const { sentence, ruleId, fact } of unmetNeeds(decision))
-    reasons.push({ grade: 'should', sentence, ruleId, need: fact });
+  for (const { fact, sentence, ruleId } of unmetNeeds(decision)) {
+    reasons.push({ flag: `unmet:${fact}`, grade: 'should', sentence, ruleId, need: fact });
+  }
   const turned = turnedBySecondHand(decision);
   if (turned) reasons.push(turned);
   return reasons.toSorted((a, b) => order[a.grade] - order[b.grade]);
+}
+
+function flagOf({ rule, clause }: Step): string {
+  return clause.key === undefined ? rule.id : `${rule.id}${clause.key}`;
 }
 
 export function worstGrade(reasons: readonly SignOffReason[]): Grade | undefined {
@@ -72,6 +86,7 @@ function overrideReason(decision: Decision): SignOffReason {
   const forbidden = decision.rejected.find((one) => one.candidate === chosen);
   const words = chosen ? candidateInWords(chosen) : '';
   return {
+    flag: forbidden ? 'refusedByRule' : 'byHand',
     grade: 'must',
     sentence: forbidden
       ? `${words} was chosen by hand step.rule.id).join(', ')} forbids it; => step.rule.id).join(', ')} forbids it; only the authority’s written approval lifts that.`
@@ -100,6 +115,7 @@ function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
   if (!best || best.because.length === 0 || !best.because.every(isSecondHand)) return undefined;
   const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
   return {
+    flag: `secondHand:${ids}`,
     grade: 'should',
     sentence: `${ids} rules out: ${midSentence(candidateInWords(best.candidate))}. The printed text was not read for this, so a reviewer confirms it.`,
     ruleId: best.because[0]?.rule.id,

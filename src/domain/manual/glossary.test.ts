@@ -4,9 +4,8 @@ import { failModeWords, stateWords } from '../decide/words.ts';
 import { releases } from '../devices/candidates.ts';
 import { deviceIds, devices } from '../devices/devices.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
-import { reviewVerdicts } from '../model/project.ts';
-import { reviewStateWords } from '../schedules/review.ts';
-import { verdictWords } from '../schedules/reviewDraft.ts';
+import { verdictKinds } from '../model/verdict.ts';
+import { reviewStateWords, verdictWords } from '../review/words.ts';
 import { severityWords } from '../simulate/outcome.ts';
 import { answerWords } from './answers.ts';
 import { findWords } from './findWords.ts';
@@ -31,7 +30,7 @@ test('every device, way out, fail mode, state and grade is explained', () => {
 test('every page, verdict, review state, severity and kind of edit is explained', () => {
   const used = [
     ...Object.values(pageWords).map(({ name }) => name),
-    ...reviewVerdicts.map((verdict) => verdictWords[verdict]),
+    ...verdictKinds.map((verdict) => verdictWords[verdict]),
     ...Object.values(reviewStateWords),
     ...Object.values(severityWords),
   ];

@@ -55,7 +55,7 @@ type AnyFact = { readonly is: string } & Readonly<Record<string, unknown>>;
 export const isFact = (value: unknown): value is AnyFact => isPlain(value) && typeof value['is'] === 'string';
 
 /** Taking one of these away is an act of its own; elsewhere null says only that nobody knows yet. */
-const isMark = (field: string) => field === 'review' || field === 'override';
+const isMark = (field: string) => field === 'override';
 
 /** Seen weighs more than assumed, and any answer more than none. */
 function weight(value: unknown, field: string): number {

@@ -5,7 +5,6 @@ import { whole } from '../model/history.ts';
 import { entryOf, frame, isPlain, namesOf } from '../model/parts.ts';
 import type { Project } from '../model/project.ts';
 import { textOf } from '../model/sorted.ts';
-import { verdictWords } from '../schedules/reviewDraft.ts';
 import { valueInWords } from '../text/format.ts';
 import { startSentence } from '../text/midSentence.ts';
 import { isFact } from './register.ts';
@@ -111,10 +110,6 @@ export function partInWords(field: string, value: unknown, states: readonly Proj
     return typeof named === 'string' ? named : value;
   }
   if (name === 'override' && isPlain(value)) return choiceInWords(value);
-  if (name === 'review' && isPlain(value)) {
-    const verdict = entryOf(verdictWords, String(value['verdict']));
-    return `${typeof verdict === 'string' ? verdict : String(value['verdict'])}, ${String(value['by'])}, ${String(value['on'])}`;
-  }
   if (typeof value === 'string') return value === '' ? 'empty' : value;
   return textOf(value);
 }

@@ -25,6 +25,9 @@ export function newProject(id: string, name: string): Project {
     prices: {},
     itemBook: {},
     bid: { ...noBid },
+    verdicts: {},
+    verdictIndex: {},
+    remarks: {},
   };
 }
 
@@ -55,6 +58,5 @@ export function newOpening(id: string, mark: string): Opening {
     facts: {},
     notes: '',
     override: null,
-    review: null,
   };
 }

@@ -15,6 +15,7 @@ import {
   supplySchema,
 } from './power.ts';
 import { useSchema } from './uses.ts';
+import { type Remark, remarkSchema, verdictSchema, type Verdicts } from './verdict.ts';
 
 /**
  * The project document. Everything is keyed by id and every fact carries its own stamp, so two copies can be
@@ -71,23 +72,6 @@ export function endsTheWay({ kind, publicWay }: Pick<Space, 'kind' | 'publicWay'
   return kind === 'outside' && publicWay !== false;
 }
 
-export const reviewVerdicts = ['approved', 'refused', 'toAhj'] as const;
-export const reviewSchema = z.looseObject({
-  verdict: z.enum(reviewVerdicts),
-  by: z.string().min(1),
-  on: z.iso.date(),
-  reason: z.string(),
-  /** What the reviewer saw: the arrangement and the facts it relied on. A difference makes the mark stale. */
-  saw: z.looseObject({
-    candidate: z.string().nullable(),
-    basis: z.string(),
-    facts: z.record(z.string(), z.unknown()),
-    /** Severe findings that stood there, with their sentences of that day; older marks keep none. */
-    severe: z.record(z.string(), z.string()).optional(),
-  }),
-});
-export type Review = Readonly<z.infer<typeof reviewSchema>>;
-
 export const overrideSchema = z.looseObject({
   candidate: z.string().min(1),
   reason: z.string().min(1),
@@ -108,7 +92,6 @@ export const openingSchema = z.looseObject({
   facts: factsSchema,
   notes: z.string(),
   override: overrideSchema.nullable(),
-  review: reviewSchema.nullable(),
 });
 /** Written out, because the loose schema would blur every key; the test holds it against the schema. */
 export interface Opening {
@@ -120,7 +103,6 @@ export interface Opening {
   readonly facts: Facts;
   readonly notes: string;
   readonly override: Override | null;
-  readonly review: Review | null;
 }
 
 export const setNumberSchema = z.string().min(1, 'A set number cannot be empty.').max(40);
@@ -224,6 +206,11 @@ export const projectSchema = z.looseObject({
   prices: z.record(idSchema, priceSchema),
   itemBook: z.record(idSchema, itemEntrySchema),
   bid: bidSchema,
+  /** The log of what reviewers decided, by id; only ever added to. */
+  verdicts: z.record(idSchema, verdictSchema),
+  /** Hash of each entry by its id, so that an entry cut out of the log is missed. */
+  verdictIndex: z.record(idSchema, z.string()),
+  remarks: z.record(idSchema, remarkSchema),
   setAside: z.array(setAsideSchema).optional(),
   history: historySchema.optional(),
 });
@@ -249,6 +236,9 @@ export interface Project {
   readonly prices: Readonly<Record<string, Price>>;
   readonly itemBook: Readonly<Record<string, ItemEntry>>;
   readonly bid: Bid;
+  readonly verdicts: Verdicts;
+  readonly verdictIndex: Readonly<Record<string, string>>;
+  readonly remarks: Readonly<Record<string, Remark>>;
   readonly setAside?: readonly SetAside[] | undefined;
   /** Who wrote which part; absent until the first edit. */
   readonly history?: History | undefined;

@@ -4,14 +4,13 @@ import { decide } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
-import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { answered, waitingFor } from '../decide/whatMatters.ts';
 import { workNotes } from '../decide/workNotes.ts';
 import { readableAt, type Slots } from '../logic/compile.ts';
 import { missingFacts } from '../logic/missing.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { reviewState } from './review.ts';
+import { isSigned, reviewState } from '../review/status.ts';
 import { detailOf } from './setLines.ts';
 import { wholeSignature } from './signature.ts';
 
@@ -45,14 +44,7 @@ export function orderState(project: Project, opening: Opening, decision: Decisio
   if (decision.state === 'left') return 'complete';
   if (decision.state !== 'settled') return 'unsettled';
   if (missingForOrder(project, opening, decision).length > 0) return 'incomplete';
-  return isSigned(opening, decision) ? 'complete' : 'unsigned';
-}
-
-/** Nothing must be signed for, or it is and still stands. A mark that is stale, refused or with the authority stops. */
-function isSigned(opening: Opening, decision: Decision): boolean {
-  const { state } = reviewState(opening, decision);
-  if (state === 'open') return worstGrade(signOffReasons(decision)) !== 'must';
-  return state === 'approved' || state === 'notNeeded';
+  return isSigned(reviewState(project, opening, decision)) ? 'complete' : 'unsigned';
 }
 
 /** What stands in the way of an order, the gravest first. */

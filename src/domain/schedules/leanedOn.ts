@@ -2,18 +2,8 @@ import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { releaseInWords, stateWords } from '../decide/words.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { stripKeys } from '../review/strip.ts';
 import { valueInWords } from '../text/format.ts';
-
-/** Facts on which most of the life-safety rules turn; nobody can sign for an opening without them before the eyes. */
-const leanedOnKeys = [
-  'occupancyGroup',
-  'occupantLoad',
-  'egressRole',
-  'wallKind',
-  'sprinklered',
-  'detectionThroughout',
-  'fireAlarm',
-] as const satisfies readonly FactKey[];
 
 export interface LeanedOn {
   readonly label: string;
@@ -24,7 +14,7 @@ export interface LeanedOn {
 export function leanedOn(decision: Decision): readonly LeanedOn[] {
   const candidate = decision.chosen?.candidate ?? decision.overridden;
   return [
-    ...leanedOnKeys.map((key) => ({ label: fieldInfo(key).label, value: valueOf(key, decision) })),
+    ...stripKeys.map((key) => ({ label: fieldInfo(key).label, value: valueOf(key, decision) })),
     { label: 'Egress', value: candidate ? releaseInWords(candidate) : stateWords[decision.state].word },
   ];
 }

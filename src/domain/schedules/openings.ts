@@ -10,8 +10,9 @@ import { simulateOpening } from '../decide/whatHappens.ts';
 import { nothingToBuy, orderState, orderStateWords } from './forOrder.ts';
 import { missingKeys } from './missing.ts';
 import { labelInWords, sizeInWords } from './openingWords.ts';
-import { type ReviewState, reviewStateWords, signatureOf } from './review.ts';
 import { type SetNumbers, setNumbersOf } from './sets.ts';
+import { signatureOf } from '../review/status.ts';
+import { type ReviewState, reviewStateWords } from '../review/words.ts';
 
 export type SignOffFlag = 'must' | 'should' | 'none';
 
@@ -108,7 +109,7 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
   };
   const grade = worstGrade(signOffReasons(decision));
   const signOff: SignOffFlag = grade === 'must' || grade === 'should' ? grade : 'none';
-  const { state: review, words: signature } = signatureOf(opening, decision);
+  const { state: review, words: signature } = signatureOf(project, opening, decision);
   return {
     openingId: opening.id,
     mark: opening.mark,

@@ -10,7 +10,8 @@ import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { orderState } from './forOrder.ts';
-import { reviewState, reviewStateWords } from './review.ts';
+import { reviewState } from '../review/status.ts';
+import { reviewStateWords } from '../review/words.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { missingKeys } from './missing.ts';
 import type { Decisions } from './openings.ts';
@@ -75,6 +76,7 @@ export function waitsFor(project: Project, opening: Opening, decision: Decision)
   if (decision.severe.length > 0) return decision.severe.map((one) => one.says).join(' ');
   const labels = missingKeys(project, opening, decision).map((key) => fieldInfo(key).label.toLowerCase());
   if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
-  if (state === 'unsigned') return midSentence(reviewStateWords[reviewState(opening, decision).state]);
+  if (state === 'unsigned')
+    return midSentence(reviewStateWords[reviewState(project, opening, decision).state]);
   return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';
 }

@@ -17,8 +17,6 @@ import {
   type Override,
   type Project,
   type StoredSet,
-  type Review,
-  reviewVerdicts,
   scoreParts,
   securityLevels,
   type Space,
@@ -33,6 +31,7 @@ import {
   supplyFeeds,
 } from '../model/power.ts';
 import { uses } from '../model/uses.ts';
+import { type Remark, type Verdict, verdictKinds } from '../model/verdict.ts';
 
 /** Made-up projects of any shape that the schema allows, for properties that must hold for all of them. */
 
@@ -94,17 +93,55 @@ const anOverride: fc.Arbitrary<Override> = fc.record({
   by: aText,
   at: anInstant,
 });
-const aReview: fc.Arbitrary<Review> = fc.record({
-  verdict: fc.constantFrom(...reviewVerdicts),
-  by: aName,
-  on: aDay,
-  reason: aText,
-  saw: fc.record({
-    candidate: fc.option(aName),
-    basis: aText,
-    facts: fc.dictionary(fc.constantFrom(...openingFactKeys), fc.oneof(fc.boolean(), aText), { maxKeys: 3 }),
-  }),
+const aSeenFact = fc.record({
+  is: fc.constantFrom('known' as const, 'assumed' as const, 'unknown' as const),
+  value: fc.option(fc.oneof(fc.boolean(), aText)),
 });
+const aVerdict = (id: fc.Arbitrary<string>): fc.Arbitrary<Verdict> =>
+  fc.record({
+    id,
+    sequence: fc.integer({ min: 1, max: 9 }),
+    openingIds: fc.array(anId, { maxLength: 2 }),
+    questions: fc.array(aText, { maxLength: 2 }),
+    verdict: fc.constantFrom(...verdictKinds),
+    by: aName,
+    role: aText,
+    firm: fc.constant(''),
+    license: fc.constant(''),
+    reference: fc.constant(''),
+    on: aDay,
+    at: fc.option(anInstant),
+    reason: aText,
+    conditions: fc.array(aText, { maxLength: 2 }),
+    withdraws: fc.option(anId),
+    saw: fc.record({
+      basis: aText,
+      program: aText,
+      amendments: fc.constant({}),
+      openings: fc.dictionary(
+        anId,
+        fc.record({
+          mark: aText,
+          candidate: fc.option(aName),
+          facts: fc.dictionary(fc.constantFrom(...openingFactKeys), aSeenFact, { maxKeys: 3 }),
+        }),
+        { maxKeys: 2 },
+      ),
+    }),
+    previousHash: aText,
+    hash: aText,
+  });
+const aRemark = (id: fc.Arbitrary<string>): fc.Arbitrary<Remark> =>
+  fc.record({
+    id,
+    openingId: anId,
+    kind: fc.constantFrom('comment' as const, 'question' as const),
+    text: aName,
+    by: aText,
+    at: anInstant,
+    answers: fc.constant({}),
+    closed: fc.option(fc.record({ by: aText, at: anInstant })),
+  });
 
 const aMark = fc
   .oneof(
@@ -124,7 +161,6 @@ function anOpening(id: fc.Arbitrary<string> = anId): fc.Arbitrary<Opening> {
     facts: someFacts(),
     notes: aText,
     override: fc.option(anOverride, { freq: 4 }),
-    review: fc.option(aReview, { freq: 4 }),
   });
 }
 
@@ -304,6 +340,9 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   prices: table(aPrice, 2),
   itemBook: table(anItemEntry, 2),
   bid: aBid,
+  verdicts: table(aVerdict, 1),
+  verdictIndex: fc.dictionary(anId, aText, { maxKeys: 1 }),
+  remarks: table(aRemark, 1),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -351,7 +390,14 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
     value: aText,
   }),
   fc.tuple(anId, aFactEdit(openingFactKeys)).map(([id, said]) => ({ kind: 'setFact' as const, id, ...said })),
-  fc.record({ kind: fc.constant('setReview' as const), id: anId, value: fc.option(aReview) }),
+  anId.chain((id) =>
+    fc.record({
+      kind: fc.constant('appendVerdict' as const),
+      id: fc.constant(id),
+      value: aVerdict(fc.constant(id)),
+    }),
+  ),
+  putting('putRemark', aRemark),
   fc.record({ kind: fc.constant('setOverride' as const), id: anId, value: fc.option(anOverride) }),
   fc.record({
     kind: fc.constant('keepSetNumbers' as const),
@@ -400,6 +446,9 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
     history: fc.constant(null),
   }),
 ) as fc.Arbitrary<Edit>;
+
+/** Edits that undo takes back: a verdict stays in its log. */
+export const anUndoable = anEdit.filter((edit) => edit.kind !== 'appendVerdict');
 
 export const aCommand: fc.Arbitrary<Command> = fc.record({
   id: anId,

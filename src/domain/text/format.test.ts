@@ -4,7 +4,7 @@ import { amendmentRule } from '../decide/ruleBook.ts';
 import { decide } from '../decide/decide.ts';
 import { reportOf } from '../decide/report.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
-import { reviewState } from '../schedules/review.ts';
+import { reviewState } from '../review/status.ts';
 import { allRules } from '../rules/all.ts';
 import { conditionInWords, conditionLine } from '../manual/conditionInWords.ts';
 import { manualEntry } from '../manual/ruleManual.ts';
@@ -89,7 +89,7 @@ test('no condition of the book, no sentence of a decision and no change since a 
         ...report.rejected.flatMap(({ variants }) =>
           variants.flatMap(({ because }) => because.map(({ sentence }) => sentence)),
         ),
-        ...reviewState(opening, changed).says,
+        ...reviewState(project, opening, changed).says,
       ];
     }),
   ];

@@ -194,3 +194,50 @@ test('UsualOfTheBuilding, format 3 to 4: nothing is usual yet, and the rest stay
   });
   expect(up('porridge')).toBe('porridge');
 });
+
+describe('reviewsBecomeLog', () => {
+  const up = step('ReviewsBecomeLog');
+  const mark = {
+    verdict: 'toAhj',
+    by: 'Reviewer',
+    on: '2026-03-09',
+    reason: 'Ask about the delay.',
+    saw: { candidate: null, basis: 'IBC 2021', facts: { latch: 'bored', isPair: null } },
+  };
+
+  test('a mark becomes an entry that keeps what it kept, without a hash', () => {
+    const earlier = { ...mark, verdict: 'approved', on: '2026-03-01' };
+    const before = { openings: { o: { id: 'o', mark: '101', review: mark }, p: { review: earlier } } };
+    const untouched = structuredClone(before);
+    const after = up(before) as { openings: object; verdicts: Record<string, object>; verdictIndex: object };
+    expect(after.openings).toEqual({ o: { id: 'o', mark: '101' }, p: {} });
+    expect(after.verdicts['review-o']).toMatchObject({
+      sequence: 2,
+      openingIds: ['o'],
+      verdict: 'passedToAuthority',
+      hash: '',
+      saw: {
+        basis: 'IBC 2021',
+        openings: {
+          o: {
+            mark: '101',
+            candidate: null,
+            facts: { latch: { is: 'known', value: 'bored' }, isPair: { is: 'unknown', value: null } },
+          },
+        },
+      },
+    });
+    expect(after.verdicts['review-p']).toMatchObject({ sequence: 1, verdict: 'approved' });
+    expect(after.verdictIndex).toEqual({ 'review-o': '', 'review-p': '' });
+    expect(before).toEqual(untouched);
+  });
+
+  test('no mark leaves no entry; a damaged one stays where it was, to be set aside', () => {
+    const after = up({ openings: { o: { review: null }, p: { review: { saw: 3 } }, q: 'a door' } });
+    expect(after).toMatchObject({
+      openings: { o: {}, p: { review: { saw: 3 } }, q: 'a door' },
+      verdicts: {},
+    });
+    expect(up('porridge')).toBe('porridge');
+  });
+});

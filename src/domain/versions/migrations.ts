@@ -174,6 +174,79 @@ function pricesAndBid(project: unknown): unknown {
   return { prices: {}, itemBook: {}, bid, ...project };
 }
 
+const verdictOfThree: Readonly<Record<string, string>> = { toAhj: 'passedToAuthority' };
+
+/** A mark as an entry; undefined for what is none, so that it stays with its opening to be set aside. */
+function entryOfThree(openingId: string, opening: Raw): Raw | undefined {
+  const review = opening['review'];
+  if (!isObject(review) || !isObject(review['saw']) || !isObject(review['saw']['facts'])) return undefined;
+  const { verdict, by, on, reason, saw } = review;
+  if (typeof by !== 'string' || typeof on !== 'string' || typeof verdict !== 'string') return undefined;
+  const facts = Object.entries(review['saw']['facts']).map(([key, value]) => [
+    key,
+    { is: value === null ? 'unknown' : 'known', value },
+  ]);
+  const { candidate = null, basis = '' } = saw;
+  return {
+    id: `review-${openingId}`.slice(0, 64),
+    openingIds: [openingId],
+    questions: [],
+    verdict: verdictOfThree[verdict] ?? verdict,
+    by: by.slice(0, 200),
+    role: '',
+    firm: '',
+    license: '',
+    reference: '',
+    on,
+    at: null,
+    reason: reason ?? '',
+    conditions: [],
+    withdraws: null,
+    saw: {
+      basis,
+      program: '',
+      amendments: {},
+      openings: {
+        [openingId]: { mark: opening['mark'] ?? '', candidate, facts: Object.fromEntries(facts) },
+      },
+    },
+    previousHash: '',
+    hash: '',
+  };
+}
+
+/**
+ * The mark of an opening becomes an entry of the project's log, to which later ones are added. Reasons, rules and the
+ * building were not kept with it and stay absent; so does the hash, and the entry says by that where it came from.
+ */
+function reviewsBecomeLog(project: unknown): unknown {
+  if (!isObject(project)) return project;
+  const { openings } = project;
+  const empty = { verdicts: {}, verdictIndex: {}, remarks: {} };
+  if (!isObject(openings)) return { ...empty, ...project };
+  const entries: Raw[] = [];
+  const without = Object.entries(openings).map(([id, opening]): [string, unknown] => {
+    if (!isObject(opening) || !('review' in opening)) return [id, opening];
+    const entry = entryOfThree(id, opening);
+    if (!entry && opening['review'] !== null) return [id, opening];
+    if (entry) entries.push(entry);
+    const { review: _review, ...rest } = opening;
+    return [id, rest];
+  });
+  const inOrder = entries.toSorted((a, b) =>
+    `${String(a['on'])} ${String(a['id'])}` < `${String(b['on'])} ${String(b['id'])}` ? -1 : 1,
+  );
+  return {
+    ...empty,
+    ...project,
+    openings: Object.fromEntries(without),
+    verdicts: Object.fromEntries(
+      inOrder.map((entry, index) => [entry['id'], { ...entry, sequence: index + 1 }]),
+    ),
+    verdictIndex: Object.fromEntries(inOrder.map((entry) => [entry['id'], ''])),
+  };
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -182,6 +255,7 @@ export const migrations: readonly Migration[] = [
   { to: 4, name: 'UsualOfTheBuilding', up: usualOfTheBuilding },
   { to: 4, name: 'SetsOfTheirOwn', up: setsOfTheirOwn },
   { to: 4, name: 'PricesAndBid', up: pricesAndBid },
+  { to: 4, name: 'ReviewsBecomeLog', up: reviewsBecomeLog },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

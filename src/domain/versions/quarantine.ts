@@ -21,7 +21,6 @@ import {
   openingSchema,
   overrideSchema,
   projectSchema,
-  reviewSchema,
   scoreParts,
   type SetAside,
   setAsideSchema,
@@ -29,6 +28,7 @@ import {
   weightsSchema,
 } from '../model/project.ts';
 import { closetSchema, productSchema, runSchema, supplySchema } from '../model/power.ts';
+import { remarkSchema, verdictSchema } from '../model/verdict.ts';
 import { checked, inWords } from './plainWords.ts';
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -46,6 +46,9 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     ...readTable('floors', 'Floor', project, setAside, readFloor),
     ...readTable('spaces', 'Space', project, setAside, readSpace),
     ...readTable('openings', 'Opening', project, setAside, readOpening),
+    ...readTable('verdicts', 'Verdict', project, setAside, wholeOr(verdictSchema)),
+    verdictIndex: readIndex(recordOf('verdictIndex', project, setAside), setAside),
+    ...readTable('remarks', 'Remark', project, setAside, wholeOr(remarkSchema)),
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
     usual: readFacts('The usual', recordOf('usual', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
@@ -306,7 +309,15 @@ const readFloor: ReadEntry = (where, raw, setAside) =>
   }));
 
 /** One opening; a fact, review or choice that cannot be read is set aside alone, so the rest of it stays. */
-const readOpening: ReadEntry = (where, raw, setAside) =>
+const readOpening: ReadEntry = (where, raw, setAside) => {
+  if (!isRecord(raw) || !('review' in raw)) return readOpeningParts(where, raw, setAside);
+  const { review, ...rest } = raw;
+  const says = 'It is not written as a mark of a reviewer is, so it could not become an entry of the log.';
+  setAside.push({ where: `${where}, review`, says, raw: review });
+  return readOpeningParts(where, rest, setAside);
+};
+
+const readOpeningParts: ReadEntry = (where, raw, setAside) =>
   mendedOr(openingSchema, where, raw, setAside, (opening, bad) => {
     const { shape } = openingSchema;
     const part = (word: string, key: keyof typeof shape, schema: z.ZodType, instead: unknown = null) =>
@@ -319,9 +330,18 @@ const readOpening: ReadEntry = (where, raw, setAside) =>
       notes: part('notes', 'notes', shape.notes, ''),
       ...(isRecord(opening['facts']) ? { facts: readFacts(where, opening['facts'], bad) } : {}),
       override: part('choice', 'override', overrideSchema.nullable()),
-      review: part('review', 'review', reviewSchema.nullable()),
     };
   });
+
+function readIndex(index: Raw, setAside: SetAside[]): Raw {
+  return Object.fromEntries(
+    Object.entries(index).filter(([id, raw]) => {
+      if (typeof raw === 'string') return true;
+      setAside.push({ where: `Index of verdicts, ${id}`, says: 'It should be a text.', raw });
+      return false;
+    }),
+  );
+}
 
 /** One space; a use, area or path that cannot be read is set aside alone, so openings keep the space they join. */
 const readSpace: ReadEntry = (where, raw, setAside) =>

@@ -11,7 +11,8 @@ import type { FactKey } from '../../domain/model/fields.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { orderState } from '../../domain/schedules/forOrder.ts';
 import { fireAlarmAt } from '../../domain/schedules/openings.ts';
-import { type ReviewState, reviewState } from '../../domain/schedules/review.ts';
+import { reviewState } from '../../domain/review/status.ts';
+import type { ReviewState } from '../../domain/review/words.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers } from '../../domain/schedules/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -110,7 +111,7 @@ export function decisionRecord(
     release: chosen?.candidate.release ?? null,
     onFireAlarm: chosen ? fireAlarmAt(project, opening, decision) : null,
     score: chosen ? chosen.score.tenths / 10 : null,
-    review: reviewState(opening, decision).state,
+    review: reviewState(project, opening, decision).state,
     signOff: signOffReasons(decision).map((reason) => ({
       grade: reason.grade,
       rule: reason.ruleId ?? null,

@@ -1,6 +1,6 @@
 import type { PathFinding } from '../../domain/building/paths.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { reviewStateWords } from '../../domain/schedules/review.ts';
+import { reviewStateWords } from '../../domain/review/words.ts';
 import { type ReasonInFull, reasonOfRule } from './reasons.ts';
 
 /** What needs a name although no single opening can carry the mark: a rule along the way out. */

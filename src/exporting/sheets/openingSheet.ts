@@ -6,11 +6,11 @@ import { fieldInfo } from '../../domain/model/fields.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
-import { reviewState } from '../../domain/schedules/review.ts';
+import { reviewState } from '../../domain/review/status.ts';
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { flagsOf } from './flags.ts';
-import { type MarkOnFile, markOnFile } from './markOnFile.ts';
+import { type MarkOnFile, marksOnFile } from './markOnFile.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
 import { type TitleCell, titleBlock } from './titleBlock.ts';
 
@@ -41,7 +41,7 @@ export interface OpeningSheet {
   readonly notes: string;
   /** So much is said that drawings and letters are set smaller, to keep it on one page. */
   readonly crowded: boolean;
-  readonly onFile: MarkOnFile | null;
+  readonly onFile: readonly MarkOnFile[];
   readonly title: readonly TitleCell[];
 }
 
@@ -89,7 +89,7 @@ export function openingSheet(
     maybes: report.maybes.map((one) => ({ says: one.sentence, rule: one.ruleId })),
     missing: missingKeys(project, opening, decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
-    onFile: markOnFile(reviewState(opening, decision)),
+    onFile: marksOnFile(reviewState(project, opening, decision)),
     title: titleBlock(project, 'openings', day, { label: 'Opening', value: opening.mark }),
   };
 }

@@ -59,6 +59,7 @@ export function reasonOfRule(
 ): ReasonInFull {
   const rule = ruleById.get(ruleId);
   const full = {
+    flag: `building:${ruleId}`,
     ruleId,
     grade,
     sentence,

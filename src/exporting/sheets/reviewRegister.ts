@@ -6,13 +6,9 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { openingsInOrder } from '../../domain/model/project.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import type { Decisions } from '../../domain/schedules/openings.ts';
-import {
-  type ReviewState,
-  reviewState,
-  reviewStateWords,
-  type ReviewStatus,
-} from '../../domain/schedules/review.ts';
-import { type MarkOnFile, markOnFile } from './markOnFile.ts';
+import { reviewState, type ReviewStatus } from '../../domain/review/status.ts';
+import { reviewStateWords } from '../../domain/review/words.ts';
+import { type MarkOnFile, marksOnFile } from './markOnFile.ts';
 import { placeInWords } from './openingSheet.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
 import { counted } from '../../domain/text/counted.ts';
@@ -31,7 +27,7 @@ export interface RegisterEntry {
   readonly maybes: readonly string[];
   readonly status: ReviewStatus;
   readonly stateWord: string;
-  readonly onFile: MarkOnFile | null;
+  readonly onFile: readonly MarkOnFile[];
 }
 
 const gradeOrder = { must: 0, should: 1, none: 2 } as const;
@@ -42,7 +38,7 @@ export function reviewRegister(project: Project, decisions: Decisions): readonly
     .flatMap((opening) => {
       const decision = decisions.get(opening.id);
       const entry = decision && entryOf(project, opening, decision);
-      return entry && (entry.grade !== 'none' || entry.status.review !== null) ? [entry] : [];
+      return entry && (entry.grade !== 'none' || entry.status.marks.length > 0) ? [entry] : [];
     })
     .toSorted((a, b) => gradeOrder[a.grade] - gradeOrder[b.grade]);
 }
@@ -50,7 +46,7 @@ export function reviewRegister(project: Project, decisions: Decisions): readonly
 function entryOf(project: Project, opening: Opening, decision: Decision): RegisterEntry {
   const reasons = reasonsInFull(decision);
   const worst = worstGrade(reasons);
-  const status = reviewState(opening, decision);
+  const status = reviewState(project, opening, decision);
   const space = (id: string | null) => (id === null ? '' : (project.spaces[id]?.name ?? ''));
   return {
     opening,
@@ -71,29 +67,8 @@ function entryOf(project: Project, opening: Opening, decision: Decision): Regist
     maybes: maybesOf(decision).map((one) => `${one.sentence} ${one.ruleId}`),
     status,
     stateWord: reviewStateWords[status.state],
-    onFile: markOnFile(status),
+    onFile: marksOnFile(status),
   };
-}
-
-/** What the register can be narrowed to, with the words of the list it is chosen from. */
-export const registerFilters = {
-  all: 'Everything that needs a signature',
-  waiting: 'Waits for a reviewer, or stale',
-  open: reviewStateWords.open,
-  stale: reviewStateWords.stale,
-  approved: reviewStateWords.approved,
-  refused: reviewStateWords.refused,
-  toAhj: reviewStateWords.toAhj,
-} as const;
-export type RegisterFilter = keyof typeof registerFilters;
-
-export function isRegisterFilter(word: string): word is RegisterFilter {
-  return Object.hasOwn(registerFilters, word);
-}
-
-export function isListed(state: ReviewState, filter: RegisterFilter): boolean {
-  if (filter === 'all') return true;
-  return filter === 'waiting' ? state === 'open' || state === 'stale' : state === filter;
 }
 
 /** "4 openings on the register; 3 unsigned, 1 stale. 2 lines about the building need a signature as well." */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { verdictOn, withVerdict } from '../../domain/testing/verdicts.ts';
 import { decide } from '../../domain/decide/decide.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { whatReviewerSaw } from '../../domain/schedules/review.ts';
 import { dayInWords } from './day.ts';
 import { scheduleColumns, scheduleSheet } from './doorSchedule.ts';
 import { cssString, pageRules } from './pageRules.ts';
@@ -64,10 +64,9 @@ describe('the review register', () => {
   });
 
   it('keeps an opening whose mark went stale', () => {
-    const saw = whatReviewerSaw(decide(project, interlock));
-    const review = { verdict: 'approved', by: 'R', on: '2026-03-02', reason: '', saw: { ...saw } } as const;
-    const changed = { ...interlock, review, facts: { wishInterlock: known(false) } };
-    const after = { ...project, openings: { b: changed } };
+    const verdict = verdictOn(project, [{ opening: interlock, decision: decide(project, interlock) }]);
+    const changed = { ...interlock, facts: { wishInterlock: known(false) } };
+    const after = withVerdict({ ...project, openings: { [interlock.id]: changed } }, verdict);
     const entries = reviewRegister(after, decisionsOf(after));
     expect(entries[0]?.status.state).toBe('stale');
     expect(registerInWords(entries)).toContain('1 stale');

@@ -1,11 +1,15 @@
 import { useEffect } from 'react';
+import { isVerdict, lastUndoable } from '../../app/store.ts';
 import { redoAndSay, undoAndSay } from '../../app/undoAndSay.ts';
+import { verdictsAreNotUndone } from '../../domain/review/words.ts';
 import { useApp, useStore } from '../context.ts';
 
 /** Undo and redo, with what they would take back or bring again; Ctrl+Z works everywhere but in a text being typed. */
 export function UndoButtons() {
   const store = useStore();
-  const last = useApp((state) => state.document.past.at(-1)?.command.label);
+  const last = useApp((state) => lastUndoable(state.document.past)?.command.label);
+  const signed = useApp((state) => isVerdict(state.document.past.at(-1)));
+  const undoes = last === undefined ? 'Nothing to undo' : `Undo: ${last} (Ctrl+Z)`;
   const next = useApp((state) => state.document.future.at(-1)?.command.label);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -28,8 +32,8 @@ export function UndoButtons() {
         type="button"
         className="button button-small"
         disabled={last === undefined}
-        title={last === undefined ? 'Nothing to undo' : `Undo: ${last} (Ctrl+Z)`}
-        onClick={() => undoAndSay(store)}
+          title={signed ? `${undoes}. ${verdictsAreNotUndone}` : undoes}
+          onClick={() => undoAndSay(store)}
       >
         Undo
       </button>

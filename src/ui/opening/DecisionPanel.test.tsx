@@ -92,8 +92,8 @@ describe('a decision', () => {
 
   test('folds away what is only a note for the reviewer', () => {
     opened({}, [
-      { grade: 'must', sentence: 'Somebody must sign this.', ruleId: undefined },
-      { grade: 'note', sentence: 'Good to know.', ruleId: undefined },
+      { flag: 'a', grade: 'must', sentence: 'Somebody must sign this.', ruleId: undefined },
+      { flag: 'b', grade: 'note', sentence: 'Good to know.', ruleId: undefined },
     ]);
     expect(screen.getByText('Somebody must sign this.').closest('details')).toBeNull();
     expect(screen.getByText('Good to know.').closest('details')).not.toBeNull();

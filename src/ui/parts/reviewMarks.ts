@@ -1,4 +1,4 @@
-import type { ReviewState } from '../../domain/schedules/review.ts';
+import type { ReviewState } from '../../domain/review/words.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 
 /** The mark beside the state of a review: only an approval that still holds is signed off. */
@@ -7,6 +7,7 @@ export const reviewMarks: Readonly<Record<ReviewState, StatusWord>> = {
   open: 'needsSignOff',
   approved: 'signedOff',
   refused: 'needsSignOff',
-  toAhj: 'needsSignOff',
+  approvedWithConditions: 'signedOff',
+  passedToAuthority: 'needsSignOff',
   stale: 'stale',
 };

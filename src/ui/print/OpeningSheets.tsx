@@ -63,7 +63,9 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         )}
       </section>
       <div className="opening-sheet-columns">
-        {sheet.onFile && <OnFile mark={sheet.onFile} />}
+        {sheet.onFile.map((mark) => (
+          <OnFile key={mark.id} mark={mark} />
+        ))}
         {sheet.reasons.length > 0 && (
           <section>
             <h4>For the reviewer</h4>

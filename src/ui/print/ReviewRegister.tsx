@@ -62,7 +62,9 @@ export function ReviewRegister({ entries, building, says }: Props) {
                 </td>
                 <td>
                   <div>{entry.stateWord}</div>
-                  {entry.onFile && <OnFile mark={entry.onFile} />}
+                  {entry.onFile.map((mark) => (
+                    <OnFile key={mark.id} mark={mark} />
+                  ))}
                 </td>
                 <VerdictLines />
               </tr>

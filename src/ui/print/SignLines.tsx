@@ -18,14 +18,23 @@ export function SignLines() {
   );
 }
 
-/** The mark on file, with what changed since. */
+/** An entry on file with its conditions, whether it was taken back, and what changed since. */
 export function OnFile({ mark }: { mark: MarkOnFile }) {
   return (
     <div className="on-file">
       <p>
         <strong>{mark.says}</strong>
         {mark.reason !== '' && `: ${mark.reason}`}
+        {mark.reference !== '' && ` (${mark.reference})`}
       </p>
+      {mark.conditions.length > 0 && (
+        <ul>
+          {mark.conditions.map((condition) => (
+            <li key={condition}>{condition}</li>
+          ))}
+        </ul>
+      )}
+      {mark.withdrawn !== '' && <p>{mark.withdrawn}</p>}
       {mark.stale && (
         <>
           <p>

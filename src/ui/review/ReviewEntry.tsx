@@ -1,12 +1,12 @@
 import { reportFor } from '../../app/reports.ts';
+import { addressOf } from '../../app/route.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
-import { addressOf } from '../../app/route.ts';
 import { StatusMark } from '../face/Mark.tsx';
-import { reviewMarks } from '../parts/reviewMarks.ts';
 import { Opened } from './Opened.tsx';
 import { ReasonsInFull } from './ReasonsInFull.tsx';
 import { ReviewForm } from './ReviewForm.tsx';
+import { StateMark } from './StateMark.tsx';
 
 /** One opening on the register: why, on what it rests, and the form to put a name to it. */
 export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
@@ -20,9 +20,7 @@ export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
         <p>{entry.place}</p>
         <div className="row row-end">
           {entry.grade !== 'none' && <StatusMark status="needsSignOff">{gradeWords[entry.grade]}</StatusMark>}
-          {entry.onFile && (
-            <StatusMark status={reviewMarks[entry.status.state]}>{entry.stateWord}</StatusMark>
-          )}
+          {entry.onFile.length > 0 && <StateMark state={entry.status.state} />}
         </div>
       </div>
       <p className="lead">{entry.arrangement}</p>
@@ -41,7 +39,7 @@ export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
             <Facts entry={entry} />
           </Opened>
         </div>
-        <Opened summary="Review" atFirst={entry.onFile !== null}>
+        <Opened summary="Review" atFirst={entry.onFile.length > 0}>
           <ReviewForm opening={opening} decision={decision} />
         </Opened>
       </div>

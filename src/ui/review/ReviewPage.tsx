@@ -1,69 +1,69 @@
 import { useMemo, useState } from 'react';
-import { pathFindingsFor, decisionsInBuilding } from '../../app/buildings.ts';
-import { standingCaution } from '../../domain/text/cautions.ts';
-import { buildingLines } from '../../exporting/sheets/buildingLines.ts';
+import { decisionsInBuilding } from '../../app/buildings.ts';
+import { openSignaturesFor, questionsFor } from '../../app/review.ts';
 import {
-  isListed,
-  isRegisterFilter,
+  everything,
+  keysOf,
+  narrowed,
+  questionsInWords,
   type RegisterFilter,
-  registerFilters,
-  registerInWords,
-  reviewRegister,
-} from '../../exporting/sheets/reviewRegister.ts';
+} from '../../domain/review/filter.ts';
+import { standingCaution } from '../../domain/text/cautions.ts';
+import { reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
 import { useApp } from '../context.ts';
-import { BuildingLines } from './BuildingLines.tsx';
+import { LogSeal } from './LogSeal.tsx';
+import { QuestionEntry } from './QuestionEntry.tsx';
+import { RegisterTools, type RegisterView } from './RegisterTools.tsx';
 import { ReviewEntry } from './ReviewEntry.tsx';
 import './review.css';
 
-/** The openings that need a reviewer's name, the gravest first, with everything a reviewer has to read. */
+/** What needs a reviewer's name, by question or by opening, the gravest first, with everything a reviewer has to read. */
 export default function ReviewPage() {
   const project = useApp((state) => state.document.project);
-  const [filter, setFilter] = useState<RegisterFilter>('all');
+  const [view, setView] = useState<RegisterView>('questions');
+  const [filter, setFilter] = useState<RegisterFilter>(everything);
   const [kept, setKept] = useState<ReadonlySet<string>>(new Set());
+  const questions = questionsFor(project);
+  const listed = narrowed(questions, filter, kept);
   const entries = useMemo(() => reviewRegister(project, decisionsInBuilding(project)), [project]);
-  const building = useMemo(() => buildingLines(project, pathFindingsFor(project)), [project]);
-  // No mark can be put on file for them, so they wait.
-  const listedLines = isListed('open', filter) ? building : [];
-  const any = entries.length + building.length > 0;
-  const listed = entries.filter(
-    (entry) => isListed(entry.status.state, filter) || kept.has(entry.opening.id),
-  );
   const narrow = (to: RegisterFilter) => {
-    // What is signed now stays in the list until it is asked for anew, or it would vanish under the reader's hands.
-    setKept(
-      new Set(entries.filter((entry) => isListed(entry.status.state, to)).map((entry) => entry.opening.id)),
-    );
+    setKept(keysOf(narrowed(questions, to)));
     setFilter(to);
   };
+  const openings = new Set(listed.flatMap(({ at }) => at.map(({ opening }) => opening.id)));
+  const listedEntries = entries.filter(
+    ({ opening, reasons }) => openings.has(opening.id) || (filter === everything && reasons.length === 0),
+  );
+  const rules = [...new Set(questions.flatMap(({ ruleId }) => (ruleId === undefined ? [] : [ruleId])))];
   return (
     <div className="sheet">
       <div className="sheet-body stack">
         <h1>Review</h1>
-        <p role="status">{registerInWords(entries, building.length)}</p>
-        {any && (
-          <div className="toolbar">
-            <select
-              className="input"
-              aria-label="Show"
-              value={filter}
-              onChange={(event) => isRegisterFilter(event.target.value) && narrow(event.target.value)}
-            >
-              {Object.entries(registerFilters).map(([value, name]) => (
-                <option key={value} value={value}>
-                  {name}
-                </option>
-              ))}
-            </select>
-            <a className="button button-quiet toolbar-end" href="#/print">
-              Print the register
-            </a>
-          </div>
+        <p role="status">{questionsInWords(questions)}</p>
+        <p>
+          <strong>{openSignaturesFor(project).says}</strong>
+        </p>
+        <LogSeal project={project} />
+        {questions.length + entries.length > 0 && (
+          <RegisterTools
+            view={view}
+            onView={setView}
+            filter={filter}
+            onFilter={narrow}
+            rules={rules.toSorted()}
+            floors={Object.values(project.floors).toSorted((a, b) => a.level - b.level)}
+          />
         )}
-        <BuildingLines lines={listedLines} />
-        {listed.map((entry) => (
-          <ReviewEntry key={entry.opening.id} entry={entry} />
-        ))}
-        {any && listed.length + listedLines.length === 0 && <p className="empty">None is in this state.</p>}
+        {view === 'questions'
+          ? listed.map((question) => (
+              <QuestionEntry key={question.flag} question={question} project={project} />
+            ))
+          : listedEntries.map((entry) => (
+              <ReviewEntry key={entry.opening.id} entry={entry} />
+            ))}
+        {questions.length + entries.length > 0 && listed.length + listedEntries.length === 0 && (
+          <p className="empty">Nothing on the register is in this state.</p>
+        )}
         <p className="caution">{standingCaution}</p>
       </div>
     </div>

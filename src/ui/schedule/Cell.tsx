@@ -1,9 +1,7 @@
 import type { Project } from '../../domain/model/project.ts';
-import { signatureOf } from '../../domain/schedules/review.ts';
-import { StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
-import { reviewMarks } from '../parts/reviewMarks.ts';
 import type { Column, GridRow } from './columns.ts';
+import { SignOffCell } from './SignOffCell.tsx';
 
 /** What a cell of the grid shows: a mark that leads to its opening, a state, an assumed or a missing value. */
 export function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
@@ -16,10 +14,7 @@ export function Cell({ column, row, project }: { column: Column; row: GridRow; p
       </a>
     );
   }
-  if (column.key === 'signOff' && text !== '—') {
-    const { state } = signatureOf(row.opening, row.decision);
-    return <StatusMark status={reviewMarks[state]}>{text}</StatusMark>;
-  }
+  if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} project={project} />;
   if (text === '?') {
     return (
       <span className="value-unknown" title="Not surveyed">

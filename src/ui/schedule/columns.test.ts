@@ -3,7 +3,9 @@ import { projectOf } from '../../../tests/screens/show.tsx';
 import { decide } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { reviewStateWords, whatReviewerSaw } from '../../domain/schedules/review.ts';
+import type { Sight, Verdict } from '../../domain/model/verdict.ts';
+import { reviewStateWords } from '../../domain/review/words.ts';
+import { verdictOn, withVerdict } from '../../domain/testing/verdicts.ts';
 import { scheduleRows } from '../../domain/schedules/openings.ts';
 import { columns } from './columns.ts';
 
@@ -36,24 +38,28 @@ test('what the grid says about names is what the door schedule prints, a stale m
     },
   });
   const opening = Object.values(asked.openings)[0] as Opening;
-  const saw = { ...whatReviewerSaw(decide(asked, opening)) };
-  const stale = { ...saw, basis: 'another' };
-  const said = (review: Opening['review']) => {
-    const project: Project = { ...asked, openings: { [opening.id]: { ...opening, review } } };
-    const reviewed = project.openings[opening.id] as Opening;
-    const decision = decide(project, reviewed);
+  const decision = decide(asked, opening);
+  const said = (...others: readonly Partial<Verdict>[]) => {
+    const project = others.reduce(
+      (before: Project, other) => withVerdict(before, verdictOn(before, [{ opening, decision }], other)),
+      asked,
+    );
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
-    const text = columns
-      .find(({ key }) => key === 'signOff')
-      ?.text({ opening: reviewed, decision, state: decision.state }, project);
+    const text = columns.find(({ key }) => key === 'signOff')?.text({ opening, decision, state: decision.state }, project);
     // A narrow cell shows how a word of the print begins, and no other.
     expect(row?.signature.some((word) => text !== undefined && word.startsWith(text))).toBe(true);
     return text;
   };
-  const mark = { by: 'Reviewer', on: '2026-03-02', reason: '', saw };
-  expect(said(null)).toBe('Must be signed');
-  expect(said({ ...mark, verdict: 'approved' })).toBe('Approved');
-  expect(said({ ...mark, verdict: 'refused' })).toContain(reviewStateWords.refused);
-  expect(said({ ...mark, verdict: 'toAhj' })).toContain(reviewStateWords.toAhj);
-  expect(said({ ...mark, verdict: 'approved', saw: stale })).toBe('Stale');
+  const { openings: saw, ...around } = verdictOn(asked, [{ opening, decision }]).saw;
+  const other = {
+    ...around,
+    openings: { [opening.id]: { ...(saw[opening.id] as Sight), candidate: 'another' } },
+  };
+  expect(said()).toBe('Must be signed');
+  expect(said({ verdict: 'approved' })).toBe('Approved');
+  expect(said({ verdict: 'approvedWithConditions' })).toBe(reviewStateWords.approvedWithConditions);
+  expect(said({ verdict: 'refused' })).toContain(reviewStateWords.refused);
+  expect(said({ verdict: 'refused' }, { verdict: 'approved' })).toContain(reviewStateWords.refused);
+  expect(said({ verdict: 'passedToAuthority' })).toContain(reviewStateWords.passedToAuthority);
+  expect(said({ verdict: 'approved', saw: other })).toBe('Stale');
 });

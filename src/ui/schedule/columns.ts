@@ -8,7 +8,7 @@ import {
 import { valueInWords } from '../../domain/text/format.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { signatureOf } from '../../domain/schedules/review.ts';
+import { signatureOf } from '../../domain/review/status.ts';
 import { borrowedFor } from '../../domain/survey/answers.ts';
 
 export interface GridRow {
@@ -90,7 +90,7 @@ export const columns: readonly Column[] = [
     key: 'signOff',
     head: 'Sign-off',
     width: 12,
-    text: ({ decision, opening }) => signatureOf(opening, decision).short || '—',
+    text: ({ decision, opening }, project) => signatureOf(project, opening, decision).short || '—',
   },
   factColumn('doorType', 11, 'Door'),
   factColumn('leafMaterial', 10, 'Leaf'),

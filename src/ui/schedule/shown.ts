@@ -3,7 +3,7 @@ import { orderedOpenings } from '../../app/derive.ts';
 import type { Filters } from '../../app/store.ts';
 import { shownState } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { reviewState } from '../../domain/schedules/review.ts';
+import { reviewState } from '../../domain/review/status.ts';
 import type { GridRow } from './columns.ts';
 
 /** What the list can be narrowed to. */
@@ -14,13 +14,13 @@ export const shows = {
   findings: 'With contradictions',
 } as const;
 
-function isShown(row: GridRow, show: string): boolean {
+function isShown(project: Project, row: GridRow, show: string): boolean {
   switch (show) {
     case 'unsettled':
       return row.decision.state !== 'settled';
     case 'signOff': {
-      const { state } = reviewState(row.opening, row.decision);
-      return state !== 'notNeeded' && state !== 'approved';
+      const { state } = reviewState(project, row.opening, row.decision);
+      return !['notNeeded', 'approved', 'approvedWithConditions'].includes(state);
     }
     case 'findings':
       return row.decision.findings.length > 0;
@@ -46,6 +46,6 @@ export function shownRows(
     const hit =
       wanted === '' || [opening.mark, ...spaces].some((text) => text.toLowerCase().includes(wanted));
     const onFloor = filters.floorId === null || opening.floorId === filters.floorId;
-    return hit && onFloor && isShown(row, filters.show) ? [row] : [];
+    return hit && onFloor && isShown(project, row, filters.show) ? [row] : [];
   });
 }

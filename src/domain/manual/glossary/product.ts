@@ -1,6 +1,6 @@
 import type { Edit } from '../../commands/command.ts';
-import { type ReviewState, reviewStateWords } from '../../schedules/review.ts';
-import { type Verdict, verdictWords } from '../../schedules/reviewDraft.ts';
+import type { VerdictKind } from '../../model/verdict.ts';
+import { type ReviewState, reviewStateWords, verdictWords } from '../../review/words.ts';
 import { type Severity, severityWords } from '../../simulate/outcome.ts';
 import { pageWords } from '../pages.ts';
 import { own, type Term, trade } from './term.ts';
@@ -31,7 +31,6 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   putOpening: own('Opening', 'An opening that is added, brought in, or removed.'),
   setOpening: own('Place of an opening', 'Its mark, its floor, the spaces on its sides, or its notes.'),
   setFact: own('Answer', 'What is known of one question at one opening.'),
-  setReview: own('Review mark', 'What a reviewer decided, or that the mark was taken away.'),
   putCloset: own('Closet', 'A closet for power supplies that is added, changed or removed.'),
   putSupply: own('Power supply', 'A lock power supply that is added, changed or removed.'),
   putProduct: own('Product', 'A row of the project’s product book that is added, changed or removed.'),
@@ -43,24 +42,33 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
     'The edits of another copy of this project, taken in at once or taken back at once.',
   ),
   settle: own('Difference settled', 'A choice between two values that were entered in two copies.'),
+  appendVerdict: own(
+    'Verdict',
+    'What a reviewer decided, or why an earlier verdict was withdrawn; it is never removed.',
+  ),
+  putRemark: own('Remark', 'A comment or question at an opening, its answers, and that it was closed.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 
-const verdictSays: Readonly<Record<Verdict, string>> = {
+const verdictSays: Readonly<Record<VerdictKind, string>> = {
   approved: 'The reviewer lets the arrangement go out as it is, with name and day.',
   refused: 'The reviewer does not accept the arrangement and says why.',
-  toAhj: 'The reviewer leaves it to the authority having jurisdiction and says what to ask.',
+  approvedWithConditions:
+    'The reviewer lets it go out with conditions, which become lines of set, sequence and acceptance test.',
+  passedToAuthority: 'The reviewer leaves it to the authority having jurisdiction and says what to ask.',
+  withdrawn: 'An earlier verdict is taken back with a reason; both stay on file.',
 };
 const reviewStateSays: Readonly<Record<ReviewState, string>> = {
   notNeeded: 'Nothing in this decision requires a signature.',
   open: 'Something requires a signature and no one has signed yet.',
   approved: 'Signed, and nothing a reviewer judged has changed since.',
   refused: 'A reviewer did not accept it; it must be changed and looked at again.',
-  toAhj: 'The question lies with the authority having jurisdiction.',
   stale: 'What was signed has changed; it must be reviewed again.',
+  approvedWithConditions: 'Signed on conditions, and nothing a reviewer judged has changed since.',
+  passedToAuthority: 'The question lies with the authority having jurisdiction.',
 };
 export const verdictTerms: readonly Term[] = [
-  ...(Object.keys(verdictSays) as Verdict[]).map((id) => own(verdictWords[id], verdictSays[id])),
+  ...(Object.keys(verdictSays) as VerdictKind[]).map((id) => own(verdictWords[id], verdictSays[id])),
   ...(Object.keys(reviewStateSays) as ReviewState[]).map((id) =>
     own(reviewStateWords[id], reviewStateSays[id]),
   ),

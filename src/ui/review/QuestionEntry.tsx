@@ -1,0 +1,99 @@
+import { useRef, useState } from 'react';
+import { addressOf } from '../../app/route.ts';
+import { gradeWords } from '../../domain/decide/words.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { exceptionsInWords } from '../../domain/review/filter.ts';
+import type { AskedAt, Question } from '../../domain/review/questions.ts';
+import { markOf } from '../../exporting/sheets/markOnFile.ts';
+import { reasonOfRule } from '../../exporting/sheets/reasons.ts';
+import { StatusMark } from '../face/Mark.tsx';
+import { Opened } from './Opened.tsx';
+import { ReviewMark } from './ReviewMark.tsx';
+import { StateMark } from './StateMark.tsx';
+import { VerdictForm } from './VerdictForm.tsx';
+
+/** One question with every opening it is asked at: one answer settles those that are ticked. */
+export function QuestionEntry({ question, project }: { question: Question; project: Project }) {
+  const [without, setWithout] = useState<ReadonlySet<string>>(new Set());
+  const [told, setTold] = useState('');
+  const result = useRef<HTMLParagraphElement>(null);
+  const chosen = question.at.filter(({ opening }) => !without.has(opening.id));
+  const toggle = (id: string) => {
+    const next = new Set(without);
+    if (!next.delete(id)) next.add(id);
+    setWithout(next);
+  };
+  const rule =
+    question.ruleId === undefined
+      ? undefined
+      : reasonOfRule(question.ruleId, question.grade, '', project.basis);
+  return (
+    <article className="review-entry stack stack-tight" aria-label={question.title}>
+      <div className="row row-baseline review-entry-head">
+        <h2>{question.title}</h2>
+        <div className="row row-end">
+          <StatusMark status="needsSignOff">{gradeWords[question.grade]}</StatusMark>
+          <StateMark state={question.state} />
+        </div>
+      </div>
+      {rule && (
+        <p className="note">
+          <a className="mark" href={`#/rules/${question.ruleId}`}>
+            {question.ruleId}
+          </a>{' '}
+          {rule.cites.join('; ')} — {rule.confidence}
+          {rule.note !== '' && `. ${rule.note}`}
+        </p>
+      )}
+      <ul className="review-asked">
+        {question.at.map((one) => (
+          <Asked
+            key={one.opening.id}
+            one={one}
+            ticked={!without.has(one.opening.id)}
+            onTick={() => toggle(one.opening.id)}
+          />
+        ))}
+        {question.building.map((says) => (
+          <li key={says}>{says}</li>
+        ))}
+      </ul>
+      <p ref={result} tabIndex={-1} role="status" className="note">
+        {told}
+      </p>
+      <Opened summary={exceptionsInWords(question, without)}>
+        <VerdictForm
+          name={question.title}
+          where={{ place: `question/${question.flag}`, label: question.title, href: '#/review' }}
+          targets={chosen}
+          questions={[question.flag]}
+          building={question.building}
+          onWritten={(says) => {
+            setTold(says);
+            result.current?.focus();
+          }}
+        />
+      </Opened>
+    </article>
+  );
+}
+
+function Asked({ one, ticked, onTick }: { one: AskedAt; ticked: boolean; onTick: () => void }) {
+  const { opening, sentence, state, by } = one;
+  return (
+    <li className="stack stack-tight">
+      <div className="row row-baseline">
+        <label className="choice review-tick">
+          <input type="checkbox" aria-label={`Sign ${opening.mark}`} checked={ticked} onChange={onTick} />
+          <span className="mark">{opening.mark}</span>
+        </label>
+        <a href={addressOf({ page: 'opening', openingId: opening.id })}>Open {opening.mark}</a>
+        <div className="row-end">
+          <StateMark state={state} />
+        </div>
+      </div>
+      <p>{sentence}</p>
+      {by && <ReviewMark mark={markOf(by)} />}
+    </li>
+  );
+}
