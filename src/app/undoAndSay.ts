@@ -1,8 +1,8 @@
-import type { AppStore } from './store.ts';
+import { type AppStore, lastUndoable } from './store.ts';
 
 /** Takes the last step back and says what it was; off the screen it would not be seen. */
 export function undoAndSay(store: AppStore): void {
-  const step = store.getState().document.past.at(-1);
+  const step = lastUndoable(store.getState().document.past);
   const result = store.getState().undo();
   if (!result.ok || !step) return;
   sayOnce(store, `Undone: ${step.command.label}.`);

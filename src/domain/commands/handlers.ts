@@ -27,7 +27,16 @@ const badValue = (field: string, error: z.ZodError | undefined, otherwise = 'Thi
 /** Handlers of records by id: put in, or taken out with null. */
 const put =
   <K extends Edit['kind']>(
-    record: 'floors' | 'spaces' | 'closets' | 'supplies' | 'productBook' | 'runs' | 'prices' | 'itemBook' | 'remarks',
+    record:
+      | 'floors'
+      | 'spaces'
+      | 'closets'
+      | 'supplies'
+      | 'productBook'
+      | 'runs'
+      | 'prices'
+      | 'itemBook'
+      | 'remarks',
   ): Handler<K> =>
   (project, edit, { own }) => {
     const { id, value } = edit as Of<'putFloor'>;

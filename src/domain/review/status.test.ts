@@ -126,9 +126,7 @@ describe('a verdict', () => {
   it('goes stale with what the building shows since, and not with what it shows no longer', () => {
     const project = signed(house());
     const { opening, decision } = at(project);
-    const found = decision.withSevere([
-      { key: 'trapped s', says: 'Nobody gets out.', from: 'building' },
-    ]);
+    const found = decision.withSevere([{ key: 'trapped s', says: 'Nobody gets out.', from: 'building' }]);
     expect(reviewState(project, opening, found).says).toEqual([
       'Found in the building since: Nobody gets out.',
     ]);

@@ -32,8 +32,8 @@ export function UndoButtons() {
         type="button"
         className="button button-small"
         disabled={last === undefined}
-          title={signed ? `${undoes}. ${verdictsAreNotUndone}` : undoes}
-          onClick={() => undoAndSay(store)}
+        title={signed ? `${undoes}. ${verdictsAreNotUndone}` : undoes}
+        onClick={() => undoAndSay(store)}
       >
         Undo
       </button>

@@ -58,9 +58,7 @@ export default function ReviewPage() {
           ? listed.map((question) => (
               <QuestionEntry key={question.flag} question={question} project={project} />
             ))
-          : listedEntries.map((entry) => (
-              <ReviewEntry key={entry.opening.id} entry={entry} />
-            ))}
+          : listedEntries.map((entry) => <ReviewEntry key={entry.opening.id} entry={entry} />)}
         {questions.length + entries.length > 0 && listed.length + listedEntries.length === 0 && (
           <p className="empty">Nothing on the register is in this state.</p>
         )}

@@ -45,7 +45,9 @@ test('what the grid says about names is what the door schedule prints, a stale m
       asked,
     );
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
-    const text = columns.find(({ key }) => key === 'signOff')?.text({ opening, decision, state: decision.state }, project);
+    const text = columns
+      .find(({ key }) => key === 'signOff')
+      ?.text({ opening, decision, state: decision.state }, project);
     // A narrow cell shows how a word of the print begins, and no other.
     expect(row?.signature.some((word) => text !== undefined && word.startsWith(text))).toBe(true);
     return text;
