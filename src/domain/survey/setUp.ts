@@ -1,5 +1,5 @@
 import type { Fact } from '../model/fact.ts';
-import { type FactKey, fieldInfo, type FactValues } from '../model/fields.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Project } from '../model/project.ts';
 import type { Edit } from '../commands/command.ts';
 import { factsOfLook, type Look, type Preset } from './look.ts';
@@ -123,7 +123,7 @@ export function isUsualLook({ id }: Look): boolean {
 
 /** What a press in set-up writes: of the building where it holds for all of it, of the usual where a door may differ. */
 export function setUpEdits({ facts }: Preset): readonly Edit[] {
-  return (Object.entries(facts as FactValues) as [FactKey, Value][]).flatMap(([fact, value]): Edit[] => {
+  return (Object.entries(facts) as [FactKey, Value][]).flatMap(([fact, value]): Edit[] => {
     const known: Fact<Value> = { is: 'known', value };
     // A wish is taken or refused at each door: what is said of the building would be taken without a word.
     const ofBuilding = fieldInfo(fact).scope !== 'opening' && !isWish(fact);

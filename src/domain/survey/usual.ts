@@ -49,7 +49,7 @@ function stated(usual: Facts, keys: readonly FactKey[]): FactValues {
     const fact = usual[key] as Fact<Value> | undefined;
     if (fact && fact.is !== 'unknown') facts[key] = fact.value;
   }
-  return facts as FactValues;
+  return facts;
 }
 
 /** The building's usual as looks of their own: one press takes it, one refuses it. None where nothing was stated. */
