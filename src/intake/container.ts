@@ -27,7 +27,7 @@ const noTime = new Date(1980, 0, 1);
 export function packProject(text: string): Uint8Array<ArrayBuffer> {
   const head = { format: containerMarker, formatVersion: newestContainer };
   const files = { [headName]: strToU8(`${JSON.stringify(head)}\n`), [projectName]: strToU8(text) };
-  return zipSync(files, { mtime: noTime, level: 6 }) as Uint8Array<ArrayBuffer>;
+  return zipSync(files, { mtime: noTime, level: 6 });
 }
 
 const isZip = (bytes: Uint8Array) => bytes[0] === 0x50 && bytes[1] === 0x4b;

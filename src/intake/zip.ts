@@ -110,8 +110,9 @@ function unpack(
     take(piece);
   });
   try {
-    for (let at = 0; at < packed.length && size <= room; at += pieceSize) {
+    for (let at = 0; at < packed.length; at += pieceSize) {
       inflate.push(packed.subarray(at, at + pieceSize), at + pieceSize >= packed.length);
+      if (size > room) break;
     }
   } catch {
     return cut;

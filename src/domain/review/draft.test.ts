@@ -35,7 +35,7 @@ const like = (over: Partial<Decision>): Decision =>
     get: (of, key) => (key in over ? Reflect.get(over, key) : Reflect.get(of, key, of)) as unknown,
   });
 const inState = (state: Decision['state'], over: Partial<Decision> = {}): Decision =>
-  like({ state, alone: { ...open, state } as Decision, ...over });
+  like({ state, alone: { ...open, state }, ...over });
 const settled = inState('settled');
 const forbidden = open.rejected[0]?.candidate.id ?? '';
 const forced = decide(project, {
