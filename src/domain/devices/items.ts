@@ -417,6 +417,7 @@ export const items = {
     trade: 'doorSupplier',
     step: 'hang',
     handed: true,
+    addition: true,
   },
   leafPreparation: {
     name: 'Lock preparation cut in the leaf in place',
@@ -500,6 +501,7 @@ export const items = {
     name: 'Cable from lock, door contact and override to the interlock controller',
     trade: 'security',
     step: 'electrical',
+    addition: true,
   },
   interlockOverride: {
     name: 'Override at both doors: both leaves can stand open together',
