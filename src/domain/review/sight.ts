@@ -83,7 +83,11 @@ function weighing(decision: Decision): string[] {
     ready.reads.forEach((bits, word) => (read[word] = (read[word] as number) | bits));
   }
   const relied = new Set(factsIn(decision.relied));
-  return [...new Set<FactKey>([...signedKeys.filter((key) => relied.has(key)), ...factsIn(read)])];
+  // Whoever signs on an assumption signs for its value.
+  const assumed = [...decision.assumed.keys()].filter((key) => relied.has(key));
+  return [
+    ...new Set<FactKey>([...signedKeys.filter((key) => relied.has(key)), ...factsIn(read), ...assumed]),
+  ];
 }
 
 /** The steps that make somebody sign; a note asks nobody. */

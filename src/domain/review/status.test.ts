@@ -94,6 +94,15 @@ describe('a verdict', () => {
     expect(status(taller).marks[0]?.without).toEqual(['Wall rating: 60 min → 5 min; signed on 60 min.']);
   });
 
+  it('signed on an assumption goes stale when the survey finds another value, not when it finds the same', () => {
+    const assumed = { is: 'assumed' as const, value: 60, from: 'drawing A-101' };
+    const project = signed(withFacts(house(), { wallRatingMin: assumed }));
+    expect(status(withFacts(project, { wallRatingMin: known(5) })).says).toContain(
+      'Wall rating: 60 min → 5 min; signed on 60 min.',
+    );
+    expect(status(withFacts(project, { wallRatingMin: known(60) })).marks[0]?.stale).toBe(false);
+  });
+
   it('goes stale under a new local amendment that asks for something here, and not under one that does not', () => {
     const project = signed(house());
     expect(status({ ...project, amendments: [amendment] }).says).toContain(
