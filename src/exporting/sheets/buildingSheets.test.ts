@@ -54,7 +54,7 @@ describe('rules along the way out', () => {
 
   it('are counted beside the openings on the register', () => {
     expect(registerInWords([], 1)).toBe(
-      'The rules here required no signature at any opening. That is not a review. 1 line about the building needs a name.',
+      'The rules here required no signature at any opening. That is not a review. 1 line about the building needs a signature.',
     );
   });
 });
