@@ -86,18 +86,23 @@ async function signOnOpeningPage(project: Project, id: string): Promise<Project>
   act(() => store.getState().select(id));
   const fold = within((await found('section[aria-label="Review"]')) as HTMLElement);
   await user.click(fold.getByText(/^Review/));
-  await user.click(fold.getByLabelText('Take to the authority'));
+  await user.click(fold.getByLabelText('Pass to the authority'));
   await user.click(fold.getByLabelText('By (name)'));
   await user.paste('J. Reviewer');
-  await user.click(fold.getByLabelText(/^Reason/));
-  await user.paste('Ask about the way back in.');
-  await user.click(fold.getByText('Put the mark on file'));
+  await user.click(fold.getByLabelText('Role'));
+  await user.paste('Plan reviewer');
+  await user.click(fold.getByLabelText(/^(Reason|What the authority|Question)/));
+  await user.paste('Ask about re-entry to this floor.');
+  await user.click(fold.getByText('File the verdict'));
+  await fold.findByText('The verdict is on file.');
   cleanup();
   return store.getState().document.project;
 }
 
 async function onRegister(project: Project, id: string) {
-  show(<ReviewPage />, project);
+  const { user } = show(<ReviewPage />, project);
+  const grouped = document.querySelector('select[aria-label="Grouped"]');
+  if (grouped) await user.selectOptions(grouped, 'By opening');
   return within((await found(`article[aria-label="${id}"]`)) as HTMLElement);
 }
 
@@ -119,6 +124,6 @@ describe('a review signed on the opening page', () => {
     const later: Project = { ...signed, openings: { ...signed.openings, 'S-3': third } };
     const entry = await onRegister(later, 'S-2');
     expect(entry.getAllByText(/^Stale/).length).toBeGreaterThan(0);
-    expect(entry.getByText(/^Not found when this was reviewed: Stair/)).toBeInTheDocument();
+    expect(entry.getByText(/^Found in the building since: Stair/)).toBeInTheDocument();
   });
 });

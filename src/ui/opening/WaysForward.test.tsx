@@ -31,7 +31,7 @@ test('where no hardware works, the least work after which something would', () =
 
 test('where no work helps, it says so', () => {
   opened('slidingManual');
-  expect(screen.getByText(/^No 3 changes that work can make/)).toBeVisible();
+  expect(screen.getByText(/^No 3 physical changes/)).toBeVisible();
 });
 
 test('where something fits, nothing of it is shown', () => {

@@ -7,6 +7,7 @@ export function reviewPage(page: Page) {
     open: async () => {
       await page.goto('#/review');
       await page.getByRole('heading', { name: 'Review', exact: true }).waitFor();
+      await page.getByRole('combobox', { name: 'Grouped' }).selectOption({ label: 'By opening' });
     },
     entry,
     /** The review beside the decision of one opening. */
@@ -22,7 +23,8 @@ export function reviewPage(page: Page) {
       await page.keyboard.press('Space');
       await page.keyboard.press('Tab');
       await page.keyboard.type(name);
-      await entry(mark).getByRole('button', { name: 'File the review' }).focus();
+      await entry(mark).getByRole('textbox', { name: 'Role' }).fill('Plan reviewer');
+      await entry(mark).getByRole('button', { name: 'File the verdict' }).focus();
       await page.keyboard.press('Enter');
     },
     /** Follows the mark to the opening itself. */
