@@ -21,8 +21,7 @@ export function reviewPage(page: Page) {
       await entry(mark).getByRole('radio').first().waitFor();
       await page.keyboard.press('Tab');
       await page.keyboard.press('Space');
-      await page.keyboard.press('Tab');
-      await page.keyboard.type(name);
+      await entry(mark).getByRole('textbox', { name: 'By (name)' }).fill(name);
       await entry(mark).getByRole('textbox', { name: 'Role' }).fill('Plan reviewer');
       await entry(mark).getByRole('button', { name: 'File the verdict' }).focus();
       await page.keyboard.press('Enter');
