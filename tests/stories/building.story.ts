@@ -31,7 +31,8 @@ test('a reviewer follows a rule along the way out from the building to its openi
   await expect(wayOut.getByRole('link', { name: 'S2-5', exact: true })).toBeVisible();
 
   await page.goto('#/review');
-  const lines = page.getByRole('article', { name: 'About the building' });
+  await expect(page.getByRole('main')).toContainText('released together from one place');
+});
   await expect(lines).toContainText('Must be signed before issue');
   await expect(lines.getByRole('link', { name: 'S2-5', exact: true })).toBeVisible();
 });

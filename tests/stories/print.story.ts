@@ -18,7 +18,7 @@ const marks = Object.values(demo.openings).map((opening) => opening.mark);
 // Laying out and reading back dozens of pages takes long on a busy machine.
 test.setTimeout(90_000);
 
-const heads = ['MARK', 'FROM', 'TO', 'DOOR TYPE', 'HAND', 'LABEL', 'LOCKED BY', 'WAY OUT', 'FLAGS'];
+const heads = ['MARK', 'FROM', 'TO', 'DOOR TYPE', 'HAND', 'LABEL', 'LOCKED BY', 'EGRESS', 'FLAGS'];
 
 /** Words that begin within the first half inch of the printed width: the column of marks. */
 const firstColumn = (page: PdfPage) =>
