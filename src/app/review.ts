@@ -1,5 +1,6 @@
 import type { Project } from '../domain/model/project.ts';
 import { openSignatures, questionsOf } from '../domain/review/questions.ts';
+import { unsignedOpenings } from '../domain/review/status.ts';
 import { buildingFindingsFor, decisionsInBuilding } from './buildings.ts';
 import { rememberLast } from './derive.ts';
 
@@ -9,4 +10,6 @@ export const questionsFor = rememberLast((project: Project) =>
 );
 
 /** What must be signed before issue and is not: one count for screens, pages and exports. */
-export const openSignaturesFor = rememberLast((project: Project) => openSignatures(questionsFor(project)));
+export const openSignaturesFor = rememberLast((project: Project) =>
+  openSignatures(questionsFor(project), unsignedOpenings(project, decisionsInBuilding(project))),
+);

@@ -13,7 +13,9 @@ import { orderStateWords } from '../../src/domain/schedules/forOrder.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { openingLines } from '../../src/domain/schedules/openingLines.ts';
-import { reviewState } from '../../src/domain/review/status.ts';
+import { standingOf } from '../../src/domain/bid/openQuestions.ts';
+import { openSignatures, questionsOf } from '../../src/domain/review/questions.ts';
+import { isSigned, reviewState, unsignedOpenings } from '../../src/domain/review/status.ts';
 import { hardwareSets, setNumbersOf } from '../../src/domain/schedules/sets.ts';
 import { lobbyTrap, stairTrap } from '../../src/domain/testing/smallBuilding.ts';
 import { scheduleCsv } from '../../src/exporting/csv/scheduleCsv.ts';
@@ -180,6 +182,20 @@ describe.each([
     const states = (all: ReadonlyMap<string, Decision>) =>
       [...all].map(([id, { state }]) => `${id} ${state}`).toSorted();
     expect(states(places.decisions)).toEqual(states(judgeBuilding(project).decisions));
+  });
+
+  test('counts as many openings that wait for a name on the review page as on paper', () => {
+    const { decisions } = places;
+    const onScreen = openSignatures(
+      questionsOf(project, decisions, judgeBuilding(project).findings),
+      unsignedOpenings(project, decisions),
+    );
+    const waiting = Object.values(project.openings).filter((opening) => {
+      const decision = decisions.get(opening.id);
+      return decision && !isSigned(reviewState(project, opening, decision));
+    });
+    const onPaper = standingOf(project, decisions);
+    expect([onScreen.openings, onPaper.unsigned]).toEqual([waiting.length, waiting.length]);
   });
 
   test('asks no other question for what the building does to a door', () => {

@@ -2,6 +2,7 @@ import type { Decision } from '../decide/decision.ts';
 import { items } from '../devices/items.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
+import { unsignedOpenings } from '../review/status.ts';
 import { orderState } from '../schedules/forOrder.ts';
 import { unstated } from '../schedules/itemTerms.ts';
 import { missingKeys } from '../schedules/missing.ts';
@@ -22,7 +23,8 @@ export function standingOf(project: Project, decisions: ReadonlyMap<string, Deci
     const decision = decisions.get(opening.id);
     return decision ? [orderState(project, opening, decision)] : [];
   });
-  const unsigned = states.filter((state) => state === 'unsigned').length;
+  // An opening that is not settled may wait for a name as well.
+  const unsigned = unsignedOpenings(project, decisions).length;
   const unsettled = states.filter((state) => state === 'unsettled' || state === 'incomplete').length;
   const parts = [
     ...(unsigned > 0 ? [`${counted(unsigned, 'opening')} unsigned`] : []),
@@ -39,12 +41,11 @@ export function openQuestions(
 ): readonly string[] {
   const byFact = new Map<string, string[]>();
   const without: string[] = [];
-  const unsigned: string[] = [];
+  const unsigned = unsignedOpenings(project, decisions).map(({ mark }) => mark);
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
     if (!decision) continue;
     if (!decision.chosen) without.push(opening.mark);
-    if (orderState(project, opening, decision) === 'unsigned') unsigned.push(opening.mark);
     for (const key of missingKeys(project, opening, decision)) {
       const { label } = fieldInfo(key);
       byFact.set(label, [...(byFact.get(label) ?? []), opening.mark]);

@@ -7,7 +7,7 @@ import { ruleById } from '../rules/all.ts';
 import type { Grade } from '../rules/rule.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { gravest, reviewState, type Standing } from './status.ts';
-import type { ReviewState } from './words.ts';
+import { isApproval, type ReviewState } from './words.ts';
 
 /** One question as it is asked at one opening. */
 export interface AskedAt {
@@ -144,19 +144,17 @@ export interface OpenSignatures {
   readonly says: string;
 }
 
-const isSigned = (state: ReviewState) => state === 'approved' || state === 'approvedWithConditions';
-
-/** What must be signed before issue and is not: the one count that screens and pages print. */
-export function openSignatures(questions: readonly Question[]): OpenSignatures {
+/** What must be signed before issue and is not; `unsigned` are the openings that wait (`unsignedOpenings`). */
+export function openSignatures(questions: readonly Question[], unsigned: readonly Opening[]): OpenSignatures {
   const must = questions.filter((one) => one.grade === 'must');
-  const open = must.filter((one) => !isSigned(one.state));
-  const at = open.flatMap((one) => one.at.filter(({ state }) => !isSigned(state)));
-  const openings = new Set(at.map(({ opening }) => opening.id)).size;
+  const open = must.filter((one) => !isApproval(one.state));
+  const at = open.flatMap((one) => one.at.filter(({ state }) => !isApproval(state)));
+  const openings = unsigned.length;
   const stale = at.filter(({ state }) => state === 'stale').length;
   const says =
-    open.length === 0
+    open.length + openings === 0
       ? ''
       : `Preliminary: ${open.length === 1 ? '1 question' : `${open.length} questions`} at ${openings === 1 ? '1 opening' : `${openings} openings`} not signed.`;
   const flags = at.length + open.filter((one) => one.at.length === 0).length;
-  return { flags, openings, questions: open.length, stale, preliminary: open.length > 0, says };
+  return { flags, openings, questions: open.length, stale, preliminary: open.length + openings > 0, says };
 }

@@ -3,7 +3,7 @@ import type { Decision } from '../decide/decision.ts';
 import { type SignOffReason, signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { gradeWords } from '../decide/words.ts';
 import type { FactKey } from '../model/fields.ts';
-import type { Opening, Project } from '../model/project.ts';
+import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { inSequence, type Verdict, type Verdicts } from '../model/verdict.ts';
 import { differences } from './compare.ts';
 import { factSeen, sightOf } from './sight.ts';
@@ -146,12 +146,21 @@ function lastWord(
   return { state: last.verdict.verdict as ReviewState, by: last };
 }
 
-const approved = (state: ReviewState) => state === 'approved' || state === 'approvedWithConditions';
-
 /** Nothing must be signed for, or it is and still stands. What is stale, refused or with the authority stops. */
 export function isSigned({ state, flags }: Pick<ReviewStatus, 'state' | 'flags'>): boolean {
-  if (state !== 'open') return approved(state) || state === 'notNeeded';
-  return flags.every((one) => one.reason.grade !== 'must' || approved(one.state));
+  if (state !== 'open') return isApproval(state) || state === 'notNeeded';
+  return flags.every((one) => one.reason.grade !== 'must' || isApproval(one.state));
+}
+
+/** Openings that wait for a name, in the order of the schedule: the one count that page, paper and exports show. */
+export function unsignedOpenings(
+  project: Project,
+  decisions: ReadonlyMap<string, Decision>,
+): readonly Opening[] {
+  return openingsInOrder(project).filter((opening) => {
+    const decision = decisions.get(opening.id);
+    return decision !== undefined && !isSigned(reviewState(project, opening, decision));
+  });
 }
 
 const gravity: readonly ReviewState[] = [

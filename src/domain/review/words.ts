@@ -37,7 +37,7 @@ export const verdictWords: Record<VerdictKind, string> = {
   withdrawn: 'Withdraw',
 };
 
-export const isApproval = (verdict: VerdictKind): boolean =>
+export const isApproval = (verdict: VerdictKind | ReviewState): boolean =>
   verdict === 'approved' || verdict === 'approvedWithConditions';
 
 export const rolesAreNoSecurity =
