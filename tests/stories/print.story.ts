@@ -141,10 +141,13 @@ test('an installer takes along the sheets of the openings that are shown', async
   expectEveryPageToStandAlone(pages);
   for (const one of pages) {
     expect(one.text).toMatch(/Stair A/);
-    expect(one.text).toMatch(/Signature/);
-    // Each page says whose it is, also the second one of an opening.
+    // Each page says whose it is, also the second one of an opening; lines to sign never stand there alone.
     expect(firstColumn(one).some((word) => marks.includes(word))).toBe(true);
   }
+  const text = pages.map((one) => one.text).join(' ');
+  const sheets = await window.page.locator('article.opening-sheet').count();
+  expect(sheets).toBeGreaterThan(2);
+  expect(text.match(/\bSignature\b/g)).toHaveLength(sheets);
 });
 
 test('a commissioner prints what each hardware set does, every set once', async ({ context }) => {

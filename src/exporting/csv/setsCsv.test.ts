@@ -5,7 +5,7 @@ import { decideAll } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
-import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { hardwareSets, setInWords } from '../../domain/schedules/sets.ts';
 import { aProject } from '../../domain/testing/arbitraries.ts';
 import { setSheet } from '../sheets/setSheet.ts';
 import { openingLineColumns, openingLinesCsv, setColumns, setsCsv } from './setsCsv.ts';
@@ -99,11 +99,13 @@ describe('CSV of the hardware by opening', () => {
         const lines = openingLines(sensible, all, sets);
         expect(sums(openingLinesCsv(lines), openingLineColumns, 'New (quantity)')).toEqual(bySet);
         const printed = new Map<string, number>();
+        // On paper number and revision stand together, in the file in columns of their own.
+        const numbers = new Map(sets.map((set) => [setInWords(set), set.id]));
         for (const block of setSheet(sensible, all).sets) {
           for (const line of block.blocks.flatMap((one) => one.lines)) {
             // A job of site work is no item of the sets.
             const pieces = line.section === '' ? Number.NaN : Number(line.newSays || Number.NaN);
-            if (!Number.isNaN(pieces)) add(printed, `${block.id} ${line.name}`, pieces);
+            if (!Number.isNaN(pieces)) add(printed, `${numbers.get(block.id)} ${line.name}`, pieces);
           }
         }
         expect(printed).toEqual(bySet);
