@@ -60,9 +60,11 @@ test('an estimator prints the schedule', async ({ context }) => {
   const printed = schedule.flatMap(firstColumn).filter((word) => marks.includes(word));
   expect(printed.toSorted()).toEqual(marks.toSorted());
 
-  const titles = schedule[0]?.text ?? '';
+  // Small letters are spaced by their pairs, and what reads the page back may take that for a gap.
+  const plain = (text: string) => text.toLowerCase().replaceAll(' ', '');
+  const titles = plain(schedule[0]?.text ?? '');
   for (const words of [demo.name, 'IBC 2021', 'Code basis', 'Prepared by']) {
-    expect(titles.toLowerCase()).toContain(words.toLowerCase());
+    expect(titles).toContain(plain(words));
   }
   const sheets = ['Hardware sets', 'Review register', 'Legend'];
   for (const sheet of sheets) expect(pages.some((one) => one.text.includes(sheet))).toBe(true);

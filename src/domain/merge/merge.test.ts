@@ -104,7 +104,8 @@ describe('copies of one project, edited apart', () => {
           else met.conflicts += 1;
         }
       }),
-      runs,
+      // Of one seed, since a run of few copies may by chance meet no removal.
+      { numRuns: 150, seed: 7 },
     );
     expect(Math.min(...Object.values(met))).toBeGreaterThan(0);
   });

@@ -5,6 +5,7 @@ import { decideAll } from '../../domain/decide/decide.ts';
 import { known } from '../../domain/model/fact.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
+import { withoutGuard } from '../../domain/text/formulaGuard.ts';
 import { hardwareSets, setInWords } from '../../domain/schedules/sets.ts';
 import { aProject } from '../../domain/testing/arbitraries.ts';
 import { setSheet } from '../sheets/setSheet.ts';
@@ -163,7 +164,7 @@ function sums(text: string, columns: readonly string[], quantity: string): Map<s
   const at = (name: string) => columns.indexOf(name);
   for (const row of read(text).data.slice(1)) {
     const pieces = row[at(quantity)];
-    if (pieces !== '') add(found, `${row[at('Set')]} ${row[at('Item')]}`, Number(pieces));
+    if (pieces !== '') add(found, `${withoutGuard(row[at('Set')] ?? '')} ${row[at('Item')]}`, Number(pieces));
   }
   return found;
 }

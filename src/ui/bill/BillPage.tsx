@@ -6,6 +6,7 @@ import { allWays } from '../../domain/bid/fewerSets.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { billSheet } from '../../exporting/sheets/billSheet.ts';
 import { useApp } from '../context.ts';
+import { Scroller } from '../parts/Scroller.tsx';
 import { BillTable } from '../print/BillTable.tsx';
 import { BidTerms } from './BidTerms.tsx';
 import { Prices } from './Prices.tsx';
@@ -45,9 +46,9 @@ export default function BillPage() {
             <output>None, or a price that is needed for it is missing.</output>
           )}
         </div>
-        <section className="bill-preview" aria-label="The bill">
+        <Scroller className="bill-preview" label="The bill">
           <BillTable sheet={sheet} />
-        </section>
+        </Scroller>
       </div>
     </div>
   );

@@ -4,6 +4,7 @@ import type { Plan } from '../../domain/building/plan.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import { symbolDash, symbolWidths } from '../../exporting/drawing/symbol.ts';
 import { type StateWord, stateSymbols } from '../../exporting/drawing/word-symbols.ts';
+import { Scroller } from '../parts/Scroller.tsx';
 import { lineHeight, type PlacedEdge, type PlacedFloor, type PlacedSpace } from './layout.ts';
 import { isExposed, outcomeOf, symbolOf, wayOutInWords } from './stateWords.ts';
 
@@ -21,9 +22,7 @@ export function FloorDrawing({ plan, state, condition, placed, marked }: Props) 
   const { floor, width, height } = placed;
   const margin = 8;
   return (
-    // A wide floor scrolls inside its frame, with the arrow keys too.
-    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a scroller must be reachable by keyboard
-    <section className="floor-scroll" tabIndex={0} aria-label={`Drawing of ${floor.name}`}>
+    <Scroller className="floor-scroll" label={`Drawing of ${floor.name}`}>
       <svg
         className="floor-drawing"
         width={width + 2 * margin}
@@ -41,7 +40,7 @@ export function FloorDrawing({ plan, state, condition, placed, marked }: Props) 
           <EdgeMark key={edge.index} {...{ plan, condition, edge, marked }} />
         ))}
       </svg>
-    </section>
+    </Scroller>
   );
 }
 

@@ -7,6 +7,8 @@ export function LoadsAndExits({ sheet }: { sheet: LoadsSheet }) {
   if (sheet.floors.length === 0) return <p className="lead">No space is entered.</p>;
   return (
     <>
+      {/* Before the table: after it they may come to stand on a page alone. */}
+      <PaperNotes notes={sheet.notes} />
       <table className="schedule loads-table">
         <thead>
           <tr>
@@ -35,7 +37,6 @@ export function LoadsAndExits({ sheet }: { sheet: LoadsSheet }) {
           </Group>
         ))}
       </table>
-      <PaperNotes notes={sheet.notes} />
     </>
   );
 }

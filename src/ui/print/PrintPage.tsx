@@ -7,6 +7,7 @@ import { pageRules } from '../../exporting/sheets/pageRules.ts';
 import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { Scroller } from '../parts/Scroller.tsx';
 import { shownRows } from '../schedule/shown.ts';
 import { Editions } from './Editions.tsx';
 import { FewerSets } from './FewerSets.tsx';
@@ -61,9 +62,7 @@ export default function PrintPage() {
         <FewerSets project={project} />
         <Editions project={project} onAddendum={setAddendum} />
       </PrintChoices>
-      {/* Wider than a phone, so the keyboard must be able to move it. */}
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
-      <div className="print-preview" role="region" aria-label="Preview" tabIndex={0}>
+      <Scroller className="print-preview" label="Preview">
         <ErrorPanel name="The preview">
           <Sheets
             project={project}
@@ -76,7 +75,7 @@ export default function PrintPage() {
             addendum={addendum}
           />
         </ErrorPanel>
-      </div>
+      </Scroller>
     </div>
   );
 }

@@ -71,7 +71,7 @@ export const columns: readonly Column[] = [
   {
     key: 'state',
     head: 'State',
-    width: 9,
+    width: 9.5,
     text: ({ state }) => shownStateWords[state].word,
   },
   {
@@ -116,7 +116,7 @@ export function columnsFor(rows: readonly GridRow[], phone: boolean): readonly C
   const order = phone ? columns.toSorted((a, b) => rank(a.key) - rank(b.key)) : columns;
   return order.map((column) => {
     if (column.key === 'mark') return { ...column, width: markWidth(rows, phone ? 7 : 28) };
-    if (phone && column.key === 'state') return { ...column, width: 8 };
+    if (phone && column.key === 'state') return { ...column, width: 9.5 };
     if (phone && column.key === 'device') return { ...column, width: 10 };
     return column;
   });
