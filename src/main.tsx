@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { registerSW } from 'virtual:pwa-register';
 import { createApp } from './app/session.ts';
 import { App } from './ui/App.tsx';
+import { whenIdle } from './ui/frame/whenIdle.ts';
 import './ui/face/face.css';
 import './ui/app.css';
 
@@ -15,16 +16,19 @@ createRoot(root).render(
     <App app={app} />
   </StrictMode>,
 );
-void app.start();
+// Only once the first page stands: fetching every file for later would take the machine away from it.
+void app.start().finally(() => whenIdle(keepOnDevice));
 
-const startNewVersion = registerSW({
-  onOfflineReady: () =>
-    app.store.getState().tell({
-      kind: 'told',
-      says: 'Latchward is stored on this device. From now on every page opens without a network.',
-    }),
-  onNeedRefresh: () =>
-    app.store.getState().offerVersion(() => {
-      void app.flush().then(() => startNewVersion(true));
-    }),
-});
+function keepOnDevice(): void {
+  const startNewVersion = registerSW({
+    onOfflineReady: () =>
+      app.store.getState().tell({
+        kind: 'told',
+        says: 'Latchward is stored on this device. From now on every page opens without a network.',
+      }),
+    onNeedRefresh: () =>
+      app.store.getState().offerVersion(() => {
+        void app.flush().then(() => startNewVersion(true));
+      }),
+  });
+}

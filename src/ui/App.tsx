@@ -6,23 +6,25 @@ import type { PageId } from '../domain/manual/pages.ts';
 import { AppContext, useApp, useStore } from './context.ts';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';
-import { lazyPage, loadAllPages } from './frame/lazyPage.ts';
+import { lazyPage, type LazyPage, loadAll } from './frame/lazyPage.ts';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
 import { ParkedDrafts } from './parts/ParkedDrafts.tsx';
 import { Notices } from './parts/Tell.tsx';
 
-const SchedulePage = lazyPage(() => import('./schedule/SchedulePage.tsx'));
-const OpeningPage = lazyPage(() => import('./opening/OpeningPage.tsx'));
-const WalkPage = lazyPage(() => import('./walk/WalkPage.tsx'));
-const ProjectPage = lazyPage(() => import('./project/ProjectPage.tsx'));
-const ReviewPage = lazyPage(() => import('./review/ReviewPage.tsx'));
-const BuildingPage = lazyPage(() => import('./building/BuildingPage.tsx'));
-const BillPage = lazyPage(() => import('./bill/BillPage.tsx'));
-const PowerPage = lazyPage(() => import('./power/PowerPage.tsx'));
-const PrintPage = lazyPage(() => import('./print/PrintPage.tsx'));
-const RulesPage = lazyPage(() => import('./rules/RulesPage.tsx'));
-const FilesPage = lazyPage(() => import('./files/FilesPage.tsx'));
-const LegendPage = lazyPage(() => import('./legend/LegendPage.tsx'));
+const pages: Record<PageId, LazyPage> = {
+  schedule: lazyPage(() => import('./schedule/SchedulePage.tsx')),
+  opening: lazyPage(() => import('./opening/OpeningPage.tsx')),
+  walk: lazyPage(() => import('./walk/WalkPage.tsx')),
+  project: lazyPage(() => import('./project/ProjectPage.tsx')),
+  review: lazyPage(() => import('./review/ReviewPage.tsx')),
+  building: lazyPage(() => import('./building/BuildingPage.tsx')),
+  bill: lazyPage(() => import('./bill/BillPage.tsx')),
+  power: lazyPage(() => import('./power/PowerPage.tsx')),
+  print: lazyPage(() => import('./print/PrintPage.tsx')),
+  rules: lazyPage(() => import('./rules/RulesPage.tsx')),
+  files: lazyPage(() => import('./files/FilesPage.tsx')),
+  legend: lazyPage(() => import('./legend/LegendPage.tsx')),
+};
 
 const pageNames: Record<PageId, string> = {
   schedule: 'Schedule',
@@ -40,7 +42,6 @@ const pageNames: Record<PageId, string> = {
 };
 
 export function App({ app }: { app: Application }) {
-  useEffect(() => loadAllPages(), []);
   const busy = useAppState(app.store, (state) => state.session.busy);
   return (
     <AppContext value={app}>
@@ -97,39 +98,18 @@ function AddressBar() {
 function CurrentPage() {
   const page = useApp((state) => state.session.page);
   const ready = useApp((state) => state.session.ready);
+  const { Page, load } = pages[page];
+  useEffect(() => {
+    // While the project is opened, so that the one need not wait for the other; what fails is fetched again below.
+    if (!ready) void load().catch(() => undefined);
+  }, [ready, load]);
+  useEffect(() => (ready ? loadAll(Object.values(pages)) : undefined), [ready]);
   if (!ready) return <p className="sheet-body lead">Opening the project…</p>;
   return (
     <ErrorPanel key={page} name={pageNames[page]}>
-      <Suspense fallback={<p className="sheet-body">Loading…</p>}>{pageElement(page)}</Suspense>
+      <Suspense fallback={<p className="sheet-body">Loading…</p>}>
+        <Page />
+      </Suspense>
     </ErrorPanel>
   );
-}
-
-function pageElement(page: PageId) {
-  switch (page) {
-    case 'schedule':
-      return <SchedulePage />;
-    case 'opening':
-      return <OpeningPage />;
-    case 'walk':
-      return <WalkPage />;
-    case 'project':
-      return <ProjectPage />;
-    case 'review':
-      return <ReviewPage />;
-    case 'building':
-      return <BuildingPage />;
-    case 'bill':
-      return <BillPage />;
-    case 'power':
-      return <PowerPage />;
-    case 'print':
-      return <PrintPage />;
-    case 'rules':
-      return <RulesPage />;
-    case 'files':
-      return <FilesPage />;
-    case 'legend':
-      return <LegendPage />;
-  }
 }

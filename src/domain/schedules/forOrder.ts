@@ -12,7 +12,7 @@ import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { isSigned, reviewState } from '../review/status.ts';
 import { detailOf } from './setLines.ts';
-import { wholeSignature } from './signature.ts';
+import { signatureWith } from './signature.ts';
 
 type Value = string | number | boolean;
 
@@ -68,8 +68,18 @@ interface Order {
 
 function search(project: Project, opening: Opening, decision: Decision): readonly FactKey[] {
   const { text, unread } = orderOf(decision);
-  const told = (key: FactKey, value: Value, more: readonly [FactKey, Value][] = []) => {
-    const [one, other] = [[key, value] as const, ...more].reduce<[Project, Opening]>(
+  // The same two answers are met from both sides.
+  const tried = new Map<string, Order | undefined>();
+  const told = (...answers: readonly (readonly [FactKey, Value])[]) => {
+    const name = answers
+      .map(([key, value]) => `${key} ${value}`)
+      .toSorted()
+      .join('|');
+    if (!tried.has(name)) tried.set(name, orderAfter(answers));
+    return tried.get(name);
+  };
+  const orderAfter = (answers: readonly (readonly [FactKey, Value])[]) => {
+    const [one, other] = answers.reduce<[Project, Opening]>(
       (at, [fact, answer]) => answered(...at, fact, answer),
       [project, opening],
     );
@@ -82,7 +92,7 @@ function search(project: Project, opening: Opening, decision: Decision): readonl
   for (const key of unread) {
     if (found.has(key)) continue;
     const tells = answersTo(key).some((value) => {
-      const order = told(key, value);
+      const order = told([key, value]);
       return order !== undefined && order.text !== text;
     });
     if (tells) found.add(key);
@@ -94,10 +104,10 @@ function search(project: Project, opening: Opening, decision: Decision): readonl
   /** One that counts alone is asked in any case, and then this one is looked at again. */
   function tellsWithAnother(key: FactKey): boolean {
     return answersTo(key).some((value) => {
-      const others = told(key, value)?.unread.filter((other) => other !== key && !found.has(other)) ?? [];
+      const others = told([key, value])?.unread.filter((other) => other !== key && !found.has(other)) ?? [];
       return others.some((other) =>
         answersTo(other).some((answer) => {
-          const order = told(key, value, [[other, answer]]);
+          const order = told([key, value], [other, answer]);
           return order !== undefined && order.text !== text;
         }),
       );
@@ -126,7 +136,7 @@ function orderOf(decision: Decision): Order {
   });
   const work = decision.modifies.map(({ rule, clause }) => `${rule.id}${clause.key ?? ''}`);
   const notes = workNotes(seen);
-  const text = [wholeSignature(seen) ?? '', ...details, ...work, ...notes].join('\n');
+  const text = [signatureWith(seen, parts) ?? '', ...details, ...work, ...notes].join('\n');
   return { text, unread: [...surveyedBehind(read, decision)] };
 }
 

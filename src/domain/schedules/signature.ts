@@ -17,12 +17,18 @@ const remembered = new WeakMap<Decision, string>();
  * Undefined while nothing is chosen.
  */
 export function wholeSignature(decision: Decision): string | undefined {
-  const { chosen, slots } = decision;
-  if (!chosen) return undefined;
   const before = remembered.get(decision);
   if (before !== undefined) return before;
-  const parts = partsOf(decision);
-  const signature = [
+  const signature = signatureWith(decision, partsOf(decision));
+  if (signature !== undefined) remembered.set(decision, signature);
+  return signature;
+}
+
+/** The same where the parts are at hand. */
+export function signatureWith(decision: Decision, parts: readonly Part[]): string | undefined {
+  const { chosen, slots } = decision;
+  if (!chosen) return undefined;
+  return [
     chosen.candidate.id,
     `label ${valueIn(slots, 'fireRatingMin') ?? '?'}`,
     `rated ${slots[ratedSlot] ?? '?'}`,
@@ -30,8 +36,6 @@ export function wholeSignature(decision: Decision): string | undefined {
     isHanded(parts, decision) ? `hand ${valueIn(slots, 'handing') ?? '?'}` : '',
     ...parts.map((part) => partInSignature(part, decision)).toSorted(),
   ].join('|');
-  remembered.set(decision, signature);
-  return signature;
 }
 
 function partInSignature(part: Part, decision: Decision): string {
