@@ -28,7 +28,7 @@ export const domainRooms: readonly DomainRoom[] = [
     holds: 'what a choice makes of an opening: every lock on the leaf, what frees it, who stands where',
   },
   { room: 'simulate', holds: 'what happens when, for one arrangement' },
-  { room: 'rules', holds: 'one file per rule with its cases, by family; an explicit list' },
+  { room: 'rules', holds: 'one file per rule, its cases beside it, by family; an explicit list' },
   { room: 'egress', holds: 'load of a space, ways out needed, capacity, clear width' },
   {
     room: 'plan',

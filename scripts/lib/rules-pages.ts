@@ -1,12 +1,8 @@
 import { books } from '../../src/domain/codes/basis.ts';
 import { entriesOf, type LimitId, limits } from '../../src/domain/codes/limits.ts';
 import type { ConditionWords } from '../../src/domain/manual/conditionInWords.ts';
-import {
-  byFamily,
-  type ManualClause,
-  type ManualEntry,
-  manualEntry,
-} from '../../src/domain/manual/ruleManual.ts';
+import { byFamily, type ManualClause, manualEntry } from '../../src/domain/manual/ruleManual.ts';
+import { casesOf } from '../../src/domain/rules/allCases.ts';
 import type { Rule } from '../../src/domain/rules/rule.ts';
 
 /** Pages of the manual as Markdown, by file name. */
@@ -14,8 +10,7 @@ export function manualPages(rules: readonly Rule[]): ReadonlyMap<string, string>
   const families = byFamily(rules);
   const pages = new Map<string, string>();
   for (const { family, name, rules: own } of families) {
-    const entries = own.map((rule) => manualEntry(rule, null));
-    pages.set(`${family}.md`, page(name, entries));
+    pages.set(`${family}.md`, page(name, own));
   }
   pages.set('limits.md', limitsPage());
   pages.set('README.md', indexPage(rules.length, families));
@@ -62,11 +57,12 @@ function limitsPage(): string {
   ]);
 }
 
-function page(name: string, entries: readonly ManualEntry[]): string {
-  return text([`# ${name}`, '', generated, ...entries.flatMap(entryLines)]);
+function page(name: string, rules: readonly Rule[]): string {
+  return text([`# ${name}`, '', generated, ...rules.flatMap(ruleLines)]);
 }
 
-function entryLines(entry: ManualEntry): readonly string[] {
+function ruleLines(rule: Rule): readonly string[] {
+  const entry = manualEntry(rule, null);
   const known = entry.notRead ? `**Not read in the code’s own text.** ${entry.confidence}` : entry.confidence;
   return [
     '',
@@ -77,7 +73,8 @@ function entryLines(entry: ManualEntry): readonly string[] {
     ...entry.cites.map((cite) => `- ${cite}`),
     `- ${known}.${entry.note === undefined ? '' : ` ${entry.note}`}`,
     ...entry.clauses.flatMap(clauseLines),
-    ...(entry.cases.length === 0 ? [] : ['', `Tested by ${entry.cases.length} cases.`]),
+    '',
+    `Tested by ${casesOf(rule).length} cases.`,
   ];
 }
 

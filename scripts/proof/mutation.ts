@@ -8,6 +8,7 @@ import { derivedDefinition } from '../../src/domain/logic/derived.ts';
 import type { DerivedKey } from '../../src/domain/logic/derivedKeys.ts';
 import { verdictWord } from '../../src/domain/logic/verdict.ts';
 import { type FactKey, fieldInfo, type FactValues } from '../../src/domain/model/fields.ts';
+import { casesOf } from '../../src/domain/rules/allCases.ts';
 import { type Clause, caseBasis, type Rule, type RuleCase } from '../../src/domain/rules/rule.ts';
 import { clauseOf, doesOf, sameDoes, slotsFrom } from '../../src/domain/rules/runCase.ts';
 import { derivedCases } from '../../src/domain/testing/derivedCases.ts';
@@ -31,8 +32,12 @@ interface ReadyCase {
   readonly slots: Slots;
 }
 
-export function mutateClause(rule: Rule, clause: Clause): readonly Tried[] {
-  const cases = rule.cases
+export function mutateClause(
+  rule: Rule,
+  clause: Clause,
+  ruleCases: readonly RuleCase[] = casesOf(rule),
+): readonly Tried[] {
+  const cases = ruleCases
     .filter((one) => clauseOf(rule, one.clause) === clause)
     .map((one): ReadyCase => {
       const basis = caseBasis(one.basis);

@@ -11,6 +11,7 @@ import { isPlanKey } from '../../src/domain/logic/planKeys.ts';
 import { type FactKey, factKeys, type FactValues, isFactKey } from '../../src/domain/model/fields.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
+import { casesOf } from '../../src/domain/rules/allCases.ts';
 import { caseBasis } from '../../src/domain/rules/rule.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
 
@@ -22,7 +23,7 @@ export interface Survey {
 
 /** What is at the door in every case of every rule, each under its own basis. */
 export const caseSurveys: readonly Survey[] = allRules.flatMap((rule) =>
-  rule.cases.map((one) => ({ facts: one.facts, basis: caseBasis(one.basis) })),
+  casesOf(rule).map((one) => ({ facts: one.facts, basis: caseBasis(one.basis) })),
 );
 
 const aBasisOfSpace: fc.Arbitrary<CodeBasis> = fc.constantFrom(

@@ -1,6 +1,20 @@
 import { expect, type Page, test } from 'playwright/test';
 
-const pages = ['schedule', 'walk', 'project', 'review', 'building', 'print', 'rules', 'files', 'legend'];
+test.use({ serviceWorkers: 'allow' });
+
+const pages = [
+  'schedule',
+  'walk',
+  'project',
+  'review',
+  'building',
+  'bill',
+  'power',
+  'print',
+  'rules',
+  'files',
+  'legend',
+];
 
 /** What the policy of the page refused, and what went wrong on it. */
 async function watched(page: Page): Promise<string[]> {

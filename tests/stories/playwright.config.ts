@@ -29,6 +29,8 @@ export default defineConfig({
     headless: true,
     actionTimeout: 20_000,
     navigationTimeout: 30_000,
+    // Storing every file for later takes the machine away from the story; offline.story.ts lets it.
+    serviceWorkers: 'block',
     trace: 'off',
     video: 'off',
     screenshot: 'off',

@@ -26,7 +26,6 @@ export function fitRule(row: FitRow): Rule {
     confidence: 'practice',
     why: 'A device needs a place in the door or frame and something to act on.',
     clauses: [fitClause(row)],
-    cases: [],
   };
 }
 
@@ -46,5 +45,4 @@ export const ratedFitRule: Rule = {
   confidence: 'practice',
   why: 'Only labeled latching hardware may serve a fire door.',
   clauses: [ratedFitClause],
-  cases: [],
 };

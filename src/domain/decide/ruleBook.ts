@@ -164,7 +164,6 @@ export function amendmentRule(amendment: Amendment): Rule {
     clauses: [
       unread.length === 0 ? readAmendment(amendment, when) : unreadAmendment(amendment, when, unread),
     ],
-    cases: [],
   };
 }
 

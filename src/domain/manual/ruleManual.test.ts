@@ -16,9 +16,10 @@ import {
   yes,
 } from '../logic/condition.ts';
 import { allRules, ruleById } from '../rules/all.ts';
+import { casesOf } from '../rules/allCases.ts';
 import { candidatesInWords } from './candidatesInWords.ts';
 import { conditionInWords, conditionLine } from './conditionInWords.ts';
-import { answerInWords, byFamily, isFound, manualEntry, searchText } from './ruleManual.ts';
+import { answerInWords, byFamily, isFound, manualCase, manualEntry, searchText } from './ruleManual.ts';
 import type { Rule } from '../rules/rule.ts';
 import { runCase } from '../rules/runCase.ts';
 
@@ -117,9 +118,8 @@ describe('the manual', () => {
 
   test('expects of each case what the rule answers', () => {
     const wrong = allRules.flatMap((rule) => {
-      const { cases } = manualEntry(rule, defaultBasis);
-      return rule.cases.flatMap((one, index) =>
-        answerInWords(runCase(rule, one)) === cases[index]?.answer ? [] : [`${rule.id} ${one.name}`],
+      return casesOf(rule).flatMap((one) =>
+        answerInWords(runCase(rule, one)) === manualCase(one).answer ? [] : [`${rule.id} ${one.name}`],
       );
     });
     expect(wrong).toEqual([]);
@@ -127,7 +127,7 @@ describe('the manual', () => {
 
   test('names no candidate by its internal id', () => {
     const named = allRules
-      .flatMap((rule) => manualEntry(rule, null).cases)
+      .flatMap((rule) => casesOf(rule).map(manualCase))
       .filter((one) => /\w+\/(safe|secure|asIs|none)\/\w+/.test(one.name));
     expect(named).toEqual([]);
   });

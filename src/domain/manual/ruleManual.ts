@@ -30,7 +30,6 @@ export interface ManualEntry {
   readonly note: string | undefined;
   readonly why: string;
   readonly clauses: readonly ManualClause[];
-  readonly cases: readonly ManualCase[];
 }
 export interface ManualClause {
   readonly key: string;
@@ -63,7 +62,6 @@ export function manualEntry(rule: Rule, basis: CodeBasis | null): ManualEntry {
     note: rule.note,
     why: rule.why,
     clauses: rule.clauses.map((clause) => manualClause(clause, basis)),
-    cases: rule.cases.map(manualCase),
   };
 }
 
@@ -167,7 +165,7 @@ export function answerInWords(verdict: VerdictWord): string {
   return answerWords[verdict];
 }
 
-function manualCase(one: RuleCase): ManualCase {
+export function manualCase(one: RuleCase): ManualCase {
   const on = arrangement(one.on);
   return {
     name: caseName(one, on),

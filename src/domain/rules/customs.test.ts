@@ -5,6 +5,7 @@ import { candidates, matches } from '../devices/candidates.ts';
 import type { Condition, Readable } from '../logic/condition.ts';
 import type { VerdictWord } from '../logic/verdict.ts';
 import { allRules } from './all.ts';
+import { casesOf, idsWithCases } from './allCases.ts';
 
 const ids = allRules.map((rule) => rule.id);
 
@@ -34,10 +35,13 @@ test('every rule file is in its family’s list', () => {
   const here = new URL('.', import.meta.url);
   const files = readdirSync(here, { recursive: true })
     .map(String)
-    .filter((path) => /[A-Z]-\d+.*\.ts$/.test(path));
+    .filter((path) => /[A-Z]-\d+.*\.ts$/.test(path) && !path.endsWith('.cases.ts'));
   const named = new Set(files.map((path) => /([A-Z]+-\d+)/.exec(path)?.[1]));
   expect(named, 'add the file to the list.ts of its folder').toEqual(new Set(ids));
   expect(files.length, 'two files carry one id').toBe(ids.length);
+  expect(new Set(idsWithCases), 'add the file of its cases to the caseList.ts of its folder').toEqual(
+    new Set(ids),
+  );
 });
 
 describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
@@ -49,7 +53,9 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule
     (key, clause) => {
       expect(rule.clauses.length > 1 && key === '', 'give each clause a key').toBe(false);
       const answers = new Set(
-        rule.cases.filter((one) => (one.clause ?? '') === key).map((one) => one.expect),
+        casesOf(rule)
+          .filter((one) => (one.clause ?? '') === key)
+          .map((one) => one.expect),
       );
       const wanted = [
         'yes',
@@ -61,7 +67,7 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_id, rule
         'add the missing case beside the rule',
       ).toEqual([]);
       expect(
-        rule.cases.some((one) => (one.clause ?? '') === key && one.does !== undefined),
+        casesOf(rule).some((one) => (one.clause ?? '') === key && one.does !== undefined),
         'let a case that expects yes say what the clause does',
       ).toBe(true);
       expect(clause.says.endsWith('.'), 'a sentence ends with a full stop').toBe(true);

@@ -88,6 +88,7 @@ export interface RuleCase {
   readonly does?: Does;
 }
 
+/** What it is tested by stands in the file of its cases beside it, which a program that only decides never loads. */
 export interface Rule {
   readonly id: string;
   readonly title: string;
@@ -100,7 +101,6 @@ export interface Rule {
   /** Why the rule exists, one plain sentence in our own words. */
   readonly why: string;
   readonly clauses: readonly [Clause, ...Clause[]];
-  readonly cases: readonly RuleCase[];
 }
 
 export function defineRule(rule: Rule): Rule {

@@ -3,6 +3,7 @@ import type { CodeBasis } from '../../domain/codes/basis.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { FiredAt } from '../../domain/manual/whereFired.ts';
 import { type ManualClause, manualEntry } from '../../domain/manual/ruleManual.ts';
+import { ruleById } from '../../domain/rules/all.ts';
 import type { Rule } from '../../domain/rules/rule.ts';
 import { ConditionList } from './ConditionList.tsx';
 import { RuleCases } from './RuleCases.tsx';
@@ -40,7 +41,7 @@ export const RuleArticle = memo(function RuleArticle({ rule, basis, fired, isNam
         <Clause key={`${clause.key} ${clause.says}`} clause={clause} />
       ))}
       <FiredHere fired={fired} />
-      {rule.cases.length > 0 && <RuleCases rule={rule} cases={entry.cases} />}
+      {ruleById.has(rule.id) && <RuleCases rule={rule} />}
     </article>
   );
 });

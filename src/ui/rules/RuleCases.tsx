@@ -1,72 +1,18 @@
-import { useState } from 'react';
-import { casesInWords } from '../../domain/manual/ruleGroups.ts';
-import { answerInWords, type ManualCase } from '../../domain/manual/ruleManual.ts';
+import { lazy, Suspense } from 'react';
 import type { Rule } from '../../domain/rules/rule.ts';
-import { runCase } from '../../domain/rules/runCase.ts';
+import { Unfolded } from '../parts/Unfolded.tsx';
 
-/** The cases a rule is tested by, judged again at the moment they are opened. */
-export function RuleCases({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }) {
-  const [open, setOpen] = useState(false);
-  return (
-    <details className="screen-only" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Its cases ({cases.length})</summary>
-      {open && <CaseTable rule={rule} cases={cases} />}
-    </details>
-  );
-}
+/** Cases are half of the rule book by size, so they are loaded when somebody opens the first of them. */
+const CaseTable = lazy(() => import('./CaseTable.tsx'));
 
-function CaseTable({ rule, cases }: { rule: Rule; cases: readonly ManualCase[] }) {
-  const rows = cases.map((one, index) => {
-    const ruleCase = rule.cases[index];
-    const answer = ruleCase ? answerInWords(runCase(rule, ruleCase)) : '';
-    return { ...one, given: answer, asExpected: answer === one.answer };
-  });
-  const wrong = rows.filter((row) => !row.asExpected).length;
-  const hasClauses = rows.some((row) => row.clause !== '');
+export function RuleCases({ rule }: { rule: Rule }) {
   return (
-    <div className="stack stack-tight">
-      <p className="note">{casesInWords(rows.length, wrong)}</p>
-      <table className="schedule schedule-close schedule-folds">
-        <thead>
-          <tr>
-            <th scope="col">What is at the door</th>
-            {hasClauses && <th scope="col">Clause</th>}
-            <th scope="col">Applied to</th>
-            <th scope="col">Answer</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row, index) => (
-            // Two cases may read alike; their place in the rule tells them apart.
-            // oxlint-disable-next-line react/no-array-index-key
-            <tr key={index}>
-              <td data-head="Door">
-                <div>
-                  {row.name}
-                  <span className="note case-facts">
-                    {[...row.stands, ...(row.under === '' ? [] : [row.under])].join('; ') || 'nothing known'}
-                  </span>
-                </div>
-              </td>
-              {hasClauses && <td data-head="Clause">{row.clause || 'the only clause'}</td>}
-              <td data-head="Applied to">{row.on || 'the opening'}</td>
-              <td data-head="Answer">
-                <span>
-                  {row.given}{' '}
-                  {row.asExpected ? (
-                    <span className="case-tick">
-                      <span aria-hidden="true">✓</span>
-                      <span className="visually-hidden">as expected</span>
-                    </span>
-                  ) : (
-                    <strong>× expected: {row.answer}</strong>
-                  )}
-                </span>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+    <div className="screen-only">
+      <Unfolded summary="Its cases">
+        <Suspense fallback={<p className="note">Loading the cases…</p>}>
+          <CaseTable rule={rule} />
+        </Suspense>
+      </Unfolded>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R155 = defineRule({
   id: 'R-155',
@@ -22,33 +22,4 @@ export const R155 = defineRule({
       says: 'The second leaf is counted for the exit width though a person must first draw its bolts; both leaves count only if both are free to open.',
     },
   ],
-  cases: cases(
-    [
-      'bolted leaf counted for the width',
-      { doorType: 'pair', inactiveBolts: 'manualFlush', inactiveNeededForCapacity: true },
-      'yes',
-      { does: 'caution' },
-    ],
-    [
-      'bolted leaf counted for the width',
-      { doorType: 'pair', inactiveBolts: 'constantLatching', inactiveNeededForCapacity: true },
-      'yes',
-    ],
-    [
-      'automatic bolts',
-      { doorType: 'pair', inactiveBolts: 'automaticFlush', inactiveNeededForCapacity: true },
-      'no',
-    ],
-    [
-      'not counted',
-      { doorType: 'pair', inactiveBolts: 'manualFlush', inactiveNeededForCapacity: false },
-      'no',
-    ],
-    [
-      'single leaf',
-      { doorType: 'single', inactiveBolts: 'manualFlush', inactiveNeededForCapacity: true },
-      'no',
-    ],
-    ['need not known', { doorType: 'pair', inactiveBolts: 'manualFlush' }, 'unknown'],
-  ),
 });

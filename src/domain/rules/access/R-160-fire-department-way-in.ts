@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R160 = defineRule({
   id: 'R-160',
@@ -20,38 +20,4 @@ export const R160 = defineRule({
       says: 'The fire department comes in here; ask whether it wants a key box, its own key switch or a way to the stair.',
     },
   ],
-  cases: cases(
-    [
-      'outside door',
-      { fireDepartmentAccess: true, exterior: true, doorType: 'single', egressRole: 'exteriorExit' },
-      'yes',
-      { does: 'caution' },
-    ],
-    [
-      'gate',
-      { fireDepartmentAccess: true, exterior: false, doorType: 'gateSwing', egressRole: 'sealedOff' },
-      'yes',
-    ],
-    [
-      'gate',
-      { fireDepartmentAccess: true, exterior: false, doorType: 'gateSlide', egressRole: 'sealedOff' },
-      'yes',
-    ],
-    [
-      'gate by its role',
-      { fireDepartmentAccess: true, exterior: false, doorType: 'single', egressRole: 'dischargeGate' },
-      'yes',
-    ],
-    [
-      'inside door',
-      { fireDepartmentAccess: true, exterior: false, doorType: 'single', egressRole: 'exitAccess' },
-      'no',
-    ],
-    [
-      'not their way in',
-      { fireDepartmentAccess: false, exterior: true, doorType: 'gateSwing', egressRole: 'dischargeGate' },
-      'no',
-    ],
-    ['way in not known', { exterior: true }, 'unknown'],
-  ),
 });

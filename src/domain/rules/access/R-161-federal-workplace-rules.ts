@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R161 = defineRule({
   id: 'R-161',
@@ -22,49 +22,4 @@ export const R161 = defineRule({
       says: 'Record that the exit routes meet NFPA 101-2009 or IFC-2009 in full; only on that ground does the federal workplace rule accept this exit.',
     },
   ],
-  cases: cases(
-    [
-      'held exit',
-      { oshaWorkplace: true, egressRole: 'exteriorExit' },
-      'yes',
-      { on: 'delayedMagnet/safe/delayed', does: 'signOff should' },
-    ],
-    [
-      'held exit',
-      { oshaWorkplace: true, egressRole: 'exteriorExit' },
-      'yes',
-      { on: 'mortiseLock/safe/controlled' },
-    ],
-    [
-      'held exit',
-      { oshaWorkplace: true, egressRole: 'exteriorExit' },
-      'yes',
-      { on: 'mortiseLock/secure/clinical' },
-    ],
-    [
-      'held exit',
-      { oshaWorkplace: true, egressRole: 'exteriorExit' },
-      'yes',
-      { on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'free lever',
-      { oshaWorkplace: true, egressRole: 'exteriorExit' },
-      'no',
-      { on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'no federal workplace',
-      { oshaWorkplace: false, egressRole: 'exteriorExit' },
-      'no',
-      { on: 'delayedMagnet/safe/delayed' },
-    ],
-    [
-      'cabinet',
-      { oshaWorkplace: true, egressRole: 'noOccupiedSpace' },
-      'no',
-      { on: 'mechanicalLock/none/keyInside' },
-    ],
-    ['workplace not known', { egressRole: 'exteriorExit' }, 'unknown', { on: 'delayedMagnet/safe/delayed' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R162 = defineRule({
   id: 'R-162',
@@ -22,16 +22,4 @@ export const R162 = defineRule({
       says: 'Check this opening against NFPA 101-2012 as well; federal payers enforce it in addition to the adopted code.',
     },
   ],
-  cases: cases(
-    [
-      'federally paid clinic',
-      { federalHealthCare: true, occupancyGroup: 'B' },
-      'yes',
-      { does: 'signOff should' },
-    ],
-    ['hospital, payer not asked', { occupancyGroup: 'I-2' }, 'yes'],
-    ['private hospital', { federalHealthCare: false, occupancyGroup: 'I-2' }, 'no'],
-    ['office', { federalHealthCare: false, occupancyGroup: 'B' }, 'no'],
-    ['nothing known', {}, 'unknown'],
-  ),
 });

@@ -1,8 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { any } from '../../logic/condition.ts';
-import { doing } from '../doing.ts';
-import { cases, defineRule } from '../rule.ts';
-import { unlawfulLockCases } from './unlawfulLockCases.ts';
+import { defineRule } from '../rule.ts';
 import {
   alarmOnly,
   barricade,
@@ -151,27 +149,4 @@ export const R165 = defineRule({
       says: 'A slide bolt, night latch or chain was found on an egress door, which R-08 forbids on this door; remove it today.',
     },
   ],
-  cases: cases(
-    ...doing(
-      {
-        a: 'warn existingArrangement',
-        b: 'warn existingArrangement',
-        c: 'warn existingArrangement',
-        d: 'warn existingArrangement',
-        e: 'warn existingArrangement',
-        f: 'warn existingArrangement',
-        g: 'warn existingArrangement',
-        h: 'warn existingArrangement',
-        i: 'warn existingArrangement',
-        j: 'warn existingArrangement',
-        k: 'warn existingArrangement',
-        l: 'signOff must',
-        m: 'warn existingArrangement',
-        n: 'warn existingArrangement',
-        o: 'signOff note',
-        p: 'warn existingArrangement',
-      },
-      [...unlawfulLockCases],
-    ),
-  ),
 });

@@ -1,8 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { always, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const on = 'mortiseLock/secure/free';
+import { defineRule } from '../rule.ts';
 
 export const R117 = defineRule({
   id: 'R-117',
@@ -29,19 +27,4 @@ export const R117 = defineRule({
       says: 'The owner wants the outside unlocked on fire alarm: that adds no safety, opens the building at each false alarm, and must never unlatch a fire door.',
     },
   ],
-  cases: cases(
-    ['any door with a free lever', {}, 'yes', { clause: 'a', on, does: 'permit' }],
-    ['a magnet holds people', {}, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
-    ['a battery lock cannot be connected', {}, 'no', { clause: 'a', on: 'batteryLock/asIs/free' }],
-    ['unlock on alarm wanted', { wishUnlockOnAlarm: true }, 'yes', { clause: 'b', on, does: 'caution' }],
-    ['not wanted', { wishUnlockOnAlarm: false }, 'no', { clause: 'b', on }],
-    ['not asked', {}, 'unknown', { clause: 'b', on }],
-    ['a magnet has to unlock', { wishUnlockOnAlarm: true }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'a battery lock cannot be connected',
-      { wishUnlockOnAlarm: true },
-      'no',
-      { clause: 'b', on: 'batteryLock/asIs/free' },
-    ],
-  ),
 });

@@ -1,8 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const panel = { lockPowerSource: 'fireAlarmPanel' } as const;
+import { defineRule } from '../rule.ts';
 
 export const R119 = defineRule({
   id: 'R-119',
@@ -21,11 +19,4 @@ export const R119 = defineRule({
       says: 'The alarm panel’s battery may not keep a door locked against leaving for more than 10 minutes without line power, and every lock eats into its standby time: give the lock its own listed power supply.',
     },
   ],
-  cases: cases(
-    ['fed by the panel', panel, 'yes', { on: 'magnet/safe/sensor', does: 'caution' }],
-    ['fed by the panel, electrified lock', panel, 'yes', { on: 'mortiseLock/safe/free' }],
-    ['supply of its own', { lockPowerSource: 'dedicated' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['source not known', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    ['battery lock', panel, 'no', { on: 'batteryLock/asIs/free' }],
-  ),
 });

@@ -1,17 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-import { cabinet, exit } from './given.ts';
-
-const special = [
-  'magnet/safe/doorSwitch',
-  'magnet/safe/sensor',
-  'delayedMagnet/safe/delayed',
-  'magnet/safe/controlled',
-  'magnet/safe/lobby',
-  'exitTrim/safe/stairReentry',
-];
+import { defineRule } from '../rule.ts';
 
 export const R121 = defineRule({
   id: 'R-121',
@@ -31,10 +20,4 @@ export const R121 = defineRule({
       says: 'Before the door goes into service, test power loss, fire alarm, manual release and any timing at this door, and record the results.',
     },
   ],
-  cases: cases(
-    ...onEach(special, 'egress door', exit, 'yes', { does: ['acceptanceTest'] }),
-    ['cabinet nobody can enter', cabinet, 'no', { on: 'magnet/safe/sensor' }],
-    ['free lever', exit, 'no', { on: 'mortiseLock/secure/free' }],
-    ['role not known', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-  ),
 });

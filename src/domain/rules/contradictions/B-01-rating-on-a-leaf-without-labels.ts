@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B01 = defineRule({
   id: 'B-01',
@@ -22,20 +22,4 @@ export const B01 = defineRule({
       says: 'The door is to be rated {fireRatingMin}, but a leaf of {leafMaterial} carries no fire label; read the label again or correct leaf or rating.',
     },
   ],
-  cases: cases(
-    [
-      'rated leaf of a kind without labels',
-      { leafMaterial: 'woodHollowCore', fireRatingMin: 20 },
-      'yes',
-      { does: 'refuse fireRatingMin' },
-    ],
-    ['rated leaf of a kind without labels', { leafMaterial: 'aluminiumNarrow', fireRatingMin: 20 }, 'yes'],
-    ['rated leaf of a kind without labels', { leafMaterial: 'glassFrameless', fireRatingMin: 20 }, 'yes'],
-    ['rated leaf of a kind without labels', { leafMaterial: 'gateFramed', fireRatingMin: 20 }, 'yes'],
-    ['rated leaf of a kind without labels', { leafMaterial: 'chainLink', fireRatingMin: 20 }, 'yes'],
-    ['one minute is a rating too', { leafMaterial: 'chainLink', fireRatingMin: 1 }, 'yes'],
-    ['storefront, not rated', { leafMaterial: 'aluminiumNarrow', fireRatingMin: 0 }, 'no'],
-    ['rated hollow metal', { leafMaterial: 'hollowMetal', fireRatingMin: 20 }, 'no'],
-    ['rating not known', { leafMaterial: 'glassFrameless' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 const storefront = all(is('leafMaterial', 'aluminiumMedium', 'aluminiumWide'), over('fireRatingMin', 0));
@@ -31,70 +31,4 @@ export const B02 = defineRule({
       says: 'A label was seen on a storefront leaf, which is rare; check that it is a fire label and what the leaf is made of.',
     },
   ],
-  cases: cases(
-    [
-      'label not seen',
-      { leafMaterial: 'aluminiumMedium', fireRatingMin: 45, fireLabel: 'none' },
-      'yes',
-      { clause: 'a', does: 'refuse fireLabel' },
-    ],
-    [
-      'label not seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'none' },
-      'yes',
-      { clause: 'a' },
-    ],
-    ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 1 }, 'yes', { clause: 'a' }],
-    [
-      'label seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'seen' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'not rated',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, fireLabel: 'none' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'hollow metal',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 45, fireLabel: 'none' },
-      'no',
-      { clause: 'a' },
-    ],
-    ['rating not known', { leafMaterial: 'aluminiumWide', fireLabel: 'none' }, 'unknown', { clause: 'a' }],
-    [
-      'label seen',
-      { leafMaterial: 'aluminiumMedium', fireRatingMin: 1, fireLabel: 'seen' },
-      'yes',
-      { clause: 'b', does: 'warn leafMaterial' },
-    ],
-    [
-      'label seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 1, fireLabel: 'seen' },
-      'yes',
-      { clause: 'b' },
-    ],
-    [
-      'label not seen',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 45, fireLabel: 'none' },
-      'no',
-      { clause: 'b' },
-    ],
-    ['label not asked', { leafMaterial: 'aluminiumWide', fireRatingMin: 45 }, 'no', { clause: 'b' }],
-    [
-      'not rated',
-      { leafMaterial: 'aluminiumWide', fireRatingMin: 0, fireLabel: 'seen' },
-      'no',
-      { clause: 'b' },
-    ],
-    [
-      'hollow metal',
-      { leafMaterial: 'hollowMetal', fireRatingMin: 45, fireLabel: 'seen' },
-      'no',
-      { clause: 'b' },
-    ],
-    ['rating not known', { leafMaterial: 'aluminiumWide', fireLabel: 'seen' }, 'unknown', { clause: 'b' }],
-  ),
 });

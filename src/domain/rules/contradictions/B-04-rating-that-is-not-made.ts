@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, atLeast, atMost, not, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const standard = any(
   all(atLeast('fireRatingMin', 20), atMost('fireRatingMin', 20)),
@@ -27,28 +27,4 @@ export const B04 = defineRule({
       says: 'Doors are not rated {fireRatingMin}; a rating is never rounded, so read the label again or ask for the plan, and remember that the wall’s rating is a different figure.',
     },
   ],
-  cases: cases(
-    ['a rating that is made', { fireRatingMin: 20 }, 'no'],
-    ['a rating that is made', { fireRatingMin: 45 }, 'no'],
-    ['a rating that is made', { fireRatingMin: 60 }, 'no'],
-    ['a rating that is made', { fireRatingMin: 90 }, 'no'],
-    ['a rating that is made', { fireRatingMin: 180 }, 'no'],
-    ['a figure beside a rating', { fireRatingMin: 19 }, 'yes', { does: 'refuse fireRatingMin' }],
-    ['a figure beside a rating', { fireRatingMin: 21 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 44 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 46 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 59 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 61 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 89 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 91 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 179 }, 'yes'],
-    ['a figure beside a rating', { fireRatingMin: 181 }, 'yes'],
-    ['a figure that belongs to walls', { fireRatingMin: 30 }, 'yes'],
-    ['a figure that belongs to walls', { fireRatingMin: 75 }, 'yes'],
-    ['a figure that belongs to walls', { fireRatingMin: 120 }, 'yes'],
-    ['a figure that belongs to walls', { fireRatingMin: 240 }, 'yes'],
-    ['one minute', { fireRatingMin: 1 }, 'yes'],
-    ['not rated', { fireRatingMin: 0 }, 'no'],
-    ['rating not known', {}, 'unknown'],
-  ),
 });

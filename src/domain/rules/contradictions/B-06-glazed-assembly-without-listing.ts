@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, isKnown, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const seen = all(isKnown('fireLabel'), is('fireLabel', 'seen'));
 
@@ -21,16 +21,4 @@ export const B06 = defineRule({
       says: 'This is entered as a fire-resistive glazed assembly, and no label or listing was seen; ask for the listing before any hardware is named.',
     },
   ],
-  cases: cases(
-    [
-      'label not seen',
-      { leafMaterial: 'glazedFireAssembly', fireLabel: 'none' },
-      'yes',
-      { does: 'refuse fireLabel' },
-    ],
-    ['label not asked', { leafMaterial: 'glazedFireAssembly' }, 'yes'],
-    ['label seen', { leafMaterial: 'glazedFireAssembly', fireLabel: 'seen' }, 'no'],
-    ['hollow metal', { leafMaterial: 'hollowMetal', fireLabel: 'none' }, 'no'],
-    ['leaf not known', { fireLabel: 'none' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, over, under as below } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B09 = defineRule({
   id: 'B-09',
@@ -23,16 +23,4 @@ export const B09 = defineRule({
       says: 'A corridor wall of {wallRatingMin} takes a door of 20 min; the door has {fireRatingMin}. Check label and wall.',
     },
   ],
-  cases: cases(
-    [
-      'rated corridor, door 19',
-      { wallKind: 'corridor', wallRatingMin: 1, fireRatingMin: 19 },
-      'yes',
-      { does: 'refuse fireRatingMin' },
-    ],
-    ['rated corridor, door 20', { wallKind: 'corridor', wallRatingMin: 60, fireRatingMin: 20 }, 'no'],
-    ['corridor without rating', { wallKind: 'corridor', wallRatingMin: 0, fireRatingMin: 0 }, 'no'],
-    ['ordinary wall', { wallKind: 'none', wallRatingMin: 60, fireRatingMin: 0 }, 'no'],
-    ['door not known', { wallKind: 'corridor', wallRatingMin: 60 }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, atLeast, is, over, under as below } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B10 = defineRule({
   id: 'B-10',
@@ -25,22 +25,4 @@ export const B10 = defineRule({
       says: 'A fire partition of {wallRatingMin} takes a door of 20 min at half an hour and 45 at 1 h; the door has {fireRatingMin}. Check both figures.',
     },
   ],
-  cases: cases(
-    [
-      'half-hour partition, door 19',
-      { wallKind: 'otherPartition', wallRatingMin: 1, fireRatingMin: 19 },
-      'yes',
-      { does: 'refuse fireRatingMin' },
-    ],
-    [
-      'half-hour partition, door 20',
-      { wallKind: 'otherPartition', wallRatingMin: 59, fireRatingMin: 20 },
-      'no',
-    ],
-    ['1 h partition, door 44', { wallKind: 'otherPartition', wallRatingMin: 60, fireRatingMin: 44 }, 'yes'],
-    ['1 h partition, door 45', { wallKind: 'otherPartition', wallRatingMin: 60, fireRatingMin: 45 }, 'no'],
-    ['no rating', { wallKind: 'otherPartition', wallRatingMin: 0, fireRatingMin: 0 }, 'no'],
-    ['corridor', { wallKind: 'corridor', wallRatingMin: 60, fireRatingMin: 20 }, 'no'],
-    ['wall not known', { wallKind: 'otherPartition', fireRatingMin: 20 }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, not, over, under as below } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B13 = defineRule({
   id: 'B-13',
@@ -25,33 +25,4 @@ export const B13 = defineRule({
       says: 'A smoke barrier takes a door of 20 min unless it is an opposite-swinging pair in health care; this door has {fireRatingMin}. Check the label and how the leaves swing.',
     },
   ],
-  cases: cases(
-    [
-      'single door of 19 min',
-      { wallKind: 'smokeBarrier', wallRatingMin: 1, fireRatingMin: 19, doorType: 'single' },
-      'yes',
-      { does: 'refuse fireRatingMin' },
-    ],
-    [
-      'single door of 20 min',
-      { wallKind: 'smokeBarrier', wallRatingMin: 60, fireRatingMin: 20, doorType: 'single' },
-      'no',
-    ],
-    [
-      'opposite-swinging pair',
-      { wallKind: 'smokeBarrier', wallRatingMin: 60, fireRatingMin: 0, doorType: 'doubleEgressPair' },
-      'no',
-    ],
-    [
-      'barrier without a rating',
-      { wallKind: 'smokeBarrier', wallRatingMin: 0, fireRatingMin: 0, doorType: 'single' },
-      'no',
-    ],
-    [
-      'smoke partition',
-      { wallKind: 'smokePartition', wallRatingMin: 60, fireRatingMin: 0, doorType: 'single' },
-      'no',
-    ],
-    ['door not known', { wallKind: 'smokeBarrier', wallRatingMin: 60, doorType: 'single' }, 'unknown'],
-  ),
 });

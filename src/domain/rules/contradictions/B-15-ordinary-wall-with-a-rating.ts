@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B15 = defineRule({
   id: 'B-15',
@@ -19,15 +19,4 @@ export const B15 = defineRule({
       says: 'The wall is entered as ordinary and unrated, yet with {wallRatingMin}; find out what it separates.',
     },
   ],
-  cases: cases(
-    [
-      'unrated wall of one minute',
-      { wallKind: 'none', wallRatingMin: 1 },
-      'yes',
-      { does: 'refuse wallKind' },
-    ],
-    ['unrated wall of 0', { wallKind: 'none', wallRatingMin: 0 }, 'no'],
-    ['corridor', { wallKind: 'corridor', wallRatingMin: 60 }, 'no'],
-    ['rating not known', { wallKind: 'none' }, 'unknown'],
-  ),
 });

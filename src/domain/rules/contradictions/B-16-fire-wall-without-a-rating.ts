@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, atMost, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B16 = defineRule({
   id: 'B-16',
@@ -22,13 +22,4 @@ export const B16 = defineRule({
       says: 'This kind of wall always has a rating, and 0 is entered; ask for the plan or correct the kind of wall.',
     },
   ],
-  cases: cases(
-    ['no rating', { wallKind: 'fireBarrier', wallRatingMin: 0 }, 'yes', { does: 'refuse wallRatingMin' }],
-    ['no rating', { wallKind: 'fireWall', wallRatingMin: 0 }, 'yes'],
-    ['no rating', { wallKind: 'exitEnclosure', wallRatingMin: 0 }, 'yes'],
-    ['no rating', { wallKind: 'horizontalExit', wallRatingMin: 0 }, 'yes'],
-    ['one minute', { wallKind: 'fireBarrier', wallRatingMin: 1 }, 'no'],
-    ['corridor may be unrated', { wallKind: 'corridor', wallRatingMin: 0 }, 'no'],
-    ['rating not known', { wallKind: 'fireWall' }, 'unknown'],
-  ),
 });

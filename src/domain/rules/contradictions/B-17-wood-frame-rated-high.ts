@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B17 = defineRule({
   id: 'B-17',
@@ -19,10 +19,4 @@ export const B17 = defineRule({
       says: 'A wood frame was entered on a door rated {fireRatingMin}; check the frame and read its label.',
     },
   ],
-  cases: cases(
-    ['over 90 min', { frameMaterial: 'wood', fireRatingMin: 91 }, 'yes', { does: 'refuse frameMaterial' }],
-    ['90 min', { frameMaterial: 'wood', fireRatingMin: 90 }, 'no'],
-    ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 180 }, 'no'],
-    ['rating not known', { frameMaterial: 'wood' }, 'unknown'],
-  ),
 });

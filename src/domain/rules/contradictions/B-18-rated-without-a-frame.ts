@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B18 = defineRule({
   id: 'B-18',
@@ -19,11 +19,4 @@ export const B18 = defineRule({
       says: 'The door is to be rated {fireRatingMin} and has no frame that could carry a label; check frame and rating.',
     },
   ],
-  cases: cases(
-    ['no frame', { frameMaterial: 'none', fireRatingMin: 1 }, 'yes', { does: 'refuse frameMaterial' }],
-    ['no frame', { frameMaterial: 'posts', fireRatingMin: 1 }, 'yes'],
-    ['not rated', { frameMaterial: 'none', fireRatingMin: 0 }, 'no'],
-    ['steel frame', { frameMaterial: 'hollowMetal', fireRatingMin: 90 }, 'no'],
-    ['rating not known', { frameMaterial: 'none' }, 'unknown'],
-  ),
 });

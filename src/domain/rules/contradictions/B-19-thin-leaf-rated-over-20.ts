@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, over, under as below } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B19 = defineRule({
   id: 'B-19',
@@ -23,33 +23,4 @@ export const B19 = defineRule({
       says: 'The leaf measures {leafThicknessIn} and is to be rated {fireRatingMin}; leaves of that rating are 1-3/4 in thick, so measure again.',
     },
   ],
-  cases: cases(
-    [
-      '1-3/8 in rated over 20',
-      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'hollowMetal' },
-      'yes',
-      { does: 'warn leafThicknessIn' },
-    ],
-    [
-      '1-3/8 in rated over 20',
-      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'woodMineralCore' },
-      'yes',
-    ],
-    [
-      '1-3/8 in rated over 20',
-      { leafThicknessIn: 1.375, fireRatingMin: 21, leafMaterial: 'woodSolidCore' },
-      'yes',
-    ],
-    ['1-3/4 in', { leafThicknessIn: 1.75, fireRatingMin: 45, leafMaterial: 'hollowMetal' }, 'no'],
-    [
-      'a hair below 1-3/4 in',
-      { leafThicknessIn: 1.74, fireRatingMin: 45, leafMaterial: 'hollowMetal' },
-      'yes',
-    ],
-    ['20 min', { leafThicknessIn: 1.375, fireRatingMin: 20, leafMaterial: 'woodSolidCore' }, 'no'],
-    ['coiling door', { leafThicknessIn: 0.75, fireRatingMin: 90, leafMaterial: 'rollingSteel' }, 'no'],
-    ['thick leaf', { leafThicknessIn: 2.5, fireRatingMin: 90, leafMaterial: 'hollowMetal' }, 'no'],
-    ['very thin', { leafThicknessIn: 0.7, fireRatingMin: 45, leafMaterial: 'hollowMetal' }, 'yes'],
-    ['thickness not measured', { fireRatingMin: 90, leafMaterial: 'hollowMetal' }, 'unknown'],
-  ),
 });

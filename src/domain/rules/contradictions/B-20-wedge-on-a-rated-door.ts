@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B20 = defineRule({
   id: 'B-20',
@@ -19,10 +19,4 @@ export const B20 = defineRule({
       says: 'A wedge, kick-down or friction arm holds this fire door open; remove it today, or check that the door is rated.',
     },
   ],
-  cases: cases(
-    ['wedged fire door', { fireRatingMin: 20, holdOpen: 'wedge' }, 'yes', { does: 'warn holdOpen' }],
-    ['detector magnet', { fireRatingMin: 20, holdOpen: 'detectorReleased' }, 'no'],
-    ['not rated', { fireRatingMin: 0, wallRatingMin: 0, holdOpen: 'wedge' }, 'no'],
-    ['hold-open not seen', { fireRatingMin: 20 }, 'unknown'],
-  ),
 });

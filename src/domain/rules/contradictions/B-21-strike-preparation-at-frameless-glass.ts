@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B21 = defineRule({
   id: 'B-21',
@@ -22,18 +22,4 @@ export const B21 = defineRule({
       says: 'The leaf is frameless glass, yet a strike preparation of {strikePrep} is entered; look at leaf and jamb again.',
     },
   ],
-  cases: cases(
-    [
-      'strike cutout',
-      { leafMaterial: 'glassFrameless', strikePrep: 'ansi478' },
-      'yes',
-      { does: 'warn strikePrep' },
-    ],
-    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'light234' }, 'yes'],
-    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'residential' }, 'yes'],
-    ['strike cutout', { leafMaterial: 'glassFrameless', strikePrep: 'aluminium458' }, 'yes'],
-    ['none', { leafMaterial: 'glassFrameless', strikePrep: 'none' }, 'no'],
-    ['hollow metal', { leafMaterial: 'hollowMetal', strikePrep: 'ansi478' }, 'no'],
-    ['preparation not seen', { leafMaterial: 'glassFrameless' }, 'unknown'],
-  ),
 });

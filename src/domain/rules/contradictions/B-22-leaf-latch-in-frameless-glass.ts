@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B22 = defineRule({
   id: 'B-22',
@@ -31,18 +31,4 @@ export const B22 = defineRule({
       says: 'The leaf is frameless glass and the latch entered is {latch}, which needs a stile or a solid leaf; look at both again.',
     },
   ],
-  cases: cases(
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'bored' }, 'yes', { does: 'refuse latch' }],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'mortise' }, 'yes'],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'mortiseDeadbolt' }, 'yes'],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'boredPlusDeadbolt' }, 'yes'],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'deadlatch' }, 'yes'],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'rimExit' }, 'yes'],
-    ['needs a stile', { leafMaterial: 'glassFrameless', latch: 'rimPlusRods' }, 'yes'],
-    ['glass hardware', { leafMaterial: 'glassFrameless', latch: 'patch' }, 'no'],
-    ['glass hardware', { leafMaterial: 'glassFrameless', latch: 'railExit' }, 'no'],
-    ['glass hardware', { leafMaterial: 'glassFrameless', latch: 'pushPull' }, 'no'],
-    ['hollow metal', { leafMaterial: 'hollowMetal', latch: 'mortise' }, 'no'],
-    ['latch not seen', { leafMaterial: 'glassFrameless' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B23 = defineRule({
   id: 'B-23',
@@ -22,18 +22,4 @@ export const B23 = defineRule({
       says: 'A narrow stile cannot take the latch entered, {latch}; measure the stile or look at the lock again.',
     },
   ],
-  cases: cases(
-    [
-      'no room in the stile',
-      { leafMaterial: 'aluminiumNarrow', latch: 'bored' },
-      'yes',
-      { does: 'warn latch' },
-    ],
-    ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'mortise' }, 'yes'],
-    ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'mortiseDeadbolt' }, 'yes'],
-    ['no room in the stile', { leafMaterial: 'aluminiumNarrow', latch: 'boredPlusDeadbolt' }, 'yes'],
-    ['narrow-stile deadlatch', { leafMaterial: 'aluminiumNarrow', latch: 'deadlatch' }, 'no'],
-    ['wide stile', { leafMaterial: 'aluminiumWide', latch: 'mortise' }, 'no'],
-    ['latch not seen', { leafMaterial: 'aluminiumNarrow' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B25 = defineRule({
   id: 'B-25',
@@ -32,22 +32,4 @@ export const B25 = defineRule({
       says: 'A chain-link leaf cannot stand in this kind of wall, {wallKind}; check leaf and wall.',
     },
   ],
-  cases: cases(
-    [
-      'mesh in a wall',
-      { leafMaterial: 'chainLink', wallKind: 'corridor' },
-      'yes',
-      { does: 'refuse leafMaterial' },
-    ],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'otherPartition' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'fireBarrier' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'exitEnclosure' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'horizontalExit' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'fireWall' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'smokeBarrier' }, 'yes'],
-    ['mesh in a wall', { leafMaterial: 'chainLink', wallKind: 'smokePartition' }, 'yes'],
-    ['fence', { leafMaterial: 'chainLink', wallKind: 'none' }, 'no'],
-    ['hollow metal', { leafMaterial: 'hollowMetal', wallKind: 'corridor' }, 'no'],
-    ['wall not known', { leafMaterial: 'chainLink' }, 'unknown'],
-  ),
 });

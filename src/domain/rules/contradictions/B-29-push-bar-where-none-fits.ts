@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B29 = defineRule({
   id: 'B-29',
@@ -34,24 +34,4 @@ export const B29 = defineRule({
       says: 'A push bar is entered on a door of this type, {doorType}, which does not swing; check the type, or whether the bar is on a door beside it.',
     },
   ],
-  cases: cases(
-    [
-      'bar on no swinging leaf',
-      { doorType: 'overhead', panicPresent: true },
-      'yes',
-      { does: 'refuse panicPresent' },
-    ],
-    ['bar on no swinging leaf', { doorType: 'grille', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'revolving', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'turnstile', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'turnstileFull', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'turnstileSecurity', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'gateSlide', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'slidingManual', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'slidingAutomatic', panicPresent: true }, 'yes'],
-    ['bar on no swinging leaf', { doorType: 'folding', panicPresent: true }, 'yes'],
-    ['no bar', { doorType: 'overhead', panicPresent: false }, 'no'],
-    ['hinged door', { doorType: 'single', panicPresent: true }, 'no'],
-    ['bar not seen', { doorType: 'overhead' }, 'unknown'],
-  ),
 });

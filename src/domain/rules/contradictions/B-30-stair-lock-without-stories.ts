@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, isKnown, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B30 = defineRule({
   id: 'B-30',
@@ -19,15 +19,4 @@ export const B30 = defineRule({
       says: 'The stair side is to be locked and the stories the stair serves were not counted; count them.',
     },
   ],
-  cases: cases(
-    [
-      'stories not counted',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
-      'yes',
-      { does: 'warn stairStories' },
-    ],
-    ['counted', { egressRole: 'stairEntry', stairLockWanted: 'stairSide', stairStories: 5 }, 'no'],
-    ['nothing to lock', { egressRole: 'stairEntry', stairLockWanted: 'none' }, 'no'],
-    ['wish not known', { egressRole: 'stairEntry' }, 'unknown'],
-  ),
 });

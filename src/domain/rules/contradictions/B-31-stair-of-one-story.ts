@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, atMost, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B31 = defineRule({
   id: 'B-31',
@@ -19,11 +19,4 @@ export const B31 = defineRule({
       says: 'This is entered as a stair door, and the stair serves one story; check the count and whether it is a stair.',
     },
   ],
-  cases: cases(
-    ['one story', { egressRole: 'stairEntry', stairStories: 1 }, 'yes', { does: 'warn stairStories' }],
-    ['one story', { egressRole: 'stairDischarge', stairStories: 1 }, 'yes'],
-    ['two stories', { egressRole: 'stairEntry', stairStories: 2 }, 'no'],
-    ['no stair', { egressRole: 'exitAccess', stairStories: 1 }, 'no'],
-    ['not counted', { egressRole: 'stairEntry' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, is, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B32 = defineRule({
   id: 'B-32',
@@ -19,73 +19,4 @@ export const B32 = defineRule({
       says: 'The stair side is to be locked and there is no place where the doors can be released together; name it, or leave the stair side open.',
     },
   ],
-  cases: cases(
-    [
-      'no release point',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'stairSide',
-        singleExitStair: false,
-        stairReleasePoint: 'none',
-      },
-      'yes',
-      { does: 'refuse stairReleasePoint' },
-    ],
-    [
-      'no release point',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'both',
-        singleExitStair: false,
-        stairReleasePoint: 'none',
-      },
-      'yes',
-    ],
-    [
-      'main entrance',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'stairSide',
-        singleExitStair: false,
-        stairReleasePoint: 'mainEntrance',
-      },
-      'no',
-    ],
-    [
-      'stays open',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'none',
-        singleExitStair: false,
-        stairReleasePoint: 'none',
-      },
-      'no',
-    ],
-    [
-      'single exit stair',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'stairSide',
-        singleExitStair: true,
-        stairReleasePoint: 'none',
-      },
-      'no',
-    ],
-    [
-      'NFPA 101 alone',
-      {
-        egressRole: 'stairEntry',
-        stairLockWanted: 'stairSide',
-        singleExitStair: false,
-        stairReleasePoint: 'none',
-      },
-      'no',
-      { basis: { ibc: null, nfpa101: 2021 } },
-    ],
-    [
-      'release point not known',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false },
-      'unknown',
-    ],
-  ),
 });

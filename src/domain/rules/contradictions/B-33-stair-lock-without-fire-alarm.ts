@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B33 = defineRule({
   id: 'B-33',
@@ -25,47 +25,4 @@ export const B33 = defineRule({
       says: 'The stair side is to be locked and the building has no fire alarm that could unlock it: only the switch and a loss of power would. Check the alarm, and ask the authority or leave the stair side open.',
     },
   ],
-  cases: cases(
-    [
-      'no alarm under IBC 2024',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false, fireAlarm: false },
-      'yes',
-      { basis: { ibc: 2024 }, does: 'warn fireAlarm' },
-    ],
-    [
-      'no alarm under IBC 2021',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false, fireAlarm: false },
-      'no',
-    ],
-    [
-      'IBC not adopted',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false, fireAlarm: false },
-      'no',
-      { basis: { ibc: null } },
-    ],
-    [
-      'alarm there',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false, fireAlarm: true },
-      'no',
-      { basis: { ibc: 2024 } },
-    ],
-    [
-      'stays open',
-      { egressRole: 'stairEntry', stairLockWanted: 'none', singleExitStair: false, fireAlarm: false },
-      'no',
-      { basis: { ibc: 2024 } },
-    ],
-    [
-      'single exit stair',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: true, fireAlarm: false },
-      'no',
-      { basis: { ibc: 2024 } },
-    ],
-    [
-      'alarm not surveyed',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide', singleExitStair: false },
-      'unknown',
-      { basis: { ibc: 2024 } },
-    ],
-  ),
 });

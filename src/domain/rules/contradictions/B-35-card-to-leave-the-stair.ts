@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B35 = defineRule({
   id: 'B-35',
@@ -19,16 +19,4 @@ export const B35 = defineRule({
       says: 'Readers are wanted on both sides of the stair discharge door, but its stair side must always open freely; delete that reader, or enter it as one that only records.',
     },
   ],
-  cases: cases(
-    [
-      'readers on both sides',
-      { egressRole: 'stairDischarge', readerSides: 'both' },
-      'yes',
-      { does: 'refuse readerSides' },
-    ],
-    ['reader outside', { egressRole: 'stairDischarge', readerSides: 'secure' }, 'no'],
-    ['inside reader records', { egressRole: 'stairDischarge', readerSides: 'recordOut' }, 'no'],
-    ['office', { egressRole: 'exitAccess', readerSides: 'both' }, 'no'],
-    ['readers not known', { egressRole: 'stairDischarge' }, 'unknown'],
-  ),
 });

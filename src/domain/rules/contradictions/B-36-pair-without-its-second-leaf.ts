@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B36 = defineRule({
   id: 'B-36',
@@ -19,10 +19,4 @@ export const B36 = defineRule({
       says: 'This is a pair, and what holds the inactive leaf was not recorded; look at its edge, top and bottom.',
     },
   ],
-  cases: cases(
-    ['not noted', { doorType: 'pair' }, 'yes', { does: 'warn inactiveBolts' }],
-    ['noted', { doorType: 'pair', inactiveBolts: 'none' }, 'no'],
-    ['single leaf', { doorType: 'single' }, 'no'],
-    ['door type not known', {}, 'unknown'],
-  ),
 });

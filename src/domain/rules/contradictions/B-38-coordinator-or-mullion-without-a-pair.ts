@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B38 = defineRule({
   id: 'B-38',
@@ -19,16 +19,4 @@ export const B38 = defineRule({
       says: 'A coordinator or mullion is entered on a door with one leaf; check the door type.',
     },
   ],
-  cases: cases(
-    [
-      'coordinator',
-      { doorType: 'single', coordinator: true, mullion: false },
-      'yes',
-      { does: 'warn doorType' },
-    ],
-    ['mullion', { doorType: 'single', coordinator: false, mullion: true }, 'yes'],
-    ['neither', { doorType: 'single', coordinator: false, mullion: false }, 'no'],
-    ['pair', { doorType: 'pair', coordinator: true, mullion: true }, 'no'],
-    ['door type not known', { coordinator: true }, 'unknown'],
-  ),
 });

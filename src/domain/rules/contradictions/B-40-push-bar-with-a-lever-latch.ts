@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B40 = defineRule({
   id: 'B-40',
@@ -31,17 +31,4 @@ export const B40 = defineRule({
       says: 'A push bar was seen and the latch entered is {latch}; either the bar draws another latch, or a second lock holds people in. Look again.',
     },
   ],
-  cases: cases(
-    ['bar and another lock', { panicPresent: true, latch: 'bored' }, 'yes', { does: 'refuse latch' }],
-    ['bar and another lock', { panicPresent: true, latch: 'boredPlusDeadbolt' }, 'yes'],
-    ['bar and another lock', { panicPresent: true, latch: 'deadboltOnly' }, 'yes'],
-    ['bar and another lock', { panicPresent: true, latch: 'mortiseDeadbolt' }, 'yes'],
-    ['bar and another lock', { panicPresent: true, latch: 'deadlatch' }, 'yes'],
-    ['bar and another lock', { panicPresent: true, latch: 'hookbolt' }, 'yes'],
-    ['bar and another lock', { panicPresent: true, latch: 'patch' }, 'yes'],
-    ['bar with its own latch', { panicPresent: true, latch: 'rimExit' }, 'no'],
-    ['bar with its own latch', { panicPresent: true, latch: 'mortise' }, 'no'],
-    ['lever lock, no bar', { panicPresent: false, latch: 'bored' }, 'no'],
-    ['latch not seen', { panicPresent: true }, 'unknown'],
-  ),
 });

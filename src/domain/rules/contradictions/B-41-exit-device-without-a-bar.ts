@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, no } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B41 = defineRule({
   id: 'B-41',
@@ -19,18 +19,4 @@ export const B41 = defineRule({
       says: 'The latch entered is {latch}, yet no push bar was seen on the egress side; look from the inside again.',
     },
   ],
-  cases: cases(
-    [
-      'device without a bar',
-      { latch: 'rimExit', panicPresent: false },
-      'yes',
-      { does: 'refuse panicPresent' },
-    ],
-    ['device without a bar', { latch: 'verticalRods', panicPresent: false }, 'yes'],
-    ['device without a bar', { latch: 'rimPlusRods', panicPresent: false }, 'yes'],
-    ['device without a bar', { latch: 'railExit', panicPresent: false }, 'yes'],
-    ['device with its bar', { latch: 'rimExit', panicPresent: true }, 'no'],
-    ['lever lock', { latch: 'bored', panicPresent: false }, 'no'],
-    ['bar not seen', { latch: 'rimExit' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B42 = defineRule({
   id: 'B-42',
@@ -19,28 +19,4 @@ export const B42 = defineRule({
       says: 'A fire exit label or a rod device is entered and no exit device; check what the label was on.',
     },
   ],
-  cases: cases(
-    [
-      'label without a device',
-      { latch: 'bored', panicPresent: false, exitHardwareFireListed: true, lessBottomRod: false },
-      'yes',
-      { does: 'warn latch' },
-    ],
-    [
-      'rods without a device',
-      { latch: 'bored', panicPresent: false, exitHardwareFireListed: false, lessBottomRod: true },
-      'yes',
-    ],
-    [
-      'neither',
-      { latch: 'bored', panicPresent: false, exitHardwareFireListed: false, lessBottomRod: false },
-      'no',
-    ],
-    [
-      'exit device',
-      { latch: 'rimExit', panicPresent: true, exitHardwareFireListed: true, lessBottomRod: true },
-      'no',
-    ],
-    ['bar not seen', { latch: 'bored', exitHardwareFireListed: true }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B44 = defineRule({
   id: 'B-44',
@@ -19,16 +19,4 @@ export const B44 = defineRule({
       says: 'Delayed egress is wanted in {occupancyGroup}, where nobody may be delayed; check the group or withdraw the request.',
     },
   ],
-  cases: cases(
-    [
-      'high hazard',
-      { wishDelayedEgress: true, occupancyGroup: 'H-1' },
-      'yes',
-      { does: 'warn wishDelayedEgress' },
-    ],
-    ['high hazard', { wishDelayedEgress: true, occupancyGroup: 'H-5' }, 'yes'],
-    ['shop', { wishDelayedEgress: true, occupancyGroup: 'M' }, 'no'],
-    ['not wanted', { wishDelayedEgress: false, occupancyGroup: 'H-1' }, 'no'],
-    ['group not known', { wishDelayedEgress: true }, 'unknown'],
-  ),
 });

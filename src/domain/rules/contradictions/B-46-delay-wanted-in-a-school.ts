@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, is, not, under as below, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B46 = defineRule({
   id: 'B-46',
@@ -25,35 +25,4 @@ export const B46 = defineRule({
       says: 'Delayed egress is wanted in a school at a door that is not a classroom for fewer than 50; check room and load or withdraw the request.',
     },
   ],
-  cases: cases(
-    [
-      'school corridor',
-      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 30 },
-      'yes',
-      { does: 'warn wishDelayedEgress' },
-    ],
-    [
-      'classroom for 50',
-      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom', occupantLoad: 50 },
-      'yes',
-    ],
-    [
-      'classroom for 49',
-      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom', occupantLoad: 49 },
-      'no',
-    ],
-    ['office', { wishDelayedEgress: true, occupancyGroup: 'B', roomUse: 'office', occupantLoad: 80 }, 'no'],
-    [
-      'not wanted',
-      { wishDelayedEgress: false, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 80 },
-      'no',
-    ],
-    [
-      'NFPA 101 alone',
-      { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'corridor', occupantLoad: 80 },
-      'no',
-      { basis: { ibc: null, nfpa101: 2021 } },
-    ],
-    ['load not known', { wishDelayedEgress: true, occupancyGroup: 'E', roomUse: 'classroom' }, 'unknown'],
-  ),
 });

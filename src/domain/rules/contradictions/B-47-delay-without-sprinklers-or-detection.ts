@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B47 = defineRule({
   id: 'B-47',
@@ -19,32 +19,4 @@ export const B47 = defineRule({
       says: 'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or withdraw the request.',
     },
   ],
-  cases: cases(
-    [
-      'neither',
-      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
-      'yes',
-      { does: 'warn wishDelayedEgress' },
-    ],
-    [
-      'sprinklers',
-      { wishDelayedEgress: true, sprinklered: true, sprinklerKind: 'nfpa13', detectionThroughout: false },
-      'no',
-    ],
-    [
-      'detection',
-      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: true },
-      'no',
-    ],
-    [
-      'not wanted',
-      { wishDelayedEgress: false, sprinklered: false, sprinklerKind: 'nfpa13', detectionThroughout: false },
-      'no',
-    ],
-    [
-      'detection not known',
-      { wishDelayedEgress: true, sprinklered: false, sprinklerKind: 'nfpa13' },
-      'unknown',
-    ],
-  ),
 });

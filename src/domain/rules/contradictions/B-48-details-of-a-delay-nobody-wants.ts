@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B48 = defineRule({
   id: 'B-48',
@@ -19,20 +19,4 @@ export const B48 = defineRule({
       says: 'Delayed egress is not wanted, yet a 30-second delay or a door without its sign was entered; ask the owner which is right.',
     },
   ],
-  cases: cases(
-    [
-      '30 s without a delay',
-      { wishDelayedEgress: false, wishDelay30s: true, wishNoDelaySign: false },
-      'yes',
-      { does: 'warn wishDelayedEgress' },
-    ],
-    [
-      'no sign without a delay',
-      { wishDelayedEgress: false, wishDelay30s: false, wishNoDelaySign: true },
-      'yes',
-    ],
-    ['neither', { wishDelayedEgress: false, wishDelay30s: false, wishNoDelaySign: false }, 'no'],
-    ['delay wanted', { wishDelayedEgress: true, wishDelay30s: true, wishNoDelaySign: true }, 'no'],
-    ['delay not asked', { wishDelay30s: true }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, is, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B50 = defineRule({
   id: 'B-50',
@@ -24,26 +24,4 @@ export const B50 = defineRule({
       says: 'Controlled egress is wanted in {occupancyGroup}, where people may not be kept in; check the group or withdraw the request.',
     },
   ],
-  cases: cases(
-    [
-      'office or day care',
-      { wishControlledEgress: true, occupancyGroup: 'B' },
-      'yes',
-      { does: 'warn wishControlledEgress' },
-    ],
-    ['office or day care', { wishControlledEgress: true, occupancyGroup: 'I-4' }, 'yes'],
-    ['office or day care', { wishControlledEgress: true, occupancyGroup: 'R-4' }, 'yes'],
-    ['care or detention', { wishControlledEgress: true, occupancyGroup: 'I-1.1' }, 'no'],
-    ['care or detention', { wishControlledEgress: true, occupancyGroup: 'I-1.2' }, 'no'],
-    ['care or detention', { wishControlledEgress: true, occupancyGroup: 'I-2' }, 'no'],
-    ['care or detention', { wishControlledEgress: true, occupancyGroup: 'I-3' }, 'no'],
-    ['not wanted', { wishControlledEgress: false, occupancyGroup: 'B' }, 'no'],
-    [
-      'NFPA 101 alone',
-      { wishControlledEgress: true, occupancyGroup: 'B' },
-      'no',
-      { basis: { ibc: null, nfpa101: 2021 } },
-    ],
-    ['group not known', { wishControlledEgress: true }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B52 = defineRule({
   id: 'B-52',
@@ -22,21 +22,4 @@ export const B52 = defineRule({
       says: 'A clinical need to keep people in is recorded in {occupancyGroup}; check the group of the space and the need.',
     },
   ],
-  cases: cases(
-    [
-      'clinical need in an office',
-      { clinicalNeed: 'containment', occupancyGroup: 'B' },
-      'yes',
-      { does: 'refuse occupancyGroup' },
-    ],
-    ['clinical need in an office', { clinicalNeed: 'securityThreat', occupancyGroup: 'B' }, 'yes'],
-    ['clinical need in an office', { clinicalNeed: 'protection', occupancyGroup: 'B' }, 'yes'],
-    ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.1' }, 'no'],
-    ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-1.2' }, 'no'],
-    ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-2' }, 'no'],
-    ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'I-3' }, 'no'],
-    ['place of care', { clinicalNeed: 'containment', occupancyGroup: 'R-4' }, 'no'],
-    ['no need', { clinicalNeed: 'none', occupancyGroup: 'B' }, 'no'],
-    ['group not known', { clinicalNeed: 'containment' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B53 = defineRule({
   id: 'B-53',
@@ -19,15 +19,4 @@ export const B53 = defineRule({
       says: 'Delayed and controlled egress are both wanted on this door; choose one.',
     },
   ],
-  cases: cases(
-    [
-      'both',
-      { wishDelayedEgress: true, wishControlledEgress: true },
-      'yes',
-      { does: 'refuse wishControlledEgress' },
-    ],
-    ['delayed only', { wishDelayedEgress: true, wishControlledEgress: false }, 'no'],
-    ['controlled only', { wishDelayedEgress: false, wishControlledEgress: true }, 'no'],
-    ['one not asked', { wishDelayedEgress: true }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, atMost, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B54 = defineRule({
   id: 'B-54',
@@ -19,10 +19,4 @@ export const B54 = defineRule({
       says: 'The building is entered as a high-rise with {storiesAboveGrade}; check both.',
     },
   ],
-  cases: cases(
-    ['two stories', { highRise: true, storiesAboveGrade: 2 }, 'yes', { does: 'warn storiesAboveGrade' }],
-    ['three stories', { highRise: true, storiesAboveGrade: 3 }, 'no'],
-    ['low building', { highRise: false, storiesAboveGrade: 2 }, 'no'],
-    ['stories not counted', { highRise: true }, 'unknown'],
-  ),
 });

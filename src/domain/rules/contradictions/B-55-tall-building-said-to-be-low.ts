@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, atLeast, no } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B55 = defineRule({
   id: 'B-55',
@@ -20,10 +20,4 @@ export const B55 = defineRule({
       says: 'The building has {storiesAboveGrade} and is entered as not a high-rise; its top floor must be above 75 ft, so check both.',
     },
   ],
-  cases: cases(
-    ['twelve stories', { highRise: false, storiesAboveGrade: 12 }, 'yes', { does: 'refuse highRise' }],
-    ['eleven stories', { highRise: false, storiesAboveGrade: 11 }, 'no'],
-    ['high-rise', { highRise: true, storiesAboveGrade: 12 }, 'no'],
-    ['stories not counted', { highRise: false }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B56 = defineRule({
   id: 'B-56',
@@ -19,10 +19,4 @@ export const B56 = defineRule({
       says: 'A voice alarm is entered and no fire alarm; one of the two is wrong, and the release of locks depends on it.',
     },
   ],
-  cases: cases(
-    ['voice without alarm', { voiceAlarm: true, fireAlarm: false }, 'yes', { does: 'refuse fireAlarm' }],
-    ['both', { voiceAlarm: true, fireAlarm: true }, 'no'],
-    ['neither', { voiceAlarm: false, fireAlarm: false }, 'no'],
-    ['alarm not surveyed', { voiceAlarm: true }, 'unknown'],
-  ),
 });

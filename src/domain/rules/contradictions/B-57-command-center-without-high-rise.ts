@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B57 = defineRule({
   id: 'B-57',
@@ -20,10 +20,4 @@ export const B57 = defineRule({
       says: 'A fire command center is entered and the building is not a high-rise; check both.',
     },
   ],
-  cases: cases(
-    ['low building', { fireCommandCenter: true, highRise: false }, 'yes', { does: 'warn fireCommandCenter' }],
-    ['high-rise', { fireCommandCenter: true, highRise: true }, 'no'],
-    ['none', { fireCommandCenter: false, highRise: false }, 'no'],
-    ['height not known', { fireCommandCenter: true }, 'unknown'],
-  ),
 });

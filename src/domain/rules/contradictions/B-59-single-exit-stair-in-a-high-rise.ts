@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B59 = defineRule({
   id: 'B-59',
@@ -19,10 +19,4 @@ export const B59 = defineRule({
       says: 'This stair is entered as the only exit and the building as a high-rise; check both.',
     },
   ],
-  cases: cases(
-    ['both', { singleExitStair: true, highRise: true }, 'yes', { does: 'refuse singleExitStair' }],
-    ['low building', { singleExitStair: true, highRise: false }, 'no'],
-    ['two stairs', { singleExitStair: false, highRise: true }, 'no'],
-    ['height not known', { singleExitStair: true }, 'unknown'],
-  ),
 });

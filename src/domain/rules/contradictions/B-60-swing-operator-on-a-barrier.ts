@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B60 = defineRule({
   id: 'B-60',
@@ -23,24 +23,4 @@ export const B60 = defineRule({
       says: 'An operator for a swinging leaf is entered on a door of this type, {doorType}; check the door type, or put the operator on the door beside it.',
     },
   ],
-  cases: cases(
-    [
-      'swing operator on a barrier',
-      { doorType: 'revolving', operator: 'lowEnergy' },
-      'yes',
-      { does: 'warn operator' },
-    ],
-    ['swing operator on a barrier', { doorType: 'revolving', operator: 'powerAssist' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstile', operator: 'lowEnergy' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstile', operator: 'powerAssist' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstileFull', operator: 'lowEnergy' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstileFull', operator: 'powerAssist' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstileSecurity', operator: 'lowEnergy' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'turnstileSecurity', operator: 'powerAssist' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'grille', operator: 'lowEnergy' }, 'yes'],
-    ['swing operator on a barrier', { doorType: 'grille', operator: 'powerAssist' }, 'yes'],
-    ['driven revolving door', { doorType: 'revolving', operator: 'fullPower' }, 'no'],
-    ['swinging leaf', { doorType: 'single', operator: 'lowEnergy' }, 'no'],
-    ['operator not surveyed', { doorType: 'revolving' }, 'unknown'],
-  ),
 });

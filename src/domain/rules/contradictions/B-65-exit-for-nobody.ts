@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, atMost, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B65 = defineRule({
   id: 'B-65',
@@ -22,14 +22,4 @@ export const B65 = defineRule({
       says: 'The door is in a means of egress and serves 0 people; enter the calculated load, or check its egress role.',
     },
   ],
-  cases: cases(
-    ['nobody', { egressRole: 'exitAccess', occupantLoad: 0 }, 'yes', { does: 'refuse occupantLoad' }],
-    ['nobody', { egressRole: 'exteriorExit', occupantLoad: 0 }, 'yes'],
-    ['nobody', { egressRole: 'stairEntry', occupantLoad: 0 }, 'yes'],
-    ['nobody', { egressRole: 'stairDischarge', occupantLoad: 0 }, 'yes'],
-    ['nobody', { egressRole: 'horizontalExit', occupantLoad: 0 }, 'yes'],
-    ['one person', { egressRole: 'exitAccess', occupantLoad: 1 }, 'no'],
-    ['cabinet', { egressRole: 'noOccupiedSpace', occupantLoad: 0 }, 'no'],
-    ['not counted', { egressRole: 'exitAccess' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, atLeast, is, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B66 = defineRule({
   id: 'B-66',
@@ -24,111 +24,4 @@ export const B66 = defineRule({
       says: 'The leaf swings against people who leave, and at this load or hazard it must swing with them; check the swing and the load, or reverse the swing.',
     },
   ],
-  cases: cases(
-    [
-      '50 people',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'single',
-        swingsWithEgress: false,
-        occupantLoad: 50,
-        occupancyGroup: 'B',
-      },
-      'yes',
-      { does: 'refuse swingsWithEgress' },
-    ],
-    [
-      '50 people',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'pair',
-        swingsWithEgress: false,
-        occupantLoad: 50,
-        occupancyGroup: 'B',
-      },
-      'yes',
-    ],
-    [
-      '50 people',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'balanced',
-        swingsWithEgress: false,
-        occupantLoad: 50,
-        occupancyGroup: 'B',
-      },
-      'yes',
-    ],
-    [
-      '50 people',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'gateSwing',
-        swingsWithEgress: false,
-        occupantLoad: 50,
-        occupancyGroup: 'B',
-      },
-      'yes',
-    ],
-    [
-      '49 people',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'single',
-        swingsWithEgress: false,
-        occupantLoad: 49,
-        occupancyGroup: 'B',
-      },
-      'no',
-    ],
-    [
-      'three people in high hazard',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'single',
-        swingsWithEgress: false,
-        occupantLoad: 3,
-        occupancyGroup: 'H-2',
-      },
-      'yes',
-    ],
-    [
-      'swings with egress',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'single',
-        swingsWithEgress: true,
-        occupantLoad: 90,
-        occupancyGroup: 'H-2',
-      },
-      'no',
-    ],
-    [
-      'opposite-swinging pair',
-      {
-        egressRole: 'exitAccess',
-        doorType: 'doubleEgressPair',
-        swingsWithEgress: false,
-        occupantLoad: 90,
-        occupancyGroup: 'H-2',
-      },
-      'no',
-    ],
-    [
-      'cabinet',
-      {
-        egressRole: 'noOccupiedSpace',
-        doorType: 'single',
-        swingsWithEgress: false,
-        occupantLoad: 90,
-        occupancyGroup: 'H-2',
-      },
-      'no',
-    ],
-    [
-      'swing not seen',
-      { egressRole: 'exitAccess', doorType: 'single', occupantLoad: 90, occupancyGroup: 'B' },
-      'unknown',
-    ],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B69 = defineRule({
   id: 'B-69',
@@ -19,10 +19,4 @@ export const B69 = defineRule({
       says: 'The space is said to hold nobody, yet people are counted there; check what is behind the door.',
     },
   ],
-  cases: cases(
-    ['one person', { egressRole: 'noOccupiedSpace', occupantLoad: 1 }, 'yes', { does: 'refuse egressRole' }],
-    ['cabinet', { egressRole: 'noOccupiedSpace', occupantLoad: 0 }, 'no'],
-    ['office', { egressRole: 'exitAccess', occupantLoad: 4 }, 'no'],
-    ['load not known', { egressRole: 'noOccupiedSpace' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B70 = defineRule({
   id: 'B-70',
@@ -50,42 +50,4 @@ export const B70 = defineRule({
       says: 'The space is said to hold nobody, but its use is {roomUse}; check the egress role of the door.',
     },
   ],
-  cases: cases(
-    [
-      'a room people use',
-      { egressRole: 'noOccupiedSpace', roomUse: 'office' },
-      'yes',
-      { does: 'refuse egressRole' },
-    ],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'suiteEntrance' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'conference' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'classroom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'dayCare' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'serverRoom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'cashRoom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'pharmacy' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'laboratory' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'multiToilet' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'singleToilet' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'closet' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'dwellingEntrance' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'dwellingBedroom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'patientRoom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'patientUnit' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'memoryCare' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'detention' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'courtroom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'stormShelter' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'safeRoom' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'areaOfRefuge' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'rescueElevatorLobby' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'corridor' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'lobby' }, 'yes'],
-    ['a room people use', { egressRole: 'noOccupiedSpace', roomUse: 'kitchen' }, 'yes'],
-    ['a cage or chase', { egressRole: 'noOccupiedSpace', roomUse: 'storage' }, 'no'],
-    ['a cage or chase', { egressRole: 'noOccupiedSpace', roomUse: 'equipment' }, 'no'],
-    ['a cage or chase', { egressRole: 'noOccupiedSpace', roomUse: 'other' }, 'no'],
-    ['office with a way out', { egressRole: 'exitAccess', roomUse: 'office' }, 'no'],
-    ['use not known', { egressRole: 'noOccupiedSpace' }, 'unknown'],
-  ),
 });

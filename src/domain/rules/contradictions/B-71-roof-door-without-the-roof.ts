@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B71 = defineRule({
   id: 'B-71',
@@ -19,10 +19,4 @@ export const B71 = defineRule({
       says: 'This is a roof door, and the use of the roof was not recorded; ask.',
     },
   ],
-  cases: cases(
-    ['not asked', { egressRole: 'roofDoor' }, 'yes', { does: 'warn roofUse' }],
-    ['asked', { egressRole: 'roofDoor', roofUse: 'unoccupied' }, 'no'],
-    ['room door', { egressRole: 'exitAccess' }, 'no'],
-    ['role not known', {}, 'unknown'],
-  ),
 });

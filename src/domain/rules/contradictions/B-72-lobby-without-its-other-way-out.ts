@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B72 = defineRule({
   id: 'B-72',
@@ -19,10 +19,4 @@ export const B72 = defineRule({
       says: 'This door leads out of an elevator lobby, and whether the lobby has another exit was not recorded; look for it.',
     },
   ],
-  cases: cases(
-    ['not noted', { egressRole: 'elevatorLobby' }, 'yes', { does: 'warn lobbyHasOtherExit' }],
-    ['noted', { egressRole: 'elevatorLobby', lobbyHasOtherExit: false }, 'no'],
-    ['room door', { egressRole: 'exitAccess' }, 'no'],
-    ['role not known', {}, 'unknown'],
-  ),
 });

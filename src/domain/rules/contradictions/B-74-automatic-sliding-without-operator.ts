@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B74 = defineRule({
   id: 'B-74',
@@ -19,10 +19,4 @@ export const B74 = defineRule({
       says: 'The door is entered as automatic sliding, and without an operator; check which it is, because egress depends on it.',
     },
   ],
-  cases: cases(
-    ['no operator', { doorType: 'slidingAutomatic', operator: 'none' }, 'yes', { does: 'refuse operator' }],
-    ['operator', { doorType: 'slidingAutomatic', operator: 'fullPower' }, 'no'],
-    ['sliding by hand', { doorType: 'slidingManual', operator: 'none' }, 'no'],
-    ['operator not surveyed', { doorType: 'slidingAutomatic' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B75 = defineRule({
   id: 'B-75',
@@ -19,11 +19,4 @@ export const B75 = defineRule({
       says: 'The door has a releasing hold-open, and no closer is recorded; look for one.',
     },
   ],
-  cases: cases(
-    ['no closer', { closing: 'none', holdOpen: 'detectorReleased' }, 'yes', { does: 'warn closing' }],
-    ['no closer', { closing: 'none', holdOpen: 'heatOnly' }, 'yes'],
-    ['closer', { closing: 'selfClosing', holdOpen: 'detectorReleased' }, 'no'],
-    ['not held', { closing: 'none', holdOpen: 'none' }, 'no'],
-    ['hold-open not seen', { closing: 'none' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B76 = defineRule({
   id: 'B-76',
@@ -19,10 +19,4 @@ export const B76 = defineRule({
       says: 'The door is said to close on detection, and nothing holds it open; it may just be self-closing, so look again.',
     },
   ],
-  cases: cases(
-    ['nothing holds it', { closing: 'automaticClosing', holdOpen: 'none' }, 'yes', { does: 'warn holdOpen' }],
-    ['held', { closing: 'automaticClosing', holdOpen: 'detectorReleased' }, 'no'],
-    ['self-closing', { closing: 'selfClosing', holdOpen: 'none' }, 'no'],
-    ['hold-open not seen', { closing: 'automaticClosing' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B79 = defineRule({
   id: 'B-79',
@@ -40,25 +40,4 @@ export const B79 = defineRule({
       says: 'A double-acting leaf is entered with a latch, {latch}, which cannot hold it; check both.',
     },
   ],
-  cases: cases(
-    [
-      'rated',
-      { doorType: 'doubleActing', fireRatingMin: 20 },
-      'yes',
-      { clause: 'a', does: 'refuse doorType' },
-    ],
-    ['not rated', { doorType: 'doubleActing', fireRatingMin: 0, wallRatingMin: 0 }, 'no', { clause: 'a' }],
-    ['single leaf', { doorType: 'single', fireRatingMin: 20 }, 'no', { clause: 'a' }],
-    ['rating not known', { doorType: 'doubleActing' }, 'unknown', { clause: 'a' }],
-    ['latch', { doorType: 'doubleActing', latch: 'bored' }, 'yes', { clause: 'b', does: 'warn latch' }],
-    ['latch', { doorType: 'doubleActing', latch: 'mortise' }, 'yes', { clause: 'b' }],
-    ['latch', { doorType: 'doubleActing', latch: 'mortiseDeadbolt' }, 'yes', { clause: 'b' }],
-    ['latch', { doorType: 'doubleActing', latch: 'boredPlusDeadbolt' }, 'yes', { clause: 'b' }],
-    ['latch', { doorType: 'doubleActing', latch: 'rimExit' }, 'yes', { clause: 'b' }],
-    ['latch', { doorType: 'doubleActing', latch: 'rimPlusRods' }, 'yes', { clause: 'b' }],
-    ['latch', { doorType: 'doubleActing', latch: 'deadlatch' }, 'yes', { clause: 'b' }],
-    ['push and pull', { doorType: 'doubleActing', latch: 'pushPull' }, 'no', { clause: 'b' }],
-    ['single leaf', { doorType: 'single', latch: 'mortise' }, 'no', { clause: 'b' }],
-    ['latch not seen', { doorType: 'doubleActing' }, 'unknown', { clause: 'b' }],
-  ),
 });

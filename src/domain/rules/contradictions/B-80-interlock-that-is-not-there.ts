@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B80 = defineRule({
   id: 'B-80',
@@ -19,15 +19,4 @@ export const B80 = defineRule({
       says: 'An interlock is entered as holding people in, and this door is entered as not interlocked; check which is right.',
     },
   ],
-  cases: cases(
-    [
-      'holds, but none',
-      { interlockHoldsEgress: true, wishInterlock: false },
-      'yes',
-      { does: 'refuse wishInterlock' },
-    ],
-    ['interlock', { interlockHoldsEgress: true, wishInterlock: true }, 'no'],
-    ['neither', { interlockHoldsEgress: false, wishInterlock: false }, 'no'],
-    ['interlock not asked', { interlockHoldsEgress: true }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B81 = defineRule({
   id: 'B-81',
@@ -19,10 +19,4 @@ export const B81 = defineRule({
       says: 'The terrace is entered as that of a private office and has {roomAreaFt2}, above 250; enter it as an exterior space, or measure again.',
     },
   ],
-  cases: cases(
-    ['251 ft²', { roomUse: 'officeTerrace', roomAreaFt2: 251 }, 'yes', { does: 'warn roomUse' }],
-    ['250 ft²', { roomUse: 'officeTerrace', roomAreaFt2: 250 }, 'no'],
-    ['large office', { roomUse: 'office', roomAreaFt2: 900 }, 'no'],
-    ['not measured', { roomUse: 'officeTerrace' }, 'unknown'],
-  ),
 });

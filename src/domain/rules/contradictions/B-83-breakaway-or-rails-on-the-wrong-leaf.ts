@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B83 = defineRule({
   id: 'B-83',
@@ -40,37 +40,4 @@ export const B83 = defineRule({
       says: 'Glass rails are entered on a leaf of {leafMaterial}; check what the leaf is made of.',
     },
   ],
-  cases: cases(
-    ['swinging', { breakaway: true, doorType: 'single' }, 'yes', { clause: 'a', does: 'warn breakaway' }],
-    ['sliding', { breakaway: true, doorType: 'slidingAutomatic' }, 'no', { clause: 'a' }],
-    ['no breakaway', { breakaway: false, doorType: 'single' }, 'no', { clause: 'a' }],
-    ['door type not known', { breakaway: true }, 'unknown', { clause: 'a' }],
-    [
-      'rails on a solid leaf',
-      { glassRails: 'top', leafMaterial: 'hollowMetal' },
-      'yes',
-      { clause: 'b', does: 'warn glassRails' },
-    ],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodMineralCore' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'hollowMetal' }, 'yes', { clause: 'b' }],
-    [
-      'rails on a solid leaf',
-      { glassRails: 'both', leafMaterial: 'woodMineralCore' },
-      'yes',
-      { clause: 'b' },
-    ],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
-    ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
-    ['patches only', { glassRails: 'none', leafMaterial: 'hollowMetal' }, 'no', { clause: 'b' }],
-    ['glass', { glassRails: 'top', leafMaterial: 'glassFrameless' }, 'no', { clause: 'b' }],
-    ['leaf not known', { glassRails: 'top' }, 'unknown', { clause: 'b' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B84 = defineRule({
   id: 'B-84',
@@ -29,19 +29,4 @@ export const B84 = defineRule({
       says: 'The latch is entered as push/pull and today’s locking needs a latch; look at the door edge again.',
     },
   ],
-  cases: cases(
-    [
-      'locking that needs a latch',
-      { latch: 'pushPull', existingArrangement: 'freeLever' },
-      'yes',
-      { does: 'warn latch' },
-    ],
-    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'freeBar' }, 'yes'],
-    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'deadboltPlusLatch' }, 'yes'],
-    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'failSafeStrike' }, 'yes'],
-    ['locking that needs a latch', { latch: 'pushPull', existingArrangement: 'buttonBeforeBar' }, 'yes'],
-    ['magnet', { latch: 'pushPull', existingArrangement: 'magnetFullSet' }, 'no'],
-    ['latch there', { latch: 'bored', existingArrangement: 'freeLever' }, 'no'],
-    ['locking not seen', { latch: 'pushPull' }, 'unknown'],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under as cite } from '../../codes/sections.ts';
 import { all, is, over } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B85 = defineRule({
   id: 'B-85',
@@ -20,16 +20,4 @@ export const B85 = defineRule({
       says: 'The door is to be rated {fireRatingMin} and its wall is entered as ordinary; find out what the wall separates, or why the door needs a rating. It is treated as a fire door.',
     },
   ],
-  cases: cases(
-    [
-      'door of 20 min in an ordinary wall',
-      { fireRatingMin: 20, wallKind: 'none' },
-      'yes',
-      { does: 'warn wallKind' },
-    ],
-    ['one minute is a rating', { fireRatingMin: 1, wallKind: 'none' }, 'yes'],
-    ['unrated door', { fireRatingMin: 0, wallKind: 'none' }, 'no'],
-    ['corridor wall', { fireRatingMin: 20, wallKind: 'corridor' }, 'no'],
-    ['wall not known', { fireRatingMin: 20 }, 'unknown'],
-  ),
 });

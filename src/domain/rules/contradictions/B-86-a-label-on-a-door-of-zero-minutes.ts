@@ -1,6 +1,6 @@
 import { text, under as cite } from '../../codes/sections.ts';
 import { all, atMost, is, isKnown } from '../../logic/condition.ts';
-import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 /** Nobody is asked for the label of an unrated door; an answer that is there counts. */
 const labeledZero = all(
@@ -35,21 +35,4 @@ export const B86 = defineRule({
       says: 'A labeled door is about to be treated as an ordinary one: a reviewer decides which it is.',
     },
   ],
-  cases: cases(
-    ...(['a', 'b'] as const).flatMap((clause): readonly CaseRow[] => [
-      ...(['seen', 'illegible', 'removed'] as const).map(
-        (fireLabel): CaseRow => [
-          `0 min, label ${fireLabel}`,
-          { fireRatingMin: 0, fireLabel },
-          'yes',
-          { clause, does: clause === 'a' ? 'warn fireRatingMin' : 'signOff must' },
-        ],
-      ),
-      ['0 min, no label', { fireRatingMin: 0, fireLabel: 'none' }, 'no', { clause }],
-      ['20 min, label seen', { fireRatingMin: 20, fireLabel: 'seen' }, 'no', { clause }],
-      ['one minute, label seen', { fireRatingMin: 1, fireLabel: 'seen' }, 'no', { clause }],
-      ['0 min, label not asked', { fireRatingMin: 0 }, 'no', { clause }],
-      ['rating not known', { fireLabel: 'seen' }, 'unknown', { clause }],
-    ]),
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under as cite } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const B87 = defineRule({
   id: 'B-87',
@@ -20,11 +20,4 @@ export const B87 = defineRule({
       says: 'A push bar was seen and the leaf is entered without a latch ({latch}). If the bar draws a latch, enter that latch; if it only carries a switch or is a grip, it is not panic hardware.',
     },
   ],
-  cases: cases(
-    ['bar and push/pull', { panicPresent: true, latch: 'pushPull' }, 'yes', { does: 'refuse panicPresent' }],
-    ['bar and roller latch', { panicPresent: true, latch: 'roller' }, 'yes'],
-    ['bar with its latch', { panicPresent: true, latch: 'rimExit' }, 'no'],
-    ['push/pull, no bar', { panicPresent: false, latch: 'pushPull' }, 'no'],
-    ['latch not seen', { panicPresent: true }, 'unknown'],
-  ),
 });

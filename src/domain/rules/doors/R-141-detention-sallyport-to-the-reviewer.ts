@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const sallyport = all(yes('wishInterlock'), any(is('occupancyGroup', 'I-3'), is('roomUse', 'detention')));
 
@@ -27,56 +27,4 @@ export const R141 = defineRule({
       says: 'In an emergency both doors must be able to stand open together, so that people can pass straight through.',
     },
   ],
-  cases: cases(
-    [
-      'jail vestibule',
-      { wishInterlock: true, occupancyGroup: 'I-3', roomUse: 'other' },
-      'yes',
-      { clause: 'a', does: 'refer' },
-    ],
-    [
-      'jail vestibule',
-      { wishInterlock: true, occupancyGroup: 'I-3', roomUse: 'other' },
-      'yes',
-      { clause: 'b', does: ['interlockOverride'] },
-    ],
-    [
-      'holding area of a police office',
-      { wishInterlock: true, occupancyGroup: 'B', roomUse: 'detention' },
-      'yes',
-      { clause: 'a' },
-    ],
-    [
-      'holding area of a police office',
-      { wishInterlock: true, occupancyGroup: 'B', roomUse: 'detention' },
-      'yes',
-      { clause: 'b' },
-    ],
-    [
-      'data center vestibule',
-      { wishInterlock: true, occupancyGroup: 'B', roomUse: 'serverRoom' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'data center vestibule',
-      { wishInterlock: true, occupancyGroup: 'B', roomUse: 'serverRoom' },
-      'no',
-      { clause: 'b' },
-    ],
-    [
-      'jail door, no interlock',
-      { wishInterlock: false, occupancyGroup: 'I-3', roomUse: 'detention' },
-      'no',
-      { clause: 'a' },
-    ],
-    [
-      'jail door, no interlock',
-      { wishInterlock: false, occupancyGroup: 'I-3', roomUse: 'detention' },
-      'no',
-      { clause: 'b' },
-    ],
-    ['interlock not asked', { occupancyGroup: 'I-3', roomUse: 'detention' }, 'unknown', { clause: 'a' }],
-    ['interlock not asked', { occupancyGroup: 'I-3', roomUse: 'detention' }, 'unknown', { clause: 'b' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R144 = defineRule({
   id: 'R-144',
@@ -26,34 +26,4 @@ export const R144 = defineRule({
       says: 'A reviewer confirms the path through the egress court to the public way, its gate included.',
     },
   ],
-  cases: cases(
-    [
-      'key lock at an egress court',
-      { egressRole: 'egressCourt' },
-      'yes',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
-    ],
-    [
-      'key gate lock at an egress court',
-      { egressRole: 'egressCourt' },
-      'yes',
-      { clause: 'a', on: 'gateLock/secure/keyInside' },
-    ],
-    [
-      'free lever at an egress court',
-      { egressRole: 'egressCourt' },
-      'no',
-      { clause: 'a', on: 'mechanicalLock/none/free' },
-    ],
-    [
-      'terrace that leads back inside',
-      { egressRole: 'exteriorSpace' },
-      'no',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside' },
-    ],
-    ['role not known', {}, 'unknown', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
-    ['egress court', { egressRole: 'egressCourt' }, 'yes', { clause: 'b', does: 'signOff must' }],
-    ['terrace', { egressRole: 'exteriorSpace' }, 'no', { clause: 'b' }],
-    ['role not known', {}, 'unknown', { clause: 'b' }],
-  ),
 });

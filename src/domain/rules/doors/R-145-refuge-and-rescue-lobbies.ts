@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const waiting = is('roomUse', 'areaOfRefuge', 'rescueElevatorLobby');
 
@@ -50,108 +50,4 @@ export const R145 = defineRule({
       says: 'A reviewer confirms that people can reach the area of refuge and the stair beyond it.',
     },
   ],
-  cases: cases(
-    [
-      'reader lock before a refuge',
-      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
-      'yes',
-      { clause: 'a', on: 'mortiseLock/secure/free', does: 'prohibit' },
-    ],
-    [
-      'key lock before a refuge',
-      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
-      'yes',
-      { clause: 'a', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'magnet before a refuge',
-      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
-      'yes',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'plain lever',
-      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
-      'no',
-      { clause: 'a', on: 'mechanicalLock/none/free' },
-    ],
-    [
-      'refuge behind a stair door',
-      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
-      'no',
-      { clause: 'a', on: 'mortiseLock/safe/free' },
-    ],
-    [
-      'office',
-      { roomUse: 'office', egressRole: 'exitAccess' },
-      'no',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'rescue elevator lobby',
-      { roomUse: 'rescueElevatorLobby', egressRole: 'exitAccess' },
-      'no',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'role not known',
-      { roomUse: 'areaOfRefuge' },
-      'unknown',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'magnet at the stair',
-      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor', does: 'prohibit' },
-    ],
-    [
-      'magnet at the stair',
-      { roomUse: 'rescueElevatorLobby', egressRole: 'stairEntry' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'free lock at the stair',
-      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
-      'no',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
-    ],
-    [
-      're-entry lock at the stair',
-      { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' },
-      'no',
-      { clause: 'b', on: 'mortiseLock/safe/stairReentry' },
-    ],
-    [
-      'office at the stair',
-      { roomUse: 'office', egressRole: 'stairEntry' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'lobby away from the stair',
-      { roomUse: 'rescueElevatorLobby', egressRole: 'exitAccess' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    ['room not known', { egressRole: 'stairEntry' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'way into a refuge',
-      { roomUse: 'areaOfRefuge', egressRole: 'exitAccess' },
-      'yes',
-      { clause: 'c', does: ['passageFunction'] },
-    ],
-    ['stair door', { roomUse: 'areaOfRefuge', egressRole: 'stairEntry' }, 'no', { clause: 'c' }],
-    ['office', { roomUse: 'office', egressRole: 'exitAccess' }, 'no', { clause: 'c' }],
-    ['role not known', { roomUse: 'areaOfRefuge' }, 'unknown', { clause: 'c' }],
-    ['waiting place', { roomUse: 'areaOfRefuge' }, 'yes', { clause: 'd', does: ['twoWayCommunication'] }],
-    ['waiting place', { roomUse: 'areaOfRefuge' }, 'yes', { clause: 'e', does: 'signOff must' }],
-    ['waiting place', { roomUse: 'rescueElevatorLobby' }, 'yes', { clause: 'd' }],
-    ['waiting place', { roomUse: 'rescueElevatorLobby' }, 'yes', { clause: 'e' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'd' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'e' }],
-    ['room not known', {}, 'unknown', { clause: 'd' }],
-    ['room not known', {}, 'unknown', { clause: 'e' }],
-  ),
 });

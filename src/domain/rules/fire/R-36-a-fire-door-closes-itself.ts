@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
-import { cases, defineRule } from '../rule.ts';
-import { nothingCloses, rated, unrated } from './given.ts';
+import { defineRule } from '../rule.ts';
+import { nothingCloses } from './given.ts';
 
 export const R36 = defineRule({
   id: 'R-36',
@@ -28,20 +28,4 @@ export const R36 = defineRule({
       says: 'Add a closer strong enough to latch the leaf every time.',
     },
   ],
-  cases: cases(
-    ['rated, nothing closes it', { ...rated, closing: 'none' }, 'yes', { clause: 'a', does: 'warn closing' }],
-    ['rated, self-closing', { ...rated, closing: 'selfClosing' }, 'no', { clause: 'a' }],
-    [
-      'rated, held open and closed by detection',
-      { ...rated, closing: 'automaticClosing' },
-      'no',
-      { clause: 'a' },
-    ],
-    ['unrated, nothing closes it', { ...unrated, closing: 'none' }, 'no', { clause: 'a' }],
-    ['closing not surveyed', rated, 'unknown', { clause: 'a' }],
-    ['rated, nothing closes it', { ...rated, closing: 'none' }, 'yes', { clause: 'b', does: ['closer'] }],
-    ['rated, self-closing', { ...rated, closing: 'selfClosing' }, 'no', { clause: 'b' }],
-    ['unrated, nothing closes it', { ...unrated, closing: 'none' }, 'no', { clause: 'b' }],
-    ['rating not known', { closing: 'none' }, 'unknown', { clause: 'b' }],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
+import { defineRule } from '../rule.ts';
 
 const boltOnly = all(yes('fireRated'), is('latch', 'deadboltOnly', 'hookbolt'));
 
@@ -31,27 +30,4 @@ export const R37 = defineRule({
       says: 'A labeled self-latching lock replaces the deadbolt.',
     },
   ],
-  cases: cases(
-    ['rated, deadbolt only', { ...rated, latch: 'deadboltOnly' }, 'yes', { clause: 'a', does: 'warn latch' }],
-    ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'a' }],
-    [
-      'rated dwelling entrance, latch and deadbolt',
-      { ...rated, latch: 'boredPlusDeadbolt', roomUse: 'dwellingEntrance' },
-      'no',
-      { clause: 'a' },
-    ],
-    ['rated, mortise lock with deadbolt', { ...rated, latch: 'mortiseDeadbolt' }, 'no', { clause: 'a' }],
-    ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'a' }],
-    ['latch not surveyed', rated, 'unknown', { clause: 'a' }],
-    [
-      'rated, deadbolt only',
-      { ...rated, latch: 'deadboltOnly' },
-      'yes',
-      { clause: 'b', does: ['latchingHardware'] },
-    ],
-    ['rated, hookbolt', { ...rated, latch: 'hookbolt' }, 'yes', { clause: 'b' }],
-    ['rated, bored latch', { ...rated, latch: 'bored' }, 'no', { clause: 'b' }],
-    ['unrated, deadbolt only', { ...unrated, latch: 'deadboltOnly' }, 'no', { clause: 'b' }],
-    ['rating not known', { latch: 'deadboltOnly' }, 'unknown', { clause: 'b' }],
-  ),
 });

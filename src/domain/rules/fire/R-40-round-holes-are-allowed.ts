@@ -1,11 +1,8 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
+import { defineRule } from '../rule.ts';
 
 const inPlace = all(yes('fireRated'), is('workStatus', 'existing', 'altered'));
-const altered = { ...rated, workStatus: 'altered' } as const;
 
 export const R40 = defineRule({
   id: 'R-40',
@@ -33,62 +30,4 @@ export const R40 = defineRule({
       says: 'Record every hole drilled in the labeled door, with size and location, for the annual inspection.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['strikeRim/secure/free', 'exitTrim/secure/free', 'batteryLock/asIs/free'],
-      'rated door being altered',
-      altered,
-      'yes',
-      'a',
-    ),
-    [
-      'existing rated door',
-      { ...rated, workStatus: 'existing' },
-      'yes',
-      { clause: 'a', on: 'strikeRim/secure/free', does: 'permit' },
-    ],
-    ['new opening', { ...rated, workStatus: 'new' }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
-    [
-      'unrated door',
-      { ...unrated, workStatus: 'altered' },
-      'no',
-      { clause: 'a', on: 'strikeRim/secure/free' },
-    ],
-    ['new or existing not known', rated, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
-    [
-      'a recessed strike is not waved through',
-      altered,
-      'no',
-      { clause: 'a', on: 'strikeMortise/secure/free' },
-    ],
-    ['a magnet is judged by its own rules', altered, 'no', { clause: 'a', on: 'magnet/safe/sensor' }],
-    ...onEach(
-      [
-        'strikeRim/secure/free',
-        'exitTrim/secure/free',
-        'batteryLock/asIs/free',
-        'magnet/safe/sensor',
-        'delayedMagnet/safe/delayed',
-      ],
-      'rated door being altered',
-      altered,
-      'yes',
-      'b',
-    ),
-    [
-      'existing rated door',
-      { ...rated, workStatus: 'existing' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor', does: ['holeRecord'] },
-    ],
-    ['new opening', { ...rated, workStatus: 'new' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['unrated door', { ...unrated, workStatus: 'altered' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['new or existing not known', rated, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'a lock in its old preparation drills nothing',
-      altered,
-      'no',
-      { clause: 'b', on: 'mortiseLock/secure/free' },
-    ],
-  ),
 });

@@ -1,10 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
-
-const throat = { ...rated, frameMaterial: 'hollowMetal', wallConstruction: 'gypsum' } as const;
+import { defineRule } from '../rule.ts';
 
 export const R42 = defineRule({
   id: 'R-42',
@@ -23,24 +19,4 @@ export const R42 = defineRule({
       says: 'If the strike box shortens how far the wallboard reaches into this fire frame, listed intumescent material is needed behind it.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['strikeMortise/secure/free', 'strikeCylindrical/secure/free'],
-      'steel fire frame in a stud wall',
-      throat,
-      'yes',
-      { does: 'caution' },
-    ),
-    ['masonry wall', { ...throat, wallConstruction: 'masonry' }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['wood frame', { ...throat, frameMaterial: 'wood' }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['unrated frame', { ...throat, ...unrated }, 'no', { on: 'strikeMortise/secure/free' }],
-    [
-      'wall not surveyed',
-      { ...rated, frameMaterial: 'hollowMetal' },
-      'unknown',
-      { on: 'strikeMortise/secure/free' },
-    ],
-    ['a rim strike has no box in the frame', throat, 'no', { on: 'strikeRim/secure/free' }],
-    ['a lock in the leaf', throat, 'no', { on: 'mortiseLock/secure/free' }],
-  ),
 });

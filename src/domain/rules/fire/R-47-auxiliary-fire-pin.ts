@@ -1,9 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
-
-const pair = { ...rated, doorType: 'pair', latch: 'verticalRods', lessBottomRod: true } as const;
+import { defineRule } from '../rule.ts';
 
 export const R47 = defineRule({
   id: 'R-47',
@@ -29,13 +26,4 @@ export const R47 = defineRule({
       says: 'The auxiliary pin named in the listing of this rod device sits in the leaf edge; it acts at about 400 to 450 °F.',
     },
   ],
-  cases: cases(
-    ['rated pair without bottom rods', pair, 'yes', { does: ['auxiliaryFirePin'] }],
-    ['rated pair with bottom rods', { ...pair, lessBottomRod: false }, 'no'],
-    ['unrated pair without bottom rods', { ...pair, ...unrated }, 'no'],
-    ['single leaf', { ...pair, doorType: 'single' }, 'no'],
-    ['rods not looked at', { ...rated, doorType: 'pair', latch: 'verticalRods' }, 'unknown'],
-    ['one leaf on a rim latch, rods on the other', { ...pair, latch: 'rimPlusRods' }, 'yes'],
-    ['no rods at all', { ...pair, latch: 'mortise' }, 'no'],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-import { rated, unrated } from './given.ts';
+import { defineRule } from '../rule.ts';
 
 export const R49 = defineRule({
   id: 'R-49',
@@ -20,14 +19,4 @@ export const R49 = defineRule({
       says: 'Products of different manufacturers may be combined here only if each is listed for fire doors of this rating.',
     },
   ],
-  cases: cases(
-    ['rated door', rated, 'yes', { does: ['fireLabelledHardware'] }],
-    [
-      'door said unrated in a rated corridor wall',
-      { fireRatingMin: 0, wallRatingMin: 60, wallKind: 'corridor' },
-      'yes',
-    ],
-    ['unrated door in an unrated wall', unrated, 'no'],
-    ['rating not known', {}, 'unknown'],
-  ),
 });

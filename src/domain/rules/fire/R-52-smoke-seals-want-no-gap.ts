@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R52 = defineRule({
   id: 'R-52',
@@ -18,14 +18,4 @@ export const R52 = defineRule({
       says: 'Strike lip or magnet plate can interrupt the gasket of this smoke door: choose a kit for gasketed frames, or the smoke label may be voided.',
     },
   ],
-  cases: cases(
-    ['smoke door, strike', { smokeSeals: true }, 'yes', { on: 'strikeMortise/secure/free', does: 'caution' }],
-    ['smoke door, magnet', { smokeSeals: true }, 'yes', { on: 'magnet/safe/sensor' }],
-    ['smoke door, delayed magnet', { smokeSeals: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
-    ['smoke door, delayed bar', { smokeSeals: true }, 'no', { on: 'delayedExitDevice/safe/delayed' }],
-    ['smoke door, lock in the leaf', { smokeSeals: true }, 'no', { on: 'mortiseLock/secure/free' }],
-    ['smoke door, latch retraction', { smokeSeals: true }, 'no', { on: 'latchRetractionMotor/secure/free' }],
-    ['no seals', { smokeSeals: false }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['seals not surveyed', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
-  ),
 });

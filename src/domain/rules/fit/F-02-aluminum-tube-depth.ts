@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const F02 = defineRule({
   id: 'F-02',
@@ -19,21 +18,4 @@ export const F02 = defineRule({
       says: 'Measure the depth inside the aluminum jamb before ordering: a low-profile strike body needs about 1-1/16 in, and sidelite glass that stands in the tube may leave less.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['strikeMortise/secure/free', 'strikeCylindrical/safe/free'],
-      'aluminum frame',
-      { frameMaterial: 'aluminium' },
-      'yes',
-    ),
-    ['a rim strike sits on the face', { frameMaterial: 'aluminium' }, 'no', { on: 'strikeRim/secure/free' }],
-    ['steel frame', { frameMaterial: 'hollowMetal' }, 'no', { on: 'strikeMortise/secure/free' }],
-    [
-      'beside sidelite glass',
-      { frameMaterial: 'aluminium', wallConstruction: 'glass' },
-      'yes',
-      { on: 'strikeCylindrical/secure/free', does: 'caution' },
-    ],
-    ['frame not surveyed', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
-  ),
 });

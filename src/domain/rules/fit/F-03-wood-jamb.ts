@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const F03 = defineRule({
   id: 'F-03',
@@ -26,31 +25,4 @@ export const F03 = defineRule({
       says: 'High security is asked of a wood jamb, which holds about 300 to 800 lbf whatever device is chosen: change the frame or lower the security need.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['strikeMortise/secure/free', 'strikeCylindrical/secure/free', 'strikeRim/secure/free'],
-      'wood jamb',
-      { frameMaterial: 'wood' },
-      'yes',
-      { clause: 'a', does: 'caution' },
-    ),
-    [
-      'a magnet is not screwed to the strike jamb',
-      { frameMaterial: 'wood' },
-      'no',
-      { clause: 'a', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'steel frame',
-      { frameMaterial: 'hollowMetal' },
-      'no',
-      { clause: 'a', on: 'strikeCylindrical/secure/free' },
-    ],
-    ['frame not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeCylindrical/secure/free' }],
-    ['high need', { frameMaterial: 'wood', securityNeed: 'high' }, 'yes', { clause: 'b', does: 'caution' }],
-    ['critical need', { frameMaterial: 'wood', securityNeed: 'critical' }, 'yes', { clause: 'b' }],
-    ['medium need', { frameMaterial: 'wood', securityNeed: 'medium' }, 'no', { clause: 'b' }],
-    ['high need, steel frame', { frameMaterial: 'hollowMetal', securityNeed: 'high' }, 'no', { clause: 'b' }],
-    ['need not stated', { frameMaterial: 'wood' }, 'unknown', { clause: 'b' }],
-  ),
 });

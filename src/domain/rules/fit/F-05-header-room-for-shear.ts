@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { no } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const F05 = defineRule({
   id: 'F-05',
@@ -18,15 +18,4 @@ export const F05 = defineRule({
       says: 'The header is less than 1-3/4 in deep inside, so a shear magnet will not fit.',
     },
   ],
-  cases: cases(
-    ['shallow header', { headerRoom: false }, 'yes', { on: 'shearMagnet/safe/sensor', does: 'prohibit' }],
-    ['deep header', { headerRoom: true }, 'no', { on: 'shearMagnet/safe/sensor' }],
-    ['header not measured', {}, 'unknown', { on: 'shearMagnet/safe/sensor' }],
-    [
-      'a direct-hold magnet hangs under the header',
-      { headerRoom: false },
-      'no',
-      { on: 'magnet/safe/sensor' },
-    ],
-  ),
 });

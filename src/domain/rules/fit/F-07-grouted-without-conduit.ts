@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const wireInFrame = all(any(yes('frameGrouted'), is('wallConstruction', 'masonry')), no('frameConduit'));
 
@@ -21,37 +21,4 @@ export const F07 = defineRule({
       says: 'The frame is grouted or set in masonry and has no conduit: run the wire in surface raceway.',
     },
   ],
-  cases: cases(
-    [
-      'grouted, no conduit',
-      { frameGrouted: true, frameConduit: false },
-      'yes',
-      { on: 'strikeMortise/secure/free', does: ['frameRaceway'] },
-    ],
-    [
-      'masonry wall, no conduit',
-      { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false },
-      'yes',
-      { on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'grouted with a conduit',
-      { frameGrouted: true, frameConduit: true },
-      'no',
-      { on: 'strikeMortise/secure/free' },
-    ],
-    [
-      'gypsum wall, not grouted',
-      { frameGrouted: false, wallConstruction: 'gypsum', frameConduit: false },
-      'no',
-      { on: 'strikeMortise/secure/free' },
-    ],
-    ['grouted, conduit not surveyed', { frameGrouted: true }, 'unknown', { on: 'strikeMortise/secure/free' }],
-    [
-      'a battery lock needs no wire',
-      { frameGrouted: true, frameConduit: false },
-      'no',
-      { on: 'batteryLock/asIs/free' },
-    ],
-  ),
 });

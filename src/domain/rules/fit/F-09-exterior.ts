@@ -1,16 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const latched = [
-  'strikeMortise/secure/free',
-  'mortiseLock/secure/free',
-  'narrowStileLatch/secure/free',
-  'gateLock/secure/free',
-  'batteryLock/asIs/free',
-  'mechanicalLock/none/free',
-];
+import { defineRule } from '../rule.ts';
 
 export const F09 = defineRule({
   id: 'F-09',
@@ -46,50 +36,4 @@ export const F09 = defineRule({
       says: 'Use only a battery lock rated for outdoors by its manufacturer; cold shortens battery life.',
     },
   ],
-  cases: cases(
-    [
-      'outside door, strike',
-      { exterior: true },
-      'yes',
-      { clause: 'a', on: 'strikeRim/secure/free', does: ['weatherRated'] },
-    ],
-    ['inside door', { exterior: false }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
-    ['not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeRim/secure/free' }],
-    [
-      'mechanical lock has no wire',
-      { exterior: true },
-      'no',
-      { clause: 'a', on: 'mechanicalLock/none/free' },
-    ],
-    ...onEach(latched, 'swings out, left', { exterior: true, handing: 'LHR' }, 'yes', 'b'),
-    [
-      'swings out, right',
-      { exterior: true, handing: 'RHR' },
-      'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free', does: ['latchGuard'] },
-    ],
-    ['swings in', { exterior: true, handing: 'RH' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    [
-      'swings out indoors',
-      { exterior: false, handing: 'LHR' },
-      'no',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
-    ],
-    ['hand not surveyed', { exterior: true }, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    [
-      'a magnet has no latch',
-      { exterior: true, handing: 'LHR' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'battery lock outdoors',
-      { exterior: true },
-      'yes',
-      { clause: 'c', on: 'batteryLock/asIs/free', does: 'caution' },
-    ],
-    ['battery lock indoors', { exterior: false }, 'no', { clause: 'c', on: 'batteryLock/asIs/free' }],
-    ['battery lock, not surveyed', {}, 'unknown', { clause: 'c', on: 'batteryLock/asIs/free' }],
-    ['wired lock outdoors', { exterior: true }, 'no', { clause: 'c', on: 'cylindricalLock/secure/free' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const F11 = defineRule({
   id: 'F-11',
@@ -19,15 +19,4 @@ export const F11 = defineRule({
       says: 'The leaf stops short of 90 degrees: measure the clear width that is left; about 3 in is lost at 85 degrees.',
     },
   ],
-  cases: cases(
-    [
-      'swinging leaf stops early',
-      { doorType: 'single', opensTo90: false },
-      'yes',
-      { does: 'warn opensTo90' },
-    ],
-    ['swinging leaf opens fully', { doorType: 'single', opensTo90: true }, 'no'],
-    ['sliding leaf', { doorType: 'slidingManual', opensTo90: false }, 'no'],
-    ['not surveyed', { doorType: 'single' }, 'unknown'],
-  ),
 });

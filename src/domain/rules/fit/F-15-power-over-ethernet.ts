@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const F15 = defineRule({
   id: 'F-15',
@@ -27,40 +26,4 @@ export const F15 = defineRule({
       says: 'After the controller a standard port leaves about 3 to 7 W, too little for a magnet: add up the port’s budget, and ask what backs up the switch in an outage.',
     },
   ],
-  cases: cases(
-    [
-      'network port',
-      { lockPowerSource: 'poe' },
-      'yes',
-      { clause: 'a', on: 'latchRetractionSolenoid/secure/free', does: 'prohibit' },
-    ],
-    [
-      'own supply',
-      { lockPowerSource: 'dedicated' },
-      'no',
-      { clause: 'a', on: 'latchRetractionSolenoid/secure/free' },
-    ],
-    ['source not known', {}, 'unknown', { clause: 'a', on: 'latchRetractionSolenoid/secure/free' }],
-    [
-      'motor retraction',
-      { lockPowerSource: 'poe' },
-      'no',
-      { clause: 'a', on: 'latchRetractionMotor/secure/free' },
-    ],
-    ...onEach(
-      ['magnet/safe/sensor', 'boltSolenoid/safe/sensor', 'delayedMagnet/safe/delayed'],
-      'network port',
-      { lockPowerSource: 'poe' },
-      'yes',
-      { clause: 'b', does: 'caution' },
-    ),
-    ['own supply, magnet', { lockPowerSource: 'dedicated' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['source not known, magnet', {}, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'a strike draws little',
-      { lockPowerSource: 'poe' },
-      'no',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
-    ],
-  ),
 });

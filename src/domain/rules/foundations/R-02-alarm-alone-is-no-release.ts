@@ -1,7 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R02 = defineRule({
   id: 'R-02',
@@ -20,31 +19,4 @@ export const R02 = defineRule({
       says: 'This lock lets people out only when the fire alarm sounds or the power fails; they must be able to leave at any time.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/alarmOnly', 'shearMagnet/safe/alarmOnly', 'boltMotor/safe/alarmOnly'],
-      'room door released by the alarm only',
-      { egressRole: 'exitAccess' },
-      'yes',
-    ),
-    [
-      'elevator lobby: the same',
-      { egressRole: 'elevatorLobby' },
-      'yes',
-      { on: 'magnet/safe/alarmOnly', does: 'prohibit' },
-    ],
-    [
-      'cabinet that nobody can enter',
-      { egressRole: 'noOccupiedSpace' },
-      'no',
-      { on: 'magnet/safe/alarmOnly' },
-    ],
-    ['role not known', {}, 'unknown', { on: 'magnet/safe/alarmOnly' }],
-    ...onEach(
-      ['magnet/safe/sensor', 'magnet/safe/lobby', 'magnet/safe/controlled', 'mortiseLock/safe/free'],
-      'another release',
-      { egressRole: 'exitAccess' },
-      'no',
-    ),
-  ),
 });

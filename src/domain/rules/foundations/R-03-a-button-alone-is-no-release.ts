@@ -1,7 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R03 = defineRule({
   id: 'R-03',
@@ -23,26 +22,4 @@ export const R03 = defineRule({
       says: 'A person would have to find and press a wall button to leave; a sensor, or hardware on the leaf, must open the door first.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/buttonOnly', 'boltSolenoid/safe/buttonOnly', 'glassPatchLock/secure/buttonOnly'],
-      'room door with a button only',
-      { egressRole: 'exitAccess' },
-      'yes',
-      { does: 'prohibit' },
-    ),
-    [
-      'cabinet that nobody can enter',
-      { egressRole: 'noOccupiedSpace' },
-      'no',
-      { on: 'magnet/safe/buttonOnly' },
-    ],
-    ['role not known', {}, 'unknown', { on: 'magnet/safe/buttonOnly' }],
-    ...onEach(
-      ['magnet/safe/sensor', 'magnet/safe/doorSwitch', 'magnet/safe/none'],
-      'not a button alone',
-      { egressRole: 'exitAccess' },
-      'no',
-    ),
-  ),
 });

@@ -1,39 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { doing } from '../doing.ts';
-import { cases, type CaseRow, defineRule } from '../rule.ts';
-
-const free = ['mortiseLock/secure/free', 'exitTrim/safe/stairReentry', 'strikeRim/secure/free'];
-const rows = (clause: string): readonly CaseRow[] => [
-  ...onEach(
-    free,
-    'inside reader only records',
-    { egressRole: 'exitAccess', readerSides: 'recordOut' },
-    'yes',
-    clause,
-  ),
-  [
-    'reader outside only',
-    { egressRole: 'exitAccess', readerSides: 'secure' },
-    'no',
-    { clause, on: 'mortiseLock/secure/free' },
-  ],
-  [
-    'cabinet',
-    { egressRole: 'noOccupiedSpace', readerSides: 'recordOut' },
-    'no',
-    { clause, on: 'mortiseLock/secure/free' },
-  ],
-  ['readers not known', { egressRole: 'exitAccess' }, 'unknown', { clause, on: 'mortiseLock/secure/free' }],
-  ...onEach(
-    ['magnet/safe/sensor', 'mortiseLock/secure/credentialOut'],
-    'the lock itself holds people',
-    { egressRole: 'exitAccess', readerSides: 'recordOut' },
-    'no',
-    clause,
-  ),
-];
+import { defineRule } from '../rule.ts';
 
 export const R05 = defineRule({
   id: 'R-05',
@@ -67,11 +34,4 @@ export const R05 = defineRule({
       says: 'The inside reader is wired to the record and the local alarm only, never to the lock.',
     },
   ],
-  cases: cases(
-    ...doing({ a: 'permit', b: 'caution', c: ['readerInside', 'alarmShunt'] }, [
-      ...rows('a'),
-      ...rows('b'),
-      ...rows('c'),
-    ]),
-  ),
 });

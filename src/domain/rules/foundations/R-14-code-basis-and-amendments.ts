@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { any, no } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R14 = defineRule({
   id: 'R-14',
@@ -18,16 +18,4 @@ export const R14 = defineRule({
       says: 'The adopted code or the local amendments have not been confirmed; every answer here depends on them.',
     },
   ],
-  cases: cases(
-    ['both done', { basisConfirmed: true, amendmentsReviewed: true }, 'no'],
-    [
-      'edition not confirmed',
-      { basisConfirmed: false, amendmentsReviewed: true },
-      'yes',
-      { does: 'signOff must' },
-    ],
-    ['amendments not read', { basisConfirmed: true, amendmentsReviewed: false }, 'yes'],
-    ['neither answered', {}, 'unknown'],
-    ['one done, the other not answered', { basisConfirmed: true }, 'unknown'],
-  ),
 });

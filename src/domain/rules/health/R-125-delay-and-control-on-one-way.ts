@@ -1,9 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { atLeast } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const free = 'mortiseLock/secure/free';
+import { defineRule } from '../rule.ts';
 
 export const R125 = defineRule({
   id: 'R-125',
@@ -31,25 +28,4 @@ export const R125 = defineRule({
       says: 'There is a delayed door in the same egress path; a reviewer decides whether a staff-released lock may be added to it.',
     },
   ],
-  cases: cases(
-    [
-      'one controlled door on the way',
-      { controlledDoorsOnPath: 1 },
-      'yes',
-      { clause: 'a', on: 'delayedMagnet/safe/delayed', does: 'signOff must' },
-    ],
-    ['none', { controlledDoorsOnPath: 0 }, 'no', { clause: 'a', on: 'delayedMagnet/safe/delayed' }],
-    ['number not known', {}, 'unknown', { clause: 'a', on: 'delayedMagnet/safe/delayed' }],
-    ['a free lever', { controlledDoorsOnPath: 1 }, 'no', { clause: 'a', on: free }],
-    ...onEach(
-      ['magnet/safe/controlled', 'mortiseLock/secure/clinical'],
-      'one delayed door on the way',
-      { delayedDoorsOnPath: 1 },
-      'yes',
-      { clause: 'b', does: 'signOff must' },
-    ),
-    ['none', { delayedDoorsOnPath: 0 }, 'no', { clause: 'b', on: 'magnet/safe/controlled' }],
-    ['number not known', {}, 'unknown', { clause: 'b', on: 'magnet/safe/controlled' }],
-    ['a free lever', { delayedDoorsOnPath: 1 }, 'no', { clause: 'b', on: free }],
-  ),
 });

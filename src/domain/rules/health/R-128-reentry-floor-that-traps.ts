@@ -1,8 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
-const door = { egressRole: 'stairEntry', reentryFloorTraps: true } as const;
 const trap = all(is('egressRole', 'stairEntry'), yes('reentryFloorTraps'));
 
 export const R128 = defineRule({
@@ -28,14 +27,4 @@ export const R128 = defineRule({
       says: 'Codes speak only of the stair door; have a reviewer look at where a person goes from it on this floor.',
     },
   ],
-  cases: cases(
-    ['tenant doors close the floor', door, 'yes', { clause: 'a', does: 'caution' }],
-    ['another exit is open', { ...door, reentryFloorTraps: false }, 'no', { clause: 'a' }],
-    ['corridor door', { ...door, egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
-    ['not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'a' }],
-    ['tenant doors close the floor', door, 'yes', { clause: 'b', does: 'signOff should' }],
-    ['another exit is open', { ...door, reentryFloorTraps: false }, 'no', { clause: 'b' }],
-    ['corridor door', { ...door, egressRole: 'exitAccess' }, 'no', { clause: 'b' }],
-    ['not asked', { egressRole: 'stairEntry' }, 'unknown', { clause: 'b' }],
-  ),
 });

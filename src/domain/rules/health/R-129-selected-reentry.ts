@@ -1,22 +1,8 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, is, nfpa101, yes } from '../../logic/condition.ts';
-import { doing } from '../doing.ts';
-import { type CaseRow, cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
-const door = { egressRole: 'stairEntry', selectedReentry: true } as const;
-const both = { ibc: 2021, nfpa101: 2021 } as const;
-const alone = { ibc: null, nfpa101: 2021 } as const;
 const selected = all(nfpa101(), is('egressRole', 'stairEntry'), yes('selectedReentry'));
-
-function around(clause: string, basis: typeof both | typeof alone): readonly CaseRow[] {
-  return [
-    ['selected re-entry', door, 'yes', { clause, basis }],
-    ['every door re-enters', { ...door, selectedReentry: false }, 'no', { clause, basis }],
-    ['discharge door', { ...door, egressRole: 'stairDischarge' }, 'no', { clause, basis }],
-    ['IBC only', door, 'no', { clause }],
-    ['not asked', { egressRole: 'stairEntry' }, 'unknown', { clause, basis }],
-  ];
-}
 
 export const R129 = defineRule({
   id: 'R-129',
@@ -49,12 +35,4 @@ export const R129 = defineRule({
       says: 'The IBC is also adopted and has no selected re-entry: every locked stair door must unlock together with the others.',
     },
   ],
-  cases: cases(
-    ...doing({ a: ['signReentry'], b: 'signOff must', c: 'caution' }, [
-      ...around('a', alone),
-      ...around('b', alone),
-      ...around('c', both),
-      ['NFPA 101 alone', door, 'no', { clause: 'c', basis: alone }],
-    ]),
-  ),
 });

@@ -1,36 +1,12 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { doing } from '../doing.ts';
-import { type CaseRow, cases, defineRule } from '../rule.ts';
-import { without } from '../without.ts';
+import { defineRule } from '../rule.ts';
 
-const pair = {
-  egressRole: 'crossCorridor',
-  wallKind: 'smokeBarrier',
-  occupancyGroup: 'I-2',
-  roomUse: 'corridor',
-  doorType: 'doubleEgressPair',
-} as const;
 const barrier = all(
   is('egressRole', 'crossCorridor'),
   is('wallKind', 'smokeBarrier'),
   any(is('occupancyGroup', 'I-1.2', 'I-2'), is('roomUse', 'patientUnit')),
 );
-
-function around(clause: string, on?: string): readonly CaseRow[] {
-  const at = { clause, ...(on === undefined ? {} : { on }) };
-  return [
-    ['hospital smoke barrier', pair, 'yes', at],
-    ['assisted living, condition 2', { ...pair, occupancyGroup: 'I-1.2' }, 'yes', at],
-    ['ambulatory care unit in B', { ...pair, occupancyGroup: 'B', roomUse: 'patientUnit' }, 'yes', at],
-    ['office corridor in B', { ...pair, occupancyGroup: 'B' }, 'no', at],
-    ['room door', { ...pair, egressRole: 'exitAccess' }, 'no', at],
-    ['ordinary wall', { ...pair, wallKind: 'none' }, 'no', at],
-    ['wall not known', without(pair, 'wallKind'), 'unknown', at],
-  ];
-}
-const locked = 'mechanicalLock/none/keyInside';
 
 export const R131 = defineRule({
   id: 'R-131',
@@ -70,34 +46,4 @@ export const R131 = defineRule({
       says: 'An opposite-swing pair is not a fire door here and in newer editions needs no latch; the 2009 edition required it only where the listing did.',
     },
   ],
-  cases: cases(
-    ...doing({ a: ['closer', 'smokeHoldOpen'], c: 'signOff must', d: 'caution' }, [
-      ...around('a'),
-      ...around('b', locked),
-      ...onEach(
-        [
-          'mortiseLock/secure/credentialOut',
-          'magnet/safe/buttonOnly',
-          'magnet/safe/alarmOnly',
-          'magnet/safe/none',
-          'detentionLock/none/attended',
-          'magnet/safe/lobby',
-        ],
-        'hospital smoke barrier',
-        pair,
-        'yes',
-        { clause: 'b', does: 'prohibit' },
-      ),
-      ...onEach(
-        ['exitTrim/secure/free', 'magnet/safe/controlled', 'magnet/safe/sensor'],
-        'hospital smoke barrier',
-        pair,
-        'no',
-        'b',
-      ),
-      ...around('c'),
-      ...around('d'),
-      ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'd' }],
-    ]),
-  ),
 });

@@ -1,10 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const cell = { occupancyGroup: 'I-3', roomUse: 'detention', wishControlledEgress: false } as const;
-const office = { ...cell, roomUse: 'office' } as const;
-const on = 'detentionLock/none/attended';
+import { defineRule } from '../rule.ts';
 
 export const R132 = defineRule({
   id: 'R-132',
@@ -42,30 +38,4 @@ export const R132 = defineRule({
       says: 'The lock opens from outside the living area and by hand or key at the door; power locks have emergency power or a mechanical release. The authority accepts it, and its test is on record.',
     },
   ],
-  cases: cases(
-    ['cell', cell, 'yes', { clause: 'a', does: 'refer' }],
-    [
-      'corridor that keeps residents in',
-      { ...office, roomUse: 'corridor', wishControlledEgress: true },
-      'yes',
-      { clause: 'a' },
-    ],
-    ['staff office', office, 'no', { clause: 'a' }],
-    ['holding room elsewhere, R-103', { ...cell, occupancyGroup: 'B' }, 'no', { clause: 'a' }],
-    ['group not known', { roomUse: 'detention' }, 'unknown', { clause: 'a' }],
-    ['staff office', office, 'yes', { clause: 'b', does: 'signOff must' }],
-    ['courthouse office', { ...office, occupancyGroup: 'B' }, 'no', { clause: 'b' }],
-    ['group not known', {}, 'unknown', { clause: 'b' }],
-    [
-      'cell',
-      cell,
-      'yes',
-      { clause: 'c', on, does: ['detentionRelease', 'keyCylinder', 'ahjApproval', 'acceptanceTest'] },
-    ],
-    ['prison corridor', office, 'yes', { clause: 'c', on }],
-    ['holding room elsewhere', { ...cell, occupancyGroup: 'B' }, 'yes', { clause: 'c', on }],
-    ['office elsewhere', { ...office, occupancyGroup: 'B' }, 'no', { clause: 'c', on }],
-    ['nothing known', {}, 'unknown', { clause: 'c', on }],
-    ['a free lever in a prison', office, 'no', { clause: 'c', on: 'mortiseLock/secure/free' }],
-  ),
 });

@@ -1,14 +1,6 @@
 import { text, under as section } from '../../codes/sections.ts';
 import { all, is, under, yes } from '../../logic/condition.ts';
-import { type CaseRow, cases, defineRule } from '../rule.ts';
-import { without } from '../without.ts';
-
-const ward = {
-  occupancyGroup: 'I-2',
-  egressRole: 'exitAccess',
-  bedsMoved: true,
-  clearWidthIn: 41.4375,
-} as const;
+import { defineRule } from '../rule.ts';
 
 export const R168 = defineRule({
   id: 'R-168',
@@ -33,17 +25,4 @@ export const R168 = defineRule({
       says: 'Beds are moved through this door and its clear width is {clearWidthIn}: 41-1/2 in is the minimum for new work; hardware that projects into the opening counts against it.',
     },
   ],
-  cases: cases(
-    ['just under', ward, 'yes', { does: 'warn clearWidthIn' }],
-    ['41-1/2 in', { ...ward, clearWidthIn: 41.5 }, 'no'],
-    ...([2018, 2024] as const).flatMap((ibc): readonly CaseRow[] => [
-      ['just under', ward, 'yes', { basis: { ibc } }],
-      ['41-1/2 in', { ...ward, clearWidthIn: 41.5 }, 'no', { basis: { ibc } }],
-    ]),
-    ['no beds', { ...ward, bedsMoved: false }, 'no'],
-    ['office building', { ...ward, occupancyGroup: 'B' }, 'no'],
-    ['cabinet', { ...ward, egressRole: 'noOccupiedSpace' }, 'no'],
-    ['beds or not: not asked', without(ward, 'bedsMoved'), 'unknown'],
-    ['not measured', without(ward, 'clearWidthIn'), 'unknown'],
-  ),
 });

@@ -1,7 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, type CaseRow, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R17 = defineRule({
   id: 'R-17',
@@ -40,66 +39,4 @@ export const R17 = defineRule({
       says: 'There is no leaf here for a bar or lever with a switch, so this release cannot be provided.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/doorSwitch', 'shearMagnet/safe/doorSwitch', 'boltMotor/safe/doorSwitch'],
-      'room door',
-      { egressRole: 'exitAccess' },
-      'yes',
-      { clause: 'a', does: ['doorSwitchHardware', 'powerLossRelease', 'listedLock'] },
-    ),
-    ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
-    ['role not known', {}, 'unknown', { clause: 'a', on: 'magnet/safe/doorSwitch' }],
-    ...onEach(
-      ['magnet/safe/sensor', 'mortiseLock/secure/free'],
-      'another release',
-      { egressRole: 'exitAccess' },
-      'no',
-      'a',
-    ),
-    ...(
-      [
-        'slidingAutomatic',
-        'folding',
-        'revolving',
-        'overhead',
-        'grille',
-        'gateSlide',
-        'turnstile',
-        'turnstileFull',
-        'turnstileSecurity',
-      ] as const
-    ).map(
-      (doorType): CaseRow => [
-        `no leaf for a bar: ${doorType}`,
-        { egressRole: 'exteriorExit', doorType },
-        'yes',
-        { clause: 'b', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
-      ],
-    ),
-    [
-      'swinging leaf',
-      { egressRole: 'exteriorExit', doorType: 'single' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/doorSwitch' },
-    ],
-    [
-      'sliding door, released by a sensor',
-      { egressRole: 'exteriorExit', doorType: 'slidingAutomatic' },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-    [
-      'gate that nobody leaves by',
-      { egressRole: 'noOccupiedSpace', doorType: 'gateSlide' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
-    ],
-    [
-      'door type not known',
-      { egressRole: 'exteriorExit' },
-      'unknown',
-      { clause: 'b', on: 'magnet/safe/doorSwitch' },
-    ],
-  ),
 });

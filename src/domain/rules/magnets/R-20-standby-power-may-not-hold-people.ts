@@ -1,12 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { doing } from '../doing.ts';
-import { cases, defineRule } from '../rule.ts';
-import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
-
-const room = { egressRole: 'exitAccess' } as const;
-const rest = ['boltMotor/safe/sensor', 'mortiseLock/safe/free', 'delayedExitDevice/safe/delayed'];
+import { defineRule } from '../rule.ts';
+import { magnetDevices } from './magnets.ts';
 
 export const R20 = defineRule({
   id: 'R-20',
@@ -38,21 +33,4 @@ export const R20 = defineRule({
       says: 'If a battery backs up the lock supply, fire alarm, sensor, button and bar must still cut the magnet while it runs on the battery; try this at the acceptance test.',
     },
   ],
-  cases: cases(
-    ...doing(
-      { a: ['powerLossRelease'], b: 'caution' },
-      ['a', 'b'].flatMap((clause) => [
-        ...onEach(oneOfEachMagnet, 'room door', room, 'yes' as const, clause),
-        ...onEach(
-          ['magnet/safe/sensor'],
-          'cabinet',
-          { egressRole: 'noOccupiedSpace' },
-          'no' as const,
-          clause,
-        ),
-        ...onEach(['magnet/safe/sensor'], 'role not known', {}, 'unknown' as const, clause),
-        ...onEach(rest, 'no magnet', room, 'no' as const, clause),
-      ]),
-    ),
-  ),
 });

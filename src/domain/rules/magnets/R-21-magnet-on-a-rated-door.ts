@@ -1,11 +1,7 @@
 import { text, under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { doing } from '../doing.ts';
-import { cases, defineRule } from '../rule.ts';
-import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
-
-const rest = ['boltMotor/safe/sensor', 'mortiseLock/safe/free', 'delayedExitDevice/safe/delayed'];
+import { defineRule } from '../rule.ts';
+import { magnetDevices } from './magnets.ts';
 
 export const R21 = defineRule({
   id: 'R-21',
@@ -34,21 +30,4 @@ export const R21 = defineRule({
       says: 'A magnet on a fire door is accepted by some authorities only; a reviewer decides.',
     },
   ],
-  cases: cases(
-    ...doing(
-      { a: ['passiveLatch', 'closer', 'fireLabelledHardware'], b: 'signOff must' },
-      ['a', 'b'].flatMap((clause) => [
-        ...onEach(oneOfEachMagnet, '20 min door', { fireRatingMin: 20 }, 'yes' as const, clause),
-        ...onEach(
-          ['magnet/safe/sensor'],
-          'unrated door in an unrated wall',
-          { fireRatingMin: 0, wallRatingMin: 0 },
-          'no' as const,
-          clause,
-        ),
-        ...onEach(['magnet/safe/sensor'], 'rating not known', {}, 'unknown' as const, clause),
-        ...onEach(rest, 'no magnet', { fireRatingMin: 90 }, 'no' as const, clause),
-      ]),
-    ),
-  ),
 });

@@ -1,12 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-import { magnetDevices, oneOfEachMagnet } from './magnets.ts';
-
-const pair = { doorType: 'pair', inactiveBolts: 'manualFlush' } as const;
-const on = 'magnet/safe/sensor';
-const rest = ['boltMotor/safe/sensor', 'mortiseLock/secure/free'];
+import { defineRule } from '../rule.ts';
+import { magnetDevices } from './magnets.ts';
 
 export const R24 = defineRule({
   id: 'R-24',
@@ -33,21 +28,4 @@ export const R24 = defineRule({
       says: 'Manual bolts on the other leaf stay thrown when the magnet releases; they may be used only where the rules for bolts allow them.',
     },
   ],
-  cases: cases(
-    ...onEach(oneOfEachMagnet, 'pair', pair, 'yes', 'a'),
-    [
-      'double-egress pair',
-      { doorType: 'doubleEgressPair' },
-      'yes',
-      { clause: 'a', on, does: ['doubleMagnet'] },
-    ],
-    ['single leaf', { doorType: 'single' }, 'no', { clause: 'a', on }],
-    ['type not known', {}, 'unknown', { clause: 'a', on }],
-    ...onEach(rest, 'no magnet', pair, 'no', 'a'),
-    ...onEach(oneOfEachMagnet, 'pair with hand bolts', pair, 'yes', { clause: 'b', does: 'caution' }),
-    ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'b', on }],
-    ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'b', on }],
-    ['bolts not known', { doorType: 'pair' }, 'unknown', { clause: 'b', on }],
-    ...onEach(rest, 'no magnet', pair, 'no', 'b'),
-  ),
 });

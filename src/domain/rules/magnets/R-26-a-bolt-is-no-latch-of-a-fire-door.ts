@@ -1,10 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, type CaseRow, defineRule } from '../rule.ts';
-
-const rated = { fireRatingMin: 45, latch: 'pushPull' } as const;
-const on = 'boltMotor/safe/sensor';
+import { defineRule } from '../rule.ts';
 
 export const R26 = defineRule({
   id: 'R-26',
@@ -22,19 +18,4 @@ export const R26 = defineRule({
       says: 'Nothing on this fire door is self-latching, and an electric bolt cannot take its place.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['boltMotor/safe/sensor', 'boltSolenoid/secure/none', 'glassPatchLock/safe/doorSwitch'],
-      'push/pull fire door',
-      rated,
-      'yes',
-    ),
-    ...(['roller', 'deadboltOnly', 'hookbolt', 'patch'] as const).map(
-      (latch): CaseRow => [`latch ${latch}`, { ...rated, latch }, 'yes', { on, does: 'prohibit' }],
-    ),
-    ['spring latch stays on the leaf', { ...rated, latch: 'mortise' }, 'no', { on }],
-    ['unrated', { ...rated, fireRatingMin: 0, wallRatingMin: 0 }, 'no', { on }],
-    ['latch not known', { fireRatingMin: 45 }, 'unknown', { on }],
-    ...onEach(['magnet/safe/sensor', 'mortiseLock/secure/free'], 'no bolt', rated, 'no'),
-  ),
 });

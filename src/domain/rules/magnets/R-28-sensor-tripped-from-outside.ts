@@ -1,7 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R28 = defineRule({
   id: 'R-28',
@@ -19,21 +18,4 @@ export const R28 = defineRule({
       says: 'Someone outside could trip the exit sensor through a gap or glass; aim, mask or seal it, and never remove it, because it is the means of egress.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/sensor', 'boltMotor/safe/sensor'],
-      'gap between glass leaves',
-      { sensorTrippable: true },
-      'yes',
-      { does: 'caution' },
-    ),
-    ['tight door', { sensorTrippable: false }, 'no', { on: 'magnet/safe/sensor' }],
-    ['not looked at', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    ...onEach(
-      ['magnet/safe/doorSwitch', 'mortiseLock/secure/free'],
-      'no sensor',
-      { sensorTrippable: true },
-      'no',
-    ),
-  ),
 });

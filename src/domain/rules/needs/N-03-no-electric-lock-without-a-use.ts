@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, no, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const N03 = defineRule({
   id: 'N-03',
@@ -27,65 +27,4 @@ export const N03 = defineRule({
       says: 'No reader, schedule, lockdown, operator or special release is asked for, so there is nothing for an electrified lock to do.',
     },
   ],
-  cases: cases(
-    [
-      'plain door, nothing asked',
-      {
-        readerSides: 'none',
-        wishScheduledUnlock: false,
-        wishLockdown: false,
-        wishDelayedEgress: false,
-        wishControlledEgress: false,
-        wishInterlock: false,
-        egressRole: 'exitAccess',
-        operator: 'none',
-      },
-      'yes',
-      { on: 'strikeMortise/secure/free', does: 'prohibit' },
-    ],
-    [
-      'battery lock is not wired',
-      {
-        readerSides: 'none',
-        wishScheduledUnlock: false,
-        wishLockdown: false,
-        wishDelayedEgress: false,
-        wishControlledEgress: false,
-        wishInterlock: false,
-        egressRole: 'exitAccess',
-        operator: 'none',
-      },
-      'no',
-      { on: 'batteryLock/asIs/free' },
-    ],
-    [
-      'detention goes its own way',
-      {
-        readerSides: 'none',
-        wishScheduledUnlock: false,
-        wishLockdown: false,
-        wishDelayedEgress: false,
-        wishControlledEgress: false,
-        wishInterlock: false,
-        egressRole: 'exitAccess',
-        operator: 'none',
-      },
-      'no',
-      { on: 'detentionLock/none/attended' },
-    ],
-    ['reader wanted', { readerSides: 'secure' }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['schedule wanted', { wishScheduledUnlock: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['lockdown wanted', { wishLockdown: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['delay wanted', { wishDelayedEgress: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['controlled egress wanted', { wishControlledEgress: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['interlock wanted', { wishInterlock: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    [
-      'stair side to lock',
-      { egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
-      'no',
-      { on: 'exitTrim/safe/stairReentry' },
-    ],
-    ['operator present', { operator: 'lowEnergy' }, 'no', { on: 'latchRetractionMotor/secure/free' }],
-    ['wishes not recorded', { readerSides: 'none' }, 'unknown', { on: 'strikeMortise/secure/free' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { no } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const N04 = defineRule({
   id: 'N-04',
@@ -18,15 +18,4 @@ export const N04 = defineRule({
       says: 'A lock keyed from inside was not requested, and a keyed exit is never a default.',
     },
   ],
-  cases: cases(
-    [
-      'no such wish',
-      { wishKeyLock: false },
-      'yes',
-      { on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
-    ],
-    ['owner asks for it', { wishKeyLock: true }, 'no', { on: 'mechanicalLock/none/keyInside' }],
-    ['an ordinary lock is not meant', { wishKeyLock: false }, 'no', { on: 'mechanicalLock/none/free' }],
-    ['not asked', {}, 'unknown', { on: 'mechanicalLock/none/keyInside' }],
-  ),
 });

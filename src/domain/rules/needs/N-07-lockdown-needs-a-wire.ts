@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const N07 = defineRule({
   id: 'N-07',
@@ -18,16 +18,4 @@ export const N07 = defineRule({
       says: 'Lockdown is asked for, and this lock receives it only by radio or by hand; say which on the schedule.',
     },
   ],
-  cases: cases(
-    [
-      'lockdown, battery lock',
-      { wishLockdown: true },
-      'yes',
-      { on: 'batteryLock/asIs/free', does: 'caution' },
-    ],
-    ['lockdown, mechanical lock', { wishLockdown: true }, 'yes', { on: 'mechanicalLock/none/free' }],
-    ['lockdown, wired lock', { wishLockdown: true }, 'no', { on: 'mortiseLock/secure/free' }],
-    ['no lockdown', { wishLockdown: false }, 'no', { on: 'batteryLock/asIs/free' }],
-    ['not asked', {}, 'unknown', { on: 'batteryLock/asIs/free' }],
-  ),
 });

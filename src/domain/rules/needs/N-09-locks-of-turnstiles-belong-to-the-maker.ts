@@ -1,10 +1,8 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const makersUnit = is('doorType', 'turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding');
-
-const wishes = { readerSides: 'none', wishScheduledUnlock: false } as const;
 
 export const N09 = defineRule({
   id: 'N-09',
@@ -28,37 +26,4 @@ export const N09 = defineRule({
       says: 'It stays as its manufacturer delivers it; if it is to be locked, the lock comes with that package.',
     },
   ],
-  cases: cases(
-    ...(['turnstile', 'turnstileFull', 'turnstileSecurity', 'revolving', 'folding'] as const).flatMap(
-      (doorType) =>
-        [
-          [
-            `${doorType}, reader`,
-            { ...wishes, doorType, readerSides: 'secure' },
-            'yes',
-            { clause: 'a', does: 'refer' },
-          ],
-          [`${doorType}, hours`, { ...wishes, doorType, wishScheduledUnlock: true }, 'yes', { clause: 'a' }],
-          [`${doorType}, nothing wished`, { ...wishes, doorType }, 'yes', { clause: 'b', does: 'caution' }],
-        ] as const,
-    ),
-    ['turnstile, nothing wished', { ...wishes, doorType: 'turnstile' }, 'no', { clause: 'a' }],
-    ['hinged door, reader', { ...wishes, doorType: 'single', readerSides: 'secure' }, 'no', { clause: 'a' }],
-    [
-      'automatic sliding door, reader',
-      { ...wishes, doorType: 'slidingAutomatic', readerSides: 'secure' },
-      'no',
-      { clause: 'a' },
-    ],
-    ['wishes not asked', { doorType: 'revolving' }, 'unknown', { clause: 'a' }],
-    ['turnstile, reader', { ...wishes, doorType: 'turnstile', readerSides: 'secure' }, 'no', { clause: 'b' }],
-    [
-      'turnstile, hours',
-      { ...wishes, doorType: 'turnstile', wishScheduledUnlock: true },
-      'no',
-      { clause: 'b' },
-    ],
-    ['hinged door', { ...wishes, doorType: 'single' }, 'no', { clause: 'b' }],
-    ['wishes not asked', { doorType: 'revolving' }, 'unknown', { clause: 'b' }],
-  ),
 });

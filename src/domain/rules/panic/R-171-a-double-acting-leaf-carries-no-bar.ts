@@ -1,16 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const hall = {
-  doorType: 'doubleActing',
-  egressRole: 'exitAccess',
-  occupancyGroup: 'A-2',
-  occupantLoad: 80,
-  roomUse: 'other',
-} as const;
-const on = 'boltSolenoid/safe/doorSwitch';
+import { defineRule } from '../rule.ts';
 
 export const R171 = defineRule({
   id: 'R-171',
@@ -29,18 +19,4 @@ export const R171 = defineRule({
       says: 'A lock here makes panic hardware due, and a double-acting leaf has no stop for a bar to latch against: a reviewer agrees to push and pull without a lock, or to a leaf that swings one way.',
     },
   ],
-  cases: cases(
-    ...onEach([on, 'magnet/safe/sensor', 'mechanicalLock/none/free'], 'hall for 80', hall, 'yes', {
-      does: 'signOff must',
-    }),
-    ['push and pull', hall, 'no', { on: 'noLock/none/free' }],
-    ['kitchen for 10', { ...hall, occupancyGroup: 'B', occupantLoad: 10 }, 'no', { on }],
-    ['single leaf', { ...hall, doorType: 'single' }, 'no', { on }],
-    [
-      'load not known',
-      { doorType: 'doubleActing', egressRole: 'exitAccess', occupancyGroup: 'A-2', roomUse: 'other' },
-      'unknown',
-      { on },
-    ],
-  ),
 });

@@ -1,29 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, type CaseRow, defineRule } from '../rule.ts';
-
-const hall = {
-  egressRole: 'exitAccess',
-  doorType: 'single',
-  latch: 'rimExit',
-  occupancyGroup: 'A-3',
-  occupantLoad: 50,
-} as const;
-const around = (clause: string, on: string): readonly CaseRow[] => [
-  [
-    'office for 49',
-    { ...hall, occupancyGroup: 'B', roomUse: 'office', occupantLoad: 49 },
-    'no',
-    { clause, on },
-  ],
-  [
-    'load not known',
-    { egressRole: 'exitAccess', doorType: 'single', latch: 'rimExit', occupancyGroup: 'A-3' },
-    'unknown',
-    { clause, on },
-  ],
-];
+import { defineRule } from '../rule.ts';
 
 export const R74 = defineRule({
   id: 'R-74',
@@ -49,38 +26,4 @@ export const R74 = defineRule({
       says: 'Panic hardware with a delay is allowed only where the use of the space allows delayed egress at all; assembly, schools and high hazard nearly never do.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      [
-        'strikeRim/secure/free',
-        'exitTrim/secure/free',
-        'exitTrim/safe/stairReentry',
-        'latchRetractionMotor/secure/free',
-        'glassRailExit/secure/free',
-      ],
-      'hall for 50',
-      hall,
-      'yes',
-      { clause: 'a', does: 'permit' },
-    ),
-    ...onEach(
-      [
-        'mortiseLock/secure/free',
-        'magnet/safe/doorSwitch',
-        'delayedExitDevice/safe/delayed',
-        'strikeRim/secure/none',
-      ],
-      'not meant',
-      hall,
-      'no',
-      'a',
-    ),
-    ...around('a', 'exitTrim/secure/free'),
-    ...onEach(['delayedExitDevice/safe/delayed', 'delayedMagnet/safe/delayed'], 'hall for 50', hall, 'yes', {
-      clause: 'b',
-      does: 'caution',
-    }),
-    ...onEach(['exitTrim/secure/free', 'magnet/safe/sensor'], 'not meant', hall, 'no', 'b'),
-    ...around('b', 'delayedExitDevice/safe/delayed'),
-  ),
 });

@@ -1,8 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { doing } from '../doing.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R79 = defineRule({
   id: 'R-79',
@@ -28,33 +26,4 @@ export const R79 = defineRule({
       says: 'The strike releases the leaf with the rim device; the leaf with the rods stays latched from outside.',
     },
   ],
-  cases: cases(
-    ...doing(
-      { a: 'caution', b: 'caution' },
-      (
-        [
-          ['a', 'verticalRods', 'rimPlusRods'],
-          ['b', 'rimPlusRods', 'verticalRods'],
-        ] as const
-      ).flatMap(([clause, latch, other]) => [
-        ...onEach(
-          ['strikeRim/secure/free', 'strikeMortise/safe/free'],
-          latch,
-          { latch },
-          'yes' as const,
-          clause,
-        ),
-        ...onEach(['strikeRim/secure/free'], 'rim device', { latch: 'rimExit' }, 'no' as const, clause),
-        ...onEach(['strikeRim/secure/free'], other, { latch: other }, 'no' as const, clause),
-        ...onEach(['strikeRim/secure/free'], 'latch not known', {}, 'unknown' as const, clause),
-        ...onEach(
-          ['exitTrim/secure/free', 'latchRetractionMotor/secure/free'],
-          'no strike',
-          { latch },
-          'no' as const,
-          clause,
-        ),
-      ]),
-    ),
-  ),
 });

@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R103 = defineRule({
   id: 'R-103',
@@ -29,12 +29,4 @@ export const R103 = defineRule({
       says: 'A reviewer names the release by hand and the release by sprinkler, alarm box or attended place.',
     },
   ],
-  cases: cases(
-    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'a', does: 'refer' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'a' }],
-    ['room not known', {}, 'unknown', { clause: 'a' }],
-    ['holding room', { roomUse: 'detention' }, 'yes', { clause: 'b', does: 'signOff must' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'b' }],
-    ['room not known', {}, 'unknown', { clause: 'b' }],
-  ),
 });

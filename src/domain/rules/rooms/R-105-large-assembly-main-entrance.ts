@@ -1,25 +1,8 @@
 import { under } from '../../codes/sections.ts';
 import { all, ibc, not, over, yes } from '../../logic/condition.ts';
-import { doing } from '../doing.ts';
-import { type CaseRow, cases, defineRule } from '../rule.ts';
-import { without } from '../without.ts';
+import { defineRule } from '../rule.ts';
 
-const hall = { occupancyGroup: 'A-1', mainDoor: true, occupantLoad: 301, placeOfWorship: false } as const;
 const largeMain = all(ibc(), yes('groupA'), yes('mainDoor'), over('occupantLoad', 'keyLockAssemblyLoadIbc'));
-const key = 'mechanicalLock/none/keyInside';
-
-function around(clause: string, on?: string): readonly CaseRow[] {
-  const at = { clause, ...(on === undefined ? {} : { on }) };
-  return [
-    ['hall for 301', hall, 'yes', at],
-    ['hall for 300', { ...hall, occupantLoad: 300 }, 'no', at],
-    ['side door', { ...hall, mainDoor: false }, 'no', at],
-    ['shop for 301', { ...hall, occupancyGroup: 'M' }, 'no', at],
-    ['NFPA 101 alone', hall, 'no', { ...at, basis: { ibc: null, nfpa101: 2021 } }],
-    ['IBC 2018', hall, 'yes', { ...at, basis: { ibc: 2018 } }],
-    ['load not known', without(hall, 'occupantLoad'), 'unknown', at],
-  ];
-}
 
 export const R105 = defineRule({
   id: 'R-105',
@@ -53,21 +36,4 @@ export const R105 = defineRule({
       says: 'The main exit must be wide enough for half of the load.',
     },
   ],
-  cases: cases(
-    ...doing({ a: 'prohibit', b: 'signOff must', c: 'caution' }, [
-      ...around('a', key),
-      ['a free bar', hall, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-      ...around('b', 'exitTrim/secure/free'),
-      ['a mechanical lock', hall, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
-      ...around('c'),
-      ['church for 301', { ...hall, placeOfWorship: true }, 'no', { clause: 'a', on: key }],
-      ['worship not asked', without(hall, 'placeOfWorship'), 'unknown', { clause: 'a', on: key }],
-      [
-        'church for 301',
-        { ...hall, placeOfWorship: true },
-        'yes',
-        { clause: 'b', on: 'exitTrim/secure/free' },
-      ],
-    ]),
-  ),
 });

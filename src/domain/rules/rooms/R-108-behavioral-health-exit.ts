@@ -1,8 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const unit = { roomUse: 'patientUnit', clinicalArea: 'psychiatric', othersLeaveThroughRoom: true } as const;
+import { defineRule } from '../rule.ts';
 
 export const R108 = defineRule({
   id: 'R-108',
@@ -31,15 +29,4 @@ export const R108 = defineRule({
       says: 'Others leave through this unit; give them their own exit before this one is locked.',
     },
   ],
-  cases: cases(
-    ['psychiatric unit', unit, 'yes', { clause: 'a', does: 'signOff must' }],
-    ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'a' }],
-    ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'a' }],
-    ['area not known', { roomUse: 'patientUnit' }, 'unknown', { clause: 'a' }],
-    ['offices leave through the unit', unit, 'yes', { clause: 'b', does: 'caution' }],
-    ['nobody else leaves through it', { ...unit, othersLeaveThroughRoom: false }, 'no', { clause: 'b' }],
-    ['surgical unit', { ...unit, clinicalArea: 'other' }, 'no', { clause: 'b' }],
-    ['office of the unit', { ...unit, roomUse: 'office' }, 'no', { clause: 'b' }],
-    ['others not asked', { roomUse: 'patientUnit', clinicalArea: 'psychiatric' }, 'unknown', { clause: 'b' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R114 = defineRule({
   id: 'R-114',
@@ -25,12 +25,4 @@ export const R114 = defineRule({
       says: 'A reviewer names how people inside get out, with and without power.',
     },
   ],
-  cases: cases(
-    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'a', does: 'refer' }],
-    ['cash room', { roomUse: 'cashRoom' }, 'no', { clause: 'a' }],
-    ['room not known', {}, 'unknown', { clause: 'a' }],
-    ['vault', { roomUse: 'safeRoom' }, 'yes', { clause: 'b', does: 'signOff must' }],
-    ['cash room', { roomUse: 'cashRoom' }, 'no', { clause: 'b' }],
-    ['room not known', {}, 'unknown', { clause: 'b' }],
-  ),
 });

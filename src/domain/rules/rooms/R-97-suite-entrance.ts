@@ -1,9 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const on = 'mortiseLock/secure/free';
+import { defineRule } from '../rule.ts';
 
 export const R97 = defineRule({
   id: 'R-97',
@@ -28,30 +25,4 @@ export const R97 = defineRule({
       says: 'The entrance is in a rated wall, so it is self-closing and stays latched whatever the lock does.',
     },
   ],
-  cases: cases(
-    ['tenant entrance', { roomUse: 'suiteEntrance' }, 'yes', { clause: 'a', on, does: 'permit' }],
-    ['storage room', { roomUse: 'storage' }, 'no', { clause: 'a', on }],
-    ['room not known', {}, 'unknown', { clause: 'a', on }],
-    ...onEach(
-      ['magnet/safe/sensor', 'magnet/safe/none'],
-      'no ordinary lock',
-      { roomUse: 'suiteEntrance' },
-      'no',
-      'a',
-    ),
-    [
-      'rated tenant entrance',
-      { roomUse: 'suiteEntrance', fireRatingMin: 20 },
-      'yes',
-      { clause: 'b', does: 'caution' },
-    ],
-    [
-      'unrated tenant entrance',
-      { roomUse: 'suiteEntrance', fireRatingMin: 0, wallRatingMin: 0 },
-      'no',
-      { clause: 'b' },
-    ],
-    ['rated storage room', { roomUse: 'storage', fireRatingMin: 20 }, 'no', { clause: 'b' }],
-    ['rating not known', { roomUse: 'suiteEntrance' }, 'unknown', { clause: 'b' }],
-  ),
 });

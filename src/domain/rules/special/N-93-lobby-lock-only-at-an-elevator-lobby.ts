@@ -1,8 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const on = 'magnet/safe/lobby';
+import { defineRule } from '../rule.ts';
 
 export const N93 = defineRule({
   id: 'N-93',
@@ -20,22 +18,4 @@ export const N93 = defineRule({
       says: 'This is not an elevator lobby that depends on the tenant’s door, so the lobby arrangement does not apply here.',
     },
   ],
-  cases: cases(
-    [
-      'lobby that depends on the door',
-      { egressRole: 'elevatorLobby', lobbyHasOtherExit: false },
-      'no',
-      { on },
-    ],
-    [
-      'lobby with a stair',
-      { egressRole: 'elevatorLobby', lobbyHasOtherExit: true },
-      'yes',
-      { on, does: 'prohibit' },
-    ],
-    ['lobby, stair not known', { egressRole: 'elevatorLobby' }, 'unknown', { on }],
-    ['corridor door', { egressRole: 'exitAccess', lobbyHasOtherExit: false }, 'yes', { on }],
-    ['role not known', { lobbyHasOtherExit: false }, 'yes', { on }],
-    ['a free lever is not meant', { egressRole: 'exitAccess' }, 'no', { on: 'mortiseLock/safe/free' }],
-  ),
 });

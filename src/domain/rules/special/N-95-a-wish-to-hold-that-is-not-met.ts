@@ -1,9 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const free = 'mortiseLock/secure/free';
+import { defineRule } from '../rule.ts';
 
 export const N95 = defineRule({
   id: 'N-95',
@@ -29,35 +26,4 @@ export const N95 = defineRule({
       says: 'The owner asked to keep people in until staff open; this choice does not do that.',
     },
   ],
-  cases: cases(
-    [
-      'delay asked, free lever',
-      { wishDelayedEgress: true },
-      'yes',
-      { clause: 'a', on: free, does: 'caution' },
-    ],
-    [
-      'delay asked and given',
-      { wishDelayedEgress: true },
-      'no',
-      { clause: 'a', on: 'delayedMagnet/safe/delayed' },
-    ],
-    ['no delay asked', { wishDelayedEgress: false }, 'no', { clause: 'a', on: free }],
-    ['wish not recorded', {}, 'unknown', { clause: 'a', on: free }],
-    [
-      'control asked, free lever',
-      { wishControlledEgress: true },
-      'yes',
-      { clause: 'b', on: free, does: 'caution' },
-    ],
-    ...onEach(
-      ['magnet/safe/controlled', 'mortiseLock/secure/clinical', 'detentionLock/none/attended'],
-      'control asked and given',
-      { wishControlledEgress: true },
-      'no',
-      'b',
-    ),
-    ['no control asked', { wishControlledEgress: false }, 'no', { clause: 'b', on: free }],
-    ['wish not recorded', {}, 'unknown', { clause: 'b', on: free }],
-  ),
 });

@@ -1,15 +1,7 @@
 import { text } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 import { releaseExcuse } from './conditions.ts';
-
-const on = 'magnet/safe/controlled';
-const ward = {
-  egressRole: 'exitAccess',
-  occupancyGroup: 'I-2',
-  clinicalArea: 'psychiatric',
-  clinicalNeed: 'containment',
-} as const;
 
 export const R170 = defineRule({
   id: 'R-170',
@@ -29,28 +21,4 @@ export const R170 = defineRule({
       says: 'No remote switch is asked here, so a key switch at the door, its key carried by all clinical staff, breaks lock power whatever the controller does.',
     },
   ],
-  cases: cases(
-    ['psychiatric ward', ward, 'yes', { on, does: ['staffKeySwitch'] }],
-    [
-      'nursery with an abduction system',
-      { ...ward, clinicalArea: 'nurseryObstetric', abductionSystem: true },
-      'yes',
-      { on },
-    ],
-    [
-      'nursery without one',
-      { ...ward, clinicalArea: 'nurseryObstetric', abductionSystem: false },
-      'no',
-      { on },
-    ],
-    ['memory care has the remote switch', { ...ward, clinicalArea: 'cognitive' }, 'no', { on }],
-    ['nobody leaves by it', { ...ward, egressRole: 'sealedOff' }, 'no', { on }],
-    [
-      'area not known',
-      { egressRole: 'exitAccess', occupancyGroup: 'I-2', abductionSystem: true },
-      'unknown',
-      { on },
-    ],
-    ['a keyed lock is not meant', ward, 'no', { on: 'mortiseLock/secure/clinical' }],
-  ),
 });

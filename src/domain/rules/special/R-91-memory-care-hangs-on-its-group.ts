@@ -1,8 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const memory = { roomUse: 'memoryCare', occupancyGroup: 'I-1.2' } as const;
+import { defineRule } from '../rule.ts';
 
 export const R91 = defineRule({
   id: 'R-91',
@@ -33,21 +31,4 @@ export const R91 = defineRule({
       says: 'Outside I-1 and I-2 neither controlled egress nor a clinical lock is open under the IBC; delayed egress is what remains. Under NFPA 101 read the board-and-care chapter.',
     },
   ],
-  cases: cases(
-    ['memory care in assisted living', memory, 'yes', { clause: 'a', does: 'signOff must' }],
-    ['memory care in board and care', { ...memory, occupancyGroup: 'R-4' }, 'yes', { clause: 'a' }],
-    ['memory care in a nursing home', { ...memory, occupancyGroup: 'I-2' }, 'no', { clause: 'a' }],
-    ['office', { ...memory, roomUse: 'office' }, 'no', { clause: 'a' }],
-    ['group not known', { roomUse: 'memoryCare' }, 'unknown', { clause: 'a' }],
-    ['condition 1', { ...memory, occupancyGroup: 'I-1.1' }, 'yes', { clause: 'b', does: 'caution' }],
-    ['condition 2', memory, 'no', { clause: 'b' }],
-    ['lobby in condition 1', { roomUse: 'lobby', occupancyGroup: 'I-1.1' }, 'no', { clause: 'b' }],
-    ['group not known', { roomUse: 'memoryCare' }, 'unknown', { clause: 'b' }],
-    ['board and care', { ...memory, occupancyGroup: 'R-4' }, 'yes', { clause: 'c', does: 'caution' }],
-    ['condition 1', { ...memory, occupancyGroup: 'I-1.1' }, 'no', { clause: 'c' }],
-    ['condition 2', memory, 'no', { clause: 'c' }],
-    ['nursing home', { ...memory, occupancyGroup: 'I-2' }, 'no', { clause: 'c' }],
-    ['board and care, lobby', { roomUse: 'lobby', occupancyGroup: 'R-4' }, 'no', { clause: 'c' }],
-    ['group not known', { roomUse: 'memoryCare' }, 'unknown', { clause: 'c' }],
-  ),
 });

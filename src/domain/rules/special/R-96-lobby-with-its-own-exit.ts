@@ -1,10 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
-
-const on = 'mortiseLock/secure/free';
-const lobby = { egressRole: 'elevatorLobby', lobbyHasOtherExit: true } as const;
+import { defineRule } from '../rule.ts';
 
 export const R96 = defineRule({
   id: 'R-96',
@@ -22,11 +18,4 @@ export const R96 = defineRule({
       says: 'The lobby has its own way to an exit, so the tenant door may be locked against the lobby, fail secure, as long as it opens freely from the tenant side.',
     },
   ],
-  cases: cases(
-    ['lobby with a stair', lobby, 'yes', { on, does: 'permit' }],
-    ['lobby without a stair', { ...lobby, lobbyHasOtherExit: false }, 'no', { on }],
-    ['corridor door', { ...lobby, egressRole: 'exitAccess' }, 'no', { on }],
-    ['stair not known', { egressRole: 'elevatorLobby' }, 'unknown', { on }],
-    ...onEach(['magnet/safe/lobby', 'magnet/safe/alarmOnly'], 'not an ordinary lock', lobby, 'no'),
-  ),
 });

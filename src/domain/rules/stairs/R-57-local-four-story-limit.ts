@@ -1,7 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, ibc, no, over, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
-import { locked, nfpaOnly, open } from './given.ts';
+import { defineRule } from '../rule.ts';
 
 const between = all(
   ibc(),
@@ -10,8 +9,6 @@ const between = all(
   over('stairStories', 'stairLockStoriesLocal'),
   no('highRise'),
 );
-const five = { ...locked, cityKeepsFourStoryLimit: true, stairStories: 5, highRise: false } as const;
-const on = 'exitTrim/safe/stairReentry';
 
 export const R57 = defineRule({
   id: 'R-57',
@@ -38,31 +35,4 @@ export const R57 = defineRule({
       says: 'Only a reviewer, with the authority’s word, may lift the local story limit for this stair.',
     },
   ],
-  cases: cases(
-    ['five stories, limit kept', five, 'yes', { clause: 'a', on, does: 'prohibit' }],
-    ['four stories, limit kept', { ...five, stairStories: 4 }, 'no', { clause: 'a', on }],
-    ['high-rise has its own rule', { ...five, stairStories: 20, highRise: true }, 'no', { clause: 'a', on }],
-    ['limit not kept', { ...five, cityKeepsFourStoryLimit: false }, 'no', { clause: 'a', on }],
-    ['stair side open', { ...five, ...open }, 'no', { clause: 'a', on }],
-    ['NFPA 101 alone', five, 'no', { clause: 'a', on, basis: nfpaOnly }],
-    [
-      'local text not looked up',
-      { ...locked, stairStories: 5, highRise: false },
-      'unknown',
-      { clause: 'a', on },
-    ],
-    ['other locks are refused by R-54', five, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['five stories, limit kept', five, 'yes', { clause: 'b', does: 'signOff must' }],
-    ['four stories, limit kept', { ...five, stairStories: 4 }, 'no', { clause: 'b' }],
-    ['high-rise has its own rule', { ...five, stairStories: 20, highRise: true }, 'no', { clause: 'b' }],
-    ['limit not kept', { ...five, cityKeepsFourStoryLimit: false }, 'no', { clause: 'b' }],
-    ['stair side open', { ...five, ...open }, 'no', { clause: 'b' }],
-    ['NFPA 101 alone', five, 'no', { clause: 'b', basis: nfpaOnly }],
-    [
-      'stories not known',
-      { ...locked, cityKeepsFourStoryLimit: true, highRise: false },
-      'unknown',
-      { clause: 'b' },
-    ],
-  ),
 });

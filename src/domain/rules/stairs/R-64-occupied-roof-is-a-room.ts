@@ -1,9 +1,8 @@
 import { under } from '../../codes/sections.ts';
 import { all, is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const usedRoof = all(is('egressRole', 'roofDoor'), is('roofUse', 'occupied'));
-const roof = { egressRole: 'roofDoor', roofUse: 'occupied' } as const;
 
 export const R64 = defineRule({
   id: 'R-64',
@@ -29,14 +28,4 @@ export const R64 = defineRule({
       says: 'The free side of the lock is the roof side; a reader may only control access to the roof.',
     },
   ],
-  cases: cases(
-    ['roof terrace', roof, 'yes', { clause: 'a', does: 'signOff must' }],
-    ['unoccupied roof', { ...roof, roofUse: 'unoccupied' }, 'no', { clause: 'a' }],
-    ['office door', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
-    ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'a' }],
-    ['roof terrace', roof, 'yes', { clause: 'b', does: 'caution' }],
-    ['unoccupied roof', { ...roof, roofUse: 'unoccupied' }, 'no', { clause: 'b' }],
-    ['office door', { ...roof, egressRole: 'exitAccess' }, 'no', { clause: 'b' }],
-    ['use of the roof not known', { egressRole: 'roofDoor' }, 'unknown', { clause: 'b' }],
-  ),
 });

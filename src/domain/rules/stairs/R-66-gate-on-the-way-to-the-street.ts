@@ -1,18 +1,9 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
-const gate = { egressRole: 'dischargeGate' } as const;
 /** Accepted and said so; a missing answer counts as no. */
 const dispersal = all(isKnown('safeDispersalArea'), yes('safeDispersalArea'));
-const shut = [
-  'boltMotor/secure/none',
-  'magnet/safe/alarmOnly',
-  'magnet/safe/buttonOnly',
-  'magnet/safe/credentialOut',
-  'gateLock/secure/keyInside',
-];
 
 export const R66 = defineRule({
   id: 'R-66',
@@ -46,34 +37,4 @@ export const R66 = defineRule({
       says: 'The authority’s acceptance of the safe area inside the fence is kept with the schedule: 5 ft² for each person, at least 50 ft from the building and on the same lot, kept clear and marked.',
     },
   ],
-  cases: cases(
-    ['gate in the fence', gate, 'yes', { clause: 'a', does: 'signOff must' }],
-    ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'a' }],
-    ['role not known', {}, 'unknown', { clause: 'a' }],
-    ...onEach(shut, 'gate in the fence', gate, 'yes', 'b'),
-    ['free lever on the gate', gate, 'no', { clause: 'b', on: 'gateLock/secure/free' }],
-    [
-      'no safe area',
-      { ...gate, safeDispersalArea: false },
-      'yes',
-      { clause: 'b', on: 'gateLock/secure/keyInside', does: 'prohibit' },
-    ],
-    [
-      'safe area accepted',
-      { ...gate, safeDispersalArea: true },
-      'no',
-      { clause: 'b', on: 'gateLock/secure/keyInside' },
-    ],
-    ['office door', { egressRole: 'exitAccess' }, 'no', { clause: 'b', on: 'gateLock/secure/keyInside' }],
-    ['role not known', {}, 'unknown', { clause: 'b', on: 'gateLock/secure/keyInside' }],
-    [
-      'safe area accepted',
-      { ...gate, safeDispersalArea: true },
-      'yes',
-      { clause: 'c', does: ['ahjApproval'] },
-    ],
-    ['no safe area', { ...gate, safeDispersalArea: false }, 'no', { clause: 'c' }],
-    ['office door', { egressRole: 'exitAccess', safeDispersalArea: true }, 'no', { clause: 'c' }],
-    ['safe area not asked', gate, 'unknown', { clause: 'c' }],
-  ),
 });

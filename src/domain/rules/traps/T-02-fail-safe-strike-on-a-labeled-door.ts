@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T02 = defineRule({
   id: 'T-02',
@@ -18,13 +18,4 @@ export const T02 = defineRule({
       says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labeled door.',
     },
   ],
-  cases: cases(
-    ['labeled door', { fireLabel: 'seen' }, 'yes', { on: 'strikeMortise/safe/free', does: 'prohibit' }],
-    ['label painted over', { fireLabel: 'illegible' }, 'yes', { on: 'strikeMortise/safe/free' }],
-    ['label removed', { fireLabel: 'removed' }, 'yes', { on: 'strikeMortise/safe/free' }],
-    ['no label', { fireLabel: 'none' }, 'no', { on: 'strikeMortise/safe/free' }],
-    ['label not looked for', {}, 'unknown', { on: 'strikeMortise/safe/free' }],
-    ['a fail-secure strike may be listed', { fireLabel: 'seen' }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['a fail-safe lock keeps its latch', { fireLabel: 'seen' }, 'no', { on: 'mortiseLock/safe/free' }],
-  ),
 });

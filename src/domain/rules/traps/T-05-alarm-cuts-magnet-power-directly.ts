@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T05 = defineRule({
   id: 'T-05',
@@ -19,16 +18,4 @@ export const T05 = defineRule({
       says: 'Where the fire alarm releases the magnet it cuts the lock power itself and holds it off until reset; a relay of the access controller alone is not enough.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/sensor', 'shearMagnet/safe/doorSwitch', 'delayedMagnet/safe/delayed'],
-      'building with fire alarm',
-      { fireAlarm: true },
-      'yes',
-      { does: 'caution' },
-    ),
-    ['no fire alarm', { fireAlarm: false }, 'no', { on: 'magnet/safe/sensor' }],
-    ['not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    ['a lock lets people out by hand', { fireAlarm: true }, 'no', { on: 'mortiseLock/secure/free' }],
-  ),
 });

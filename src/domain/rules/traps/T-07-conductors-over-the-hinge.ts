@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T07 = defineRule({
   id: 'T-07',
@@ -19,16 +18,4 @@ export const T07 = defineRule({
       says: 'Count the conductors of the transfer: 2 for the lock, 2 each for request to exit, latch monitor and a door contact in the leaf; lock, request to exit and latch monitor need 6.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['mortiseLock/secure/free', 'exitTrim/secure/free'],
-      'controlled door',
-      { readerSides: 'secure' },
-      'yes',
-      { does: 'caution' },
-    ),
-    ['no reader', { readerSides: 'none' }, 'no', { on: 'mortiseLock/secure/free' }],
-    ['reader not settled', {}, 'unknown', { on: 'mortiseLock/secure/free' }],
-    ['a strike stays in the frame', { readerSides: 'secure' }, 'no', { on: 'strikeMortise/secure/free' }],
-  ),
 });

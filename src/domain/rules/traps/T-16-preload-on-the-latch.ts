@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { yes } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T16 = defineRule({
   id: 'T-16',
@@ -28,41 +27,4 @@ export const T16 = defineRule({
       says: 'There is preload on the latch: a bolt or shear magnet binds under side load, so correct the door first.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['strikeMortise/secure/free', 'strikeRim/safe/free'],
-      'gasketed door',
-      { latchPreload: true },
-      'yes',
-      { clause: 'a', does: ['preloadStrike'] },
-    ),
-    ['closes freely', { latchPreload: false }, 'no', { clause: 'a', on: 'strikeMortise/secure/free' }],
-    ['not tried', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
-    [
-      'a lever draws its latch by hand',
-      { latchPreload: true },
-      'no',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    ...onEach(
-      [
-        'shearMagnet/safe/sensor',
-        'boltSolenoid/safe/sensor',
-        'boltMotor/secure/sensor',
-        'glassPatchLock/safe/sensor',
-      ],
-      'side load',
-      { latchPreload: true },
-      'yes',
-      { clause: 'b', does: 'caution' },
-    ),
-    ['no side load', { latchPreload: false }, 'no', { clause: 'b', on: 'shearMagnet/safe/sensor' }],
-    ['side load not tried', {}, 'unknown', { clause: 'b', on: 'shearMagnet/safe/sensor' }],
-    [
-      'a direct-hold magnet does not bind',
-      { latchPreload: true },
-      'no',
-      { clause: 'b', on: 'magnet/safe/sensor' },
-    ],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, isKnown, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T18 = defineRule({
   id: 'T-18',
@@ -23,16 +23,4 @@ export const T18 = defineRule({
       says: 'Tap the steel frame or drill a pilot hole: whether it is grouted decides strike, wiring and labor.',
     },
   ],
-  cases: cases(
-    [
-      'steel frame in place, not tapped',
-      { frameMaterial: 'hollowMetal', workStatus: 'existing' },
-      'yes',
-      { does: 'warn frameGrouted' },
-    ],
-    ['steel frame not yet set', { frameMaterial: 'hollowMetal', workStatus: 'new' }, 'no'],
-    ['steel frame, hollow', { frameMaterial: 'hollowMetal', frameGrouted: false }, 'no'],
-    ['wood frame', { frameMaterial: 'wood' }, 'no'],
-    ['frame not surveyed', {}, 'unknown'],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T22 = defineRule({
   id: 'T-22',
@@ -19,21 +18,4 @@ export const T22 = defineRule({
       says: 'The magnet holds only the top: the bottom of the leaf flexes, by several inches on narrow stiles.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/sensor', 'delayedMagnet/safe/delayed'],
-      'leaf with rods',
-      { latch: 'verticalRods' },
-      'yes',
-      { does: 'caution' },
-    ),
-    ['rim device', { latch: 'rimExit' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['latch not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    [
-      'retraction keeps the rods',
-      { latch: 'verticalRods' },
-      'no',
-      { on: 'latchRetractionMotor/secure/free' },
-    ],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T23 = defineRule({
   id: 'T-23',
@@ -26,41 +26,4 @@ export const T23 = defineRule({
       says: 'Power assist helps only a person who has worked the lever first: check that everybody can.',
     },
   ],
-  cases: cases(
-    [
-      'low-energy operator, trim',
-      { operator: 'lowEnergy' },
-      'yes',
-      { clause: 'a', on: 'exitTrim/secure/free', does: 'prohibit' },
-    ],
-    [
-      'full-power operator, fail-safe trim',
-      { operator: 'fullPower' },
-      'yes',
-      { clause: 'a', on: 'exitTrim/safe/free' },
-    ],
-    ['no operator', { operator: 'none' }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['power assist', { operator: 'powerAssist' }, 'no', { clause: 'a', on: 'exitTrim/secure/free' }],
-    ['operator not surveyed', {}, 'unknown', { clause: 'a', on: 'exitTrim/secure/free' }],
-    [
-      'latch retraction draws the latch',
-      { operator: 'lowEnergy' },
-      'no',
-      { clause: 'a', on: 'latchRetractionMotor/secure/free' },
-    ],
-    [
-      'power assist, trim',
-      { operator: 'powerAssist' },
-      'yes',
-      { clause: 'c', on: 'exitTrim/secure/free', does: 'caution' },
-    ],
-    ['low-energy is clause a', { operator: 'lowEnergy' }, 'no', { clause: 'c', on: 'exitTrim/secure/free' }],
-    ['operator not surveyed, trim', {}, 'unknown', { clause: 'c', on: 'exitTrim/secure/free' }],
-    [
-      'power assist, retraction',
-      { operator: 'powerAssist' },
-      'no',
-      { clause: 'c', on: 'latchRetractionMotor/secure/free' },
-    ],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T29 = defineRule({
   id: 'T-29',
@@ -18,15 +18,4 @@ export const T29 = defineRule({
       says: 'Both leaves of a controlled pair get a position switch.',
     },
   ],
-  cases: cases(
-    [
-      'controlled pair',
-      { doorType: 'pair', readerSides: 'secure' },
-      'yes',
-      { does: ['doorPositionInactive'] },
-    ],
-    ['single leaf', { doorType: 'single', readerSides: 'secure' }, 'no'],
-    ['pair without reader', { doorType: 'pair', readerSides: 'none' }, 'no'],
-    ['reader not settled', { doorType: 'pair' }, 'unknown'],
-  ),
 });

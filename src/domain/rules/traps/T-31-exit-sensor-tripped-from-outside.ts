@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T31 = defineRule({
   id: 'T-31',
@@ -18,11 +18,4 @@ export const T31 = defineRule({
       says: 'The exit sensor unlocks for whatever moves in its field: aim it at the door only, close gaps, and do not make up for it by omitting the sensor.',
     },
   ],
-  cases: cases(
-    ['high security', { securityNeed: 'high' }, 'yes', { on: 'magnet/safe/sensor', does: 'caution' }],
-    ['critical security', { securityNeed: 'critical' }, 'yes', { on: 'magnet/safe/sensor' }],
-    ['low need', { securityNeed: 'low' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['need not asked', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    ['no sensor', { securityNeed: 'high' }, 'no', { on: 'magnet/safe/doorSwitch' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T32 = defineRule({
   id: 'T-32',
@@ -18,16 +18,4 @@ export const T32 = defineRule({
       says: 'A controlled door gets a closer that latches it every time.',
     },
   ],
-  cases: cases(
-    [
-      'controlled leaf without closer',
-      { doorType: 'single', closing: 'none', readerSides: 'secure' },
-      'yes',
-      { does: ['closer'] },
-    ],
-    ['closer there', { doorType: 'single', closing: 'selfClosing', readerSides: 'secure' }, 'no'],
-    ['no reader', { doorType: 'single', closing: 'none', readerSides: 'none' }, 'no'],
-    ['sliding leaf', { doorType: 'slidingManual', closing: 'none', readerSides: 'secure' }, 'no'],
-    ['closing not surveyed', { doorType: 'single', readerSides: 'secure' }, 'unknown'],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T35 = defineRule({
   id: 'T-35',
@@ -19,12 +18,4 @@ export const T35 = defineRule({
       says: 'If the transfer is a wired hinge, mark it: its pin is never driven out; remove the leaf at the hinge screws.',
     },
   ],
-  cases: cases(
-    ...onEach(['mortiseLock/secure/free', 'exitTrim/secure/free'], 'butt hinges', { hinges: 'butt' }, 'yes', {
-      does: 'caution',
-    }),
-    ['pivots', { hinges: 'pivot' }, 'no', { on: 'mortiseLock/secure/free' }],
-    ['hanging not surveyed', {}, 'unknown', { on: 'mortiseLock/secure/free' }],
-    ['a strike needs no transfer', { hinges: 'butt' }, 'no', { on: 'strikeMortise/secure/free' }],
-  ),
 });

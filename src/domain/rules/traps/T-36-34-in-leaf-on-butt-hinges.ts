@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, under, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T36 = defineRule({
   id: 'T-36',
@@ -25,56 +25,4 @@ export const T36 = defineRule({
       says: 'A {leafWidthIn} leaf on butt hinges leaves less than 32 in clear by calculation: measure it, or hang it on swing-clear hinges.',
     },
   ],
-  cases: cases(
-    [
-      '34 in leaf',
-      { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34 },
-      'yes',
-      { does: 'warn leafWidthIn' },
-    ],
-    [
-      'just under 34-3/4 in',
-      { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34.74 },
-      'yes',
-    ],
-    ['34-3/4 in', { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34.75 }, 'no'],
-    [
-      'accessible route without egress',
-      {
-        doorType: 'single',
-        hinges: 'butt',
-        egressRole: 'noOccupiedSpace',
-        accessibleRoute: true,
-        leafWidthIn: 34,
-      },
-      'yes',
-    ],
-    [
-      'neither egress nor accessible',
-      {
-        doorType: 'single',
-        hinges: 'butt',
-        egressRole: 'noOccupiedSpace',
-        accessibleRoute: false,
-        leafWidthIn: 34,
-      },
-      'no',
-    ],
-    [
-      'swing-clear hinges',
-      { doorType: 'single', hinges: 'swingClear', egressRole: 'exitAccess', leafWidthIn: 34 },
-      'no',
-    ],
-    [
-      'pair is reckoned otherwise',
-      { doorType: 'pair', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34 },
-      'no',
-    ],
-    [
-      'clear width was measured',
-      { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34, clearWidthIn: 32 },
-      'no',
-    ],
-    ['width not measured', { doorType: 'single', hinges: 'butt', egressRole: 'exitAccess' }, 'unknown'],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T38 = defineRule({
   id: 'T-38',
@@ -19,28 +18,4 @@ export const T38 = defineRule({
       says: 'Never use the metal leaf or frame as a conductor and keep the armature clear of the frame: the bond sensor would report falsely.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      ['magnet/safe/sensor', 'shearMagnet/safe/sensor', 'delayedMagnet/safe/delayed'],
-      'steel leaf',
-      { leafMaterial: 'hollowMetal' },
-      'yes',
-    ),
-    [
-      'narrow-stile leaf',
-      { leafMaterial: 'aluminiumNarrow' },
-      'yes',
-      { on: 'magnet/safe/sensor', does: 'caution' },
-    ],
-    ['medium-stile leaf', { leafMaterial: 'aluminiumMedium' }, 'yes', { on: 'magnet/safe/sensor' }],
-    ['wide-stile leaf', { leafMaterial: 'aluminiumWide' }, 'yes', { on: 'magnet/safe/sensor' }],
-    ['wood leaf', { leafMaterial: 'woodSolidCore' }, 'no', { on: 'magnet/safe/sensor' }],
-    ['leaf not surveyed', {}, 'unknown', { on: 'magnet/safe/sensor' }],
-    [
-      'a strike has no bond sensor',
-      { leafMaterial: 'hollowMetal' },
-      'no',
-      { on: 'strikeMortise/secure/free' },
-    ],
-  ),
 });

@@ -1,7 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { is } from '../../logic/condition.ts';
-import { onEach } from '../onEach.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T46 = defineRule({
   id: 'T-46',
@@ -39,46 +38,4 @@ export const T46 = defineRule({
       says: 'There is no latch on the leaf for a strike to hold.',
     },
   ],
-  cases: cases(
-    ...onEach(
-      [
-        'strikeMortise/secure/free',
-        'strikeCylindrical/secure/free',
-        'strikeRim/secure/free',
-        'magnet/safe/sensor',
-        'shearMagnet/safe/sensor',
-        'delayedMagnet/safe/delayed',
-        'cylindricalLock/secure/free',
-        'batteryLock/asIs/free',
-      ],
-      'bored latch and deadbolt',
-      { latch: 'boredPlusDeadbolt' },
-      'yes',
-      { clause: 'a', does: 'modify locksmith' },
-    ),
-    ['bored latch alone', { latch: 'bored' }, 'no', { clause: 'a', on: 'strikeCylindrical/secure/free' }],
-    ['latch not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeCylindrical/secure/free' }],
-    [
-      'a mortise lock takes the place of both',
-      { latch: 'boredPlusDeadbolt' },
-      'no',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    ...onEach(
-      ['strikeMortise/secure/free', 'strikeRim/safe/free'],
-      'push/pull leaf',
-      { latch: 'pushPull' },
-      'yes',
-      'b',
-    ),
-    [
-      'roller latch',
-      { latch: 'roller' },
-      'yes',
-      { clause: 'b', on: 'strikeMortise/secure/free', does: 'prohibit' },
-    ],
-    ['mortise latch', { latch: 'mortise' }, 'no', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    ['not surveyed', {}, 'unknown', { clause: 'b', on: 'strikeMortise/secure/free' }],
-    ['a magnet needs no latch', { latch: 'pushPull' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, no, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const T47 = defineRule({
   id: 'T-47',
@@ -18,21 +18,4 @@ export const T47 = defineRule({
       says: 'The power comes from a remote supply: calculate the voltage drop.',
     },
   ],
-  cases: cases(
-    [
-      'remote supply',
-      { powerAtDoor: false, cablePath: true },
-      'yes',
-      { on: 'strikeMortise/secure/free', does: 'caution' },
-    ],
-    ['power at hand', { powerAtDoor: true, cablePath: true }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['no path either', { powerAtDoor: false, cablePath: false }, 'no', { on: 'strikeMortise/secure/free' }],
-    ['power not surveyed', { cablePath: true }, 'unknown', { on: 'strikeMortise/secure/free' }],
-    [
-      'remote supply, battery lock',
-      { powerAtDoor: false, cablePath: true },
-      'no',
-      { on: 'batteryLock/asIs/free' },
-    ],
-  ),
 });

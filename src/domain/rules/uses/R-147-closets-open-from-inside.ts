@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, not } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const closet = all(is('roomUse', 'closet'), not(is('latch', 'pushPull', 'roller')));
 
@@ -29,76 +29,4 @@ export const R147 = defineRule({
       says: 'This arrangement could lock a person in the closet.',
     },
   ],
-  cases: cases(
-    [
-      'closet with a latch',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'a', does: ['insideRelease'] },
-    ],
-    ['closet with a catch or none', { roomUse: 'closet', latch: 'pushPull' }, 'no', { clause: 'a' }],
-    ['closet with a catch or none', { roomUse: 'closet', latch: 'roller' }, 'no', { clause: 'a' }],
-    ['office', { roomUse: 'office', latch: 'bored' }, 'no', { clause: 'a' }],
-    ['latch not seen', { roomUse: 'closet' }, 'unknown', { clause: 'a' }],
-    [
-      'no way to open from inside',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'b', on: 'strikeMortise/secure/none', does: 'prohibit' },
-    ],
-    [
-      'no way to open from inside',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'no way to open from inside',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'b', on: 'mortiseLock/secure/credentialOut' },
-    ],
-    [
-      'no way to open from inside',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/buttonOnly' },
-    ],
-    [
-      'no way to open from inside',
-      { roomUse: 'closet', latch: 'bored' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/alarmOnly' },
-    ],
-    [
-      'free lever',
-      { roomUse: 'closet', latch: 'bored' },
-      'no',
-      { clause: 'b', on: 'mechanicalLock/none/free' },
-    ],
-    [
-      'closet with a catch or none',
-      { roomUse: 'closet', latch: 'pushPull' },
-      'no',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'closet with a catch or none',
-      { roomUse: 'closet', latch: 'roller' },
-      'no',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'office',
-      { roomUse: 'office', latch: 'bored' },
-      'no',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-    [
-      'latch not seen',
-      { roomUse: 'closet' },
-      'unknown',
-      { clause: 'b', on: 'mechanicalLock/none/keyInside' },
-    ],
-  ),
 });

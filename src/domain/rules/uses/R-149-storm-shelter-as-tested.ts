@@ -1,6 +1,6 @@
 import { text, under } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R149 = defineRule({
   id: 'R-149',
@@ -48,73 +48,4 @@ export const R149 = defineRule({
       says: 'Nothing is decided until the listing of the shelter assembly has been seen: it alone says which lock the door may have.',
     },
   ],
-  cases: cases(
-    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'a', does: ['testedShelterAssembly'] }],
-    ['shelter', { roomUse: 'stormShelter' }, 'yes', { clause: 'd', does: 'signOff must' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'a' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'd' }],
-    ['room not known', {}, 'unknown', { clause: 'a' }],
-    ['room not known', {}, 'unknown', { clause: 'd' }],
-    [
-      'lets go without power',
-      { roomUse: 'stormShelter' },
-      'yes',
-      { clause: 'b', on: 'magnet/safe/sensor', does: 'prohibit' },
-    ],
-    [
-      'lets go without power',
-      { roomUse: 'stormShelter' },
-      'yes',
-      { clause: 'b', on: 'strikeMortise/safe/free' },
-    ],
-    [
-      'fail-safe lock keeps its latch',
-      { roomUse: 'stormShelter' },
-      'no',
-      { clause: 'b', on: 'mortiseLock/safe/free' },
-    ],
-    [
-      'fail-secure strike holds the latch',
-      { roomUse: 'stormShelter' },
-      'no',
-      { clause: 'b', on: 'strikeMortise/secure/free' },
-    ],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
-    ['room not known', {}, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
-    [
-      'unlocks on alarm',
-      { roomUse: 'stormShelter', wishUnlockOnAlarm: true, wishScheduledUnlock: false },
-      'yes',
-      { clause: 'c', does: 'caution' },
-    ],
-    [
-      'unlocks at hours',
-      { roomUse: 'stormShelter', wishUnlockOnAlarm: false, wishScheduledUnlock: true },
-      'yes',
-      { clause: 'c' },
-    ],
-    [
-      'neither',
-      { roomUse: 'stormShelter', wishUnlockOnAlarm: false, wishScheduledUnlock: false },
-      'no',
-      { clause: 'c' },
-    ],
-    [
-      'office',
-      { roomUse: 'office', wishUnlockOnAlarm: true, wishScheduledUnlock: true },
-      'no',
-      { clause: 'c' },
-    ],
-    ['wishes not known', { roomUse: 'stormShelter' }, 'unknown', { clause: 'c' }],
-    ['listing seen', { roomUse: 'stormShelter', shelterListingSeen: true }, 'no', { clause: 'e' }],
-    [
-      'listing not there',
-      { roomUse: 'stormShelter', shelterListingSeen: false },
-      'yes',
-      { clause: 'e', does: 'refer' },
-    ],
-    ['nobody asked for the listing', { roomUse: 'stormShelter' }, 'yes', { clause: 'e' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'e' }],
-    ['room not known', {}, 'unknown', { clause: 'e' }],
-  ),
 });

@@ -1,6 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 const machineRoom = is('roomUse', 'elevatorMachineRoom');
 
@@ -65,81 +65,4 @@ export const R150 = defineRule({
       says: 'A machine-room door is never unlocked by schedule; withdraw the request or check what the room is.',
     },
   ],
-  cases: cases(
-    [
-      'fail-safe lock',
-      { roomUse: 'elevatorMachineRoom' },
-      'yes',
-      { clause: 'a', on: 'mortiseLock/safe/free', does: 'prohibit' },
-    ],
-    [
-      'fail-secure lock',
-      { roomUse: 'elevatorMachineRoom' },
-      'no',
-      { clause: 'a', on: 'mortiseLock/secure/free' },
-    ],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'a', on: 'mortiseLock/safe/free' }],
-    ['room not known', {}, 'unknown', { clause: 'a', on: 'mortiseLock/safe/free' }],
-    [
-      'latch held back',
-      { roomUse: 'elevatorMachineRoom' },
-      'yes',
-      { clause: 'b', on: 'latchRetractionMotor/secure/free', does: 'prohibit' },
-    ],
-    [
-      'latch held back',
-      { roomUse: 'elevatorMachineRoom' },
-      'yes',
-      { clause: 'b', on: 'latchRetractionSolenoid/secure/free' },
-    ],
-    ['trim', { roomUse: 'elevatorMachineRoom' }, 'no', { clause: 'b', on: 'exitTrim/secure/free' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],
-    ['room not known', {}, 'unknown', { clause: 'b', on: 'latchRetractionMotor/secure/free' }],
-    [
-      'key to leave',
-      { roomUse: 'elevatorMachineRoom' },
-      'yes',
-      { clause: 'c', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
-    ],
-    ['free lever', { roomUse: 'elevatorMachineRoom' }, 'no', { clause: 'c', on: 'mechanicalLock/none/free' }],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'c', on: 'mechanicalLock/none/keyInside' }],
-    ['room not known', {}, 'unknown', { clause: 'c', on: 'mechanicalLock/none/keyInside' }],
-    [
-      'machine room',
-      { roomUse: 'elevatorMachineRoom' },
-      'yes',
-      { clause: 'd', does: ['closer', 'storeroomLockset', 'keyCylinder'] },
-    ],
-    ['office', { roomUse: 'office' }, 'no', { clause: 'd' }],
-    ['room not known', {}, 'unknown', { clause: 'd' }],
-    [
-      'pair',
-      { roomUse: 'elevatorMachineRoom', doorType: 'pair' },
-      'yes',
-      { clause: 'e', does: ['automaticFlushBolts'] },
-    ],
-    ['single leaf', { roomUse: 'elevatorMachineRoom', doorType: 'single' }, 'no', { clause: 'e' }],
-    ['pair of an office', { roomUse: 'office', doorType: 'pair' }, 'no', { clause: 'e' }],
-    ['door type not known', { roomUse: 'elevatorMachineRoom' }, 'unknown', { clause: 'e' }],
-    [
-      'held open',
-      { roomUse: 'elevatorMachineRoom', holdOpen: 'detectorReleased' },
-      'yes',
-      { clause: 'f', does: 'warn holdOpen' },
-    ],
-    ['held open', { roomUse: 'elevatorMachineRoom', holdOpen: 'heatOnly' }, 'yes', { clause: 'f' }],
-    ['held open', { roomUse: 'elevatorMachineRoom', holdOpen: 'wedge' }, 'yes', { clause: 'f' }],
-    ['not held', { roomUse: 'elevatorMachineRoom', holdOpen: 'none' }, 'no', { clause: 'f' }],
-    ['office', { roomUse: 'office', holdOpen: 'detectorReleased' }, 'no', { clause: 'f' }],
-    ['hold-open not seen', { roomUse: 'elevatorMachineRoom' }, 'unknown', { clause: 'f' }],
-    [
-      'schedule wanted',
-      { roomUse: 'elevatorMachineRoom', wishScheduledUnlock: true },
-      'yes',
-      { clause: 'g', does: 'warn wishScheduledUnlock' },
-    ],
-    ['no schedule', { roomUse: 'elevatorMachineRoom', wishScheduledUnlock: false }, 'no', { clause: 'g' }],
-    ['office', { roomUse: 'office', wishScheduledUnlock: true }, 'no', { clause: 'g' }],
-    ['wish not known', { roomUse: 'elevatorMachineRoom' }, 'unknown', { clause: 'g' }],
-  ),
 });

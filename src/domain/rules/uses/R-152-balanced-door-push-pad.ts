@@ -1,6 +1,6 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, yes } from '../../logic/condition.ts';
-import { cases, defineRule } from '../rule.ts';
+import { defineRule } from '../rule.ts';
 
 export const R152 = defineRule({
   id: 'R-152',
@@ -20,71 +20,4 @@ export const R152 = defineRule({
       says: 'Only a push-pad device, its pad within the half of the leaf on the latch side.',
     },
   ],
-  cases: cases(
-    [
-      'hall for 60',
-      {
-        doorType: 'balanced',
-        egressRole: 'exteriorExit',
-        latch: 'rimExit',
-        occupancyGroup: 'A-3',
-        occupantLoad: 60,
-        roomUse: 'conference',
-      },
-      'yes',
-      { on: 'exitTrim/secure/free', does: ['pushPadDevice'] },
-    ],
-    [
-      'lever lock is not meant',
-      {
-        doorType: 'balanced',
-        egressRole: 'exteriorExit',
-        latch: 'rimExit',
-        occupancyGroup: 'A-3',
-        occupantLoad: 60,
-        roomUse: 'conference',
-      },
-      'no',
-      { on: 'mortiseLock/secure/free' },
-    ],
-    [
-      'hinged door of the hall',
-      {
-        doorType: 'single',
-        egressRole: 'exteriorExit',
-        latch: 'rimExit',
-        occupancyGroup: 'A-3',
-        occupantLoad: 60,
-        roomUse: 'conference',
-      },
-      'no',
-      { on: 'exitTrim/secure/free' },
-    ],
-    [
-      'shop',
-      {
-        doorType: 'balanced',
-        egressRole: 'exteriorExit',
-        latch: 'rimExit',
-        occupancyGroup: 'M',
-        occupantLoad: 60,
-        roomUse: 'other',
-        overcurrentDevices: false,
-      },
-      'no',
-      { on: 'exitTrim/secure/free' },
-    ],
-    [
-      'load not known',
-      {
-        doorType: 'balanced',
-        egressRole: 'exteriorExit',
-        latch: 'rimExit',
-        occupancyGroup: 'A-3',
-        roomUse: 'conference',
-      },
-      'unknown',
-      { on: 'exitTrim/secure/free' },
-    ],
-  ),
 });

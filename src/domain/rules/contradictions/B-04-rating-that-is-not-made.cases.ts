@@ -1,0 +1,26 @@
+import { cases } from '../rule.ts';
+
+export const B04Cases = cases(
+  ['a rating that is made', { fireRatingMin: 20 }, 'no'],
+  ['a rating that is made', { fireRatingMin: 45 }, 'no'],
+  ['a rating that is made', { fireRatingMin: 60 }, 'no'],
+  ['a rating that is made', { fireRatingMin: 90 }, 'no'],
+  ['a rating that is made', { fireRatingMin: 180 }, 'no'],
+  ['a figure beside a rating', { fireRatingMin: 19 }, 'yes', { does: 'refuse fireRatingMin' }],
+  ['a figure beside a rating', { fireRatingMin: 21 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 44 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 46 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 59 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 61 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 89 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 91 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 179 }, 'yes'],
+  ['a figure beside a rating', { fireRatingMin: 181 }, 'yes'],
+  ['a figure that belongs to walls', { fireRatingMin: 30 }, 'yes'],
+  ['a figure that belongs to walls', { fireRatingMin: 75 }, 'yes'],
+  ['a figure that belongs to walls', { fireRatingMin: 120 }, 'yes'],
+  ['a figure that belongs to walls', { fireRatingMin: 240 }, 'yes'],
+  ['one minute', { fireRatingMin: 1 }, 'yes'],
+  ['not rated', { fireRatingMin: 0 }, 'no'],
+  ['rating not known', {}, 'unknown'],
+);

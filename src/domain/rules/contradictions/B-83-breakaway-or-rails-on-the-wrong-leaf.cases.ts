@@ -1,0 +1,30 @@
+import { cases } from '../rule.ts';
+
+export const B83Cases = cases(
+  ['swinging', { breakaway: true, doorType: 'single' }, 'yes', { clause: 'a', does: 'warn breakaway' }],
+  ['sliding', { breakaway: true, doorType: 'slidingAutomatic' }, 'no', { clause: 'a' }],
+  ['no breakaway', { breakaway: false, doorType: 'single' }, 'no', { clause: 'a' }],
+  ['door type not known', { breakaway: true }, 'unknown', { clause: 'a' }],
+  [
+    'rails on a solid leaf',
+    { glassRails: 'top', leafMaterial: 'hollowMetal' },
+    'yes',
+    { clause: 'b', does: 'warn glassRails' },
+  ],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodMineralCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'top', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'hollowMetal' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodMineralCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodSolidCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'woodHollowCore' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'gateFramed' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'chainLink' }, 'yes', { clause: 'b' }],
+  ['rails on a solid leaf', { glassRails: 'both', leafMaterial: 'rollingSteel' }, 'yes', { clause: 'b' }],
+  ['patches only', { glassRails: 'none', leafMaterial: 'hollowMetal' }, 'no', { clause: 'b' }],
+  ['glass', { glassRails: 'top', leafMaterial: 'glassFrameless' }, 'no', { clause: 'b' }],
+  ['leaf not known', { glassRails: 'top' }, 'unknown', { clause: 'b' }],
+);

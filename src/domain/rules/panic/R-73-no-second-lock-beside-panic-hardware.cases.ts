@@ -1,0 +1,76 @@
+import { cases, type CaseRow } from '../rule.ts';
+import { found, bolts } from './R-73-no-second-lock-beside-panic-hardware.ts';
+
+const hall = {
+  egressRole: 'exitAccess',
+  doorType: 'single',
+  occupancyGroup: 'A-3',
+  occupantLoad: 120,
+  roomUse: 'other',
+} as const;
+
+const office = { ...hall, occupancyGroup: 'B' } as const;
+
+const plain = { latch: 'rimExit', existingArrangement: 'freeBar' } as const;
+
+export const R73Cases = cases(
+  ...found.flatMap((existingArrangement): readonly CaseRow[] => [
+    [
+      `${existingArrangement} in a hall`,
+      { ...hall, ...plain, existingArrangement },
+      'yes',
+      { clause: 'a', does: 'warn existingArrangement' },
+    ],
+    [
+      `${existingArrangement} in a hall`,
+      { ...hall, ...plain, existingArrangement },
+      'yes',
+      { clause: 'b', does: 'modify locksmith' },
+    ],
+  ]),
+  ...bolts.flatMap((latch): readonly CaseRow[] => [
+    [`${latch} in a hall`, { ...hall, ...plain, latch }, 'yes', { clause: 'b' }],
+    [
+      `${latch} in a hall`,
+      { ...hall, latch },
+      'yes',
+      { clause: 'c', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
+    ],
+  ]),
+  ['bar alone', { ...hall, ...plain }, 'no', { clause: 'a' }],
+  ['bar alone', { ...hall, ...plain }, 'no', { clause: 'b' }],
+  ['bar alone', { ...hall, ...plain }, 'no', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
+  [
+    'office with a chain is R-08',
+    { ...office, ...plain, existingArrangement: 'padlock' },
+    'no',
+    { clause: 'a' },
+  ],
+  [
+    'office with a deadbolt is R-08',
+    { ...office, ...plain, latch: 'boredPlusDeadbolt' },
+    'no',
+    { clause: 'b' },
+  ],
+  [
+    'office with a deadbolt is R-08',
+    { ...office, latch: 'boredPlusDeadbolt' },
+    'no',
+    { clause: 'c', on: 'magnet/safe/doorSwitch' },
+  ],
+  ['not surveyed', hall, 'unknown', { clause: 'a' }],
+  ['not surveyed', hall, 'unknown', { clause: 'b' }],
+  ['not surveyed', hall, 'unknown', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
+  [
+    'strike beside a deadbolt',
+    { ...hall, latch: 'mortiseDeadbolt' },
+    'yes',
+    { clause: 'c', on: 'strikeMortise/secure/free' },
+  ],
+  [
+    'a new device replaces the lock',
+    { ...hall, latch: 'mortiseDeadbolt' },
+    'no',
+    { clause: 'c', on: 'exitTrim/secure/free' },
+  ],
+);

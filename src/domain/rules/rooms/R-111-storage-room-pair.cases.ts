@@ -1,0 +1,44 @@
+import { cases } from '../rule.ts';
+import { without } from '../without.ts';
+
+const pair = {
+  doorType: 'pair',
+  roomUse: 'storage',
+  inactiveBolts: 'manualFlush',
+  fireRatingMin: 0,
+  wallRatingMin: 0,
+  inactiveHasHardware: false,
+} as const;
+
+export const R111Cases = cases(
+  ['unrated storage pair', pair, 'yes', { clause: 'a', does: 'permit' }],
+  ['unrated equipment pair', { ...pair, roomUse: 'equipment' }, 'yes', { clause: 'a' }],
+  ['office pair', { ...pair, roomUse: 'office' }, 'no', { clause: 'a' }],
+  ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'a' }],
+  ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'a' }],
+  ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],
+  ['dummy lever on the inactive leaf', { ...pair, inactiveHasHardware: true }, 'no', { clause: 'a' }],
+  ['rating not known', without(pair, 'fireRatingMin'), 'unknown', { clause: 'a' }],
+  [
+    'dummy lever on the inactive leaf',
+    { ...pair, inactiveHasHardware: true },
+    'yes',
+    { clause: 'b', does: 'modify locksmith' },
+  ],
+  [
+    'dummy lever, equipment room',
+    { ...pair, roomUse: 'equipment', inactiveHasHardware: true },
+    'yes',
+    { clause: 'b' },
+  ],
+  ['nothing on the inactive leaf', pair, 'no', { clause: 'b' }],
+  ['office pair', { ...pair, roomUse: 'office', inactiveHasHardware: true }, 'no', { clause: 'b' }],
+  ['single leaf', { ...pair, doorType: 'single', inactiveHasHardware: true }, 'no', { clause: 'b' }],
+  [
+    'automatic bolts',
+    { ...pair, inactiveBolts: 'automaticFlush', inactiveHasHardware: true },
+    'no',
+    { clause: 'b' },
+  ],
+  ['hardware not known', without(pair, 'inactiveHasHardware'), 'unknown', { clause: 'b' }],
+);

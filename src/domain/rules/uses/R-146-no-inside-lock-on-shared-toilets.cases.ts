@@ -1,0 +1,65 @@
+import { cases } from '../rule.ts';
+
+export const R146Cases = cases(
+  [
+    'shared toilet, key inside',
+    { roomUse: 'multiToilet' },
+    'yes',
+    { clause: 'a', on: 'mechanicalLock/none/keyInside', does: 'prohibit' },
+  ],
+  [
+    'shared toilet, free lever',
+    { roomUse: 'multiToilet' },
+    'no',
+    { clause: 'a', on: 'mechanicalLock/none/free' },
+  ],
+  ['single toilet', { roomUse: 'singleToilet' }, 'no', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
+  [
+    'IBC not adopted',
+    { roomUse: 'multiToilet' },
+    'no',
+    { clause: 'a', on: 'mechanicalLock/none/keyInside', basis: { ibc: null } },
+  ],
+  ['room not known', {}, 'unknown', { clause: 'a', on: 'mechanicalLock/none/keyInside' }],
+  ['shared toilet', { roomUse: 'multiToilet' }, 'yes', { clause: 'b', does: ['noInsideLock'] }],
+  ['single toilet', { roomUse: 'singleToilet' }, 'no', { clause: 'b' }],
+  ['IBC not adopted', { roomUse: 'multiToilet' }, 'no', { clause: 'b', basis: { ibc: null } }],
+  ['room not known', {}, 'unknown', { clause: 'b' }],
+  [
+    'shared toilet with a bolt',
+    { roomUse: 'multiToilet', latch: 'mortiseDeadbolt' },
+    'yes',
+    { clause: 'c', does: 'modify locksmith' },
+  ],
+  [
+    'shared toilet with a bolt',
+    { roomUse: 'multiToilet', latch: 'boredPlusDeadbolt' },
+    'yes',
+    { clause: 'c' },
+  ],
+  ['shared toilet with a bolt', { roomUse: 'multiToilet', latch: 'deadboltOnly' }, 'yes', { clause: 'c' }],
+  ['shared toilet with a latch', { roomUse: 'multiToilet', latch: 'mortise' }, 'no', { clause: 'c' }],
+  ['single toilet with a bolt', { roomUse: 'singleToilet', latch: 'mortiseDeadbolt' }, 'no', { clause: 'c' }],
+  [
+    'IBC not adopted',
+    { roomUse: 'multiToilet', latch: 'deadboltOnly' },
+    'no',
+    { clause: 'c', basis: { ibc: null } },
+  ],
+  ['latch not seen', { roomUse: 'multiToilet' }, 'unknown', { clause: 'c' }],
+  [
+    'office function',
+    { roomUse: 'multiToilet', lockFunction: 'office' },
+    'yes',
+    { clause: 'd', does: 'warn lockFunction' },
+  ],
+  ['passage function', { roomUse: 'multiToilet', lockFunction: 'passage' }, 'no', { clause: 'd' }],
+  ['office function on an office', { roomUse: 'office', lockFunction: 'office' }, 'no', { clause: 'd' }],
+  [
+    'IBC not adopted',
+    { roomUse: 'multiToilet', lockFunction: 'office' },
+    'no',
+    { clause: 'd', basis: { ibc: null } },
+  ],
+  ['function not seen', { roomUse: 'multiToilet' }, 'unknown', { clause: 'd' }],
+);
