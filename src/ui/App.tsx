@@ -90,7 +90,9 @@ function AddressBar() {
     const carriesId = page === 'opening' || page === 'walk';
     const inStep = here.page === page && (!carriesId || here.openingId === openingId);
     if (!inStep) location.hash = addressOf({ page, openingId: carriesId ? openingId : null });
-    document.title = `${(page === 'opening' || page === 'walk') && mark ? mark : pageNames[page]} — ${projectName} — Latchward`;
+    const parts =
+      page === 'opening' && mark ? [mark] : page === 'walk' ? [pageNames.walk, mark] : [pageNames[page]];
+    document.title = [...parts, projectName, 'Latchward'].filter(Boolean).join(' — ');
   }, [store, page, openingId, projectName, mark]);
   return null;
 }

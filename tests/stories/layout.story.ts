@@ -1,5 +1,6 @@
-import { expect, test } from 'playwright/test';
+import { expect, test as alone } from 'playwright/test';
 import { layoutFaults, openFolds, smallTargets, tooWide, unseenFocus } from './pages/layout.ts';
+import { lookAt, test } from './pages/reader.ts';
 
 const pages = [
   'schedule',
@@ -9,6 +10,7 @@ const pages = [
   'building/space-daycare',
   'review',
   'bill',
+  'power',
   'print',
   'project',
   'rules/R-31',
@@ -19,11 +21,9 @@ const pages = [
 for (const address of pages) {
   test(`no words are cut off or overlap, nothing is wider than the window: ${address}`, async ({ page }) => {
     test.setTimeout(90_000);
-    await page.goto(`#/${address}`);
-    await expect(page.locator('h1').first()).toBeVisible();
-    await page.evaluate(() => document.fonts.ready);
+    await lookAt(page, address);
     // What is out of sight may be a box of guessed height, over which its lines would hang.
-    await page.addStyleTag({ content: '* { content-visibility: visible !important; }' });
+    const style = await page.addStyleTag({ content: '* { content-visibility: visible !important; }' });
     // 720 px is a desk of 1440 px at a zoom of 200 %.
     for (const width of [320, 720, 768, 1440]) {
       await page.setViewportSize({ width, height: 900 });
@@ -31,17 +31,17 @@ for (const address of pages) {
       expect(await layoutFaults(page), `${width} px`).toEqual([]);
       expect(await tooWide(page), `${width} px`).toBeLessThanOrEqual(0);
     }
+    await style.evaluate((element) => (element as HTMLElement).remove());
   });
 
   test(`the focus is always to be seen: ${address}`, async ({ page }) => {
-    await page.goto(`#/${address}`);
-    await expect(page.locator('h1').first()).toBeVisible();
+    await lookAt(page, address);
     expect(await unseenFocus(page, 40)).toEqual([]);
   });
 }
 
 for (const width of [320, 390]) {
-  test(`everything on the walk is as large as a thumb, ${width} px`, async ({ page }) => {
+  alone(`everything on the walk is as large as a thumb, ${width} px`, async ({ page }) => {
     await page.setViewportSize({ width, height: 844 });
     await page.goto('#/walk/opening-103');
     await page.getByRole('button', { name: 'Skip the tour' }).click();
@@ -51,7 +51,7 @@ for (const width of [320, 390]) {
   });
 }
 
-test('the longest mark stands in full on schedule and walk', async ({ page }) => {
+alone('the longest mark stands in full on schedule and walk', async ({ page }) => {
   const mark = 'EAST-WING-BASEMENT-GENERATOR-ROOM-0017-A';
   await page.goto('#/schedule');
   await page.getByRole('button', { name: 'New opening' }).click();

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { expect, test } from 'playwright/test';
+import { expect, test as alone } from 'playwright/test';
 import { standingCautions } from '../../src/domain/text/cautions.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Project } from '../../src/domain/model/project.ts';
@@ -9,6 +9,7 @@ import { sequencePages } from '../../src/exporting/sheets/sequencePages.ts';
 import { openingPage } from './pages/opening.ts';
 import { type PdfPage } from './pages/pdf.ts';
 import { printPage } from './pages/print.ts';
+import { lookAt, test } from './pages/reader.ts';
 import { newWindow } from './pages/window.ts';
 
 const demoFile = new URL('../../demo-data/demo-building.json', import.meta.url);
@@ -16,7 +17,7 @@ const demo = (JSON.parse(await readFile(demoFile, 'utf8')) as { project: Project
 const marks = Object.values(demo.openings).map((opening) => opening.mark);
 
 // Laying out and reading back dozens of pages takes long on a busy machine.
-test.setTimeout(90_000);
+alone.setTimeout(90_000);
 
 const heads = ['MARK', 'FROM', 'TO', 'DOOR TYPE', 'HAND', 'LABEL', 'LOCKED BY', 'EGRESS', 'FLAGS'];
 
@@ -44,8 +45,7 @@ function expectEveryPageToStandAlone(pages: readonly PdfPage[]) {
   });
 }
 
-test('an estimator prints the schedule', async ({ context }) => {
-  const { page } = await newWindow(context);
+test('an estimator prints the schedule', async ({ page }) => {
   const print = printPage(page);
   await print.open();
   await print.choose('Door schedule', 'Hardware sets', 'Review register', 'Legend');
@@ -72,9 +72,8 @@ test('an estimator prints the schedule', async ({ context }) => {
 });
 
 test('an estimator prints the schedule on the paper of the office, with every mark whole', async ({
-  context,
+  page,
 }) => {
-  const { page } = await newWindow(context);
   const print = printPage(page);
   await print.open();
   await print.choose('Door schedule');
@@ -91,49 +90,50 @@ test('an estimator prints the schedule on the paper of the office, with every ma
   }
 });
 
-test('an estimator fixes the set numbers: they outlast a reload, a new set gets the next, undo takes them back', async ({
-  context,
-}) => {
-  const window = await newWindow(context);
-  const { page } = window;
-  const print = printPage(page);
-  await print.open();
-  const numbers = page.getByRole('region', { name: 'Set numbers' });
-  await expect(numbers).toContainText('not fixed yet');
-  await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
-  await expect(numbers).toContainText('Set numbers are fixed: each set');
-  await expect(numbers.getByRole('button', { name: 'Fix set numbers' })).toBeDisabled();
-  await expect(window.saving).toContainText('Saved');
-  const setsOf = (sheet: readonly PdfPage[]) =>
-    sheet.flatMap(firstColumn).filter((word) => /^HS-\d+$/.test(word));
-  await print.choose('Hardware sets');
-  const before = setsOf(await print.print());
+alone(
+  'an estimator fixes the set numbers: they outlast a reload, a new set gets the next, undo takes them back',
+  async ({ context }) => {
+    const window = await newWindow(context);
+    const { page } = window;
+    const print = printPage(page);
+    await print.open();
+    const numbers = page.getByRole('region', { name: 'Set numbers' });
+    await expect(numbers).toContainText('not fixed yet');
+    await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
+    await expect(numbers).toContainText('Set numbers are fixed: each set');
+    await expect(numbers.getByRole('button', { name: 'Fix set numbers' })).toBeDisabled();
+    await expect(window.saving).toContainText('Saved');
+    const setsOf = (sheet: readonly PdfPage[]) =>
+      sheet.flatMap(firstColumn).filter((word) => /^HS-\d+$/.test(word));
+    await print.choose('Hardware sets');
+    const before = setsOf(await print.print());
 
-  await page.reload();
-  // Nothing is chosen, and no set is needed, before it is known what hangs there.
-  await window.addOpening('A00');
-  const opening = openingPage(page);
-  await opening.open('A00');
-  await opening.group('Door');
-  await opening.pick('Door type', 'Single swinging leaf');
-  await opening.pick('Leaf material', 'Hollow metal');
-  await opening.group('Latch');
-  await opening.pick('Latch or exit device', 'Mortise latch');
-  await print.open();
-  const next = `HS-${before.length + 1}`;
-  await expect(numbers).toContainText(`new since then: ${next}`);
-  await print.choose('Hardware sets');
-  const later = await print.print();
-  expect(setsOf(later)).toEqual([...before, next]);
-  expect(later.map((one) => one.text).join(' ')).toContain('New since the numbers were fixed');
+    await page.reload();
+    // Nothing is chosen, and no set is needed, before it is known what hangs there.
+    await window.addOpening('A00');
+    const opening = openingPage(page);
+    await opening.open('A00');
+    await opening.group('Door');
+    await opening.pick('Door type', 'Single swinging leaf');
+    await opening.pick('Leaf material', 'Hollow metal');
+    await opening.group('Latch');
+    await opening.pick('Latch or exit device', 'Mortise latch');
+    await print.open();
+    const next = `HS-${before.length + 1}`;
+    await expect(numbers).toContainText(`new since then: ${next}`);
+    await print.choose('Hardware sets');
+    const later = await print.print();
+    expect(setsOf(later)).toEqual([...before, next]);
+    expect(later.map((one) => one.text).join(' ')).toContain('New since the numbers were fixed');
 
-  await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
-  await expect(numbers).toContainText('Set numbers are fixed: each set');
-  await page.getByRole('button', { name: 'Undo' }).first().click();
-  await expect(numbers).toContainText(`new since then: ${next}`);
-});
+    await numbers.getByRole('button', { name: 'Fix set numbers' }).click();
+    await expect(numbers).toContainText('Set numbers are fixed: each set');
+    await page.getByRole('button', { name: 'Undo' }).first().click();
+    await expect(numbers).toContainText(`new since then: ${next}`);
+  },
+);
 
-test('an installer takes along the sheets of the openings that are shown', async ({ context }) => {
+alone('an installer takes along the sheets of the openings that are shown', async ({ context }) => {
   const window = await newWindow(context);
   await window.find('Stair A');
   const print = printPage(window.page);
@@ -152,8 +152,7 @@ test('an installer takes along the sheets of the openings that are shown', async
   expect(text.match(/\bSignature\b/g)).toHaveLength(sheets);
 });
 
-test('a commissioner prints what each hardware set does, every set once', async ({ context }) => {
-  const { page } = await newWindow(context);
+test('a commissioner prints what each hardware set does, every set once', async ({ page }) => {
   const print = printPage(page);
   await print.open();
   await print.choose('Sequence of operation');
@@ -174,39 +173,39 @@ test('a commissioner prints what each hardware set does, every set once', async 
   }
 });
 
-test('a technician takes acceptance tests along: one line per condition, boxes and lines to sign', async ({
-  context,
-}) => {
-  const window = await newWindow(context);
-  await window.find('Stair A');
-  const print = printPage(window.page);
-  await print.open();
-  await print.choose('Acceptance test sheets');
-  const pages = await print.print();
-  expectEveryPageToStandAlone(pages);
-  const tests = testSheets(demo, decideInBuilding(demo));
-  const found = new Map<string, PdfPage[]>();
-  for (const one of pages) {
-    const mark = firstColumn(one).find((word) => marks.includes(word)) ?? 'no mark';
-    found.set(mark, [...(found.get(mark) ?? []), one]);
-    for (const words of ['Tested by', 'Witnessed by', 'Signature']) expect(one.text).toContain(words);
-    for (const head of testColumns) expect(one.text.toUpperCase()).toContain(head.toUpperCase());
-  }
-  expect(found.size).toBeGreaterThan(2);
-  for (const [mark, its] of found) {
-    const { lines } = tests.find((one) => one.mark === mark) ?? { lines: [] };
-    const text = its.map((one) => one.text).join(' ');
-    expect(lines.length).toBeGreaterThan(5);
-    for (const line of lines) expect(text).toContain(line.expect);
-    const sheet = window.page.getByRole('article', { name: `Test of ${mark}`, exact: true });
-    await expect(sheet.locator('.test-box')).toHaveCount(2 * lines.length);
-  }
-});
+alone(
+  'a technician takes acceptance tests along: one line per condition, boxes and lines to sign',
+  async ({ context }) => {
+    const window = await newWindow(context);
+    await window.find('Stair A');
+    const print = printPage(window.page);
+    await print.open();
+    await print.choose('Acceptance test sheets');
+    const pages = await print.print();
+    expectEveryPageToStandAlone(pages);
+    const tests = testSheets(demo, decideInBuilding(demo));
+    const found = new Map<string, PdfPage[]>();
+    for (const one of pages) {
+      const mark = firstColumn(one).find((word) => marks.includes(word)) ?? 'no mark';
+      found.set(mark, [...(found.get(mark) ?? []), one]);
+      for (const words of ['Tested by', 'Witnessed by', 'Signature']) expect(one.text).toContain(words);
+      for (const head of testColumns) expect(one.text.toUpperCase()).toContain(head.toUpperCase());
+    }
+    expect(found.size).toBeGreaterThan(2);
+    for (const [mark, its] of found) {
+      const { lines } = tests.find((one) => one.mark === mark) ?? { lines: [] };
+      const text = its.map((one) => one.text).join(' ');
+      expect(lines.length).toBeGreaterThan(5);
+      for (const line of lines) expect(text).toContain(line.expect);
+      const sheet = window.page.getByRole('article', { name: `Test of ${mark}`, exact: true });
+      await expect(sheet.locator('.test-box')).toHaveCount(2 * lines.length);
+    }
+  },
+);
 
 test('a reviewer prints what was found about the building, rules along the way out among it', async ({
-  context,
+  page,
 }) => {
-  const { page } = await newWindow(context);
   const print = printPage(page);
   await print.open();
   await print.choose('Building findings', 'Review register');
@@ -224,9 +223,8 @@ test('a reviewer prints what was found about the building, rules along the way o
 });
 
 test('an electrician prints the circuits: each wired opening once, whole, under its mark', async ({
-  context,
+  page,
 }) => {
-  const { page } = await newWindow(context);
   const print = printPage(page);
   await print.open();
   await print.choose('One-line diagrams');
@@ -251,10 +249,9 @@ test('an electrician prints the circuits: each wired opening once, whole, under 
 });
 
 test('a reviewer holds the project against another edition and takes the differences along on paper', async ({
-  context,
+  page,
 }) => {
-  const { page } = await newWindow(context);
-  await page.goto('#/project');
+  await lookAt(page, 'project');
   const part = page.getByRole('region', { name: 'Another basis, side by side', exact: true });
   await part.getByRole('combobox', { name: 'IBC', exact: true }).selectOption({ label: '2024' });
   await part.getByRole('button', { name: 'Compare' }).click();

@@ -52,7 +52,7 @@ test('an amendment of the city tells how many openings it touches before it is a
   await form.getByRole('button', { name: 'Add', exact: true }).click();
   await expect(form).toContainText('Name the ordinance or letter');
   await form
-    .getByRole('textbox', { name: /What it asks/ })
+    .getByRole('textbox', { name: /What it requires/ })
     .fill('Every stair door is shown to the fire marshal.');
   await form.getByRole('textbox', { name: /Ordinance/ }).fill('Letter of the fire marshal, 3 May');
   await form.getByRole('button', { name: 'Add a condition' }).click();

@@ -114,7 +114,7 @@ export async function unseenFocus(page: Page, stops: number): Promise<readonly s
       };
       // A hidden radio shows its focus on the cell around it.
       if (shows(element) || shows(element.closest('label'))) return '';
-      return `${element.tagName} “${(element.textContent ?? '').trim().slice(0, 40)}”`;
+      return element.outerHTML.slice(0, 160);
     });
     if (fault) unseen.push(fault);
   }

@@ -6,6 +6,8 @@ export function printPage(page: Page) {
   const print = page.getByRole('button', { name: 'Print', exact: true });
   return {
     open: async () => {
+      // Anew each time, so that what was chosen before is not chosen still.
+      if (page.url().endsWith('#/print')) await page.goto('#/legend');
       await page.goto('#/print');
       await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();
     },
