@@ -25,6 +25,7 @@ import {
   pointsInWords,
   releaseInWords,
   scorePartWords,
+  stateInWords,
   stateWords,
   type StepWords,
   stepInWords,
@@ -128,7 +129,7 @@ export function reportOf(decision: Decision): DecisionReport {
   const missingOf = (condition: Parameters<typeof missingFacts>[0]) =>
     [...missingFacts(condition, decision.basis, decision.slots)].map((key) => fieldInfo(key).label);
   return {
-    state: stateWords[decision.state],
+    state: stateInWords(decision),
     headline: headlineOf(decision),
     failMode: chosen ? failModeWords[chosen.candidate.failMode] : '',
     release: chosen ? releaseInWords(chosen.candidate) : '',

@@ -7,6 +7,7 @@ import type { Grade } from '../rules/rule.ts';
 import { unmetNeeds } from './unmetNeeds.ts';
 import type { Decision } from './decision.ts';
 import { isFromPlan } from './factView.ts';
+import { forbiddingRules, forbidsByHand } from './byHand.ts';
 import { factsIn, type Step } from './ruleBook.ts';
 import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
 
@@ -83,15 +84,15 @@ export function worstGrade(reasons: readonly SignOffReason[]): Grade | undefined
 
 function overrideReason(decision: Decision): SignOffReason {
   const chosen = decision.overridden;
-  const forbidden = decision.rejected.find((one) => one.candidate === chosen);
+  const [first] = forbidsByHand(decision);
   const words = chosen ? candidateInWords(chosen) : '';
   return {
-    flag: forbidden ? 'refusedByRule' : 'byHand',
+    flag: first ? 'refusedByRule' : 'byHand',
     grade: 'must',
-    sentence: forbidden
-      ? `${words} was chosen by hand step.rule.id).join(', ')} forbids it; => step.rule.id).join(', ')} forbids it; only the authority’s written approval lifts that.`
+    sentence: first
+      ? `Refused by rule, chosen by a person: ${midSentence(words)}. Forbidden by ${forbiddingRules(decision)}; only the authority’s written approval lifts that.`
       : `${words} was chosen by hand in place of the recommendation.`,
-    ruleId: forbidden?.because[0]?.rule.id,
+    ruleId: first?.rule.id,
   };
 }
 

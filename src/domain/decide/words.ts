@@ -6,6 +6,7 @@ import { fillSentence } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import type { ScorePart } from '../model/project.ts';
 import { confidenceInWords, type Grade, type Rule } from '../rules/rule.ts';
+import { isForbiddenByHand } from './byHand.ts';
 import type { Choice, Decision, DecisionState } from './decision.ts';
 import type { Step } from './ruleBook.ts';
 
@@ -50,9 +51,14 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
 };
 
 /** While the building is walked again after an edit: by itself the opening is settled, and nobody is told so yet. */
-export type ShownState = DecisionState | 'checking';
+export type ShownState = DecisionState | 'checking' | 'forbidden';
 export const shownStateWords: Record<ShownState, { word: string; means: string }> = {
   ...stateWords,
+  forbidden: {
+    word: 'Refused by rule, chosen by a person',
+    means:
+      'A rule forbids what a person chose here. It must be signed for, it never counts as settled or ordered, and no acceptance test is written for it.',
+  },
   checking: {
     word: 'Checking the building',
     means:
@@ -60,9 +66,18 @@ export const shownStateWords: Record<ShownState, { word: string; means: string }
   },
 };
 
-export function shownState({ state }: Pick<Decision, 'state'>, checking: boolean): ShownState {
+export function shownState(
+  decision: Pick<Decision, 'state' | 'overridden' | 'rejected'>,
+  checking = false,
+): ShownState {
+  const { state } = decision;
+  if (state === 'open' && isForbiddenByHand(decision)) return 'forbidden';
   return checking && state === 'settled' ? 'checking' : state;
 }
+
+/** As paper and tables say it; what is being checked is not printed. */
+export const stateInWords = (decision: Pick<Decision, 'state' | 'overridden' | 'rejected'>) =>
+  shownStateWords[shownState(decision)];
 
 /** The head over what hangs on facts nobody knows. */
 export const maybeNeeded = 'Needed, or ruled out by a fact not known yet';

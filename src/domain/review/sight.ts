@@ -1,3 +1,4 @@
+import { forbidsByHand } from '../decide/byHand.ts';
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { partsOf } from '../decide/parts.ts';
@@ -92,12 +93,11 @@ function weighing(decision: Decision): string[] {
 
 /** The steps that make somebody sign; a note asks nobody. */
 function asking(decision: Decision): readonly Step[] {
-  const { overridden, rejected, signOffs, refers } = decision;
-  const forbidden = overridden && rejected.find((one) => one.candidate === overridden);
+  const { signOffs, refers } = decision;
   return [
     ...signOffs.filter(({ clause }) => clause.effect === 'signOff' && clause.grade !== 'note'),
     ...refers,
-    ...(forbidden ? forbidden.because : []),
+    ...forbidsByHand(decision),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { releaseInWords, failModeWords, gradeWords, stateWords } from '../decide/words.ts';
+import { releaseInWords, failModeWords, gradeWords, stateInWords } from '../decide/words.ts';
 import type { Decision, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
@@ -131,7 +131,7 @@ function openingRow(project: Project, opening: Opening, decision: Decision, numb
     fireAlarm: fireAlarmAt(project, opening, decision),
     supply: chosen?.candidate.device.wired ? word('supplyVolts') : '',
     state: decision.state,
-    stateWord: stateWords[decision.state].word,
+    stateWord: stateInWords(decision).word,
     signOff,
     signOffWords: signOff === 'none' ? 'None' : gradeWords[signOff],
     review,

@@ -13,10 +13,16 @@ import { labelInWords } from './openingWords.ts';
 import { type NumberState, type SetGroup, setGroups, type SetMember } from './setGroups.ts';
 import { acrossMembers, acrossWords, detailOf, type Member } from './setLines.ts';
 import { isHanded } from './signature.ts';
+import { type SetCondition, setConditions } from './setConditions.ts';
 import { type SiteWork, siteWork } from './siteWork.ts';
 
 /** Goods are bought, work is done at the opening, a duty comes again for as long as it stands. */
-export const blocks = { goods: 'Goods', work: 'Work', duty: 'Recurring duties' } as const;
+export const blocks = {
+  goods: 'Goods',
+  work: 'Work',
+  duty: 'Recurring duties',
+  condition: 'Conditions of approval',
+} as const;
 export type Block = keyof typeof blocks;
 
 export interface SetLine {
@@ -63,6 +69,8 @@ export interface HardwareSet {
   readonly work: string;
   readonly lines: readonly SetLine[];
   readonly siteWork: readonly SiteWork[];
+  /** Under what conditions its openings were approved. */
+  readonly conditions: readonly SetCondition[];
   readonly openings: readonly { readonly id: string; readonly mark: string; readonly order: OrderState }[];
 }
 
@@ -121,6 +129,7 @@ function oneSet(project: Project, group: SetGroup, feeds: Feeds): HardwareSet {
     work: acrossMembers('workStatus', members),
     lines: linesOf(project, group.members, feeds),
     siteWork: siteWork(members),
+    conditions: setConditions(project, group.members),
     openings: group.members.map(({ opening, decision }) => ({
       id: opening.id,
       mark: opening.mark,

@@ -1,3 +1,4 @@
+import { isForbiddenByHand } from '../decide/byHand.ts';
 import type { Decision, Rejection } from '../decide/decision.ts';
 import {
   candidateInWords,
@@ -78,5 +79,5 @@ export function waitsFor(project: Project, opening: Opening, decision: Decision)
   if (labels.length > 0) return `not surveyed: ${labels.join(', ')}`;
   if (state === 'unsigned')
     return midSentence(reviewStateWords[reviewState(project, opening, decision).state]);
-  return decision.overridden ? 'chosen by hand against a rule' : 'a rule is in doubt';
+  return isForbiddenByHand(decision) ? 'refused by rule, chosen by a person' : 'a rule is in doubt';
 }

@@ -3,6 +3,7 @@ import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
 import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
 import { type ItemTerms, sectionInWords } from '../../domain/schedules/itemTerms.ts';
 import { blocks, type HardwareSet, type SetLine } from '../../domain/schedules/sets.ts';
+import type { SetCondition } from '../../domain/schedules/setConditions.ts';
 import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import type { SharedLine } from '../../domain/schedules/shared.ts';
 import { countingWords } from '../../domain/decide/counting.ts';
@@ -52,6 +53,9 @@ export function setRows(
     ...sets.flatMap((set) => [
       ...set.lines.map((line, index) => lineRow(set, line, index + 1)),
       ...set.siteWork.map((job, index) => workRow(set, job, set.lines.length + index + 1)),
+      ...set.conditions.map((one, index) =>
+        conditionRow(set, one, set.lines.length + set.siteWork.length + index + 1),
+      ),
     ]),
     ...shared.map((line, index) => sharedRow(line, index + 1)),
   ];
@@ -127,6 +131,21 @@ function workRow(set: HardwareSet, job: SiteWork, number: number): readonly (str
     'Asked for by': job.ruleId,
     'Do not order yet': marksOf(here.filter((opening) => opening.order !== 'complete')),
     Marks: job.marks.join('; '),
+  });
+}
+
+function conditionRow(set: HardwareSet, one: SetCondition, number: number): readonly (string | number)[] {
+  const here = set.openings.filter((opening) => one.marks.includes(opening.mark));
+  return inColumns({
+    ...ofSet(set),
+    Openings: one.marks.length,
+    Line: number,
+    Block: blocks.condition,
+    Item: one.says,
+    Counted: 'Condition of approval, kept at each opening',
+    'Asked for by': one.from,
+    'Do not order yet': marksOf(here.filter((opening) => opening.order !== 'complete')),
+    Marks: one.marks.join('; '),
   });
 }
 

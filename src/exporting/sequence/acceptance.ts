@@ -1,4 +1,6 @@
+import { forbiddingRules } from '../../domain/decide/byHand.ts';
 import { device } from '../../domain/devices/devices.ts';
+import { conditionOfApproval } from '../../domain/review/conditionsAt.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import type { Outcome } from '../../domain/simulate/outcome.ts';
 import { expectedInWords } from '../../domain/simulate/outcomeWords.ts';
@@ -17,11 +19,9 @@ export const testSigns = ['Tested by', 'Signature', 'Date', 'Witnessed by', 'Sig
  * forbids, or beside a door that holds people, has signed for it.
  */
 export function noTestBecause({ simulated, decision }: Tested): readonly string[] {
-  const candidate = decision.chosen?.candidate ?? decision.overridden;
-  const forbidden = decision.rejected.find((one) => one.candidate === candidate);
-  const rules = [...new Set(forbidden?.because.map((step) => step.rule.id))];
+  const rules = forbiddingRules(decision);
   return [
-    ...(rules.length > 0 ? [`This arrangement was chosen by hand against ${rules.join(', ')}.`] : []),
+    ...(rules === '' ? [] : [`Refused by rule, chosen by a person: it was chosen by hand against ${rules}.`]),
     ...simulated.findings.filter((one) => one.severity === 'severe').map((one) => one.says),
   ];
 }
@@ -29,8 +29,19 @@ export function noTestBecause({ simulated, decision }: Tested): readonly string[
 /** The functional acceptance test of one opening: what is measured first, then one line for each condition. */
 export function acceptanceTestOf(tested: Tested): readonly TestLine[] {
   if (noTestBecause(tested).length > 0) return [];
-  const drafts = [...before(tested), ...inEveryCondition(tested), ...after(tested)];
+  const drafts = [...before(tested), ...inEveryCondition(tested), ...after(tested), ...asApproved(tested)];
   return drafts.map((draft, index) => ({ number: index + 1, ...draft }));
+}
+
+function asApproved({ conditions = [] }: Tested): readonly Draft[] {
+  return conditions.map(({ says, from }) =>
+    line(
+      conditionOfApproval,
+      `Check: ${/[.!?]$/.test(says) ? says : `${says}.`}`,
+      'It is kept as the approval says.',
+      from,
+    ),
+  );
 }
 
 /** Nobody is asked to confirm that people cannot leave: what is keyed from inside is tested while it is unlocked. */

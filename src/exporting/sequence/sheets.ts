@@ -1,5 +1,11 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
+import {
+  type ApprovalCondition,
+  conditionInWords,
+  conditionOfApproval,
+  conditionsAt,
+} from '../../domain/review/conditionsAt.ts';
 import { setNumbersOf } from '../../domain/schedules/sets.ts';
 import { type Simulated, simulateOpening } from '../../domain/decide/whatHappens.ts';
 import { acceptanceTestOf, noTestBecause } from './acceptance.ts';
@@ -34,35 +40,50 @@ export function sequenceSheets(
   project: Project,
   decisions: ReadonlyMap<string, Decision>,
 ): readonly SequenceSheet[] {
-  const groups = new Map<string, { simulated: Simulated; setId: string; marks: string[]; open: string[] }>();
-  for (const { mark, setId, simulated } of running(project, decisions)) {
+  const groups = new Map<string, Group>();
+  for (const { mark, setId, simulated, conditions } of running(project, decisions)) {
     const key = JSON.stringify([
+      conditions,
       setId,
       simulated.arrangement,
       simulated.setting.operatorDrives,
       simulated.setting.rated,
     ]);
-    const group = groups.get(key) ?? { simulated, setId, marks: [], open: [] };
+    const group = groups.get(key) ?? { simulated, setId, conditions, marks: [], open: [] };
     groups.set(key, group);
     group.marks.push(mark);
     if (simulated.provisional) group.open.push(mark);
   }
-  return [...groups.values()].map(({ simulated, setId, marks, open }) => ({
-    ...sequenceOf(simulated),
+  return [...groups.values()].map(({ simulated, conditions, setId, marks, open }) => ({
+    ...withConditions(sequenceOf(simulated), conditions),
     setId,
     marks,
     provisional: open,
   }));
 }
 
+interface Group {
+  readonly simulated: Simulated;
+  readonly setId: string;
+  readonly conditions: readonly ApprovalCondition[];
+  readonly marks: string[];
+  readonly open: string[];
+}
+
+/** What an approval asked for is part of how the opening works. */
+function withConditions(sequence: Sequence, conditions: readonly ApprovalCondition[]): Sequence {
+  const more = conditions.map((one) => ({ event: conditionOfApproval, says: conditionInWords(one) }));
+  return { ...sequence, lines: [...sequence.lines, ...more] };
+}
+
 export function testSheets(project: Project, decisions: ReadonlyMap<string, Decision>): readonly TestSheet[] {
-  return running(project, decisions).map(({ openingId, mark, setId, simulated, decision }) => ({
+  return running(project, decisions).map(({ openingId, mark, setId, simulated, decision, conditions }) => ({
     openingId,
     mark,
     setId,
     title: sequenceOf(simulated).title,
     provisional: simulated.provisional,
-    lines: acceptanceTestOf({ simulated, decision }),
+    lines: acceptanceTestOf({ simulated, decision, conditions }),
     noTest: noTestBecause({ simulated, decision }),
   }));
 }
@@ -74,6 +95,7 @@ function running(project: Project, decisions: ReadonlyMap<string, Decision>) {
     const simulated = decision && simulateOpening(project, opening, decision);
     if (!simulated) return [];
     const setId = setOf.get(opening.id) ?? '';
-    return [{ openingId: opening.id, mark: opening.mark, setId, simulated, decision }];
+    const conditions = conditionsAt(project, opening, decision);
+    return [{ openingId: opening.id, mark: opening.mark, setId, simulated, decision, conditions }];
   });
 }

@@ -1,3 +1,4 @@
+import type { ApprovalCondition } from '../../domain/review/conditionsAt.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Simulated } from '../../domain/decide/whatHappens.ts';
 
@@ -25,4 +26,6 @@ export const line = (about: string, act: string, expect: string, source = '', va
 export interface Tested {
   readonly simulated: Simulated;
   readonly decision: Decision;
+  /** Conditions of the approval; each is a line of the test. */
+  readonly conditions?: readonly ApprovalCondition[];
 }

@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { stateWords } from '../../domain/decide/words.ts';
+import { stateInWords } from '../../domain/decide/words.ts';
 import { orderStateWords } from '../../domain/schedules/forOrder.ts';
 import type { OpeningRow } from '../../domain/schedules/openings.ts';
 import { counted } from '../../domain/text/counted.ts';
@@ -7,7 +7,7 @@ import { counted } from '../../domain/text/counted.ts';
 /** What a bidder must see before pricing a row, in words, the gravest first; empty when the row stands. */
 export function flagsOf(row: OpeningRow, decision: Decision): readonly string[] {
   const flags: string[] = [];
-  if (decision.state !== 'settled') flags.push(stateWords[decision.state].word);
+  if (decision.state !== 'settled') flags.push(stateInWords(decision).word);
   else if (row.order === orderStateWords.incomplete) flags.push('Order not complete');
   if (decision.findings.length > 0) flags.push(contradiction(decision));
   return [...flags, ...row.signature];

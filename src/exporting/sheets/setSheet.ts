@@ -11,6 +11,7 @@ import {
   type SetLine,
 } from '../../domain/schedules/sets.ts';
 import { numberingInWords, numberStateWords } from '../../domain/schedules/setNumbers.ts';
+import type { SetCondition } from '../../domain/schedules/setConditions.ts';
 import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
 import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
@@ -120,7 +121,9 @@ function blocksOf(set: HardwareSet): readonly LineBlock[] {
     .map((block) => {
       const lines = set.lines.filter((line) => line.block === block).map(printed);
       const jobs = block === 'work' ? set.siteWork.map((job) => printedJob(job, set.openings.length)) : [];
-      return { head: blocks[block], lines: [...lines, ...jobs] };
+      const conditions =
+        block === 'condition' ? set.conditions.map((one) => printedCondition(one, set.openings.length)) : [];
+      return { head: blocks[block], lines: [...lines, ...jobs, ...conditions] };
     })
     .filter((block) => block.lines.length > 0);
 }
@@ -159,6 +162,23 @@ function printedJob({ trade, says, ruleId, marks }: SiteWork, openings: number):
     who: trade,
     section: '',
     rules: ruleId,
+  };
+}
+
+/** It has no trade and no price of its own: whoever builds or operates the opening keeps it. */
+function printedCondition({ says, from, marks }: SetCondition, openings: number): PrintedLine {
+  return {
+    key: `${says} ${from}`,
+    newSays: String(marks.length),
+    keptSays: '',
+    name: says,
+    standard: '',
+    says: marks.length < openings ? atMarks(marks) : '',
+    finish: '',
+    keySet: '',
+    who: '',
+    section: '',
+    rules: from,
   };
 }
 

@@ -5,6 +5,7 @@ import { type ShownState, shownStateWords } from '../../domain/decide/words.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { DeviceSymbol, FailModeSymbol, ReleaseSymbol, StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { ApprovalConditions } from './ApprovalConditions.tsx';
 import { Demands } from './Demands.tsx';
 import { Reasons } from './Reasons.tsx';
 import { WaysForward } from './WaysForward.tsx';
@@ -25,7 +26,9 @@ export function DecisionHead(props: { decision: Decision; state: ShownState; rep
           <ReleaseSymbol release={chosen.candidate.release} />
         </p>
       )}
-      {decision.overridden && <StatusMark status="needsSignOff">Chosen by hand</StatusMark>}
+      {decision.overridden && state !== 'forbidden' && (
+        <StatusMark status="needsSignOff">Chosen by hand</StatusMark>
+      )}
     </div>
   );
 }
@@ -44,6 +47,7 @@ export function DecisionPanel({ project, opening, decision, report, children }: 
   return (
     <div className="stack decision">
       {decision.state === 'none' && <WaysForward project={project} opening={opening} decision={decision} />}
+      <ApprovalConditions project={project} opening={opening} decision={decision} />
       <Demands report={report} />
       {children}
       <Reasons project={project} opening={opening} decision={decision} report={report} />

@@ -11,6 +11,7 @@ const symbols: Record<ShownState, StatusWord> = {
   none: 'nothingFits',
   left: 'leftAsItIs',
   checking: 'provisional',
+  forbidden: 'refused',
 };
 
 export function DecisionStateMark({ state, large = false }: { state: ShownState; large?: boolean }) {

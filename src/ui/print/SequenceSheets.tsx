@@ -53,7 +53,7 @@ function OneWay({ way }: { way: SequenceWay }) {
         </thead>
         <tbody>
           {way.lines.map((line) => (
-            <tr key={line.event}>
+            <tr key={line.event + line.says}>
               <th scope="row">{line.event}</th>
               <td>{line.says}</td>
             </tr>

@@ -23,7 +23,8 @@ export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
         {page.noTest === '' ? <Lines page={page} /> : <p>{page.noTest}</p>}
       </div>
       <footer className="opening-sheet-foot">
-        <Signs />
+        {/* Nothing to pass, so nothing to sign. */}
+        {page.noTest === '' && <Signs />}
         <TitleBlock cells={page.title} />
       </footer>
     </article>
