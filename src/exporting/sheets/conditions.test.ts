@@ -39,7 +39,11 @@ const house: Project = {
 function papers(other: Partial<Verdict> = {}, later?: Partial<Verdict>) {
   const opening = house.openings['a'] as Opening;
   const targets = [{ opening, decision: decide(house, opening) }];
-  const approval = { verdict: 'approvedWithConditions', conditions: [says], ...other } satisfies Partial<Verdict>;
+  const approval = {
+    verdict: 'approvedWithConditions',
+    conditions: [says],
+    ...other,
+  } satisfies Partial<Verdict>;
   let project = withVerdict(house, verdictOn(house, targets, approval));
   if (later) project = withVerdict(project, verdictOn(project, targets, later));
   const openings = Object.values(project.openings);
