@@ -28,7 +28,10 @@ export function addressOf(route: Route): string {
 
 /** Anything that is not an address of ours leads to the schedule. */
 export function routeOf(address: string): Route {
-  const [word = '', id] = address.replace(/^#\/?/, '').split('/');
+  const [word = '', id] = address
+    .replace(/^#\/?/, '')
+    .replace(/[?].*$/, '')
+    .split('/');
   const page = (Object.keys(words) as PageId[]).find((one) => words[one] === word) ?? 'schedule';
   let openingId: string | null = null;
   if (id) {

@@ -1,6 +1,7 @@
 import { expect, test } from 'playwright/test';
 import { openingPage } from './pages/opening.ts';
 import { reviewPage } from './pages/review.ts';
+import { printPage } from './pages/print.ts';
 import { newWindow } from './pages/window.ts';
 
 test('a reviewer signs an opening and the mark turns stale when a fact it relied on changes', async ({
@@ -33,4 +34,35 @@ test('a reviewer reads the register on a small phone', async ({ context }) => {
   await review.sign('213', 'J. Reviewer');
   await expect(review.entry('213')).toContainText(/Approved[\s\S]*J\. Reviewer/i);
   expect(await review.overflow()).toBeLessThanOrEqual(0);
+});
+
+test('a reviewer prints the packet for the authority, with the letter as it was edited', async ({ context }) => {
+  test.setTimeout(90_000);
+  const { page } = await newWindow(context);
+  const review = reviewPage(page);
+  await review.open();
+  await page.getByRole('link', { name: 'Packet for the authority' }).click();
+  const letter = page.getByRole('textbox', { name: 'Text of the letter' });
+  await letter.fill(`${await letter.inputValue()}\nWe can meet at the building in the week of March 9.`);
+  const questions = await page.getByRole('region', { name: /^Question \d+$/ }).count();
+  expect(questions).toBeGreaterThan(10);
+  const pages = await printPage(page).print();
+  const text = pages.map((one) => one.text).join(' ');
+  expect(text).toContain('in the week of March 9');
+  expect(text.match(/Answer of the authority/g)).toHaveLength(questions);
+  expect(text.match(/Proposed answer/g)?.length).toBeGreaterThan(10);
+  expect(text).toContain('Question 1. ');
+  expect(text).toMatch(/IBC 2021 \d+/);
+  expect(text).toContain('Facts relied on');
+  expect(text).toContain('Line power lost');
+  // Nothing that waits for a name goes out as final, whichever sheet of it is picked up.
+  for (const one of pages) expect(one.text).toMatch(/PRELIMINARY: \d+ openings? unsigned/);
+
+  await review.open();
+  await page.getByRole('combobox', { name: 'Grouped' }).selectOption({ label: 'By question' });
+  const first = page.getByRole('article').first();
+  const title = await first.getByRole('heading').innerText();
+  await first.getByText(/^Answer for/).click();
+  await first.getByRole('link', { name: 'Enter the answer as a local amendment' }).click();
+  await expect(page.getByRole('textbox', { name: 'What it requires' })).toHaveValue(`${title}: `);
 });

@@ -33,6 +33,12 @@ export function standingOf(project: Project, decisions: ReadonlyMap<string, Deci
   return { unsigned, unsettled, says: parts.length === 0 ? '' : `PRELIMINARY: ${parts.join(', ')}` };
 }
 
+/** With a signature or a fact open nothing is issued as final. */
+export function issuedInWords(edition: string, standing: string): string {
+  const issued = `Edition ${edition} is issued and frozen`;
+  return standing === '' ? `${issued}.` : `${issued}, not as final. ${standing}.`;
+}
+
 /** What a bidder would have to call about, made from what is missing: each with the openings or articles it is about. */
 export function openQuestions(
   project: Project,

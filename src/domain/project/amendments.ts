@@ -29,6 +29,13 @@ export const emptyAmendment: AmendmentDraft = {
   failModes: [],
 };
 
+/** A form begun with what the authority was asked; its answer is typed. */
+export const answeredAmendment = (title: string): AmendmentDraft => ({
+  ...emptyAmendment,
+  says: `${title}: `,
+  effect: 'require',
+});
+
 export const amendmentEffects: Readonly<Record<Amendment['effect'], string>> = {
   prohibit: 'Prohibits the devices named',
   require: 'Requires the authority’s approval in writing',

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { decisionsInBuilding, decisionsOfEdition } from '../../app/buildings.ts';
 import { dayOf } from '../../app/today.ts';
 import { addendumOf } from '../../domain/bid/addendum.ts';
+import { issuedInWords } from '../../domain/bid/openQuestions.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { type AddendumSheet, addendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { useApp, useApplication } from '../context.ts';
@@ -9,12 +10,14 @@ import { useTold } from '../files/useTold.ts';
 
 interface Props {
   readonly project: Project;
+  /** Why this is not final; empty once nothing stands in the way. */
+  readonly standing: string;
   readonly onAddendum: (sheet: AddendumSheet | null) => void;
 }
 const today = 'today';
 
 /** What was issued, by number: each a frozen copy, and any two or one and today compared. */
-export function Editions({ project, onAddendum }: Props) {
+export function Editions({ project, standing, onAddendum }: Props) {
   const app = useApplication();
   const ids = useId();
   const saving = useApp((state) => state.saving.kind);
@@ -37,7 +40,7 @@ export function Editions({ project, onAddendum }: Props) {
       by: app.preferences.get('yourName'),
     };
     const done = await app.issueEdition(edition);
-    setSaid(done.ok ? `Edition ${edition.number} is issued and frozen.` : done.says);
+    setSaid(done.ok ? issuedInWords(edition.number, standing) : done.says);
     setChanges(changes + 1);
   };
   const standOf = async (which: string) => {

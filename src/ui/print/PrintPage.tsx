@@ -10,12 +10,15 @@ import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Scroller } from '../parts/Scroller.tsx';
 import { shownRows } from '../schedule/shown.ts';
 import { Editions } from './Editions.tsx';
+import { LetterForm } from './LetterForm.tsx';
+import { useLetter } from './useLetter.ts';
 import { FewerSets } from './FewerSets.tsx';
 import { PrintChoices } from './PrintChoices.tsx';
 import { SetNumbers } from './SetNumbers.tsx';
 import { Sheets } from './Sheets.tsx';
 import './sheets.css';
 import './running.css';
+import './packet.css';
 
 /**
  * Sheets per opening and sequences are left out at first: of a large building they are most of the paper. Loads and
@@ -24,16 +27,24 @@ import './running.css';
  */
 const usual: ReadonlySet<SheetId> = new Set(
   sheetIds.filter(
-    (id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis' && id !== 'bill',
+    (id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis' && id !== 'bill' && id !== 'packet',
   ),
 );
+
+/** One sheet by its name in the address: the Review page sends its reader here for the packet. */
+function askedFor(address: string): ReadonlySet<SheetId> | undefined {
+  const only = /[?]only=(\w+)$/.exec(address)?.[1];
+  const found = sheetIds.find((id) => id === only);
+  return found && new Set([found]);
+}
 
 export default function PrintPage() {
   const { clock } = useApplication();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
   const otherBasis = useApp((state) => state.session.otherBasis);
-  const [sheets, setSheets] = useState(usual);
+  const [sheets, setSheets] = useState(() => askedFor(location.hash) ?? usual);
+  const letter = useLetter(project);
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [addendum, setAddendum] = useState<AddendumSheet | null>(null);
   const [day] = useState(() => dayOf(clock()));
@@ -60,7 +71,8 @@ export default function PrintPage() {
       >
         <SetNumbers project={project} decisions={decisions} />
         <FewerSets project={project} />
-        <Editions project={project} onAddendum={setAddendum} />
+        <Editions project={project} standing={standing.says} onAddendum={setAddendum} />
+        {wanted.has('packet') && <LetterForm letter={letter} />}
       </PrintChoices>
       <Scroller className="print-preview" label="Preview">
         <ErrorPanel name="The preview">
@@ -73,6 +85,7 @@ export default function PrintPage() {
             day={day}
             otherBasis={otherBasis}
             addendum={addendum}
+            letter={letter.value}
           />
         </ErrorPanel>
       </Scroller>

@@ -2,6 +2,7 @@ import { memo, useMemo } from 'react';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from '../../app/buildings.ts';
 import { reportFor } from '../../app/reports.ts';
 import { powerFor } from '../../app/power.ts';
+import { questionsFor } from '../../app/review.ts';
 import { counted } from '../../domain/text/counted.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { compareProject, otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
@@ -17,6 +18,7 @@ import { findingsSheet } from '../../exporting/sheets/findingsSheet.ts';
 import { legendSheet } from '../../exporting/sheets/legendSheet.ts';
 import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
+import { packetSheet } from '../../exporting/sheets/packetSheet.ts';
 import { powerPaper } from '../../exporting/sheets/powerPaper.ts';
 import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
@@ -37,6 +39,7 @@ import { PaperNotes } from './Grouped.tsx';
 import { HardwareSets } from './HardwareSets.tsx';
 import { LoadsAndExits } from './LoadsAndExits.tsx';
 import { OpeningSheets } from './OpeningSheets.tsx';
+import { PacketSheets } from './PacketSheets.tsx';
 import { Paper } from './Paper.tsx';
 import { ReviewRegister } from './ReviewRegister.tsx';
 import { PowerSheets } from './PowerSheets.tsx';
@@ -52,6 +55,8 @@ interface Props {
   readonly day: string;
   readonly otherBasis: OtherBasisChoice | null;
   readonly addendum: AddendumSheet | null;
+  /** To the authority, as it was edited. */
+  readonly letter: string;
 }
 
 /** All sheets that were asked for, in the order in which they are bound. Drawn again only when one of them changed. */
@@ -73,6 +78,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('power') && <PowerPart {...props} />}
       {props.sheets.has('tests') && props.shown.length > 0 && <TestsPart {...props} />}
       {props.sheets.has('register') && <RegisterPart {...props} />}
+      {props.sheets.has('packet') && <PacketPart {...props} />}
       {props.sheets.has('findings') && <FindingsPart {...props} />}
       {props.sheets.has('loads') && <LoadsPart {...props} />}
       {props.sheets.has('basis') && <BasisPart {...props} />}
@@ -208,6 +214,16 @@ function RegisterPart({ project, decisions, paper, day }: Props) {
         building={building}
         says={registerInWords(entries, building.length)}
       />
+    </Paper>
+  );
+}
+
+function PacketPart({ project, letter, paper, day }: Props) {
+  const questions = questionsFor(project);
+  const sheet = useMemo(() => packetSheet(project, questions, reportFor), [project, questions]);
+  return (
+    <Paper id="packet" paper={paper} title={titleBlock(project, 'packet', day, holds(sheet.says))}>
+      <PacketSheets sheet={sheet} letter={letter} />
     </Paper>
   );
 }

@@ -2,10 +2,13 @@ import { useRef, useState } from 'react';
 import { addressOf } from '../../app/route.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
+import { answeredAmendment } from '../../domain/project/amendments.ts';
+import { answersComeBack } from '../../domain/review/packet.ts';
 import { exceptionsInWords } from '../../domain/review/filter.ts';
 import type { AskedAt, Question } from '../../domain/review/questions.ts';
 import { markOf } from '../../exporting/sheets/markOnFile.ts';
 import { reasonOfRule } from '../../exporting/sheets/reasons.ts';
+import { useApplication } from '../context.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { Opened } from './Opened.tsx';
 import { ReviewMark } from './ReviewMark.tsx';
@@ -14,6 +17,7 @@ import { VerdictForm } from './VerdictForm.tsx';
 
 /** One question with every opening it is asked at: one answer settles those that are ticked. */
 export function QuestionEntry({ question, project }: { question: Question; project: Project }) {
+  const { drafts } = useApplication();
   const [without, setWithout] = useState<ReadonlySet<string>>(new Set());
   const [told, setTold] = useState('');
   const result = useRef<HTMLParagraphElement>(null);
@@ -73,6 +77,20 @@ export function QuestionEntry({ question, project }: { question: Question; proje
             result.current?.focus();
           }}
         />
+        <p className="note">
+          {answersComeBack}{' '}
+          <a
+            href="#/project"
+            onClick={() =>
+              drafts.type(
+                { place: 'amendment/new', label: 'Local amendment', href: '#/project' },
+                answeredAmendment(question.title),
+              )
+            }
+          >
+            Enter the answer as a local amendment
+          </a>
+        </p>
       </Opened>
     </article>
   );

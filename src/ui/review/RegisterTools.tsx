@@ -74,6 +74,9 @@ export function RegisterTools({ view, onView, filter, onFilter, rules, floors }:
       <a className="button button-quiet toolbar-end" href="#/print">
         Print the register
       </a>
+      <a className="button button-quiet" href="#/print?only=packet">
+        Packet for the authority
+      </a>
     </div>
   );
 }
