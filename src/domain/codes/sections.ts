@@ -247,6 +247,13 @@ export function citeInWords(cite: Cite, basis: CodeBasis): string {
   return `${edition} has no such section${what}${section.see === undefined ? '' : `; see ${section.see}`}`;
 }
 
+/** A section of a book that is adopted here, or of one that needs no adoption. */
+export function isUsed({ book, sections }: Cite, basis: CodeBasis): boolean {
+  return (
+    typeof sections.any === 'string' || ((basis as Record<string, number | null>)[book] ?? null) !== null
+  );
+}
+
 /** A section by itself: "1010.2.13", "no such section, see 3006.4", "number not seen". */
 export function sectionInWords(section: Section): string {
   if (typeof section === 'string') return section;

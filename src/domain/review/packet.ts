@@ -8,7 +8,9 @@ import { isApproval } from './words.ts';
 
 /** What goes to the authority: everything that must be signed and has no standing approval. */
 export function forTheAuthority(questions: readonly Question[]): readonly Question[] {
-  return questions.filter(({ grade, state }) => grade === 'must' && !isApproval(state));
+  return questions
+    .filter(({ grade, state }) => grade === 'must' && !isApproval(state))
+    .map((question) => ({ ...question, at: question.at.filter(({ state }) => !isApproval(state)) }));
 }
 
 /** A sentence, and the openings it is said of. */

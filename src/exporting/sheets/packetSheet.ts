@@ -1,3 +1,4 @@
+import { citeInWords, isUsed } from '../../domain/codes/sections.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
 import { simulateOpening } from '../../domain/decide/whatHappens.ts';
@@ -5,6 +6,8 @@ import type { Project } from '../../domain/model/project.ts';
 import { forTheAuthority, proposedAt, type SaidAt, saidAt } from '../../domain/review/packet.ts';
 import type { AskedAt, Question } from '../../domain/review/questions.ts';
 import { reviewStateWords } from '../../domain/review/words.ts';
+import { ruleById } from '../../domain/rules/all.ts';
+import { confidenceInWords } from '../../domain/rules/rule.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import { expectedInWords } from '../../domain/simulate/outcomeWords.ts';
 import { counted } from '../../domain/text/counted.ts';
@@ -12,7 +15,6 @@ import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { type MarkOnFile, markOf } from './markOnFile.ts';
 import { placeInWords } from './openingSheet.ts';
-import { reasonOfRule } from './reasons.ts';
 
 /** What the authority is asked, with all that an answer needs and nothing else. */
 export interface PacketSheet {
@@ -67,8 +69,7 @@ export function packetSheet(
 }
 
 function asked(project: Project, question: Question, number: number): PacketQuestion {
-  const { title, state, at, building, ruleId, grade } = question;
-  const rule = ruleId === undefined ? undefined : reasonOfRule(ruleId, grade, '', project.basis);
+  const { title, state, at, building, ruleId } = question;
   return {
     number,
     title,
@@ -77,10 +78,18 @@ function asked(project: Project, question: Question, number: number): PacketQues
       ...saidAt(at, (one) => one.sentence),
       ...building.map((says) => ({ says, marks: [] })),
     ],
-    sections: rule && rule.cites.length > 0 ? [...rule.cites, rule.confidence] : [],
+    sections: ruleId === undefined ? [] : sectionsUsed(ruleId, project),
     proposed: saidAt(at, proposedAt),
     onFile: [...new Map(at.flatMap(({ by }) => (by ? [[by.verdict.id, by] as const] : []))).values()].map(markOf),
   };
+}
+
+/** Only what is adopted here: a section nobody goes by helps nobody to answer. */
+function sectionsUsed(ruleId: string, { basis }: Project): readonly string[] {
+  const rule = ruleById.get(ruleId);
+  const cites = rule?.cites.filter((cite) => isUsed(cite, basis)) ?? [];
+  if (!rule || cites.length === 0) return [];
+  return [...cites.map((cite) => citeInWords(cite, basis)), confidenceInWords(rule.confidence)];
 }
 
 function shown(

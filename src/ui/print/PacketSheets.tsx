@@ -1,4 +1,4 @@
-import { answersComeBack, authorityAnswers, type SaidAt } from '../../domain/review/packet.ts';
+import { authorityAnswers, type SaidAt } from '../../domain/review/packet.ts';
 import type { PacketOpening, PacketQuestion, PacketSheet } from '../../exporting/sheets/packetSheet.ts';
 import { Drawn } from './Drawn.tsx';
 import { Marks } from './Marks.tsx';
@@ -15,7 +15,6 @@ export function PacketSheets({ sheet, letter }: Props) {
   return (
     <>
       <p className="packet-letter">{letter}</p>
-      <p className="packet-back">{answersComeBack}</p>
       {sheet.questions.map((question) => (
         <OneQuestion key={question.number} question={question} />
       ))}
