@@ -36,7 +36,9 @@ test('a reviewer reads the register on a small phone', async ({ context }) => {
   expect(await review.overflow()).toBeLessThanOrEqual(0);
 });
 
-test('a reviewer prints the packet for the authority, with the letter as it was edited', async ({ context }) => {
+test('a reviewer prints the packet for the authority, with the letter as it was edited', async ({
+  context,
+}) => {
   test.setTimeout(90_000);
   const { page } = await newWindow(context);
   const review = reviewPage(page);

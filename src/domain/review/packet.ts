@@ -20,10 +20,7 @@ export interface SaidAt {
 }
 
 /** Openings of which the same is said stand together. */
-export function saidAt(
-  at: readonly AskedAt[],
-  sentenceOf: (one: AskedAt) => string,
-): readonly SaidAt[] {
+export function saidAt(at: readonly AskedAt[], sentenceOf: (one: AskedAt) => string): readonly SaidAt[] {
   const found = new Map<string, string[]>();
   for (const one of at) {
     const says = sentenceOf(one);

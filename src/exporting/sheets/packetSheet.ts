@@ -74,13 +74,12 @@ function asked(project: Project, question: Question, number: number): PacketQues
     number,
     title,
     state: reviewStateWords[state],
-    asked: [
-      ...saidAt(at, (one) => one.sentence),
-      ...building.map((says) => ({ says, marks: [] })),
-    ],
+    asked: [...saidAt(at, (one) => one.sentence), ...building.map((says) => ({ says, marks: [] }))],
     sections: ruleId === undefined ? [] : sectionsUsed(ruleId, project),
     proposed: saidAt(at, proposedAt),
-    onFile: [...new Map(at.flatMap(({ by }) => (by ? [[by.verdict.id, by] as const] : []))).values()].map(markOf),
+    onFile: [...new Map(at.flatMap(({ by }) => (by ? [[by.verdict.id, by] as const] : []))).values()].map(
+      markOf,
+    ),
   };
 }
 
@@ -99,7 +98,8 @@ function shown(
   reportOf: (decision: Decision) => DecisionReport,
 ): PacketOpening {
   const { opening, decision } = one;
-  const name = (id: string | null, of: 'spaces' | 'floors') => (id === null ? '' : (project[of][id]?.name ?? ''));
+  const name = (id: string | null, of: 'spaces' | 'floors') =>
+    id === null ? '' : (project[of][id]?.name ?? '');
   const ran = simulateOpening(project, opening, decision);
   return {
     id: opening.id,

@@ -27,7 +27,13 @@ import './packet.css';
  */
 const usual: ReadonlySet<SheetId> = new Set(
   sheetIds.filter(
-    (id) => !isPerOpening(id) && id !== 'sequence' && id !== 'loads' && id !== 'basis' && id !== 'bill' && id !== 'packet',
+    (id) =>
+      !isPerOpening(id) &&
+      id !== 'sequence' &&
+      id !== 'loads' &&
+      id !== 'basis' &&
+      id !== 'bill' &&
+      id !== 'packet',
   ),
 );
 
