@@ -80,6 +80,7 @@ async function everything() {
     { title: 'Types of the domain', body: () => runNode([tools.tsc, '-p', 'src/domain'], { quiet: true }) },
     { title: 'Lint', body: () => runNode([tools.oxlint, ...lintArgs], { quiet: true }) },
     { title: 'Format', body: () => runNode([tools.biome, 'format', '.'], { quiet: true }) },
+    { title: 'Unused code', body: () => runNode([tools.knip, '--production'], { quiet: true }) },
     { title: 'Build', body: () => build({ quiet: true }) },
   ]);
 

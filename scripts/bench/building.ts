@@ -3,7 +3,7 @@ import { assessBuilding } from '../../src/domain/building/building.ts';
 import { spaceEgress } from '../../src/domain/building/spaceEgress.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import { type Opening, type Project, securityLevels, type Space } from '../../src/domain/model/project.ts';

@@ -1,7 +1,7 @@
 import { allAlone } from '../../src/app/decisionsAlone.ts';
 import { createAppStore } from '../../src/app/store.ts';
 import { decide, decideAll } from '../../src/domain/decide/decide.ts';
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import { type Line, measure } from './measure.ts';
 import { projectOf } from './openings.ts';
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { answersTo } from '../../src/domain/decide/answers.ts';
-import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
+import { type Fact, type Facts } from '../../src/domain/model/fact.ts';
+import { assumed, known, unknown } from '../../src/domain/testing/facts.ts';
 import { factKeys, type FactValues, openingFactKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { openProjectText } from '../../src/domain/versions/file.ts';

@@ -1,4 +1,5 @@
-import { assumed, type Fact, type Facts, known, unknown } from '../../src/domain/model/fact.ts';
+import { type Fact, type Facts } from '../../src/domain/model/fact.ts';
+import { assumed, known, unknown } from '../../src/domain/testing/facts.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import type { Floor, Opening, Project, Space } from '../../src/domain/model/project.ts';

@@ -19,6 +19,7 @@ export const tools = {
   tsc: inRoot('node_modules/typescript/bin/tsc'),
   oxlint: inRoot('node_modules/oxlint/bin/oxlint'),
   biome: inRoot('node_modules/@biomejs/biome/bin/biome'),
+  knip: inRoot('node_modules/knip/bin/knip.js'),
   vitest: inRoot('node_modules/vitest/vitest.mjs'),
   playwright: inRoot('node_modules/playwright/cli.js'),
 };

@@ -1,4 +1,4 @@
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';

@@ -2,7 +2,7 @@ import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { partsOf } from '../../src/domain/decide/parts.ts';
 import type { ItemId } from '../../src/domain/devices/items.ts';
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import { type FactKey, factKeys, type FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';

@@ -1,4 +1,4 @@
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import type { Project } from '../../src/domain/model/project.ts';
 import { usualDoor, usualWishes } from '../../src/domain/survey/usual.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shownState } from '../domain/decide/words.ts';
 import { judgeBuilding } from '../domain/building/joined.ts';
-import { known } from '../domain/model/fact.ts';
+import { known } from '../domain/testing/facts.ts';
 import type { FactValues } from '../domain/model/fields.ts';
 import type { Opening, Project, Space } from '../domain/model/project.ts';
 import {

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Command } from '../domain/commands/command.ts';
-import { known } from '../domain/model/fact.ts';
+import { known } from '../domain/testing/facts.ts';
 import { newOpening, newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { anUndoable, aProject } from '../domain/testing/arbitraries.ts';
 import { verdictOn } from '../domain/testing/verdicts.ts';
-import { countingIds, steppingClock } from './clock.ts';
+import { countingIds, steppingClock } from './testing/clock.ts';
 import { allAlone } from './decisionsAlone.ts';
 import { type AppState, createAppStore, historyLimit } from './store.ts';
 

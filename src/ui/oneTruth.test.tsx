@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { show } from '../../tests/screens/show.tsx';
 import { decisionsInBuilding } from '../app/buildings.ts';
 import { stateWords } from '../domain/decide/words.ts';
-import { known } from '../domain/model/fact.ts';
+import { known } from '../domain/testing/facts.ts';
 import type { Project } from '../domain/model/project.ts';
 import { scheduleRows } from '../domain/schedules/openings.ts';
 import { lobbyTrap, stairTrap } from '../domain/testing/smallBuilding.ts';

@@ -4,7 +4,7 @@ import { applyEdits, commandProblemInWords } from '../../src/domain/commands/com
 import { decide, decideAll } from '../../src/domain/decide/decide.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { stateWords } from '../../src/domain/decide/words.ts';
-import { known } from '../../src/domain/model/fact.ts';
+import { known } from '../../src/domain/testing/facts.ts';
 import { type FactKey, factKeys, fieldInfo } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Amendment, Opening, Project } from '../../src/domain/model/project.ts';

@@ -11,7 +11,7 @@ import {
   rawRows,
 } from '../../src/storage/testing/fakes.ts';
 import { house } from '../../src/storage/testing/projects.ts';
-import { countingIds, steppingClock } from '../../src/app/clock.ts';
+import { countingIds, steppingClock } from '../../src/app/testing/clock.ts';
 import { createPreferences } from '../../src/app/preferences.ts';
 import { type App, type AppNeeds, createApp } from '../../src/app/session.ts';
 

@@ -1,7 +1,7 @@
 import { render } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import type { ReactNode } from 'react';
-import { countingIds, steppingClock } from '../../src/app/clock.ts';
+import { countingIds, steppingClock } from '../../src/app/testing/clock.ts';
 import { createPreferences } from '../../src/app/preferences.ts';
 import { type App, createApp } from '../../src/app/session.ts';
 import type { Facts } from '../../src/domain/model/fact.ts';

@@ -19,11 +19,6 @@ const besideDevices: readonly DeviceId[] = [
   'boltMotor',
 ];
 export const besideLeafLock: CandidateMatch = { device: besideDevices };
-/** Nothing but a lock worked by hand: its function says which side it locks. */
-export const handLock: CandidateMatch = { family: ['mechanical'], release: ['free'] };
-/** A delayed bar frees one side; the trim on its other side is a lock of its own. */
-export const delayedBar: CandidateMatch = { device: ['delayedExitDevice'] };
-
 export const leverOrBarOnLeaf = is('latch', ...leverLatches, ...barLatches);
 export const handBoltOnLeaf = is('latch', ...handBolts);
 /** A lever or bolt that a crowd would have to work by hand, whatever kind. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { CodeBasis } from '../codes/basis.ts';

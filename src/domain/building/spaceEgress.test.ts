@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type CodeBasis, defaultBasis } from '../codes/basis.ts';
 import { decideAll } from '../decide/decide.ts';
 import { neededInWords } from '../egress/exitsNeeded.ts';
-import { assumed, known } from '../model/fact.ts';
+import { assumed, known } from '../testing/facts.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project, Space } from '../model/project.ts';

@@ -1,18 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Amendment, Opening, Project, StoredSet } from '../model/project.ts';
 import { aCommand, anEdit, anUndoable, aProject } from '../testing/arbitraries.ts';
 import { verdictOn } from '../testing/verdicts.ts';
-import {
-  applyEdits,
-  type Command,
-  commandProblemInWords,
-  commandSchema,
-  type Edit,
-  editSchema,
-} from './command.ts';
+import { applyEdits, type Command, commandProblemInWords, type Edit } from './command.ts';
+import { commandSchema, editSchema } from './edits.ts';
 
 function house(): Project {
   return {

@@ -7,9 +7,7 @@ export {
   type Applied,
   type Command,
   type CommandProblem,
-  commandSchema,
   type Edit,
-  editSchema,
 } from './edits.ts';
 
 /** One sentence for a person, to stand beside the field. */

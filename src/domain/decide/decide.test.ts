@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import type { Facts } from '../model/fact.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject } from '../model/newProject.ts';

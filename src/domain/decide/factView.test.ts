@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assumed, known, unknown } from '../model/fact.ts';
+import { assumed, known, unknown } from '../testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';

@@ -30,9 +30,3 @@ export const finishes = {
   695: { look: 'dark bronze painted', metal: 'any' },
 } as const satisfies Record<number, Finish>;
 export type FinishCode = keyof typeof finishes;
-
-/** Two finishes match by look and base metal; 626 and 652 look alike and are not the same. 613 varies by maker. */
-export function finishMatch(one: FinishCode, other: FinishCode): 'same' | 'sameLook' | 'different' {
-  if (one === other) return 'same';
-  return finishes[one].look === finishes[other].look ? 'sameLook' : 'different';
-}

@@ -51,38 +51,3 @@ export function clearWidthOfPairLeaf(frameWidth: Qty<'in'>, thickness: Qty<'in'>
   const why = wrong(frameWidth, thickness);
   return why ? refuse(why) : answer(frameWidth / 2 - hingeSide(thickness) - meetingGapIn);
 }
-
-/**
- * One leaf on butt hinges that stops at an angle θ short of 90°, in:
- * frame − 5/8 − (leaf × cos θ + thickness × sin θ + 3/8). Valid from 60° to 90°. Estimate.
- */
-export function clearWidthAtAngle(
-  frameWidth: Qty<'in'>,
-  leafWidth: Qty<'in'>,
-  thickness: Qty<'in'>,
-  angle: Qty<'°'>,
-): ClearWidth {
-  const why = wrong(frameWidth, thickness);
-  if (why) return refuse(why);
-  if (!(angle >= 60 && angle <= 90)) return refuse('The opening angle must be 60 to 90 degrees.');
-  if (leafWidth > frameWidth) return refuse('The leaf cannot be wider than its frame.');
-  const radians = (angle * Math.PI) / 180;
-  const stands =
-    leafWidth * Math.cos(radians) + thickness * Math.sin(radians) + barrelOffFaceIn + barrelFromRabbetIn;
-  return answer(frameWidth - stopIn - stands);
-}
-
-/**
- * Clear height under a magnet at the head, in: frame height − depth. 80 in must stay; 78 in is named for closers
- * and stops only, and whether a magnet counts as one is the authority’s to say. Source: ADA 404.2.3.
- */
-export function clearHeightUnderMagnet(
-  frameHeight: Qty<'in'>,
-  depth: Qty<'in'>,
-): { readonly clear: Qty<'in'>; readonly answer: 'enough' | 'askAuthority' | 'tooLow' } {
-  const clear = frameHeight - depth;
-  return {
-    clear: qty(clear, 'in'),
-    answer: clear >= 80 ? 'enough' : clear >= 78 ? 'askAuthority' : 'tooLow',
-  };
-}

@@ -51,11 +51,3 @@ export function occupantLoadNfpa(use: NfpaUse, area: Qty<'ft²'>): Told<{ people
   if (factor === null) return refuse('NFPA 101 sets no load for storage; count the people expected.');
   return { ok: true, people: qty(roundUp(area / factor), 'people') };
 }
-
-/** Loads of mixed uses are added after each was rounded up. Source: IBC 1004.3 and 1004.4, from general knowledge. */
-export function sumOfLoads(loads: readonly Qty<'people'>[]): Qty<'people'> {
-  return qty(
-    loads.reduce((sum, one) => sum + one, 0),
-    'people',
-  );
-}

@@ -23,14 +23,3 @@ export function panicByLoad(
       (hazard && people > limitValue('panicLoadHighHazardNfpa', basis, 'panicByLoad')));
   return byIbc || byNfpa;
 }
-
-/** Whether the door must swing with the people leaving: 50 or more, or Group H. Source: IBC 1010.1.2.1, second-hand. */
-export function swingsWithEgressByLoad(
-  group: FactValue<'occupancyGroup'>,
-  people: Qty<'people'>,
-  basis: CodeBasis,
-): boolean {
-  return (
-    group.startsWith('H-') || people >= limitValue('swingWithEgressLoad', basis, 'swingsWithEgressByLoad')
-  );
-}

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { qty } from '../units/quantity.ts';
-import { limitingStrength, magnetHoldingLbf, type StrengthValues, strengthMembers } from './strength.ts';
+import { limitingStrength, type StrengthValues, strengthMembers } from './strength.ts';
 
 const officeDoor: StrengthValues = {
   latch: 'bored',
@@ -121,17 +120,5 @@ test('the members are listed with their source, and a device with its own latch 
     'device',
     'frame',
     'doorEdge',
-  ]);
-});
-
-test('a magnet loses force with voltage', () => {
-  const force = (volts: number) =>
-    magnetHoldingLbf(qty(1200, 'lbf'), qty(24, 'V'), qty(volts, 'V')).map(Math.round);
-  expect([force(24), force(27), force(21.6), force(19.2), force(0)]).toEqual([
-    [1200, 1200],
-    [1200, 1200],
-    [972, 1080],
-    [768, 960],
-    [0, 0],
   ]);
 });

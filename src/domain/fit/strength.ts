@@ -203,13 +203,3 @@ export function strengthMembers(id: DeviceId, values: StrengthValues): StrengthE
   members.push(member('doorEdge', doorEdgeTerm(values, 0), doorEdgeTerm(values, 1), edgeSays));
   return { ...limitingStrength(id, values), members, willNotHold: latch === 0 };
 }
-
-/**
- * Holding force of an electromagnet fed below its rated voltage, as a band: rated × ratio² to rated × ratio.
- * Valid from half the rated voltage up to 100 %; above that the rating stands. Estimate, common practice, no
- * source. The full rating needs a floating, clean, centered armature as well.
- */
-export function magnetHoldingLbf(ratedLbf: Qty<'lbf'>, rated: Qty<'V'>, atLock: Qty<'V'>): Band {
-  const ratio = Math.min(1, Math.max(0, atLock / rated));
-  return [ratedLbf * ratio * ratio, ratedLbf * ratio];
-}

@@ -1,4 +1,4 @@
-import { gradeWords, scorePartWords, stateWords } from '../decide/words.ts';
+import { scorePartWords, stateWords } from '../decide/words.ts';
 import { scoreParts } from '../model/project.ts';
 import { conditions } from '../simulate/conditions.ts';
 import { scorePartMeans } from '../project/weightsMean.ts';
@@ -34,9 +34,6 @@ export const glossary: readonly TermGroup[] = [
   { id: 'command', name: 'What the buttons do', terms: sorted(commandTerms) },
   { id: 'edit', name: 'What one step changes', terms: sorted(Object.values(editTerms)) },
 ];
-
-/** Words of grades that the glossary must explain; the test holds them against it. */
-export const gradeTermsExplained = [gradeWords.must, gradeWords.should] as const;
 
 /** What the engine leaves to people, said where anybody can find it. */
 export const notDecided: readonly string[] = [

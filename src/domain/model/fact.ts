@@ -40,7 +40,3 @@ const shape = Object.fromEntries(
 
 /** Loose: a fact written by a newer version is carried along, never dropped. */
 export const factsSchema = z.looseObject(shape);
-
-export const known = <T>(value: T): Fact<T> => ({ is: 'known', value });
-export const assumed = <T>(value: T, from: string): Fact<T> => ({ is: 'assumed', value, from });
-export const unknown: Fact<never> = { is: 'unknown' };

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { defaultBasis } from '../codes/basis.ts';
 import { decide } from '../decide/decide.ts';
 import { valueIn } from '../decide/factView.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project, Space } from '../model/project.ts';

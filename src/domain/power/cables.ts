@@ -27,7 +27,6 @@ interface CableUse {
   readonly longestFt: number | null;
 }
 export type CableId = keyof typeof cableUses;
-export const cableIds = Object.keys(cableUses) as readonly CableId[];
 
 /** Cables of one use at an opening. */
 export interface Cable {

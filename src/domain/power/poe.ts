@@ -8,11 +8,6 @@ import type { Demand } from './demand.ts';
  */
 export const poeLeftW = { af: 3, at: 9 } as const;
 export type PoePort = keyof typeof poeLeftW;
-export const poePortWords: Readonly<Record<PoePort, string>> = {
-  af: 'a port of 15.4 W (802.3af)',
-  at: 'a port of 30 W (802.3at)',
-};
-
 export interface PoeState {
   readonly demand: Demand;
   /** All that the controller must pass on at once: standing, released, and the start of the lock. */

@@ -4,7 +4,7 @@ import { decideAll } from '../decide/decide.ts';
 import { whereFired } from '../manual/whereFired.ts';
 import { importEdits } from '../import/csv.ts';
 import { importRows } from '../testing/tables.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { type Project, openingsInOrder } from '../model/project.ts';
 import { amendmentTouches, emptyAmendment, readAmendment } from './amendments.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { isForbiddenByHand } from '../decide/byHand.ts';
 import { decide } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { verdictOn, withVerdict } from '../testing/verdicts.ts';

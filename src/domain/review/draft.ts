@@ -4,7 +4,7 @@ import { inSequence, type VerdictKind } from '../model/verdict.ts';
 import { counted } from '../text/counted.ts';
 import { isForbiddenByHand } from '../decide/byHand.ts';
 import { whyNoApproval } from './approvable.ts';
-import { isDay, isName, isReason, isReference, isRole } from './says.ts';
+import { isDay, isName, isReason, isReference } from './says.ts';
 import { reviewState } from './status.ts';
 import { isApproval, verdictSays } from './words.ts';
 
@@ -76,7 +76,7 @@ export function verdictProblems(draft: VerdictDraft, asked: Asked): VerdictProbl
     by: isName(draft.by)
       ? ''
       : 'Give the name a person can be found by; a verdict without one is no sign-off.',
-    role: isRole(draft.role)
+    role: isName(draft.role)
       ? ''
       : 'Give the role you sign in, such as plan reviewer or fire protection engineer.',
     firm: '',

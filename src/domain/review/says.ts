@@ -12,13 +12,10 @@ const wordsIn = (text: string) => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ??
 /** "xxx" and "....": one sign over and over says nothing. */
 const repeats = (text: string) => new Set(text.toLowerCase().match(/\p{L}/gu)).size < 2;
 
-/** A name a person can be found by; three letters, and no word that only fills the field. */
+/** A name a person can be found by, or a role such as "FPE"; three letters, and no word that only fills the field. */
 export function isName(text: string): boolean {
   return lettersIn(text) >= 3 && !repeats(text) && wordsIn(text).some((word) => !fillers.has(word));
 }
-
-/** A role such as "FPE" or "Plan reviewer". */
-export const isRole = isName;
 
 /** A reason somebody can act on: two words at least that say something, and eight letters. */
 export function isReason(text: string): boolean {

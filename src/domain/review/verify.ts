@@ -1,7 +1,7 @@
 import type { Project } from '../model/project.ts';
 import { inSequence, type Verdict } from '../model/verdict.ts';
 import { counted } from '../text/counted.ts';
-import { rootText, sealedText } from './log.ts';
+import { sealedText } from './log.ts';
 import { verdictSays } from './words.ts';
 
 export type SealState =
@@ -41,7 +41,6 @@ export interface Proofs {
 export function textsToHash({ verdicts }: Pick<Project, 'verdicts'>): ReadonlyMap<string, string> {
   return new Map(Object.values(verdicts).map((one) => [one.id, sealedText(one)]));
 }
-export const rootToHash = ({ verdicts }: Pick<Project, 'verdicts'>): string => rootText(verdicts);
 
 /** Name of an entry a person finds again: "Entry 4 (Approved by J. Reviewer, 2026-03-09)". */
 export function entryName({ sequence, verdict, by, on }: Verdict): string {

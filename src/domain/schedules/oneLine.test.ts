@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
 import { decide } from '../decide/decide.ts';
 import { candidates } from '../devices/candidates.ts';
-import { unknown } from '../model/fact.ts';
+import { unknown } from '../testing/facts.ts';
 import type { FactValues } from '../model/fields.ts';
 import type { Arrangement } from '../arrangement/arrangement.ts';
 import { arrange } from '../decide/whatHappens.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
-import { type Facts, known } from '../model/fact.ts';
+import { type Facts } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Project } from '../model/project.ts';
 import { openingColumns, scheduleRows } from './openings.ts';

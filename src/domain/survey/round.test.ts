@@ -5,7 +5,7 @@ import { officeDoor, officeProject } from '../../../scripts/proof/officeDoor.ts'
 import { roundTheDoor } from '../../../scripts/proof/roundInterview.ts';
 import { controlledOffice, usualOffice } from '../../../scripts/proof/usualOffice.ts';
 import { decide } from '../decide/decide.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { type FactKey, factKeys, factSchemas, type FactValues, fieldInfo } from '../model/fields.ts';
 import type { Opening } from '../model/project.ts';
 import { orderState } from '../schedules/forOrder.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readFact } from './readFact.ts';
-import { known, unknown } from '../model/fact.ts';
+import { known, unknown } from '../testing/facts.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
 import {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { officeDoor, officeProject } from '../../../scripts/proof/officeDoor.ts';
 import { applyEdits } from '../commands/command.ts';
 import { decide, decideAll } from '../decide/decide.ts';
-import { known, unknown } from '../model/fact.ts';
+import { known, unknown } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { atTheDoor } from './atTheDoor.ts';

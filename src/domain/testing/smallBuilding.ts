@@ -1,5 +1,5 @@
 import type { CodeBasis } from '../codes/basis.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project, Space } from '../model/project.ts';

@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import { aProject } from '../testing/arbitraries.ts';
 import { openProjectData, openProjectText, saveProjectText } from './file.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../../domain/decide/decide.ts';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { openingColumns, scheduleRows } from '../../domain/schedules/openings.ts';
 import { harmless, withoutGuard } from '../../domain/text/formulaGuard.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../../domain/decide/decide.ts';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import { legendSheet } from './legendSheet.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { verdictOn, withVerdict } from '../../domain/testing/verdicts.ts';
 import { decide } from '../../domain/decide/decide.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';

@@ -1,6 +1,6 @@
 import { screen, within } from '@testing-library/react';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../../domain/model/newProject.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { show } from '../../../tests/screens/show.tsx';

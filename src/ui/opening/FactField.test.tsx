@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
-import { assumed, known, unknown } from '../../domain/model/fact.ts';
+import { assumed, known, unknown } from '../../domain/testing/facts.ts';
 import { AppContext } from '../context.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { FactField } from './FactField.tsx';

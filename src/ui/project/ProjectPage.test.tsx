@@ -1,7 +1,7 @@
 import { act, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
-import { countingIds, steppingClock } from '../../app/clock.ts';
+import { countingIds, steppingClock } from '../../app/testing/clock.ts';
 import { createPreferences } from '../../app/preferences.ts';
 import { createApp } from '../../app/session.ts';
 import { newProject } from '../../domain/model/newProject.ts';

@@ -1,7 +1,7 @@
 import { screen, within } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { inSequence } from '../../domain/model/verdict.ts';
 import ReviewPage from './ReviewPage.tsx';
 

@@ -1,6 +1,6 @@
 import { screen } from '@testing-library/react';
 import { expect, test } from 'vitest';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { NewOpening } from './NewOpening.tsx';
 

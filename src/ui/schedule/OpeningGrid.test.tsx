@@ -1,6 +1,6 @@
 import { fireEvent, screen } from '@testing-library/react';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { useApp } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { projectOf } from '../../../tests/screens/show.tsx';
 import { decide } from '../../domain/decide/decide.ts';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { Sight, Verdict } from '../../domain/model/verdict.ts';
 import { reviewStateWords } from '../../domain/review/words.ts';

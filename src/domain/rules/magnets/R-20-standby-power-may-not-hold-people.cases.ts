@@ -1,7 +1,7 @@
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases } from '../rule.ts';
-import { oneOfEachMagnet } from './magnets.ts';
+import { oneOfEachMagnet } from './given.ts';
 
 const room = { egressRole: 'exitAccess' } as const;
 

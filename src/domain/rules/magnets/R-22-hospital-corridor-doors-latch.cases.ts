@@ -1,7 +1,7 @@
 import { onEach } from '../onEach.ts';
 import { type CaseRow, cases } from '../rule.ts';
 import { without } from '../without.ts';
-import { oneOfEachMagnet } from './magnets.ts';
+import { oneOfEachMagnet } from './given.ts';
 
 const ward = {
   occupancyGroup: 'I-2',

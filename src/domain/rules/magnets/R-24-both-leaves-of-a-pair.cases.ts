@@ -1,6 +1,6 @@
 import { onEach } from '../onEach.ts';
 import { cases } from '../rule.ts';
-import { oneOfEachMagnet } from './magnets.ts';
+import { oneOfEachMagnet } from './given.ts';
 
 const pair = { doorType: 'pair', inactiveBolts: 'manualFlush' } as const;
 

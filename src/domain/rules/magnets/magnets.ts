@@ -2,9 +2,3 @@ import type { DeviceId } from '../../devices/devices.ts';
 
 /** Everything that holds the leaf by magnetism; the delayed magnet stands in another family. */
 export const magnetDevices: readonly DeviceId[] = ['magnet', 'shearMagnet', 'delayedMagnet'];
-/** One candidate of each, for cases. */
-export const oneOfEachMagnet = [
-  'magnet/safe/sensor',
-  'shearMagnet/safe/doorSwitch',
-  'delayedMagnet/safe/delayed',
-];

@@ -1,4 +1,4 @@
-import { oneOfEachMagnet } from '../magnets/magnets.ts';
+import { oneOfEachMagnet } from '../magnets/given.ts';
 import { onEach } from '../onEach.ts';
 import { doing } from '../doing.ts';
 import { cases } from '../rule.ts';

@@ -1,5 +1,5 @@
 import { cases, type CaseRow } from '../rule.ts';
-import { electricalRoomCases } from './electricalRooms.ts';
+import { electricalRoomCases } from './electricalRoomCases.ts';
 
 const room = {
   doorType: 'single',
