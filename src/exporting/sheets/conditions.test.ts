@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '../../domain/decide/decide.ts';
-import { known } from '../../domain/model/fact.ts';
+import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { Verdict } from '../../domain/model/verdict.ts';
