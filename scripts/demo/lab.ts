@@ -108,8 +108,6 @@ export const labDoors: readonly DoorRow[] = [
     from: 'corridor5',
     to: 'data',
     facts: door(ratedRoom, {
-      controlledDoorsOnPath: 0,
-      clinicalArea: 'none',
       roomUse: 'serverRoom',
       securityNeed: 'high',
       handing: 'RHR',

@@ -57,8 +57,6 @@ export const officeDoors: readonly DoorRow[] = [
     from: 'corridor2',
     to: 'suite',
     facts: door(frameless, {
-      controlledDoorsOnPath: 0,
-      clinicalArea: 'none',
       swingsWithEgress: true,
       handing: 'RHR',
       occupantLoad: 30,

@@ -149,8 +149,6 @@ export const schoolDoors: readonly DoorRow[] = [
     from: 'corridor4',
     to: 'court4',
     facts: door(woodOffice, {
-      controlledDoorsOnPath: 0,
-      clinicalArea: 'none',
       occupancyGroup: 'A-3',
       roomUse: 'courtroom',
       doorType: 'pair',

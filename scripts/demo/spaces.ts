@@ -28,6 +28,7 @@ export const demoSpaces: readonly SpaceRow[] = [
   space('vestibule', 'Entrance vestibule', '1', 'lobby', 'public', 5),
   space('lobby', 'Main lobby', '1', 'lobby', 'public', 80),
   space('cafe', 'Café', '1', 'room', 'public', 60, used('assemblyTables', 900, 45)),
+  space('cafeKitchen', 'Café kitchen', '1', 'room', 'staff', 4),
   space('hall', 'Assembly hall', '1', 'room', 'public', 240, used('assemblyChairs', 1680, 60)),
   space('corridor1', 'Corridor, ground floor', '1', 'corridor', 'general', 10),
   space('guard', 'Security desk', '1', 'room', 'restricted', 3, used('business', 380, 20)),

@@ -8,11 +8,13 @@ import type { Decision } from '../../src/domain/decide/decision.ts';
 import { silentDefaults } from '../../src/domain/decide/defaults.ts';
 import { valueIn } from '../../src/domain/decide/factView.ts';
 import { answered, outcome } from '../../src/domain/decide/whatMatters.ts';
+import { NO } from '../../src/domain/logic/verdict.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { factKeys } from '../../src/domain/model/fields.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
-import { isRelevant } from '../../src/domain/survey/relevance.ts';
+import { isRelevant, sense } from '../../src/domain/survey/relevance.ts';
 import { missingForOrder } from '../../src/domain/schedules/forOrder.ts';
+import { missingKeys } from '../../src/domain/schedules/missing.ts';
 import { wholeSignature } from '../../src/domain/schedules/signature.ts';
 import { runs } from './effort.ts';
 import { heardOnlyWhenRecorded } from './onlyWhenRecorded.ts';
@@ -44,14 +46,13 @@ const inAnyOrder = factKeys.filter((key) => !heardOnlyWhenRecorded.has(key) && !
 
 /**
  * Requests, needs and approvals are brought forward by somebody and found by no survey: until one is recorded there is
- * none. What the plan says of a load stands until somebody counts. Which way people leave is not among what is asked yet.
+ * none. What the plan says of a load stands until somebody counts.
  */
 const broughtForward = new Set<FactKey>([
   ...supposed,
   'clinicalNeed',
   'fieldModificationApproved',
   'occupantLoad',
-  'exitDirection',
 ]);
 
 test('no fact that makes sense at a settled opening and was never asked changes what it comes to', () => {
@@ -82,6 +83,27 @@ test('no fact that makes sense at a settled opening and was never asked changes 
   }
   expect([...wrong]).toEqual([]);
   expect(trials).toBeGreaterThan(500);
+}, 120_000);
+
+test('what an opening waits for is a question that makes sense there', () => {
+  const chance = seeded(11);
+  const openings: readonly (readonly [Project, Opening])[] = [
+    ...Object.values(demo.openings).map((opening) => [demo, opening] as const),
+    ...some(caseSurveys, runs(150, 600), 20261202).map((survey, index) => openingOf(survey, String(index))),
+  ];
+  const wrong = new Set<string>();
+  let asked = 0;
+  for (const [project, full] of openings) {
+    const facts = Object.fromEntries(Object.entries(full.facts).filter(() => chance() > 0.2));
+    const opening: Opening = { ...full, facts };
+    const decision = decide(project, opening);
+    for (const key of missingKeys(project, opening, decision)) {
+      asked++;
+      if (sense(key, decision.slots, project.basis) === NO) wrong.add(`${key} at ${opening.mark}`);
+    }
+  }
+  expect([...wrong]).toEqual([]);
+  expect(asked).toBeGreaterThan(500);
 }, 120_000);
 
 describe('however the answers come', () => {

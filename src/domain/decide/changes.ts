@@ -13,6 +13,8 @@ export interface Change {
   readonly effort: number;
   /** What becomes so with it: a leaf that gets an exit device has a push bar. */
   readonly also: Readonly<Partial<Record<FactKey, Value>>>;
+  /** The one answer it may take the place of; any other where it is not said. */
+  readonly from?: Value;
 }
 
 const change = (
@@ -131,6 +133,16 @@ export const possibleChanges: readonly Change[] = [
     6,
     'A new labeled inactive leaf made with strike cutout and raceway, where its listing includes one.',
   ),
+  {
+    ...change(
+      'doorType',
+      'single',
+      'doorSupplier',
+      7,
+      'A leaf that swings one way, in a frame with a stop, in place of the double-acting one.',
+    ),
+    from: 'doubleActing',
+  },
   change('headerRoom', true, 'doorSupplier', 6, 'Header at least 1-3/4 in deep inside.'),
   change('glassRails', 'both', 'doorSupplier', 6, 'Full-width rails top and bottom on the glass leaf.'),
   change('fireAlarm', true, 'fireAlarm', 8, 'Fire alarm system in the building, connected to the lock.'),

@@ -42,11 +42,12 @@ function smallestChange(
   const reads = because.map((step) => new Set<FactKey>(surveyedFacts(step.clause.when)));
   const swings = decision.slots[slotOf('isSwinging')] !== false;
   const useful = possibleChanges.filter(
-    ({ fact, value }) =>
+    ({ fact, value, from }) =>
       reads.some((facts) => facts.has(fact)) &&
       // The plan overrules what would be entered here.
       !isFromPlan(decision.assumed.get(fact)) &&
       valueIn(decision.slots, fact) !== value &&
+      (from === undefined || valueIn(decision.slots, fact) === from) &&
       (swings || !onSwingingLeaf.has(fact)),
   );
   // What forbids goes on forbidding until a fact it reads is another.

@@ -120,6 +120,15 @@ export const panicTriggers = {
 const mayBeResidential = is('occupancyGroup', 'R-1', 'R-2', 'R-3', 'R-4', 'I-1.1', 'I-4');
 const residentialSystem = is('sprinklerKind', 'nfpa13R', 'nfpa13D');
 
+/**
+ * Doors that people may come to from both sides to leave. The door of a room is left by whoever is in the room, an exit
+ * door by whoever is in the building: there nobody is asked which way.
+ */
+export const mayBeLeftBothWays = any(
+  is('egressRole', 'crossCorridor', 'horizontalExit', 'exteriorSpace', 'egressCourt', 'convenience'),
+  all(is('egressRole', 'exitAccess'), is('roomUse', 'corridor', 'lobby')),
+);
+
 /** The same wherever a lock is put on the leaf, whatever hangs there today: what the choice brings counts, not the survey. */
 const panicWithLock = any(
   ...Object.values(panicSpaces),
@@ -155,28 +164,17 @@ const definitions: Record<DerivedKey, Condition> = {
     yes('sprinklered'),
     not(any(all(mayBeResidential, residentialSystem), all(isKnown('sprinklerKind'), residentialSystem))),
   ),
-  // A door across a corridor and a horizontal exit are asked about; elsewhere two ways of leaving count where somebody
-  // says so. A double-egress pair has a leaf for each way, a lobby with its own exit needs no other, and a door into a
-  // stair has its own rules.
+  // A double-egress pair has a leaf for each way, a lobby with its own exit needs no other, and a door into a stair has
+  // its own rules. Where nobody is asked, two ways of leaving count once somebody says so.
   peopleOnLockedSide: any(
     all(is('egressRole', 'elevatorLobby'), no('lobbyHasOtherExit')),
     all(
       is('exitDirection', 'both'),
       any(
-        is('egressRole', 'crossCorridor', 'horizontalExit'),
+        mayBeLeftBothWays,
         all(
           isKnown('exitDirection'),
-          is(
-            'egressRole',
-            'exitAccess',
-            'exteriorExit',
-            'exteriorSpace',
-            'egressCourt',
-            'dischargeGate',
-            'stairDischarge',
-            'roofDoor',
-            'convenience',
-          ),
+          is('egressRole', 'exitAccess', 'exteriorExit', 'dischargeGate', 'stairDischarge', 'roofDoor'),
         ),
       ),
       not(is('doorType', 'doubleEgressPair')),

@@ -367,7 +367,7 @@ export const factSchemas = {
   leafPrepared: yesNo({
     label: 'Labeled leaf made for the lock',
     group: 'fire',
-    ask: 'Was the labeled leaf made with the preparation for the lock or bar that is wanted?',
+    ask: 'Was the leaf made with the preparation for the wanted lock or bar (a labeled leaf: under its label)?',
   }),
   inactiveLeafPrepared: yesNo({
     label: 'Labeled inactive leaf made for a strike',

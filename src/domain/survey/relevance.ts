@@ -1,8 +1,10 @@
 import type { CodeBasis } from '../codes/basis.ts';
+import { mayBeLeftBothWays } from '../logic/derived.ts';
 import { compile, type Slots } from '../logic/compile.ts';
 import { all, any, type Condition, is, no, not, over, yes } from '../logic/condition.ts';
-import { YES } from '../logic/verdict.ts';
+import { type Verdict, YES } from '../logic/verdict.ts';
 import type { FactKey } from '../model/fields.ts';
+import { healthCare } from '../rules/special/conditions.ts';
 
 /** When a question makes sense at all; a key that is not named always does. */
 const pair = yes('isPair');
@@ -15,10 +17,9 @@ const electrical = is(
   'batteryRoom',
   'modularDataCenter',
 );
-const healthCare = any(
-  yes('groupI'),
-  is('occupancyGroup', 'R-4'),
-  is('roomUse', 'patientRoom', 'patientUnit', 'memoryCare'),
+const keptIn = any(
+  yes('wishControlledEgress'),
+  is('clinicalNeed', 'containment', 'securityThreat', 'protection'),
 );
 const dwelling = is('roomUse', 'dwellingEntrance', 'dwellingBedroom', 'unitBalcony');
 const sensorLikely = not(is('readerSides', 'none'));
@@ -60,29 +61,30 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   fireLabel: any(yes('fireRated'), wallAsksForLabel),
   frameLabelMin: yes('fireRated'),
   framePrepared: yes('fireRated'),
-  leafPrepared: yes('fireRated'),
+  leafPrepared: any(yes('fireRated'), is('workStatus', 'existing', 'altered')),
   inactiveLeafPrepared: all(yes('fireRated'), pair),
   fieldModificationApproved: all(
     yes('fireRated'),
     any(no('framePrepared'), no('leafPrepared'), no('inactiveLeafPrepared'), no('leafRaceway')),
     not(is('workStatus', 'new')),
   ),
+  exitDirection: any(mayBeLeftBothWays, is('egressRole', 'stairEntry', 'elevatorLobby')),
   stairLockWanted: is('egressRole', 'stairEntry'),
   stairStories: stair,
   stairReleasePoint: any(yes('stairSideToLock'), yes('floorSideToLock')),
   selectedReentry: stair,
   singleExitStair: stair,
-  reentryFloorTraps: yes('stairSideToLock'),
+  reentryFloorTraps: is('egressRole', 'stairEntry'),
   roofUse: is('egressRole', 'roofDoor'),
   lobbyHasOtherExit: is('egressRole', 'elevatorLobby'),
   safeDispersalArea: is('egressRole', 'dischargeGate', 'egressCourt'),
   poolBarrierGate: is('doorType', 'gateSwing', 'gateSlide'),
-  delayedDoorsOnPath: yes('wishDelayedEgress'),
+  delayedDoorsOnPath: any(keptIn, yes('wishDelayedEgress')),
   wishDelay30s: yes('wishDelayedEgress'),
   wishNoDelaySign: yes('wishDelayedEgress'),
   delay30sApproved: yes('wishDelay30s'),
   wishControlledEgress: any(healthCare, is('roomUse', 'dayCare', 'detention')),
-  controlledDoorsOnPath: yes('wishControlledEgress'),
+  controlledDoorsOnPath: any(keptIn, all(healthCare, yes('wishDelayedEgress'))),
   interlockHoldsEgress: yes('wishInterlock'),
   seriesSpacingIn: yes('doorsInSeries'),
   equipmentAmps: electrical,
@@ -109,13 +111,18 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   suiteDoor: healthCare,
   breakaway: is('doorType', 'slidingAutomatic'),
   sensorTrippable: sensorLikely,
-  frameConduit: yes('frameGrouted'),
+  frameConduit: any(yes('frameGrouted'), is('wallConstruction', 'masonry')),
   hardwareForceLbf: yes('accessibleRoute'),
   exitSign: any(is('egressRole', 'sealedOff', 'noOccupiedSpace', 'convenience'), over('occupantLoad', 0)),
 };
 
+/** Whether a question makes sense at this opening, as far as is known there. */
+export function sense(key: FactKey, slots: Slots, basis: CodeBasis): Verdict {
+  const condition = relevance[key];
+  return condition === undefined ? YES : compile(condition, basis, 'survey')(slots);
+}
+
 /** Whether a question should be put at this opening: it makes sense, or it already has an answer. */
 export function isRelevant(key: FactKey, slots: Slots, basis: CodeBasis, hasValue: boolean): boolean {
-  const condition = relevance[key];
-  return hasValue || condition === undefined || compile(condition, basis, 'survey')(slots) === YES;
+  return hasValue || sense(key, slots, basis) === YES;
 }

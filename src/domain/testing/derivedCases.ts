@@ -113,7 +113,21 @@ export const derivedCases: readonly DerivedCase[] = [
     'no',
   ],
   ['peopleOnLockedSide', { egressRole: 'crossCorridor', doorType: 'single' }, 'unknown'],
-  ['peopleOnLockedSide', { egressRole: 'exitAccess', doorType: 'single' }, 'no'],
+  ...each('peopleOnLockedSide', 'egressRole', ['exteriorSpace', 'egressCourt', 'convenience'], 'unknown', {
+    doorType: 'single',
+  }),
+  ...each('peopleOnLockedSide', 'roomUse', ['corridor', 'lobby'], 'unknown', {
+    egressRole: 'exitAccess',
+    doorType: 'single',
+  }),
+  ['peopleOnLockedSide', { egressRole: 'exitAccess', roomUse: 'office', doorType: 'single' }, 'no'],
+  ...each(
+    'peopleOnLockedSide',
+    'egressRole',
+    ['exteriorExit', 'dischargeGate', 'stairDischarge', 'roofDoor'],
+    'no',
+    { doorType: 'single', roomUse: 'lobby' },
+  ),
 
   ...each('groupA', 'occupancyGroup', ['A-1', 'A-2', 'A-3', 'A-4', 'A-5'], 'yes'),
   ...each('groupE', 'occupancyGroup', ['E'], 'yes'),

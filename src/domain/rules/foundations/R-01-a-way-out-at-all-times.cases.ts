@@ -11,19 +11,32 @@ const noRelease = [
 
 const across = { egressRole: 'crossCorridor', exitDirection: 'both', doorType: 'single' } as const;
 
+/** One of each device beside which, or as which, a lock stays on the leaf. */
+const staysBeside = [
+  'mechanicalLock/none/free',
+  'delayedExitDevice/safe/delayed',
+  'delayedMagnet/safe/delayed',
+  'magnet/safe/controlled',
+  'shearMagnet/safe/sensor',
+  'boltSolenoid/safe/doorSwitch',
+  'boltMotor/safe/lobby',
+];
+
 export const R01Cases = cases(
-  ...onEach(
-    [
-      'mechanicalLock/none/free',
-      'delayedExitDevice/safe/delayed',
-      'magnet/safe/controlled',
-      'boltMotor/safe/lobby',
-    ],
-    'both ways, function not surveyed',
-    across,
-    'yes',
-    { clause: 'c', does: ['passageFunction'] },
-  ),
+  ...onEach(staysBeside, 'both ways, function not surveyed', across, 'yes', {
+    clause: 'c',
+    does: ['passageFunction'],
+  }),
+  ...onEach(staysBeside, 'both ways, storeroom lock', { ...across, lockFunction: 'storeroom' }, 'yes', {
+    clause: 'f',
+    does: 'signOff must',
+  }),
+  [
+    'keyed inside, judged as a key lock',
+    { ...across, lockFunction: 'storeroom' },
+    'no',
+    { clause: 'f', on: 'mechanicalLock/none/keyInside' },
+  ],
   ...onEach(
     ['mechanicalLock/none/keyInside', 'mortiseLock/safe/controlled', 'noLock/none/free'],
     'both ways, not meant',
@@ -167,10 +180,24 @@ export const R01Cases = cases(
   ],
   [
     'room door, direction not known',
-    { egressRole: 'exitAccess', doorType: 'single' },
+    { egressRole: 'exitAccess', roomUse: 'office', doorType: 'single' },
     'no',
     { clause: 'b', on: 'mortiseLock/secure/free' },
   ],
+  [
+    'corridor left through a door, direction not known',
+    { egressRole: 'exitAccess', roomUse: 'corridor', doorType: 'single' },
+    'unknown',
+    { clause: 'b', on: 'mortiseLock/secure/free' },
+  ],
+  ...(['horizontalExit', 'elevatorLobby'] as const).map(
+    (egressRole): CaseRow => [
+      `both ways, ${egressRole} is judged by its own rule`,
+      { ...across, egressRole, lobbyHasOtherExit: false },
+      'no',
+      { clause: 'b', on: 'mortiseLock/secure/free' },
+    ],
+  ),
   [
     'a leaf for each way',
     { ...across, doorType: 'doubleEgressPair' },

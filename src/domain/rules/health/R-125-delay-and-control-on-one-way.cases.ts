@@ -1,5 +1,5 @@
 import { onEach } from '../onEach.ts';
-import { cases } from '../rule.ts';
+import { type CaseRow, cases } from '../rule.ts';
 
 const free = 'mortiseLock/secure/free';
 
@@ -12,6 +12,28 @@ export const R125Cases = cases(
   ],
   ['none', { controlledDoorsOnPath: 0 }, 'no', { clause: 'a', on: 'delayedMagnet/safe/delayed' }],
   ['number not known', {}, 'unknown', { clause: 'a', on: 'delayedMagnet/safe/delayed' }],
+  ...(
+    [
+      { occupancyGroup: 'I-1.1', roomUse: 'corridor' },
+      { occupancyGroup: 'R-4', roomUse: 'corridor' },
+      { occupancyGroup: 'B', roomUse: 'patientRoom' },
+      { occupancyGroup: 'B', roomUse: 'patientUnit' },
+      { occupancyGroup: 'B', roomUse: 'memoryCare' },
+    ] as const
+  ).map(
+    (facts): CaseRow => [
+      `number not known, ${facts.roomUse} in ${facts.occupancyGroup}`,
+      facts,
+      'unknown',
+      { clause: 'a', on: 'delayedMagnet/safe/delayed' },
+    ],
+  ),
+  [
+    'apartment house, where nobody is kept in',
+    { occupancyGroup: 'R-2', roomUse: 'corridor' },
+    'no',
+    { clause: 'a', on: 'delayedMagnet/safe/delayed' },
+  ],
   ['a free lever', { controlledDoorsOnPath: 1 }, 'no', { clause: 'a', on: free }],
   ...onEach(
     ['magnet/safe/controlled', 'mortiseLock/secure/clinical'],

@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { atLeast } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
+import { ofCare } from '../special/conditions.ts';
 
 export const R125 = defineRule({
   id: 'R-125',
@@ -15,7 +16,7 @@ export const R125 = defineRule({
       key: 'a',
       effect: 'signOff',
       grade: 'must',
-      when: atLeast('controlledDoorsOnPath', 1),
+      when: ofCare('controlledDoorsOnPath', atLeast('controlledDoorsOnPath', 1)),
       of: { release: ['delayed'] },
       says: 'There is a controlled door in the same egress path; a reviewer decides whether a delay may be added to it.',
     },

@@ -1,5 +1,5 @@
 import { onEach } from '../onEach.ts';
-import { cases } from '../rule.ts';
+import { type CaseRow, cases } from '../rule.ts';
 
 const path = { egressRole: 'exitAccess', othersLeaveThroughRoom: true, roomUse: 'office' } as const;
 
@@ -47,6 +47,22 @@ export const R127Cases = cases(
   ['nobody else leaves through it', notPath, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
   ['cabinet', cabinet, 'no', { clause: 'b', on: 'magnet/safe/sensor' }],
   ['not asked', { egressRole: 'exitAccess' }, 'unknown', { clause: 'b', on: 'magnet/safe/sensor' }],
+  ...onEach(['mortiseLock/secure/free', 'mechanicalLock/none/free'], 'direction not surveyed', path, 'yes', {
+    clause: 'd',
+    does: 'caution',
+  }),
+  ...onEach(['noLock/none/free', 'magnet/safe/sensor'], 'nothing that locks freely', path, 'no', 'd'),
+  ...(['towardSecure', 'both'] as const).map(
+    (exitDirection): CaseRow => [
+      `direction surveyed, ${exitDirection}`,
+      { ...path, exitDirection },
+      'no',
+      { clause: 'd', on: 'mortiseLock/secure/free' },
+    ],
+  ),
+  ['nobody else leaves through it', notPath, 'no', { clause: 'd', on: 'mortiseLock/secure/free' }],
+  ['cabinet', cabinet, 'no', { clause: 'd', on: 'mortiseLock/secure/free' }],
+  ['not asked', { egressRole: 'exitAccess' }, 'unknown', { clause: 'd', on: 'mortiseLock/secure/free' }],
   [
     'through a toilet room',
     { ...path, roomUse: 'multiToilet' },

@@ -1,5 +1,5 @@
 import { text, under } from '../../codes/sections.ts';
-import { all, is, yes } from '../../logic/condition.ts';
+import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
 const through = all(yes('isEgress'), yes('othersLeaveThroughRoom'));
@@ -39,6 +39,13 @@ export const R127 = defineRule({
       when: through,
       of: { release: ['sensor', 'doorSwitch', 'delayed', 'lobby'] },
       says: 'Others leave through this room; a reviewer confirms that the lock releases for their direction of travel.',
+    },
+    {
+      key: 'd',
+      effect: 'caution',
+      when: all(through, not(isKnown('exitDirection'))),
+      of: { release: ['free'], not: { family: ['none'] } },
+      says: 'Others leave through this room. Where they come in by this door, people leave through it both ways and a lock against entry stops them: survey the direction.',
     },
     {
       key: 'c',

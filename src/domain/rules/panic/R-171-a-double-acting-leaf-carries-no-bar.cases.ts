@@ -13,7 +13,7 @@ const on = 'boltSolenoid/safe/doorSwitch';
 
 export const R171Cases = cases(
   ...onEach([on, 'magnet/safe/sensor', 'mechanicalLock/none/free'], 'hall for 80', hall, 'yes', {
-    does: 'signOff must',
+    does: 'prohibit',
   }),
   ['push and pull', hall, 'no', { on: 'noLock/none/free' }],
   ['kitchen for 10', { ...hall, occupancyGroup: 'B', occupantLoad: 10 }, 'no', { on }],

@@ -8,6 +8,7 @@ import {
   keyInsideMeant,
   latchNeedsBarMeant,
   lockWithoutBarMeant,
+  oneOfEachLock,
 } from './panicCases.ts';
 
 const hall = {
@@ -98,12 +99,7 @@ export const R69Cases = cases(
     'yes',
     { ...atTrim, does: ['panicHardware'] },
   ],
-  ...devicesOf(
-    'a',
-    { ...hall, ...lever },
-    ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
-    keyInsideMeant,
-  ),
+  ...devicesOf('a', { ...hall, ...lever }, oneOfEachLock, ['noLock/none/free', ...keyInsideMeant]),
   ...inEach(
     [{ ...atRatedTrim, facts: { ...lever, fireRatingMin: 45 }, does: ['fireExitHardware'] }],
     [
@@ -119,12 +115,10 @@ export const R69Cases = cases(
   ),
   ['bar already there', { ...hall, ...bar, fireRatingMin: 45 }, 'no', atRatedTrim],
   ['unrated door is clause a', { ...hall, ...lever, ...unrated }, 'no', atRatedTrim],
-  ...devicesOf(
-    'b',
-    { ...hall, ...lever, fireRatingMin: 45 },
-    ['magnet/safe/doorSwitch', 'strikeRim/secure/free'],
-    keyInsideMeant,
-  ),
+  ...devicesOf('b', { ...hall, ...lever, fireRatingMin: 45 }, oneOfEachLock, [
+    'noLock/none/free',
+    ...keyInsideMeant,
+  ]),
   ...inEach([{ clause: 'c', on: 'mortiseLock/secure/free', does: 'prohibit' }], spaceRows),
   ...devicesOf('c', { ...hall, ...bar }, lockWithoutBarMeant, [
     ...behindBar,

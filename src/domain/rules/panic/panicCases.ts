@@ -64,6 +64,18 @@ export const latchNeedsBarMeant = [
   'mechanicalLock/none/free',
   'delayedMagnet/safe/delayed',
 ];
+/** One of each family that locks. */
+export const oneOfEachLock = [
+  'strikeRim/secure/free',
+  'magnet/safe/doorSwitch',
+  'boltMotor/safe/doorSwitch',
+  'mortiseLock/secure/free',
+  'exitTrim/secure/free',
+  'delayedExitDevice/safe/delayed',
+  'batteryLock/asIs/free',
+  'mechanicalLock/none/free',
+  'detentionLock/none/attended',
+];
 export const keyInsideMeant = ['mechanicalLock/none/keyInside', 'gateLock/secure/keyInside'];
 
 export interface At {

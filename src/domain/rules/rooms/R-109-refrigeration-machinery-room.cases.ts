@@ -1,4 +1,5 @@
 import { onEach } from '../onEach.ts';
+import { oneOfEachLock } from '../panic/panicCases.ts';
 import { type CaseRow, cases } from '../rule.ts';
 import { without } from '../without.ts';
 
@@ -12,6 +13,7 @@ const room = {
 } as const;
 
 export const R109Cases = cases(
+  ...onEach(oneOfEachLock, '1,001 ft²', room, 'yes', 'a'),
   ['1,001 ft²', room, 'yes', { clause: 'a', on: 'strikeRim/secure/free', does: ['panicHardware'] }],
   ['1,000 ft²', { ...room, roomAreaFt2: 1000 }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],
   ['office', { ...room, roomUse: 'office' }, 'no', { clause: 'a', on: 'strikeRim/secure/free' }],

@@ -24,6 +24,17 @@ export const R92Cases = cases(
   ['emergency department', { clinicalArea: 'emergency' }, 'yes', { clause: 'a', on }],
   ['psychiatric ward', { clinicalArea: 'psychiatric' }, 'no', { clause: 'a', on }],
   ['area not known', {}, 'unknown', { clause: 'a', on }],
+  ['area not known, hospital', { occupancyGroup: 'I-2', roomUse: 'office' }, 'unknown', { clause: 'a', on }],
+  ...(['patientRoom', 'patientUnit', 'memoryCare'] as const).map(
+    (roomUse): CaseRow => [
+      `area not known, ${roomUse}`,
+      { occupancyGroup: 'B', roomUse },
+      'unknown',
+      { clause: 'a', on },
+    ],
+  ),
+  ['area not known, care home', { occupancyGroup: 'R-4', roomUse: 'other' }, 'unknown', { clause: 'a', on }],
+  ['office, nobody asks for an area', { occupancyGroup: 'B', roomUse: 'office' }, 'no', { clause: 'a', on }],
   ['a free lever', nursery, 'no', { clause: 'a', on: free }],
   ['nursery with system', nursery, 'yes', { clause: 'b', on, does: 'permit' }],
   ['nursery with system, both books', nursery, 'no', { clause: 'b', on, basis: { nfpa101: 2021 } }],
@@ -67,6 +78,24 @@ export const R92Cases = cases(
     ],
   ]),
   ...(['e', 'f'] as const).flatMap((clause): readonly CaseRow[] => [
+    [
+      'another area, patients who need protection',
+      { ...bare, clinicalArea: 'other', clinicalNeed: 'protection' },
+      'yes',
+      { clause, on, basis: both },
+    ],
+    [
+      'another area, patients contained for their care',
+      { ...bare, clinicalArea: 'other', clinicalNeed: 'containment' },
+      'no',
+      { clause, on, basis: both },
+    ],
+    [
+      'another area, need not on record',
+      { ...bare, clinicalArea: 'other' },
+      'no',
+      { clause, on, basis: both },
+    ],
     ['NFPA 101 alone', bare, 'yes', { clause, on, basis: { ibc: null, nfpa101: 2021 } }],
     ['IBC alone', bare, 'no', { clause, on }],
     ['psychiatric ward', { ...bare, clinicalArea: 'psychiatric' }, 'no', { clause, on, basis: both }],

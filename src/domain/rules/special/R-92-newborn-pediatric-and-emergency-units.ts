@@ -1,7 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, is, nfpa101, no, not } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
-import { abductionExcuse, protectiveUnit } from './conditions.ts';
+import { abductionExcuse, ofCare, protectiveUnit } from './conditions.ts';
 
 export const R92 = defineRule({
   id: 'R-92',
@@ -17,7 +17,7 @@ export const R92 = defineRule({
       key: 'a',
       effect: 'signOff',
       grade: 'must',
-      when: is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency'),
+      when: ofCare('clinicalArea', is('clinicalArea', 'nurseryObstetric', 'pediatric', 'emergency')),
       of: { release: ['controlled', 'clinical', 'delayed'] },
       says: 'A reviewer chooses between controlled egress, a security-needs lock and a delay with tags for this unit.',
     },

@@ -1,7 +1,20 @@
-import { all, any, ibc, is, isKnown, nfpa101, not, yes } from '../../logic/condition.ts';
+import { all, any, type Condition, ibc, is, isKnown, nfpa101, not, yes } from '../../logic/condition.ts';
+import type { FactKey } from '../../model/fields.ts';
 
 /** NFPA 101 is the only adopted book, so what it leaves open is not closed by the stricter IBC beside it. */
 export const nfpaAlone = all(nfpa101(), not(ibc()));
+
+/** Where people are cared for, so that questions about patients and their locked units make sense. */
+export const healthCare = any(
+  yes('groupI'),
+  is('occupancyGroup', 'R-4'),
+  is('roomUse', 'patientRoom', 'patientUnit', 'memoryCare'),
+);
+
+/** What is asked only where people are cared for; elsewhere it counts when somebody recorded it all the same. */
+export function ofCare(fact: FactKey, condition: Condition): Condition {
+  return all(any(healthCare, isKnown(fact)), condition);
+}
 
 /** IBC exception 2 to controlled egress: a listed child-abduction system in a hospital’s nursery or obstetric area. */
 export const abductionExcuse = all(

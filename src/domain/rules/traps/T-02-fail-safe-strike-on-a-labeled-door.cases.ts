@@ -5,7 +5,7 @@ export const T02Cases = cases(
   ['label painted over', { fireLabel: 'illegible' }, 'yes', { on: 'strikeMortise/safe/free' }],
   ['label removed', { fireLabel: 'removed' }, 'yes', { on: 'strikeMortise/safe/free' }],
   ['no label', { fireLabel: 'none' }, 'no', { on: 'strikeMortise/safe/free' }],
-  ['label not looked for', {}, 'unknown', { on: 'strikeMortise/safe/free' }],
+  ['label not looked for', {}, 'no', { on: 'strikeMortise/safe/free' }],
   ['a fail-secure strike may be listed', { fireLabel: 'seen' }, 'no', { on: 'strikeMortise/secure/free' }],
   ['a fail-safe lock keeps its latch', { fireLabel: 'seen' }, 'no', { on: 'mortiseLock/safe/free' }],
 );

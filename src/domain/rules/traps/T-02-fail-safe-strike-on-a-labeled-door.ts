@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { is } from '../../logic/condition.ts';
+import { all, is, isKnown } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
 export const T02 = defineRule({
@@ -13,7 +13,7 @@ export const T02 = defineRule({
   clauses: [
     {
       effect: 'prohibit',
-      when: is('fireLabel', 'seen', 'illegible', 'removed'),
+      when: all(isKnown('fireLabel'), is('fireLabel', 'seen', 'illegible', 'removed')),
       of: { family: ['strike'], failMode: ['safe'] },
       says: 'The door carries a fire label, and a fail-safe strike is never allowed on a labeled door.',
     },

@@ -24,12 +24,14 @@ const around = (clause: string, on?: string): readonly CaseRow[] => {
       at,
     ],
     ['switchgear room where gas was recorded', { ...room, roomUse: 'electricalRoom' }, 'yes', at],
-    [
-      'switchgear room, not asked',
-      without({ ...room, roomUse: 'electricalRoom' }, 'agentFlooded'),
-      'unknown',
-      at,
-    ],
+    ...(['electricalRoom', 'transformerVault', 'batteryRoom', 'equipment'] as const).map(
+      (roomUse): CaseRow => [
+        `${roomUse}, not asked`,
+        without({ ...room, roomUse }, 'agentFlooded'),
+        'unknown',
+        at,
+      ],
+    ),
     ['archive where gas was recorded', { ...room, roomUse: 'storage' }, 'yes', at],
     ['no such system', { ...room, agentFlooded: false }, 'no', at],
     ['office, not asked', without({ ...room, roomUse: 'office' }, 'agentFlooded'), 'no', at],
