@@ -1,4 +1,4 @@
-import { cases } from '../rule.ts';
+import { type CaseRow, cases } from '../rule.ts';
 
 export const B77Cases = cases(
   [
@@ -26,4 +26,41 @@ export const B77Cases = cases(
   ['hinges', { doorType: 'single', hinges: 'butt' }, 'no', { clause: 'b' }],
   ['slider', { doorType: 'slidingManual', hinges: 'track' }, 'no', { clause: 'b' }],
   ['hanging not seen', { doorType: 'single' }, 'unknown', { clause: 'b' }],
+  [
+    'leaf in a track',
+    { doorType: 'single', frameMaterial: 'track' },
+    'yes',
+    { clause: 'c', does: 'refuse frameMaterial' },
+  ],
+  ['slider in a track', { doorType: 'slidingManual', frameMaterial: 'track' }, 'no', { clause: 'c' }],
+  ['leaf in a steel frame', { doorType: 'single', frameMaterial: 'hollowMetal' }, 'no', { clause: 'c' }],
+  ['frame not known', { doorType: 'single' }, 'unknown', { clause: 'c' }],
+  ['door type not known', { frameMaterial: 'track' }, 'unknown', { clause: 'c' }],
+  ...(['hollowMetal', 'woodMineralCore', 'woodSolidCore', 'woodHollowCore'] as const).map(
+    (leafMaterial): CaseRow => [
+      `${leafMaterial} leaf without a frame`,
+      { doorType: 'single', frameMaterial: 'none', leafMaterial },
+      'yes',
+      { clause: 'd', does: 'refuse frameMaterial' },
+    ],
+  ),
+  [
+    'glass leaf without a frame',
+    { doorType: 'single', frameMaterial: 'none', leafMaterial: 'glassFrameless' },
+    'no',
+    { clause: 'd' },
+  ],
+  [
+    'steel leaf in a wood frame',
+    { doorType: 'single', frameMaterial: 'wood', leafMaterial: 'hollowMetal' },
+    'no',
+    { clause: 'd' },
+  ],
+  [
+    'slider',
+    { doorType: 'slidingManual', frameMaterial: 'none', leafMaterial: 'hollowMetal' },
+    'no',
+    { clause: 'd' },
+  ],
+  ['leaf not known', { doorType: 'single', frameMaterial: 'none' }, 'unknown', { clause: 'd' }],
 );

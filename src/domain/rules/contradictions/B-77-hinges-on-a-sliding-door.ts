@@ -30,5 +30,25 @@ export const B77 = defineRule({
       when: all(yes('isSwinging'), is('hinges', 'track')),
       says: 'A swinging door is entered as running on a track; check door type and hanging.',
     },
+    {
+      key: 'c',
+      effect: 'finding',
+      field: 'frameMaterial',
+      severity: 'refuse',
+      when: all(yes('isSwinging'), is('frameMaterial', 'track')),
+      says: 'A track is entered as the frame of a leaf that swings, and nothing is fitted to it; check frame and door type.',
+    },
+    {
+      key: 'd',
+      effect: 'finding',
+      field: 'frameMaterial',
+      severity: 'refuse',
+      when: all(
+        yes('isSwinging'),
+        is('frameMaterial', 'none'),
+        is('leafMaterial', 'hollowMetal', 'woodMineralCore', 'woodSolidCore', 'woodHollowCore'),
+      ),
+      says: 'Only a glass leaf hangs without a frame, and this one is {leafMaterial}; look at the frame again.',
+    },
   ],
 });
