@@ -51,7 +51,7 @@ export interface SessionSlice {
   readonly busy: boolean;
   /** Why there is only one copy of the work in this browser; '' while there are two. */
   readonly oneCopy: string;
-  /** Sentences the user must see until they are put away: what was migrated, set aside or refused. */
+  /** Sentences the user must see until they are dismissed: what was migrated, set aside or refused. */
   readonly notices: readonly Notice[];
   /** Typed into fields and no edits yet. */
   readonly drafts: readonly DeskDraft[];

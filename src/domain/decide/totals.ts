@@ -23,7 +23,7 @@ const inKey: Readonly<Record<keyof ScoreFacts, true>> = {
 };
 const keyParts = Object.keys(inKey) as readonly (keyof ScoreFacts)[];
 
-/** The totals of one kind of opening, with what they were reckoned from. Shared: nobody writes into it. */
+/** The totals of one kind of opening, with what they were computed from. Shared: nobody writes into it. */
 export interface Totals {
   readonly facts: ScoreFacts;
   /** By candidate index, in tenths of a point. */
@@ -50,7 +50,7 @@ export function totalsFor(facts: ScoreFacts, row: FitRow | undefined, weights: W
       remembered = new WeakMap();
       count = 0;
     }
-    totals = reckon(facts, row, weights);
+    totals = compute(facts, row, weights);
     branch.set(row, totals);
   }
   return totals;
@@ -62,7 +62,7 @@ function branchBelow(branch: Branch, answer: unknown): Branch {
   return below;
 }
 
-function reckon(facts: ScoreFacts, row: FitRow | undefined, weights: Weights): Totals {
+function compute(facts: ScoreFacts, row: FitRow | undefined, weights: Weights): Totals {
   const tenths = new Int32Array(candidates.length);
   const cellOf = (candidate: Candidate): Cell | undefined => row && fitCell(row, candidate.deviceId);
   scoreAll(facts, cellOf, weights, tenths);

@@ -23,7 +23,7 @@ export const stateWords: Record<DecisionState, { word: string; means: string }> 
   settled: {
     word: 'Settled',
     means:
-      'Nothing still unknown can change the arrangement, what is signed for or what is required. That is not a code review.',
+      'No missing information can change the arrangement, the signatures or the required items. This is not a code review.',
   },
   open: {
     word: 'Provisional',

@@ -11,10 +11,13 @@ export function findWords(typed: string): Found {
   const wanted = typed.trim().toLowerCase();
   const has = (...texts: readonly string[]) => texts.some((text) => text.toLowerCase().includes(wanted));
   const groups = glossary
-    .map((group) => ({ ...group, terms: group.terms.filter(({ term, says }) => has(term, says)) }))
+    .map((group) => ({
+      ...group,
+      terms: group.terms.filter(({ term, says, alsoCalled = '' }) => has(term, says, alsoCalled)),
+    }))
     .filter((group) => group.terms.length > 0);
-  const questions = surveyTerms.filter(({ label, ask, help, answers, explained }) =>
-    has(label, ask, help, ...answers, ...explained.flatMap(({ term, says }) => [term, says])),
+  const questions = surveyTerms.filter(({ label, ask, help, answers, alsoCalled, explained }) =>
+    has(label, ask, help, ...answers, ...alsoCalled, ...explained.flatMap(({ term, says }) => [term, says])),
   );
   return { groups, questions, nothing: groups.length + questions.length === 0 };
 }

@@ -8,7 +8,7 @@ import { editTerms, outcomeTerms, pageTerms, severityTerms, verdictTerms } from 
 import { own, type Term, type TermGroup } from './glossary/term.ts';
 
 export { type SurveyTerm, surveyTerms } from './glossary/survey.ts';
-export { origins, type Term, type TermGroup } from './glossary/term.ts';
+export { alsoCalledInWords, origins, type Term, type TermGroup } from './glossary/term.ts';
 
 const stateTerms: readonly Term[] = Object.values(stateWords).map(({ word, means }) => own(word, means));
 const scoreTerms: readonly Term[] = scoreParts.map((part) => own(scorePartWords[part], scorePartMeans[part]));

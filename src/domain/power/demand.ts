@@ -65,7 +65,7 @@ export interface Transfer {
 const delayedConductors = 10;
 const transferFt = 2;
 
-/** Parts that take current besides the lock, and the class each is reckoned as. */
+/** Parts that take current besides the lock, and the class each counts as. */
 const fedItems: readonly (readonly [ItemId, LoadClassId])[] = [
   ['reader', 'reader'],
   ['readerInside', 'reader'],

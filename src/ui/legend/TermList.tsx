@@ -1,4 +1,4 @@
-import { origins, type Term } from '../../domain/manual/glossary.ts';
+import { alsoCalledInWords, origins, type Term } from '../../domain/manual/glossary.ts';
 
 /** Words with what they mean and where they come from. */
 export function TermList({ terms }: { terms: readonly Term[] }) {
@@ -8,7 +8,8 @@ export function TermList({ terms }: { terms: readonly Term[] }) {
         <div key={term.term}>
           <dt>{term.term}</dt>
           <dd>
-            {term.says} <span className="soft">{origins[term.origin]}.</span>
+            {term.says} {term.alsoCalled !== undefined && `${alsoCalledInWords(term.alsoCalled)} `}
+            <span className="soft">{origins[term.origin]}.</span>
           </dd>
         </div>
       ))}

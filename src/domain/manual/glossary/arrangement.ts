@@ -1,7 +1,7 @@
 import { failModeWords } from '../../decide/words.ts';
 import { type Release, releases } from '../../devices/candidates.ts';
 import { type DeviceId, devices, type FailMode } from '../../devices/devices.ts';
-import type { Origin, Term } from './term.ts';
+import { type Origin, type Term, trade } from './term.ts';
 
 const deviceSays: Record<DeviceId, string> = {
   strikeMortise: 'A keeper in the frame that releases a mortise latch while the outside lever stays locked.',
@@ -29,6 +29,22 @@ const deviceSays: Record<DeviceId, string> = {
     'The reader goes to the control of the operator, which moves the leaf and works the lock of its own package.',
   detentionLock: 'A lock of a place of detention, worked by its staff.',
   noLock: 'The leaf is pushed and pulled and nothing locks or latches it.',
+};
+
+const deviceAlsoCalled: Partial<Record<DeviceId, string>> = {
+  strikeMortise: 'door release, electric release',
+  strikeCylindrical: 'door release, electric release',
+  strikeRim: 'door release, electric release, surface strike',
+  magnet: 'maglock, mag lock',
+  shearMagnet: 'shear lock',
+  boltSolenoid: 'drop bolt, solenoid bolt',
+  boltMotor: 'drop bolt, motorized bolt',
+  exitTrim: 'electrified trim',
+  latchRetractionMotor: 'electric latch retraction, ELR',
+  latchRetractionSolenoid: 'electric latch retraction, ELR',
+  glassPatchLock: 'all-glass entrance lock',
+  narrowStileLatch: 'storefront latch',
+  batteryLock: 'wireless lock',
 };
 
 const releaseSays: Record<Release, string> = {
@@ -65,9 +81,7 @@ const failModeSays: Record<FailMode, string> = {
 };
 
 export const deviceTerms: readonly Term[] = (Object.keys(deviceSays) as DeviceId[]).map((id) => ({
-  term: devices[id].name,
-  says: deviceSays[id],
-  origin: 'trade',
+  ...trade(devices[id].name, deviceSays[id], deviceAlsoCalled[id]),
 }));
 export const releaseTerms: readonly Term[] = (Object.keys(releaseSays) as Release[]).map((id) => ({
   term: releases[id],

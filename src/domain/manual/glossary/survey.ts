@@ -1,4 +1,5 @@
 import { type FactKey, factKeys, fieldInfo } from '../../model/fields.ts';
+import { tradeWordsFor } from '../../survey/tradeWords.ts';
 import { answersExplained } from '../answers.ts';
 import type { Term } from './term.ts';
 
@@ -10,6 +11,8 @@ export interface SurveyTerm {
   readonly help: string;
   /** What can be answered and is plain by itself. */
   readonly answers: readonly string[];
+  /** What others in the trade call one of the answers. */
+  readonly alsoCalled: readonly string[];
   /** Answers with what they mean. */
   readonly explained: readonly Term[];
 }
@@ -19,7 +22,16 @@ export const surveyTerms: readonly SurveyTerm[] = factKeys
     const info = fieldInfo(key);
     const explained = answersExplained(key);
     const plain = answersOf(key).filter((answer) => !explained.some(({ term }) => term === answer));
-    return { key, label: info.label, ask: info.ask, help: info.help ?? '', answers: plain, explained };
+    const alsoCalled = Object.keys(info.options ?? {}).map((value) => tradeWordsFor(key, value));
+    return {
+      key,
+      label: info.label,
+      ask: info.ask,
+      help: info.help ?? '',
+      answers: plain,
+      explained,
+      alsoCalled,
+    };
   })
   .toSorted((a, b) => (a.label < b.label ? -1 : 1));
 

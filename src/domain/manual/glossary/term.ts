@@ -11,6 +11,8 @@ export interface Term {
   /** One plain sentence. */
   readonly says: string;
   readonly origin: Origin;
+  /** What others in the trade call it; never the name of a maker or of a product. */
+  readonly alsoCalled?: string;
 }
 
 export interface TermGroup {
@@ -19,6 +21,16 @@ export interface TermGroup {
   readonly terms: readonly Term[];
 }
 
-export const trade = (term: string, says: string): Term => ({ term, says, origin: 'trade' });
-export const standard = (term: string, says: string): Term => ({ term, says, origin: 'standard' });
-export const own = (term: string, says: string): Term => ({ term, says, origin: 'own' });
+const term =
+  (origin: Origin) =>
+  (name: string, says: string, alsoCalled?: string): Term => ({
+    term: name,
+    says,
+    origin,
+    ...(alsoCalled === undefined ? {} : { alsoCalled }),
+  });
+export const trade = term('trade');
+export const standard = term('standard');
+export const own = term('own');
+
+export const alsoCalledInWords = (names: string): string => `Also called ${names}.`;

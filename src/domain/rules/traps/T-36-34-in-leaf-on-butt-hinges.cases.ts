@@ -41,7 +41,7 @@ export const T36Cases = cases(
     'no',
   ],
   [
-    'pair is reckoned otherwise',
+    'pair counts otherwise',
     { doorType: 'pair', hinges: 'butt', egressRole: 'exitAccess', leafWidthIn: 34 },
     'no',
   ],
