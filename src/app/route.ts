@@ -13,7 +13,7 @@ const words: Record<PageId, string> = {
   project: 'project',
   review: 'review',
   building: 'building',
-  bill: 'bill',
+  pricing: 'pricing',
   power: 'power',
   print: 'print',
   rules: 'rules',
@@ -26,12 +26,16 @@ export function addressOf(route: Route): string {
   return `#/${words[route.page]}${id}`;
 }
 
+/** Addresses of earlier versions, which somebody may have kept. */
+const formerWords: Readonly<Record<string, string>> = { bill: 'pricing' };
+
 /** Anything that is not an address of ours leads to the schedule. */
 export function routeOf(address: string): Route {
-  const [word = '', id] = address
+  const [said = '', id] = address
     .replace(/^#\/?/, '')
     .replace(/[?].*$/, '')
     .split('/');
+  const word = Object.hasOwn(formerWords, said) ? formerWords[said] : said;
   const page = (Object.keys(words) as PageId[]).find((one) => words[one] === word) ?? 'schedule';
   let openingId: string | null = null;
   if (id) {

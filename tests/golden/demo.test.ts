@@ -13,6 +13,7 @@ import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { reviewState, verdictsAt } from '../../src/domain/review/status.ts';
 import { wordsAreInside } from '../../src/exporting/drawing/scene.ts';
 import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
+import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
 
 const demo = demoProject();
@@ -85,7 +86,7 @@ describe('demo files', () => {
     const cut = openings.filter((opening) => {
       const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
       if (!row || !decision) throw new Error(`${opening.mark} has no row.`);
-      const sheet = openingSheet(demo, opening, row, decision, reportOf(decision), '2026-03-02');
+      const sheet = openingSheet(demo, opening, row, decision, reportOf(decision), draftOf('2026-03-02'));
       return !sheet.drawings.every(wordsAreInside);
     });
     expect(cut.map((opening) => opening.mark)).toEqual([]);

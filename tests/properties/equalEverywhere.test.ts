@@ -23,6 +23,7 @@ import { decisionRecord } from '../../src/exporting/jsonl/record.ts';
 import { diagramSheet } from '../../src/exporting/sheets/diagramSheet.ts';
 import { scheduleSheet } from '../../src/exporting/sheets/doorSchedule.ts';
 import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
+import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
 import { sequenceSheets, testSheets } from '../../src/exporting/sequence/sheets.ts';
 import { columns } from '../../src/ui/schedule/columns.ts';
@@ -78,7 +79,7 @@ function said(
   const csv = places.table.get(mark);
   if (!row || !gridRow || !csv) throw new Error(`${mark} is missing somewhere`);
   const report = reportFor(decision);
-  const sheet = openingSheet(project, opening, row, decision, report, '2026-03-02');
+  const sheet = openingSheet(project, opening, row, decision, report, draftOf('2026-03-02'));
   const record = decisionRecord(project, opening, decision, places.numbers, []);
   const entry = places.register.get(id);
   const inGrid = (key: string) => columns.find((one) => one.key === key)?.text(gridRow, project) ?? '';

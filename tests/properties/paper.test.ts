@@ -18,6 +18,7 @@ import { acceptanceTestOf } from '../../src/exporting/sequence/acceptance.ts';
 import { delayTest } from '../../src/exporting/sequence/delayTest.ts';
 import { sequenceOf } from '../../src/exporting/sequence/sequence.ts';
 import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
+import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
 import { runs } from './effort.ts';
 import {
@@ -221,7 +222,7 @@ describe('what decisions lean on', () => {
   const sheetOf = ({ project, opening, decision }: OnPaper) => {
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
     if (!row) throw new Error('No row.');
-    return openingSheet(project, opening, row, decision, reportOf(decision), '2026-01-01');
+    return openingSheet(project, opening, row, decision, reportOf(decision), draftOf('2026-01-01'));
   };
   const labels = ['Occupancy', 'Occupant load', 'Sprinklered', 'detection', 'Fire alarm', 'Egress'];
 

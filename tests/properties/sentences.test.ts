@@ -27,6 +27,7 @@ import { scheduleSheet } from '../../src/exporting/sheets/doorSchedule.ts';
 import { findingsSheet } from '../../src/exporting/sheets/findingsSheet.ts';
 import { loadsSheet } from '../../src/exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
+import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { registerInWords, reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../../src/exporting/sheets/sequencePages.ts';
 import { setSheet } from '../../src/exporting/sheets/setSheet.ts';
@@ -89,10 +90,10 @@ function ofOpening({ project, opening, decision }: OnPaper): unknown {
   const simulated = simulateOpening(project, opening, decision);
   return {
     report: reportOf(decision),
-    sheet: row && openingSheet(project, opening, row, decision, reportOf(decision), '2026-01-01'),
+    sheet: row && openingSheet(project, opening, row, decision, reportOf(decision), draftOf('2026-01-01')),
     simulated: simulated && { outcomes: simulated.outcomes, findings: simulated.findings },
     sequence: sequencePages(project, decisions),
-    test: testPages(project, decisions, [opening], '2026-01-01'),
+    test: testPages(project, decisions, [opening], draftOf('2026-01-01')),
     set: setSheet(project, decisions),
     register: reviewRegister(project, decisions).map(
       ({ opening: _o, decision: _d, status: _s, ...words }) => words,
@@ -150,7 +151,7 @@ describe('no sentence clears a door or says a thing twice', () => {
       schedule: scheduleSheet(demo, decisions),
       sets: setSheet(demo, decisions),
       sequence: sequencePages(demo, decisions),
-      tests: testPages(demo, decisions, demoOpenings, '2026-01-01'),
+      tests: testPages(demo, decisions, demoOpenings, draftOf('2026-01-01')),
       diagrams: diagramSheet(demo, decisions, demoOpenings).entries.map(
         ({ drawings: _d, ...words }) => words,
       ),

@@ -47,7 +47,7 @@ const pages = [
   'review',
   // With one row of its loads and exits open.
   'building/space-daycare',
-  'bill',
+  'pricing',
   'power',
   'print',
   'rules',

@@ -9,7 +9,7 @@ const pages = [
   'walk/opening-103',
   'building/space-daycare',
   'review',
-  'bill',
+  'pricing',
   'power',
   'print',
   'project',

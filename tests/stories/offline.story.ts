@@ -8,7 +8,7 @@ const pages = [
   'project',
   'review',
   'building',
-  'bill',
+  'pricing',
   'power',
   'print',
   'rules',

@@ -54,7 +54,7 @@ export function loadChart(title: string, supplies: readonly SupplyState[], paper
   for (const [index, line] of [
     ...wrap(title, fits),
     ...wrap(
-      'Filled: all day. Hatched: released. Heavy stroke: 80 % of the rating. Boxes: outputs, filled in use.',
+      'Filled: all day. Hatched: released. Tall stroke: 80 % of the rating. Short stroke: with the largest start. Boxes: outputs, filled in use.',
       fits,
     ),
   ].entries()) {

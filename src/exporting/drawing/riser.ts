@@ -94,7 +94,7 @@ function linesOf({ name, openings, supplies, controllers }: ClosetState): readon
   return [
     name,
     counted(openings.length, 'opening'),
-    `${counted(supplies.length, 'supply', 'supplies')}, ${counted(controllers, 'panel')}`,
+    `${counted(supplies.length, 'supply', 'supplies')}, ${counted(controllers, 'controller')}`,
   ];
 }
 

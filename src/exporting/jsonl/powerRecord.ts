@@ -70,7 +70,7 @@ export interface SupplyRecord {
 }
 export interface TakeoffRecord {
   readonly kind: string;
-  readonly article: string;
+  readonly item: string;
   readonly quantity: number;
   readonly unit: string;
   readonly boxes: readonly { readonly ft: number; readonly count: number }[];
@@ -160,7 +160,7 @@ function supplyRecord(project: Project, state: SupplyState): SupplyRecord {
 function takeoffRecords(plan: PowerPlan): readonly TakeoffRecord[] {
   return takeoffOf(plan).articles.map(({ kind, article, quantity, unit, boxes, by }) => ({
     kind,
-    article,
+    item: article,
     quantity: figure(quantity),
     unit,
     boxes,

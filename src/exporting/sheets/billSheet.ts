@@ -58,13 +58,13 @@ export function billSheet(
   });
   const rows = (block: Block) => bill.rows.filter((row) => row.block === block);
   return {
-    says: counted(bill.rows.length, 'article'),
+    says: counted(bill.rows.length, 'line item'),
     priced,
     blocks: (['goods', 'work'] as const)
       .filter((block) => rows(block).length > 0)
       .map((block) => ({
         head: blocks[block],
-        says: counted(rows(block).length, 'article'),
+        says: counted(rows(block).length, 'line item'),
         lines: rows(block).map(lineOf),
       })),
     totals: priced ? totalsOf(project, bill) : [],

@@ -1,11 +1,12 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Bill } from '../../domain/bid/bill.ts';
-import { openQuestions, standingOf } from '../../domain/bid/openQuestions.ts';
+import { openQuestions } from '../../domain/bid/openQuestions.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { dayInWords } from './day.ts';
 import { type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
+import { editionInWords, type Stamp, statusInWords } from './stamp.ts';
 
 export interface CoverSheet {
   readonly name: string;
@@ -25,9 +26,8 @@ export function coverSheet(
   project: Project,
   decisions: ReadonlyMap<string, Decision>,
   bill: Bill,
-  day: string,
+  stamp: Stamp,
   sheets: ReadonlySet<SheetId>,
-  edition: string,
 ): CoverSheet {
   const { bid } = project;
   const questions = openQuestions(project, decisions, bill);
@@ -36,15 +36,17 @@ export function coverSheet(
     facts: [
       { label: 'Address', value: bid.address || notStated },
       { label: 'Project number', value: bid.projectNumber || notStated },
-      { label: 'Edition', value: edition || 'not issued' },
-      { label: 'Printed', value: dayInWords(day) },
+      { label: 'Edition', value: editionInWords(stamp) },
+      { label: 'Status', value: statusInWords(stamp) },
+      ...(stamp.issued ? [{ label: 'Issued by', value: stamp.issued.by || notStated }] : []),
+      { label: 'Printed', value: dayInWords(stamp.day) },
       { label: 'Prepared by', value: project.preparedBy || notStated },
       { label: 'Jurisdiction', value: project.jurisdiction || notStated },
       { label: 'Code basis', value: basisInWords(project.basis) },
       { label: 'Openings', value: String(decisions.size) },
     ],
     standing:
-      standingOf(project, decisions).says ||
+      stamp.standing ||
       'Every opening is settled, complete and signed where a signature is due.',
     questions,
     contents: sheetIds.filter((id) => id !== 'cover' && sheets.has(id)).map((id) => sheetNames[id]),

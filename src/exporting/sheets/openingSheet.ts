@@ -12,6 +12,7 @@ import type { Drawing } from '../drawing/scene.ts';
 import { flagsOf } from './flags.ts';
 import { type MarkOnFile, marksOnFile } from './markOnFile.ts';
 import { type ReasonInFull, reasonsInFull } from './reasons.ts';
+import type { Stamp } from './stamp.ts';
 import { type TitleCell, titleBlock } from './titleBlock.ts';
 
 /** Everything on the sheet of one opening, in the order in which it is read. */
@@ -51,7 +52,7 @@ export function openingSheet(
   row: OpeningRow,
   decision: Decision,
   report: DecisionReport,
-  day: string,
+  stamp: Stamp,
 ): OpeningSheet {
   const reasons = reasonsInFull(decision);
   const crowded = amountOf(report, reasons) > crowdedFrom;
@@ -90,7 +91,7 @@ export function openingSheet(
     missing: missingKeys(project, opening, decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
     onFile: marksOnFile(reviewState(project, opening, decision)),
-    title: titleBlock(project, 'openings', day, { label: 'Opening', value: opening.mark }),
+    title: titleBlock(project, 'openings', stamp, { label: 'Opening', value: opening.mark }),
   };
 }
 

@@ -2,15 +2,18 @@ import { standingCaution } from '../../domain/text/cautions.ts';
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';
+import type { Stamp } from './stamp.ts';
 import { type PaperSize, paperSizes, type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
 
 /**
  * Page rules for the whole print. What must stand on every page, however loose it gets, is set in the margins:
  * whose sheet it is, under which code basis, how far it may be relied on, the caution, and which page of how many.
  */
-export function pageRules(project: Project, day: string, paper: PaperSize, standing = ''): string {
+export function pageRules(project: Project, stamp: Stamp, paper: PaperSize): string {
   const { name, basis, preparedBy } = project;
-  const owner = [name, basisInWords(basis), dayInWords(day), preparedBy].filter((one) => one !== '');
+  const { day, issued, standing } = stamp;
+  const edition = issued ? `Edition ${issued.number}` : 'Not issued';
+  const owner = [name, edition, basisInWords(basis), dayInWords(day), preparedBy].filter((one) => one !== '');
   return sheetIds
     .map(
       (id) => `@page ${pageName(id)} {

@@ -11,6 +11,7 @@ import { cssString, pageRules } from './pageRules.ts';
 import { registerInWords, reviewRegister } from './reviewRegister.ts';
 import { setSheet } from './setSheet.ts';
 import { sheetIds } from './sheetNames.ts';
+import { draftOf } from './stamp.ts';
 import { titleBlock } from './titleBlock.ts';
 
 const plain: Opening = { ...newOpening('a', '101'), facts: { doorType: known('single') } };
@@ -21,7 +22,7 @@ const decisionsOf = (of: Project) =>
 
 describe('page rules', () => {
   it('carry caution, code basis and day on every page, whatever the project is called', () => {
-    const rules = pageRules({ ...project, name: 'A "B" </style> \\ {}\n' }, '2026-03-02', 'a3');
+    const rules = pageRules({ ...project, name: 'A "B" </style> \\ {}\n' }, draftOf('2026-03-02'), 'a3');
     expect(rules.match(/@page /g)).toHaveLength(sheetIds.length);
     expect(rules.split(standingCaution)).toHaveLength(sheetIds.length + 1);
     expect(rules).toContain('IBC 2021');
@@ -49,7 +50,7 @@ describe('sheets', () => {
   });
 
   it('say in the title block what is not stated', () => {
-    const cells = titleBlock(project, 'schedule', '2026-03-02');
+    const cells = titleBlock(project, 'schedule', draftOf('2026-03-02'));
     expect(cells.find((cell) => cell.label === 'Prepared by')?.value).toBe('not stated');
     expect(cells.find((cell) => cell.label === 'Basis confirmed')?.value).toBe('not asked yet');
     expect(dayInWords('2026-12-31')).toBe('December 31, 2026');

@@ -2,6 +2,7 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { type TestSheet, testSheets } from '../sequence/sheets.ts';
 import { placeInWords } from './openingSheet.ts';
+import type { Stamp } from './stamp.ts';
 import { type TitleCell, titleBlock } from './titleBlock.ts';
 
 /** The functional acceptance test of one opening, with place and title block: it is taken to the door alone. */
@@ -27,7 +28,7 @@ export function testPages(
   project: Project,
   decisions: Decisions,
   shown: readonly Opening[],
-  day: string,
+  stamp: Stamp,
 ): readonly TestPage[] {
   const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
   const sheets = new Map(testSheets(project, decisions).map((sheet) => [sheet.openingId, sheet]));
@@ -47,7 +48,7 @@ export function testPages(
                 : `No test is written for this arrangement. ${sheet.noTest.join(' ')} Change it, or get the authority’s written decision first.`,
             lines: sheet.lines,
             crowded: sheet.lines.length > crowdedFrom,
-            title: titleBlock(project, 'tests', day, { label: 'Opening', value: opening.mark }),
+            title: titleBlock(project, 'tests', stamp, { label: 'Opening', value: opening.mark }),
           },
         ]
       : [];

@@ -2,6 +2,7 @@ import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';
 import { type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
+import { editionInWords, type Stamp, statusInWords } from './stamp.ts';
 
 export interface TitleCell {
   readonly label: string;
@@ -10,11 +11,11 @@ export interface TitleCell {
   readonly wide?: true;
 }
 
-/** `last` is the cell that differs from sheet to sheet: how much it holds, or which opening it shows; `day` is the day of printing. */
+/** `last` is the cell that differs from sheet to sheet: how much it holds, or which opening it shows. */
 export function titleBlock(
   project: Project,
   sheet: SheetId,
-  day: string,
+  stamp: Stamp,
   last?: TitleCell,
 ): readonly TitleCell[] {
   return [
@@ -24,8 +25,10 @@ export function titleBlock(
     { label: 'Jurisdiction', value: project.jurisdiction || notStated },
     { label: 'Prepared by', value: project.preparedBy || notStated },
     { label: 'Drawn, checked', value: drawnAndChecked(project) },
-    { label: 'Date', value: dayInWords(day) },
+    { label: 'Printed', value: dayInWords(stamp.day) },
     { label: 'Sheet', value: `${sheetNumber(sheet)} ${sheetNames[sheet]}` },
+    { label: 'Edition', value: editionInWords(stamp), wide: true },
+    { label: 'Status', value: statusInWords(stamp) },
     ...(last ? [last] : []),
   ];
 }

@@ -70,12 +70,12 @@ const inUnits = (cents: number | null) => (cents === null ? null : cents / 100);
 function billPart({ bid }: Project, bill: Bill, priced: boolean): Part {
   const [unitPrice, amount] = [`Unit price (${bid.currency})`, `Amount (${bid.currency})`];
   return {
-    name: priced ? 'Priced bill' : 'Bill of quantities',
+    name: priced ? 'Pricing' : 'Quantities',
     head: [
       'Block',
       'Quantity',
       'Unit',
-      'Article',
+      'Item',
       'Description',
       'Finish',
       'Key set',

@@ -5,6 +5,7 @@ import { billOf } from '../../domain/bid/bill.ts';
 import { decideAll } from '../../domain/decide/decide.ts';
 import { openProjectText } from '../../domain/versions/file.ts';
 import { coverSheet } from '../sheets/coverSheet.ts';
+import { draftOf } from '../sheets/stamp.ts';
 import { projectParts } from './projectParts.ts';
 import { type Part, workbookOf } from './workbook.ts';
 
@@ -84,7 +85,7 @@ describe('workbook of the small office', () => {
     const prices = Object.fromEntries(bare.rows.map((row) => [row.key, { id: row.key, amount: 98_765.43 }]));
     const project = { ...opened.project, prices };
     const bill = billOf(project, decisions);
-    const cover = coverSheet(project, decisions, bill, '2026-03-02', new Set(['schedule']), '');
+    const cover = coverSheet(project, decisions, bill, draftOf('2026-03-02'), new Set(['schedule']));
     parts = projectParts(project, decisions, bill, cover, true);
     bidders = projectParts(project, decisions, bill, cover, false);
   }, 60_000);

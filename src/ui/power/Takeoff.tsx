@@ -8,7 +8,7 @@ export function Takeoff({ sheet }: { sheet: Pick<PowerSheet, 'takeoff' | 'byClos
       <table className="schedule schedule-close schedule-folds">
         <thead>
           <tr>
-            <th scope="col">Article</th>
+            <th scope="col">Item</th>
             <th scope="col">Takes</th>
             <th scope="col">Order</th>
             <th scope="col">Furnished</th>

@@ -13,7 +13,7 @@ export function BillTable({ sheet }: { sheet: BillSheet }) {
               Quantity
             </th>
             <th scope="col">Unit</th>
-            <th scope="col">Article</th>
+            <th scope="col">Item</th>
             <th scope="col">Finish, key set</th>
             <th scope="col">Section</th>
             <th scope="col">By</th>
@@ -70,7 +70,7 @@ export function BillTable({ sheet }: { sheet: BillSheet }) {
                     {one.mark}
                   </th>
                   <td>{one.because}</td>
-                  <td className="num">{one.range}</td>
+                  <td className="num bill-sum">{one.range}</td>
                 </tr>
               ))}
             </tbody>

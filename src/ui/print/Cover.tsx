@@ -4,6 +4,7 @@ import { Pairs } from './Pairs.tsx';
 export function Cover({ sheet }: { sheet: CoverSheet }) {
   return (
     <div className="cover">
+      <div className="cover-seal">Space for a seal</div>
       <p className="cover-name">{sheet.name}</p>
       <p className="cover-standing">{sheet.standing}</p>
       <Pairs pairs={sheet.facts} />
@@ -35,7 +36,6 @@ export function Cover({ sheet }: { sheet: CoverSheet }) {
           </ol>
         )}
       </section>
-      <div className="cover-seal">Space for a seal</div>
     </div>
   );
 }

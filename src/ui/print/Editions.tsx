@@ -5,19 +5,29 @@ import { addendumOf } from '../../domain/bid/addendum.ts';
 import { issuedInWords } from '../../domain/bid/openQuestions.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { type AddendumSheet, addendumSheet } from '../../exporting/sheets/addendumSheet.ts';
+import { editionInWords, type Issued } from '../../exporting/sheets/stamp.ts';
 import { useApp, useApplication } from '../context.ts';
 import { useTold } from '../files/useTold.ts';
+
+/** An edition as it went out, to be printed again. */
+export interface Frozen {
+  readonly edition: Issued;
+  readonly project: Project;
+}
 
 interface Props {
   readonly project: Project;
   /** Why this is not final; empty once nothing stands in the way. */
   readonly standing: string;
+  /** Null: the preview shows how the project stands today. */
+  readonly frozen: Frozen | null;
+  readonly onFrozen: (frozen: Frozen | null) => void;
   readonly onAddendum: (sheet: AddendumSheet | null) => void;
 }
 const today = 'today';
 
 /** What was issued, by number: each a frozen copy, and any two or one and today compared. */
-export function Editions({ project, standing, onAddendum }: Props) {
+export function Editions({ project, standing, frozen, onFrozen, onAddendum }: Props) {
   const app = useApplication();
   const ids = useId();
   const saving = useApp((state) => state.saving.kind);
@@ -52,6 +62,16 @@ export function Editions({ project, standing, onAddendum }: Props) {
       project: opened.project,
       decisions: decisionsOfEdition(opened.project),
     };
+  };
+  const show = async (id: number) => {
+    const opened = await app.openEdition(id);
+    if (!opened.ok) return setSaid(opened.says);
+    setSaid(`The preview shows edition ${opened.edition.number} as it was issued.`);
+    onFrozen({ edition: opened.edition, project: opened.project });
+  };
+  const showToday = () => {
+    setSaid('The preview shows the project as it stands today.');
+    onFrozen(null);
   };
   const compare = async () => {
     const [one, other] = await Promise.all([standOf(from || String(issued[0]?.id)), standOf(to)]);
@@ -88,10 +108,20 @@ export function Editions({ project, standing, onAddendum }: Props) {
         <>
           <ul>
             {issued.map(({ id, edition }) => (
-              <li key={id}>
-                Edition {edition.number}, {edition.on}
-                {edition.purpose !== '' && `, ${edition.purpose}`}
-                {edition.by !== '' && `, by ${edition.by}`}
+              <li key={id} className="row">
+                <span>
+                  Edition {editionInWords({ issued: edition })}
+                  {edition.by !== '' && `, by ${edition.by}`}
+                </span>
+                {frozen?.edition.number === edition.number ? (
+                  <button type="button" className="button button-small" onClick={showToday}>
+                    Show today again
+                  </button>
+                ) : (
+                  <button type="button" className="button button-small" onClick={() => void show(id)}>
+                    Print as issued<span className="visually-hidden">: edition {edition.number}</span>
+                  </button>
+                )}
               </li>
             ))}
           </ul>

@@ -21,7 +21,7 @@ export function PowerSheets({ sheet }: { sheet: PowerPaper }) {
           </ol>
         </section>
       )}
-      <div className="diagrams">
+      <div className="pictures">
         <Drawn drawings={sheet.pictures} />
       </div>
       {sheet.closets.map((closet) => (
@@ -29,7 +29,7 @@ export function PowerSheets({ sheet }: { sheet: PowerPaper }) {
       ))}
       <Takeoff sheet={sheet} />
       <PaperNotes notes={[...sheet.poe, ...sheet.notes]} />
-      <div className="diagrams">
+      <div className="wirings">
         {sheet.wirings.map((set) => (
           <article key={set.id} aria-label={set.id}>
             <header>
@@ -123,7 +123,7 @@ function Takeoff({ sheet }: { sheet: Pick<PowerPaper, 'takeoff' | 'byCloset'> })
       <table className="schedule schedule-close">
         <thead>
           <tr>
-            <th scope="col">Article</th>
+            <th scope="col">Item</th>
             <th scope="col">Takes</th>
             <th scope="col">Order</th>
             <th scope="col">Furnished</th>

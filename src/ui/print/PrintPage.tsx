@@ -9,7 +9,7 @@ import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Scroller } from '../parts/Scroller.tsx';
 import { shownRows } from '../schedule/shown.ts';
-import { Editions } from './Editions.tsx';
+import { Editions, type Frozen } from './Editions.tsx';
 import { LetterForm } from './LetterForm.tsx';
 import { useLetter } from './useLetter.ts';
 import { FewerSets } from './FewerSets.tsx';
@@ -46,26 +46,31 @@ function askedFor(address: string): ReadonlySet<SheetId> | undefined {
 
 export default function PrintPage() {
   const { clock } = useApplication();
-  const project = useApp((state) => state.document.project);
+  const current = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
   const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(() => askedFor(location.hash) ?? usual);
-  const letter = useLetter(project);
+  const letter = useLetter(current);
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [addendum, setAddendum] = useState<AddendumSheet | null>(null);
+  const [frozen, setFrozen] = useState<Frozen | null>(null);
   const [day] = useState(() => dayOf(clock()));
   // Ticking answers at once; laying out hundreds of sheets follows when there is time.
   const wanted = useDeferredValue(sheets);
   // Paper waits for the building: nothing goes out that is still being checked.
+  const project = frozen?.project ?? current;
   const decisions = decisionsInBuilding(project);
-  const standing = useMemo(() => standingOf(project, decisions), [project, decisions]);
+  const stamp = useMemo(
+    () => ({ day, issued: frozen?.edition ?? null, standing: standingOf(project, decisions).says }),
+    [project, decisions, frozen, day],
+  );
   const shown = useMemo(
     () => shownRows(project, filters, { decisions, checking: false }).map((row) => row.opening),
     [project, filters, decisions],
   );
   return (
     <div className="print-page">
-      <style>{pageRules(project, day, paper, standing.says)}</style>
+      <style>{pageRules(project, stamp, paper)}</style>
       <PrintChoices
         sheets={sheets}
         onSheets={setSheets}
@@ -75,9 +80,19 @@ export default function PrintPage() {
         total={decisions.size}
         ready={wanted === sheets}
       >
-        <SetNumbers project={project} decisions={decisions} />
-        <FewerSets project={project} />
-        <Editions project={project} standing={standing.says} onAddendum={setAddendum} />
+        {!frozen && (
+          <>
+            <SetNumbers project={project} decisions={decisions} />
+            <FewerSets project={project} />
+          </>
+        )}
+        <Editions
+          project={current}
+          standing={stamp.standing}
+          frozen={frozen}
+          onFrozen={setFrozen}
+          onAddendum={setAddendum}
+        />
         {wanted.has('packet') && <LetterForm letter={letter} />}
       </PrintChoices>
       <Scroller className="print-preview" label="Preview">
@@ -88,7 +103,7 @@ export default function PrintPage() {
             shown={shown}
             sheets={wanted}
             paper={paper}
-            day={day}
+            stamp={stamp}
             otherBasis={otherBasis}
             addendum={addendum}
             letter={letter.value}

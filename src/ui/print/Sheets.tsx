@@ -25,6 +25,7 @@ import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../../exporting/sheets/setSheet.ts';
 import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
 import { testPages } from '../../exporting/sheets/testPages.ts';
+import type { Stamp } from '../../exporting/sheets/stamp.ts';
 import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 import { basisSheet } from '../../exporting/sheets/basisSheet.ts';
 import { Legend } from '../face/Legend.tsx';
@@ -52,7 +53,7 @@ interface Props {
   readonly shown: readonly Opening[];
   readonly sheets: ReadonlySet<SheetId>;
   readonly paper: PaperSize;
-  readonly day: string;
+  readonly stamp: Stamp;
   readonly otherBasis: OtherBasisChoice | null;
   readonly addendum: AddendumSheet | null;
   /** To the authority, as it was edited. */
@@ -87,10 +88,10 @@ export const Sheets = memo(function Sheets(props: Props) {
   );
 });
 
-function LegendPart({ project, decisions, paper, day }: Props) {
+function LegendPart({ project, decisions, paper, stamp }: Props) {
   const sheet = useMemo(() => legendSheet(decisions), [decisions]);
   return (
-    <Paper id="legend" paper={paper} title={titleBlock(project, 'legend', day)}>
+    <Paper id="legend" paper={paper} title={titleBlock(project, 'legend', stamp)}>
       <Legend only={sheet.groups} />
       <dl className="legend-words">
         {sheet.words.map(([word, means]) => (
@@ -104,62 +105,62 @@ function LegendPart({ project, decisions, paper, day }: Props) {
   );
 }
 
-function CoverPart({ project, decisions, paper, day, sheets, addendum }: Props) {
+function CoverPart({ project, decisions, paper, stamp, sheets, addendum }: Props) {
   const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
   const bound = new Set([...sheets].filter((id) => id !== 'addendum' || addendum !== null));
-  const sheet = coverSheet(project, decisions, bill, day, bound, '');
+  const sheet = coverSheet(project, decisions, bill, stamp, bound);
   return (
-    <Paper id="cover" paper={paper} title={titleBlock(project, 'cover', day)}>
+    <Paper id="cover" paper={paper} title={titleBlock(project, 'cover', stamp)}>
       <Cover sheet={sheet} />
     </Paper>
   );
 }
 
-function AddendumPart({ project, paper, day, addendum }: Props & { readonly addendum: AddendumSheet }) {
+function AddendumPart({ project, paper, stamp, addendum }: Props & { readonly addendum: AddendumSheet }) {
   return (
-    <Paper id="addendum" paper={paper} title={titleBlock(project, 'addendum', day)}>
+    <Paper id="addendum" paper={paper} title={titleBlock(project, 'addendum', stamp)}>
       <AddendumTable sheet={addendum} />
     </Paper>
   );
 }
 
-function BillPart({ project, decisions, paper, day, priced }: Props & { readonly priced: boolean }) {
+function BillPart({ project, decisions, paper, stamp, priced }: Props & { readonly priced: boolean }) {
   const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
   const sheet = billSheet(project, bill, [], priced);
   const id = priced ? 'bill' : 'quantities';
   return (
-    <Paper id={id} paper={paper} title={titleBlock(project, id, day, holds(sheet.says))}>
+    <Paper id={id} paper={paper} title={titleBlock(project, id, stamp, holds(sheet.says))}>
       <BillTable sheet={sheet} />
     </Paper>
   );
 }
 
-function SchedulePart({ project, decisions, paper, day }: Props) {
+function SchedulePart({ project, decisions, paper, stamp }: Props) {
   const sheet = useMemo(() => scheduleSheet(project, decisions), [project, decisions]);
   return (
-    <Paper id="schedule" paper={paper} title={titleBlock(project, 'schedule', day, holds(sheet.says))}>
+    <Paper id="schedule" paper={paper} title={titleBlock(project, 'schedule', stamp, holds(sheet.says))}>
       <DoorSchedule sheet={sheet} />
     </Paper>
   );
 }
 
-function SetsPart({ project, decisions, paper, day }: Props) {
+function SetsPart({ project, decisions, paper, stamp }: Props) {
   const sheet = useMemo(() => setSheet(project, decisions), [project, decisions]);
   return (
-    <Paper id="sets" paper={paper} title={titleBlock(project, 'sets', day, holds(sheet.says))}>
+    <Paper id="sets" paper={paper} title={titleBlock(project, 'sets', stamp, holds(sheet.says))}>
       <HardwareSets sheet={sheet} />
     </Paper>
   );
 }
 
-function OpeningsPart({ project, decisions, shown, paper, day }: Props) {
+function OpeningsPart({ project, decisions, shown, paper, stamp }: Props) {
   const sheets = useMemo(() => {
     const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
     return shown.flatMap((opening) => {
       const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
-      return row && decision ? [openingSheet(project, opening, row, decision, reportFor(decision), day)] : [];
+      return row && decision ? [openingSheet(project, opening, row, decision, reportFor(decision), stamp)] : [];
     });
-  }, [project, decisions, shown, day]);
+  }, [project, decisions, shown, stamp]);
   return (
     <Paper id="openings" paper={paper}>
       <OpeningSheets sheets={sheets} />
@@ -167,35 +168,35 @@ function OpeningsPart({ project, decisions, shown, paper, day }: Props) {
   );
 }
 
-function SequencePart({ project, decisions, paper, day }: Props) {
+function SequencePart({ project, decisions, paper, stamp }: Props) {
   const pages = useMemo(() => sequencePages(project, decisions), [project, decisions]);
   return (
-    <Paper id="sequence" paper={paper} title={titleBlock(project, 'sequence', day, holds(pages.says))}>
+    <Paper id="sequence" paper={paper} title={titleBlock(project, 'sequence', stamp, holds(pages.says))}>
       <SequenceSheets pages={pages} />
     </Paper>
   );
 }
 
-function DiagramsPart({ project, decisions, shown, paper, day }: Props) {
+function DiagramsPart({ project, decisions, shown, paper, stamp }: Props) {
   const sheet = useMemo(() => diagramSheet(project, decisions, shown), [project, decisions, shown]);
   return (
-    <Paper id="diagrams" paper={paper} title={titleBlock(project, 'diagrams', day, holds(sheet.says))}>
+    <Paper id="diagrams" paper={paper} title={titleBlock(project, 'diagrams', stamp, holds(sheet.says))}>
       <DiagramSheets sheet={sheet} />
     </Paper>
   );
 }
 
-function PowerPart({ project, decisions, paper, day }: Props) {
+function PowerPart({ project, decisions, paper, stamp }: Props) {
   const sheet = useMemo(() => powerPaper(project, decisions, powerFor(project)), [project, decisions]);
   return (
-    <Paper id="power" paper={paper} title={titleBlock(project, 'power', day, holds(sheet.says))}>
+    <Paper id="power" paper={paper} title={titleBlock(project, 'power', stamp, holds(sheet.says))}>
       <PowerSheets sheet={sheet} />
     </Paper>
   );
 }
 
-function TestsPart({ project, decisions, shown, paper, day }: Props) {
-  const pages = useMemo(() => testPages(project, decisions, shown, day), [project, decisions, shown, day]);
+function TestsPart({ project, decisions, shown, paper, stamp }: Props) {
+  const pages = useMemo(() => testPages(project, decisions, shown, stamp), [project, decisions, shown, stamp]);
   return (
     <Paper id="tests" paper={paper}>
       <TestSheets pages={pages} />
@@ -203,12 +204,12 @@ function TestsPart({ project, decisions, shown, paper, day }: Props) {
   );
 }
 
-function RegisterPart({ project, decisions, paper, day }: Props) {
+function RegisterPart({ project, decisions, paper, stamp }: Props) {
   const entries = useMemo(() => reviewRegister(project, decisions), [project, decisions]);
   const building = useMemo(() => buildingLines(project, pathFindingsFor(project)), [project]);
   const says = counted(entries.length, 'opening');
   return (
-    <Paper id="register" paper={paper} title={titleBlock(project, 'register', day, holds(says))}>
+    <Paper id="register" paper={paper} title={titleBlock(project, 'register', stamp, holds(says))}>
       <ReviewRegister
         entries={entries}
         building={building}
@@ -218,42 +219,42 @@ function RegisterPart({ project, decisions, paper, day }: Props) {
   );
 }
 
-function PacketPart({ project, letter, paper, day }: Props) {
+function PacketPart({ project, letter, paper, stamp }: Props) {
   const questions = questionsFor(project);
   const sheet = useMemo(() => packetSheet(project, questions, reportFor), [project, questions]);
   return (
-    <Paper id="packet" paper={paper} title={titleBlock(project, 'packet', day, holds(sheet.says))}>
+    <Paper id="packet" paper={paper} title={titleBlock(project, 'packet', stamp, holds(sheet.says))}>
       <PacketSheets sheet={sheet} letter={letter} />
     </Paper>
   );
 }
 
-function FindingsPart({ project, paper, day }: Props) {
+function FindingsPart({ project, paper, stamp }: Props) {
   const sheet = useMemo(() => findingsSheet(project, buildingFindingsFor(project)), [project]);
   return (
-    <Paper id="findings" paper={paper} title={titleBlock(project, 'findings', day, holds(sheet.says))}>
+    <Paper id="findings" paper={paper} title={titleBlock(project, 'findings', stamp, holds(sheet.says))}>
       <BuildingFindings sheet={sheet} />
     </Paper>
   );
 }
 
-function LoadsPart({ project, paper, day }: Props) {
+function LoadsPart({ project, paper, stamp }: Props) {
   const sheet = useMemo(() => loadsSheet(project, spaceEgressFor(project)), [project]);
   return (
-    <Paper id="loads" paper={paper} title={titleBlock(project, 'loads', day, holds(sheet.says))}>
+    <Paper id="loads" paper={paper} title={titleBlock(project, 'loads', stamp, holds(sheet.says))}>
       <LoadsAndExits sheet={sheet} />
     </Paper>
   );
 }
 
-function BasisPart({ project, decisions, otherBasis, paper, day }: Props) {
+function BasisPart({ project, decisions, otherBasis, paper, stamp }: Props) {
   const sheet = useMemo(() => {
     if (!otherBasis) return null;
     const other = otherBasisOf(project, otherBasis);
     return basisSheet(project, other, compareProject(project, other, decisions));
   }, [project, decisions, otherBasis]);
   return (
-    <Paper id="basis" paper={paper} title={titleBlock(project, 'basis', day)}>
+    <Paper id="basis" paper={paper} title={titleBlock(project, 'basis', stamp)}>
       {sheet ? (
         <>
           <p className="lead">{sheet.says}</p>

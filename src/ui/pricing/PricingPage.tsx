@@ -10,12 +10,12 @@ import { Scroller } from '../parts/Scroller.tsx';
 import { BillTable } from '../print/BillTable.tsx';
 import { BidTerms } from './BidTerms.tsx';
 import { Prices } from './Prices.tsx';
-import './bill.css';
+import './pricing.css';
 
 /** Alternates are looked for up to this far below the recommendation: 10 points of 100. */
 const farthest = 100;
 
-export default function BillPage() {
+export default function PricingPage() {
   const project = useApp((state) => state.document.project);
   const decisions = decisionsInBuilding(project);
   const bill = useMemo(() => billOf(project, decisions), [project, decisions]);
@@ -25,7 +25,7 @@ export default function BillPage() {
   return (
     <div className="sheet">
       <div className="sheet-body stack">
-        <h1>Bill</h1>
+        <h1>Pricing</h1>
         <p className="lead">{sheet.says}</p>
         <BidTerms project={project} />
         <Prices project={project} bill={bill} />
@@ -46,7 +46,7 @@ export default function BillPage() {
             <output>None, or a price that is needed for it is missing.</output>
           )}
         </div>
-        <Scroller className="bill-preview" label="The bill">
+        <Scroller className="pricing-preview" label="What is priced">
           <BillTable sheet={sheet} />
         </Scroller>
       </div>

@@ -30,7 +30,7 @@ export function BidTerms({ project }: { project: Project }) {
         <TextField
           key={field}
           label={label}
-          at={{ place: `bill/${field}`, href: '#/bill' }}
+          at={{ place: `pricing/${field}`, href: '#/pricing' }}
           value={project.bid[field]}
           onKeep={(text) => keep(field, label, text.trim())}
         />
@@ -39,7 +39,7 @@ export function BidTerms({ project }: { project: Project }) {
         <TextField
           key={field}
           label={label}
-          at={{ place: `bill/${field}`, href: '#/bill' }}
+          at={{ place: `pricing/${field}`, href: '#/pricing' }}
           value={project.bid[field] === null ? '' : String(project.bid[field])}
           onKeep={(text) => keep(field, label, text.trim() === '' ? null : Number(text))}
         />

@@ -8,7 +8,7 @@ import { entryOf } from '../../domain/schedules/itemTerms.ts';
 import { TextField } from '../project/TextField.tsx';
 import { useCommand } from '../project/useCommand.ts';
 
-/** A price for each article, and once an item its finish, key set and parties. An empty price is missing, not nothing. */
+/** A price for each line, and once an item its finish, key set and parties. An empty price is missing, not nothing. */
 export function Prices({ project, bill }: { project: Project; bill: Bill }) {
   const command = useCommand();
   const [all, setAll] = useState(false);
@@ -22,9 +22,9 @@ export function Prices({ project, bill }: { project: Project; bill: Bill }) {
       </p>
       <label className="choice">
         <input type="checkbox" checked={all} onChange={() => setAll(!all)} />
-        Show articles that have a price too
+        Show items that have a price too
       </label>
-      <ul className="bill-prices">
+      <ul className="pricing-list">
         {rows.map((row) => (
           <li key={row.key} className="stack">
             <p>
@@ -33,12 +33,12 @@ export function Prices({ project, bill }: { project: Project; bill: Bill }) {
               </strong>{' '}
               {row.detail}
             </p>
-            <div className="bill-fields">
+            <div className="pricing-fields">
               <TextField
                 label={`Price of ${row.name}`}
                 hideLabel
                 placeholder="Price"
-                at={{ place: `bill/price/${row.key}`, href: '#/bill' }}
+                at={{ place: `pricing/price/${row.key}`, href: '#/pricing' }}
                 value={project.prices[row.key]?.amount.toString() ?? ''}
                 onKeep={(text) => keepPrice(row, text)}
               />
@@ -78,7 +78,7 @@ function ItemFields({ project, item }: { project: Project; item: NonNullable<Bil
     <TextField
       key={field}
       label={labels[field]}
-      at={{ place: `bill/item/${item}/${field}`, href: '#/bill' }}
+      at={{ place: `pricing/item/${item}/${field}`, href: '#/pricing' }}
       value={entry[field]}
       help={field === 'finish' ? 'A code, such as 626 or 630.' : undefined}
       onKeep={(text) =>
