@@ -1,7 +1,7 @@
 import type { Project } from '../model/project.ts';
 import { candidateInWords } from '../decide/words.ts';
 import { midSentence } from '../text/midSentence.ts';
-import { boughtAt, comesTo } from './bill.ts';
+import { comesTo } from './bill.ts';
 import type { OpeningWays } from './fewerSets.ts';
 import { priceBook } from './prices.ts';
 
@@ -18,7 +18,7 @@ export function alternatesOf(project: Project, all: readonly OpeningWays[]): rea
   const book = priceBook(project);
   return all
     .flatMap(({ opening, ways }): Alternate[] => {
-      const priced = ways.map((way) => ({ way, cost: comesTo(boughtAt(way.decision, book)) }));
+      const priced = ways.map((way) => ({ way, cost: comesTo(way.decision, book) }));
       const own = priced[0]?.cost;
       if (own === null || own === undefined) return [];
       const [best] = priced

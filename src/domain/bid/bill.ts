@@ -9,33 +9,10 @@ import { takeoffOf } from '../power/takeoff.ts';
 import { type OrderState, orderState, orderStateWords } from '../schedules/forOrder.ts';
 import { itemTerms } from '../schedules/itemTerms.ts';
 import { type Member, detailOf } from '../schedules/setLines.ts';
-import { type Block, blockOf, setNumbersOf } from '../schedules/sets.ts';
+import { blockOf, setNumbersOf } from '../schedules/sets.ts';
+import { amountOf, type BillRow, type Cost, laidOutTotal, type Subtotal, subtotals, sum, tradeTotals } from './billRow.ts';
+import { laborAt, laborRows } from './laborRows.ts';
 import { articleKey, cents, priceBook, type PriceBook } from './prices.ts';
-
-/** One article of the bill. Money is in hundredths of the currency; null is a price nobody gave, never nothing. */
-export interface BillRow {
-  readonly key: string;
-  readonly item: ItemId | null;
-  readonly name: string;
-  readonly detail: string;
-  readonly block: Block;
-  readonly trade: string;
-  readonly section: string;
-  readonly finish: string;
-  readonly keySet: string;
-  readonly quantity: number;
-  readonly unit: 'each' | 'ft';
-  readonly marks: readonly string[];
-  readonly unitPrice: number | null;
-  readonly amount: number | null;
-}
-
-export interface Subtotal {
-  readonly name: string;
-  readonly amount: number;
-  /** Lines without a price, which the amount leaves out. */
-  readonly missing: number;
-}
 
 /** An opening that is not in the base sum, with what it may come to. */
 export interface Allowance {
@@ -58,7 +35,7 @@ export interface Bill {
   readonly bySet: readonly Subtotal[];
   readonly byTrade: readonly Subtotal[];
   readonly allowances: readonly Allowance[];
-  /** Articles without a price, in the order of the bill. */
+  /** Lines without a price, in the order of the bill. */
   readonly missing: readonly BillRow[];
   readonly base: number;
   readonly markUp: number;
@@ -72,11 +49,9 @@ interface Bought {
   readonly quantity: number;
   readonly price: number | null;
 }
-interface Piece extends Bought {
-  readonly opening: Opening;
+interface Piece extends Bought, Cost {
   readonly decision: Decision;
 }
-
 /** Counted by the electrical layout, not opening by opening. */
 const laidOut: readonly ItemId[] = ['lockCable', 'lockSupply', 'accessController'];
 
@@ -90,23 +65,29 @@ export function billOf(project: Project, decisions: ReadonlyMap<string, Decision
   });
   const ordered = openings.filter((one) => one.order === 'complete' && one.decision.chosen);
   const pieces = ordered.flatMap(({ opening, decision }) =>
-    boughtAt(decision, book).map((one): Piece => ({ ...one, opening, decision })),
+    boughtAt(decision, book).map(
+      (one): Piece => ({ ...one, opening, decision, amount: amountOf(one.price, one.quantity) }),
+    ),
   );
+  const labor = ordered.flatMap(({ opening, decision }) =>
+    laborAt(decision, book).map((one) => ({ ...one, opening })),
+  );
+  const costs: readonly Cost[] = [...pieces, ...labor];
   const power = powerRows(
     project,
     decisions,
     ordered.map((one) => one.opening.mark),
     book,
   );
-  const rows = [...rowsOf(project, pieces), ...power];
+  const rows = [...rowsOf(project, pieces), ...laborRows(labor), ...power];
   const base = sum(rows.map((row) => row.amount));
   const markUp = share(base, project.bid.markUpPercent);
   const tax = share(base + markUp, project.bid.taxPercent);
-  const floorOf = ({ opening }: Piece) => project.floors[opening.floorId ?? '']?.name ?? 'Floor not stated';
+  const floorOf = ({ opening }: Cost) => project.floors[opening.floorId ?? '']?.name ?? 'Floor not stated';
   return {
     rows,
-    byFloor: [...subtotals(pieces, floorOf), ...laidOutTotal(power)],
-    bySet: [...subtotals(pieces, ({ opening }) => sets.get(opening.id) ?? ''), ...laidOutTotal(power)],
+    byFloor: [...subtotals(costs, floorOf), ...laidOutTotal(power)],
+    bySet: [...subtotals(costs, ({ opening }) => sets.get(opening.id) ?? ''), ...laidOutTotal(power)],
     byTrade: tradeTotals(rows),
     allowances: openings
       .filter((one) => !ordered.includes(one))
@@ -120,7 +101,7 @@ export function billOf(project: Project, decisions: ReadonlyMap<string, Decision
 }
 
 /** What one opening is bought and done with; duties come again and stand in no bill. */
-export function boughtAt(decision: Arranged, book: PriceBook): readonly Bought[] {
+function boughtAt(decision: Arranged, book: PriceBook): readonly Bought[] {
   const parts = partsOf(decision);
   const leaves = leavesOf(decision);
   return parts.flatMap((part): Bought[] => {
@@ -162,7 +143,7 @@ function rowOf(project: Project, key: string, { item, price }: Piece, list: read
     unit: 'each',
     marks: list.map((piece) => piece.opening.mark),
     unitPrice: price === null ? null : cents(price),
-    amount: price === null ? null : cents(price) * quantity,
+    amount: amountOf(price, quantity),
   };
 }
 
@@ -194,44 +175,20 @@ function powerRows(
         unit: unit === 'ft' ? 'ft' : 'each',
         marks,
         unitPrice: price === null ? null : cents(price),
-        amount: price === null ? null : cents(price) * many,
+        amount: amountOf(price, many),
       };
     });
 }
 
-const sum = (amounts: readonly (number | null)[]) =>
-  amounts.reduce<number>((total, amount) => total + (amount ?? 0), 0);
 const share = (of: number, percent: number | null) => Math.round((of * (percent ?? 0)) / 100);
 
-function subtotals(pieces: readonly Piece[], nameOf: (piece: Piece) => string): readonly Subtotal[] {
-  const found = new Map<string, Piece[]>();
-  for (const piece of pieces) found.set(nameOf(piece), [...(found.get(nameOf(piece)) ?? []), piece]);
-  return [...found].map(([name, list]) => ({
-    name,
-    amount: sum(list.map(({ price, quantity }) => (price === null ? null : cents(price) * quantity))),
-    missing: list.filter((piece) => piece.price === null).length,
-  }));
-}
-
-function laidOutTotal(power: readonly BillRow[]): readonly Subtotal[] {
-  if (power.length === 0) return [];
-  const missing = power.filter((row) => row.amount === null).length;
-  return [{ name: 'Power and cable of the building', amount: sum(power.map((row) => row.amount)), missing }];
-}
-
-function tradeTotals(rows: readonly BillRow[]): readonly Subtotal[] {
-  return [...new Set(rows.map((row) => row.trade))].map((name) => {
-    const list = rows.filter((row) => row.trade === name);
-    const missing = list.filter((row) => row.amount === null).length;
-    return { name, amount: sum(list.map((row) => row.amount)), missing };
-  });
-}
-
-/** Null where a price is missing: a sum that leaves something out is no sum. */
-export function comesTo(bought: readonly Bought[]): number | null {
-  return bought.some((one) => one.price === null)
-    ? null
-    : sum(bought.map(({ price, quantity }) => cents(price ?? 0) * quantity));
+/** Goods, work and labor of one arrangement; null where a price is missing: a sum that leaves something out is no sum. */
+export function comesTo(arranged: Arranged, book: PriceBook): number | null {
+  const amounts = [
+    ...boughtAt(arranged, book).map(({ price, quantity }) => amountOf(price, quantity)),
+    ...laborAt(arranged, book).map(({ amount }) => amount),
+  ];
+  return amounts.includes(null) ? null : sum(amounts);
 }
 
 /** What it comes to as it leads, and as its nearest alternative would: between the two lies the allowance. */
@@ -241,7 +198,7 @@ function allowanceOf(opening: Opening, decision: Decision, order: OrderState, bo
   const ways = [
     { chosen, slots, requires },
     { chosen: runnerUp, slots, requires: aboutRunnerUp?.requires ?? [] },
-  ].flatMap((arranged) => (chosen && arranged.chosen ? [comesTo(boughtAt(arranged, book))] : []));
+  ].flatMap((arranged) => (chosen && arranged.chosen ? [comesTo(arranged, book)] : []));
   const known = ways.filter((way) => way !== null);
   const whole = known.length === ways.length && known.length > 0;
   return {

@@ -1,4 +1,4 @@
-import { itemOf, type ItemId } from '../devices/items.ts';
+import { itemOf, type ItemId, type Trade } from '../devices/items.ts';
 import type { Arranged } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import type { Project } from '../model/project.ts';
@@ -15,6 +15,9 @@ export function articleKey(item: ItemId, decision: Priced): string {
   const article = [kind, articleOf(item, decision)].filter((word) => word !== '').join(' ');
   return (article === '' ? item : `${item}/${article}`).slice(0, 64);
 }
+
+/** Where the project’s own rate for an hour of a trade stands among its prices. */
+export const laborKey = (trade: Trade) => `labor/${trade}`;
 
 /** Where a price is read: of the part number, of the item, or of the product the project named for the device. */
 export interface PriceBook {

@@ -91,6 +91,20 @@ export function partsOf(decision: Arranged): readonly Part[] {
   return listOf(decision)?.inOrder(inPlace(decision)) ?? [];
 }
 
+/** The line of the device itself, whatever stands in for its plain item. */
+export function devicePart(decision: Arranged, parts: readonly Part[]): Part | undefined {
+  const { chosen } = decision;
+  const plain = chosen && deviceItemOf(decision, chosen.candidate);
+  return parts.find(({ item }) => item === plain || standsInFor[item] === plain);
+}
+
+/** Where a bar latches the door it is the mechanical lock, and a battery drives the trim outside of it. */
+function deviceItemOf(decision: Arranged, { device, deviceId }: PutChosen['candidate']): ItemId {
+  if (device.family === 'mechanical' && carriesBar(decision)) return 'panicHardware';
+  if (device.family === 'battery' && carriesBar(decision)) return 'batteryTrim';
+  return deviceItem[deviceId];
+}
+
 /** The same without order and without what is there already: what stands on the opening once it is done. */
 export function itemsOf(decision: Arranged): ReadonlySet<ItemId> {
   return listOf(decision)?.items() ?? nothing;
@@ -194,11 +208,12 @@ function putDevice(decision: Arranged, { candidate }: PutChosen, list: PartList)
   const isNew = valueIn(slots, 'workStatus') === 'new';
   const bar = carriesBar(decision);
   if (isNew) putHanging(decision, leaves, list);
+  const item = deviceItemOf(decision, candidate);
   // Where a bar latches the door a mechanical lockset would be a second lock: the bar is the lock.
-  if (device.family === 'mechanical' && bar) list.put('panicHardware', worked);
+  if (item === 'panicHardware') list.put(item, worked);
   // On a bar the battery drives the trim outside, and the bar stays.
-  else if (device.family === 'battery' && bar) list.put('batteryTrim');
-  else list.put(deviceItem[deviceId], device.family === 'none' ? leaves : devicesOn(decision));
+  else if (item === 'batteryTrim') list.put(item);
+  else list.put(item, device.family === 'none' ? leaves : devicesOn(decision));
   // A strike is no lock, and trim, retraction and strike alike work on a bar; at an existing door they may be there.
   const frameStrike = deviceId === 'strikeMortise' || deviceId === 'strikeCylindrical';
   // A bare leaf that stands is no leaf with a lockset: nothing may be counted as opening it from inside.

@@ -1,7 +1,7 @@
 import { type Candidate, candidates, type Release } from '../devices/candidates.ts';
 import type { DeviceId } from '../devices/devices.ts';
 import type { Cell } from '../fit/matrix.ts';
-import { fitNotes, groutNote } from '../fit/notes.ts';
+import { fitNotes, groutNote, transferHours } from '../fit/notes.ts';
 import { limitingStrength, type StrengthValues } from '../fit/strength.ts';
 import type { FactValue } from '../model/fields.ts';
 import { type ScorePart, scoreParts, type Weights } from '../model/project.ts';
@@ -122,7 +122,7 @@ function securityValue(
 function workHours(candidate: Candidate, cell: Cell | undefined, facts: ScoreFacts): number {
   let hours = candidate.device.laborH;
   if (cell) for (const note of cell.notes) hours += fitNotes[note]?.hours ?? 0;
-  if (cell?.transfer) hours += 1;
+  if (cell?.transfer) hours += transferHours;
   if (facts.frameGrouted === true && facts.workStatus !== 'new') {
     hours += fitNotes[groutNote(candidate.device) ?? 0]?.hours ?? 0;
   }

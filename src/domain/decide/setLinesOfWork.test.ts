@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
 import type { ItemId } from '../devices/items.ts';
 import { fitNotes } from '../fit/notes.ts';
+import { laborHours } from './labor.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { decide } from './decide.ts';
 import { partsOf } from './parts.ts';
@@ -96,4 +97,18 @@ test('grout in a frame in place costs hours and points, in a new frame none', ()
   expect(effort(fresh)).toBe(effort(hollow));
   expect(workNotes(grouted)).toContain(8);
   expect(workNotes(fresh)).not.toContain(8);
+  const hours = (decision: typeof hollow) => laborHours(decision).get('locksmith') ?? 0;
+  expect(hours(hollow)).toBe(1.5);
+  expect(hours(grouted) - hours(hollow)).toBe(fitNotes[8]?.hours);
+  expect(hours(fresh)).toBe(hours(hollow));
+});
+
+test('a transfer is an hour of the locksmith, and what stays in place takes none', () => {
+  const lock = decided('P05', { latch: 'mortise' }, 'mortiseLock/secure/free');
+  expect(line(lock, 'powerTransfer')?.quantity).toBe(1);
+  const notes = workNotes(lock).reduce((sum, note) => sum + (fitNotes[note]?.hours ?? 0), 0);
+  const all = [...laborHours(lock).values()].reduce((sum, hours) => sum + hours, 0);
+  expect(all).toBe((lock.chosen?.candidate.device.laborH ?? 0) + notes + 1);
+  const kept = decided('114');
+  expect([...laborHours(kept)]).toEqual([]);
 });

@@ -62,7 +62,7 @@ export const sections = {
 export type Section = keyof typeof sections;
 
 /** Where the work of a trade is usually specified. Common practice, no source; the contract may divide it otherwise. */
-const sectionOfTrade: Record<Trade, Section> = {
+export const sectionOfTrade: Record<Trade, Section> = {
   locksmith: '08 71 00',
   doorSupplier: '08 11 13',
   security: '28 13 00',

@@ -162,6 +162,9 @@ export const fitNotes: Readonly<Record<number, FitNote>> = {
   },
 };
 
+/** A transfer at the hinges, mortised in and connected. Common practice, no source. */
+export const transferHours = 1;
+
 const pocketInFrame: readonly DeviceFamily[] = ['strike', 'bolt'];
 /** What a grouted frame in place adds to the work of a device; a new frame comes with guards and boxes. */
 export function groutNote({ family, transfer }: Device): number | undefined {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { decideAll } from '../../domain/decide/decide.ts';
+import { laborHours } from '../../domain/decide/labor.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { billSheet } from './billSheet.ts';
@@ -34,16 +35,33 @@ describe('bill of quantities', () => {
   });
 
   it('multiplies, and its sums by floor, set and trade are the base each time', () => {
-    const bill = billOf(pricedAt(10.01), decisions);
+    const bill = billOf(pricedAt(10.04), decisions);
     const all = (list: readonly { readonly amount: number }[]) =>
       list.reduce((sum, one) => sum + one.amount, 0);
     expect(bill.missing).toEqual([]);
-    expect(bill.base).toBe(bare.rows.reduce((sum, row) => sum + row.quantity * 1001, 0));
+    expect(bill.base).toBe(bare.rows.reduce((sum, row) => sum + row.quantity * 1004, 0));
     expect([all(bill.byFloor), all(bill.bySet), all(bill.byTrade)]).toEqual([
       bill.base,
       bill.base,
       bill.base,
     ]);
+  });
+
+  it('counts hours by trade, at rates of the project’s own; without a rate they are missing', () => {
+    const labor = bare.rows.filter((row) => row.unit === 'hour');
+    expect(labor.map((row) => row.name)).toContain('Labor, locksmith');
+    expect(bare.missing).toEqual(expect.arrayContaining(labor));
+    const locksmith = labor.find((row) => row.key === 'labor/locksmith');
+    const counted = Object.values(demo.openings).filter(({ mark }) => locksmith?.marks.includes(mark));
+    const sum = counted.reduce((total, { id }) => {
+      const decision = decisions.get(id);
+      return total + (decision ? (laborHours(decision).get('locksmith') ?? 0) : 0);
+    }, 0);
+    expect(sum).toBeGreaterThan(20);
+    expect(locksmith?.quantity).toBe(sum);
+    const prices = { 'labor/locksmith': { id: 'labor/locksmith', amount: 92 } };
+    const priced = billOf({ ...demo, prices }, decisions).rows.find((row) => row.key === 'labor/locksmith');
+    expect(priced?.amount).toBe(Math.round(9200 * (locksmith?.quantity ?? 0)));
   });
 
   it('leaves a missing price out of the sum and says so beside the floor it is missing on', () => {

@@ -1,4 +1,5 @@
-import { allowanceWords, type Bill, type BillRow, type Subtotal } from '../../domain/bid/bill.ts';
+import { allowanceWords, type Bill } from '../../domain/bid/bill.ts';
+import { type BillRow, type Subtotal, unitWords } from '../../domain/bid/billRow.ts';
 import type { Alternate } from '../../domain/bid/alternates.ts';
 import { moneyInWords } from '../../domain/bid/prices.ts';
 import type { Project } from '../../domain/model/project.ts';
@@ -47,7 +48,7 @@ export function billSheet(
   const lineOf = (row: BillRow): BillLine => ({
     key: row.key,
     quantity: new Intl.NumberFormat(project.bid.locale).format(row.quantity),
-    unit: row.unit === 'ft' ? 'ft' : 'each',
+    unit: unitWords[row.unit],
     name: row.name,
     detail: row.detail,
     finish: [row.finish, row.keySet].filter((one) => one !== '').join(' · '),

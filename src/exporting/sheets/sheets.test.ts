@@ -11,7 +11,7 @@ import { cssString, pageRules } from './pageRules.ts';
 import { registerInWords, reviewRegister } from './reviewRegister.ts';
 import { setSheet } from './setSheet.ts';
 import { sheetIds } from './sheetNames.ts';
-import { draftOf } from './stamp.ts';
+import { draftOf, type Stamp } from './stamp.ts';
 import { titleBlock } from './titleBlock.ts';
 
 const plain: Opening = { ...newOpening('a', '101'), facts: { doorType: known('single') } };
@@ -54,6 +54,23 @@ describe('sheets', () => {
     expect(cells.find((cell) => cell.label === 'Prepared by')?.value).toBe('not stated');
     expect(cells.find((cell) => cell.label === 'Basis confirmed')?.value).toBe('not asked yet');
     expect(dayInWords('2026-12-31')).toBe('December 31, 2026');
+  });
+
+  it('name edition, its day and purpose, and the status on every kind of sheet', () => {
+    const issued = { number: '2', on: '2026-03-02', purpose: 'bid', by: 'Demo estimator' };
+    for (const id of sheetIds) {
+      const told = (stamp: Stamp) => {
+        const cells = titleBlock(project, id, stamp);
+        return ['Edition', 'Status', 'Printed'].map((label) => cells.find((one) => one.label === label)?.value);
+      };
+      expect(told({ day: '2026-04-01', issued, standing: 'PRELIMINARY: 1 opening unsigned' })).toEqual([
+        '2, March 2, 2026, for bid',
+        'Issued, preliminary',
+        'April 1, 2026',
+      ]);
+      expect(told(draftOf('2026-04-01'))).toEqual(['not issued', 'Draft, complete', 'April 1, 2026']);
+    }
+    expect(pageRules(project, { day: '2026-04-01', issued, standing: '' }, 'letter')).toContain('Edition 2');
   });
 });
 

@@ -1,4 +1,5 @@
 import { allowanceWords, type Bill } from '../../domain/bid/bill.ts';
+import { unitWords } from '../../domain/bid/billRow.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { openingLines } from '../../domain/schedules/openingLines.ts';
 import {
@@ -87,7 +88,7 @@ function billPart({ bid }: Project, bill: Bill, priced: boolean): Part {
     rows: bill.rows.map((row) => [
       blocks[row.block],
       row.quantity,
-      row.unit === 'ft' ? 'ft' : 'each',
+      unitWords[row.unit],
       row.name,
       row.detail,
       row.finish,
@@ -97,6 +98,6 @@ function billPart({ bid }: Project, bill: Bill, priced: boolean): Part {
       row.marks.join('; '),
       ...(priced ? [inUnits(row.unitPrice), inUnits(row.amount)] : []),
     ]),
-    formats: { Quantity: '#,##0', ...(priced ? { [unitPrice]: money, [amount]: money } : {}) },
+    formats: { Quantity: '#,##0.##', ...(priced ? { [unitPrice]: money, [amount]: money } : {}) },
   };
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { Bill, BillRow } from '../../domain/bid/bill.ts';
+import type { Bill } from '../../domain/bid/bill.ts';
+import { type BillRow, unitWords } from '../../domain/bid/billRow.ts';
 import { readPrice } from '../../domain/bid/prices.ts';
 import { itemOf } from '../../domain/devices/items.ts';
 import { type ItemEntryField, itemEntryFields } from '../../domain/model/bid.ts';
@@ -29,7 +30,7 @@ export function Prices({ project, bill }: { project: Project; bill: Bill }) {
           <li key={row.key} className="stack">
             <p>
               <strong>
-                {row.quantity} {row.unit === 'ft' ? 'ft' : '×'} {row.name}
+                {row.quantity} {unitWords[row.unit]} {row.name}
               </strong>{' '}
               {row.detail}
             </p>
