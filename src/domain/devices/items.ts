@@ -460,6 +460,7 @@ export const items = {
     name: 'Remove old lock or bolt from the leaf; cover holes',
     trade: 'locksmith',
     step: 'secure',
+    block: 'work',
     quality: true,
   },
   delayBothSides: {

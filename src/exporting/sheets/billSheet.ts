@@ -79,7 +79,7 @@ export function billSheet(
           : rangeOf(money, low, high),
     })),
     alternates: priced ? alternates.map(({ says, saves }) => [says, money(saves)] as const) : [],
-    notes: notesOf(bill, priced),
+    notes: notesOf(project, bill, priced),
   };
 }
 
@@ -115,7 +115,8 @@ function totalsOf(project: Project, bill: Bill): BillSheet['totals'] {
   ];
 }
 
-function notesOf(bill: Bill, priced: boolean): readonly string[] {
+function notesOf({ prices }: Project, bill: Bill, priced: boolean): readonly string[] {
+  const by = [...new Set(Object.values(prices).flatMap((price) => price.by ?? []))].toSorted();
   const missing = bill.missing.map((row) => row.name);
   return [
     'In the sum stand the openings that may be ordered. Every other opening is listed below as an allowance.',
@@ -123,6 +124,7 @@ function notesOf(bill: Bill, priced: boolean): readonly string[] {
     ...(priced
       ? [
           'Prices are the project’s own; none comes with the program.',
+          ...(by.length > 0 ? [`Prices entered by: ${by.join('; ')}.`] : []),
           missing.length === 0
             ? 'No price is missing.'
             : `${counted(missing.length, 'price')} missing, and in no sum: ${[...new Set(missing)].join('; ')}.`,
