@@ -15,6 +15,7 @@ import { reasonsInFull } from '../../src/exporting/sheets/reasons.ts';
 import { runs } from './effort.ts';
 import { demo, demoOpenings, onPaper, type OnPaper, paperOf, withCandidate } from './paperOpenings.ts';
 import { aSurvey } from './surveys.ts';
+import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 
 /** Everything that must hold of a forbidden arrangement; `paper` is dear, so not every one is printed. */
 function holds({ project, opening, decision, name }: OnPaper, paper: boolean): void {
@@ -29,7 +30,7 @@ function holds({ project, opening, decision, name }: OnPaper, paper: boolean): v
   expect(unsignedOpenings(project, decisions), name).toHaveLength(1);
   expect(openSignatures(questionsOf(project, decisions, []), [opening]).preliminary, name).toBe(true);
   if (!paper) return;
-  const [page] = testPages(project, decisions, [opening], '2026-03-02');
+  const [page] = testPages(project, decisions, [opening], draftOf('2026-03-02'));
   if (page) {
     expect(page.lines, name).toEqual([]);
     expect(page.noTest, name).toMatch(/No test is written/);

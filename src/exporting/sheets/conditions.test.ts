@@ -10,6 +10,7 @@ import { setsCsv } from '../csv/setsCsv.ts';
 import { sequencePages } from './sequencePages.ts';
 import { setSheet } from './setSheet.ts';
 import { testPages } from './testPages.ts';
+import { draftOf } from './stamp.ts';
 
 const office = (id: string, mark: string): Opening => ({
   ...newOpening(id, mark),
@@ -58,7 +59,7 @@ function papers(other: Partial<Verdict> = {}, later?: Partial<Verdict>) {
     sequence: sequencePages(project, decisions).sets.flatMap(({ ways }) =>
       ways.filter(({ lines }) => lines.some((line) => line.says.includes(says))).map(({ marks }) => marks),
     ),
-    tests: testPages(project, decisions, openings, '2026-03-03').map(({ mark, lines }) => [
+    tests: testPages(project, decisions, openings, draftOf('2026-03-03')).map(({ mark, lines }) => [
       mark,
       lines.filter((line) => line.act.includes(says)).map(({ source }) => source),
     ]),
