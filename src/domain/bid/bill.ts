@@ -10,7 +10,16 @@ import { type OrderState, orderState, orderStateWords } from '../schedules/forOr
 import { itemTerms } from '../schedules/itemTerms.ts';
 import { type Member, detailOf } from '../schedules/setLines.ts';
 import { blockOf, setNumbersOf } from '../schedules/sets.ts';
-import { amountOf, type BillRow, type Cost, laidOutTotal, type Subtotal, subtotals, sum, tradeTotals } from './billRow.ts';
+import {
+  amountOf,
+  type BillRow,
+  type Cost,
+  laidOutTotal,
+  type Subtotal,
+  subtotals,
+  sum,
+  tradeTotals,
+} from './billRow.ts';
 import { laborAt, laborRows } from './laborRows.ts';
 import { articleKey, cents, priceBook, type PriceBook } from './prices.ts';
 

@@ -68,4 +68,3 @@ export function tradeTotals(rows: readonly BillRow[]): readonly Subtotal[] {
     return { name, amount: sum(list.map((row) => row.amount)), missing };
   });
 }
-

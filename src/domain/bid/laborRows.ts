@@ -44,4 +44,3 @@ export function laborRows(all: readonly (Labor & Cost)[]): readonly BillRow[] {
     ];
   });
 }
-

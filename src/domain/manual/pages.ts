@@ -15,7 +15,10 @@ export const pageWords = {
     says: 'Closets, supplies, cable runs and batteries: what feeds each lock, and what it takes.',
   },
   review: { name: 'Review', says: 'The openings that a person must sign, and why.' },
-  pricing: { name: 'Pricing', says: 'Quantities, the project’s own prices, and what is still missing for a bid.' },
+  pricing: {
+    name: 'Pricing',
+    says: 'Quantities, the project’s own prices, and what is still missing for a bid.',
+  },
   print: { name: 'Print', says: 'The sheets for bidders, trades and authority.' },
   project: { name: 'Project', says: 'Name, code basis, building, floors, spaces, amendments and weights.' },
   rules: { name: 'Rules', says: 'Every rule with its section, its conditions and its cases.' },

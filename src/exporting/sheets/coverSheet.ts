@@ -45,9 +45,7 @@ export function coverSheet(
       { label: 'Code basis', value: basisInWords(project.basis) },
       { label: 'Openings', value: String(decisions.size) },
     ],
-    standing:
-      stamp.standing ||
-      'Every opening is settled, complete and signed where a signature is due.',
+    standing: stamp.standing || 'Every opening is settled, complete and signed where a signature is due.',
     questions,
     contents: sheetIds.filter((id) => id !== 'cover' && sheets.has(id)).map((id) => sheetNames[id]),
     missing: [

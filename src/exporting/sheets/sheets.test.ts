@@ -61,7 +61,9 @@ describe('sheets', () => {
     for (const id of sheetIds) {
       const told = (stamp: Stamp) => {
         const cells = titleBlock(project, id, stamp);
-        return ['Edition', 'Status', 'Printed'].map((label) => cells.find((one) => one.label === label)?.value);
+        return ['Edition', 'Status', 'Printed'].map(
+          (label) => cells.find((one) => one.label === label)?.value,
+        );
       };
       expect(told({ day: '2026-04-01', issued, standing: 'PRELIMINARY: 1 opening unsigned' })).toEqual([
         '2, March 2, 2026, for bid',

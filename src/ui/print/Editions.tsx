@@ -99,12 +99,7 @@ export function Editions({ project, standing, frozen, onFrozen, onAddendum }: Pr
           value={purpose}
           onChange={(event) => setPurpose(event.target.value)}
         />
-        <button
-          type="button"
-          className="button"
-          disabled={frozen !== null}
-          onClick={() => void issue()}
-        >
+        <button type="button" className="button" disabled={frozen !== null} onClick={() => void issue()}>
           Issue this edition
         </button>
       </div>

@@ -158,7 +158,9 @@ function OpeningsPart({ project, decisions, shown, paper, stamp }: Props) {
     const rows = new Map(scheduleRows(project, decisions).map((row) => [row.openingId, row]));
     return shown.flatMap((opening) => {
       const [row, decision] = [rows.get(opening.id), decisions.get(opening.id)];
-      return row && decision ? [openingSheet(project, opening, row, decision, reportFor(decision), stamp)] : [];
+      return row && decision
+        ? [openingSheet(project, opening, row, decision, reportFor(decision), stamp)]
+        : [];
     });
   }, [project, decisions, shown, stamp]);
   return (
@@ -196,7 +198,10 @@ function PowerPart({ project, decisions, paper, stamp }: Props) {
 }
 
 function TestsPart({ project, decisions, shown, paper, stamp }: Props) {
-  const pages = useMemo(() => testPages(project, decisions, shown, stamp), [project, decisions, shown, stamp]);
+  const pages = useMemo(
+    () => testPages(project, decisions, shown, stamp),
+    [project, decisions, shown, stamp],
+  );
   return (
     <Paper id="tests" paper={paper}>
       <TestSheets pages={pages} />
