@@ -1,7 +1,8 @@
-import { expect, test } from 'playwright/test';
+import { expect } from 'playwright/test';
+import { lookAt, test } from './pages/reader.ts';
 
 test('a reviewer finds the room that opens when the mains fail, and how to close it', async ({ page }) => {
-  await page.goto('#/building');
+  await lookAt(page, 'building');
   await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
   await page.getByRole('radio', { name: /^Battery exhausted/ }).check();
   const finding = page.getByRole('listitem').filter({ hasText: /^\W*Serious\s*Records room/ });
@@ -15,7 +16,7 @@ test('a reviewer finds the room that opens when the mains fail, and how to close
 test('a reviewer follows a rule along the way out from the building to its openings and to the register', async ({
   page,
 }) => {
-  await page.goto('#/building');
+  await lookAt(page, 'building');
   const finding = page.getByRole('listitem').filter({ hasText: 'released together from one place' });
   await expect(finding).toContainText('Severe');
   await expect(finding.getByRole('link', { name: 'R-55' })).toBeVisible();
@@ -30,12 +31,12 @@ test('a reviewer follows a rule along the way out from the building to its openi
   await expect(page.getByRole('heading', { level: 1, name: 'S2-P' })).toBeVisible();
   await expect(wayOut.getByRole('link', { name: 'S2-5', exact: true })).toBeVisible();
 
-  await page.goto('#/review');
+  await lookAt(page, 'review');
   await expect(page.getByRole('main')).toContainText('released together from one place');
 });
 
 test('the drawing comes floor by floor, and every opening in it is a link', async ({ page }) => {
-  await page.goto('#/building');
+  await lookAt(page, 'building');
   const floor = page.getByRole('region', { name: 'Drawing of Ground floor' });
   await expect(floor.getByRole('link', { name: /^106, Main lobby and Records room/ })).toBeVisible({
     timeout: 20_000,
@@ -43,14 +44,14 @@ test('the drawing comes floor by floor, and every opening in it is a link', asyn
 });
 
 test('whoever cannot see the drawing reads the same in a table', async ({ page }) => {
-  await page.goto('#/building');
+  await lookAt(page, 'building');
   await page.getByText(/^Ground floor as tables/).click();
   await expect(page.getByRole('row', { name: /^106 Main lobby Records room.* Locked Free/ })).toBeVisible();
 });
 
 test('nothing hangs over the edge of a narrow phone', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
-  await page.goto('#/building');
+  await lookAt(page, 'building');
   await expect(page.getByRole('heading', { name: 'The building as a whole' })).toBeVisible();
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(over).toBeLessThanOrEqual(0);

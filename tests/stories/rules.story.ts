@@ -1,15 +1,12 @@
-import { expect, test } from 'playwright/test';
+import { expect } from 'playwright/test';
+import { lookAt, test } from './pages/reader.ts';
 import { rulesPage } from './pages/rules.ts';
-import { newWindow } from './pages/window.ts';
 
 const title = 'No fail-safe strike on a fire-rated door';
 
-test('somebody looks a rule up by its words and goes to an opening where it took part', async ({
-  context,
-}) => {
-  const { page } = await newWindow(context);
+test('somebody looks a rule up by its words and goes to an opening where it took part', async ({ page }) => {
   const rules = rulesPage(page);
-  await rules.open();
+  await lookAt(page, 'rules');
   await rules.search('fail-safe strike fire-rated');
   await rules.found(title).click();
   const rule = rules.rule(title);
@@ -21,20 +18,20 @@ test('somebody looks a rule up by its words and goes to an opening where it took
 });
 
 test('a copied link to a rule opens the manual at that rule', async ({ page }) => {
-  await page.goto('#/rules/R-31');
+  await lookAt(page, 'rules/R-31');
   const rule = rulesPage(page).rule(title);
   await expect(rule.getByRole('heading', { level: 3 })).toBeFocused();
   await expect(page).toHaveURL(/#\/rules\/R-31$/);
 });
 
 test('the cases of a rule are judged as they are opened', async ({ page }) => {
-  await page.goto('#/rules/R-31');
+  await lookAt(page, 'rules/R-31');
   const rule = rulesPage(page).rule(title);
   await rule.getByText(/^Its cases/).click();
   await expect(rule).toContainText(/All \d+ answer as expected/);
 });
 
 test('a rule that does not exist is said to be missing', async ({ page }) => {
-  await page.goto('#/rules/R-9999');
+  await lookAt(page, 'rules/R-9999');
   await expect(page.getByRole('alert')).toContainText('There is no rule R-9999');
 });

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright/test';
+import { lookAt } from './reader.ts';
 import { type PdfPage, readPdf } from './pdf.ts';
 
 /** The print page, as an estimator sees it. */
@@ -6,10 +7,7 @@ export function printPage(page: Page) {
   const print = page.getByRole('button', { name: 'Print', exact: true });
   return {
     open: async () => {
-      // Anew each time, so that what was chosen before is not chosen still.
-      if (page.url().endsWith('#/print')) await page.goto('#/legend');
-      await page.goto('#/print');
-      await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();
+      await lookAt(page, 'print');
     },
     /** Ticks exactly these sheets. */
     choose: async (...names: readonly string[]) => {

@@ -40,9 +40,17 @@ export const test = alone.extend<{ page: Page }, Started>({
   },
 });
 
-/** Led there inside the app, not loaded anew. */
+/** Led there inside the app, not loaded anew; a page that is there already is left first, so that it begins afresh. */
 export async function lookAt(page: Page, address: string): Promise<void> {
-  const pageOf = (hash: string) => hash.replace(/^#\//, '').split('/')[0] || 'schedule';
+  if (pageOf(await page.evaluate(() => location.hash)) === pageOf(address)) {
+    await goTo(page, pageOf(address) === 'legend' ? 'files' : 'legend');
+  }
+  await goTo(page, address);
+}
+
+const pageOf = (hash: string) => hash.replace(/^#\//, '').split('/')[0] || 'schedule';
+
+async function goTo(page: Page, address: string): Promise<void> {
   const [before, title] = [await page.evaluate(() => location.hash), await page.title()];
   await page.goto(`#/${address}`);
   // The title follows once the page is another one; until then the heading of the one before stands there.

@@ -6,10 +6,6 @@ export function rulesPage(page: Page) {
     page.getByRole('article').filter({ has: page.getByRole('heading', { level: 3, name: title }) });
   return {
     rule,
-    open: async () => {
-      await page.goto('#/rules');
-      await page.getByRole('heading', { level: 1, name: 'Rules' }).waitFor();
-    },
     search: async (text: string) => page.getByRole('searchbox', { name: 'Search' }).fill(text),
     found: (title: string) => page.getByRole('link', { name: title }),
     firedAt: (title: string, mark: string) => rule(title).getByRole('link', { name: mark, exact: true }),
