@@ -1,9 +1,11 @@
 // What the page may load and who may show it. One list: the build writes it into the page, the server sends it as well.
 
-/** Directives that a page can state of itself. Styles may stand in the page, because sheets set their size there. */
+/**
+ * Directives that a page can state of itself. A compiled program of our own files (the reader of building models) may
+ * run; text never becomes code. Styles may stand in the page, because sheets set their size there. */
 const inPage = {
   'default-src': "'self'",
-  'script-src': "'self'",
+  'script-src': "'self' 'wasm-unsafe-eval'",
   'style-src': "'self' 'unsafe-inline'",
   'img-src': "'self' data: blob:",
   'font-src': "'self' data:",

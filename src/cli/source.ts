@@ -1,10 +1,13 @@
 import { applyEdits, commandProblemInWords } from '../domain/commands/command.ts';
-import { importEdits, importTable } from '../domain/import/csv.ts';
+import { importEdits } from '../domain/import/again.ts';
+import { importTable } from '../domain/import/csv.ts';
 import { bestTable } from '../domain/import/sheets.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { placeOf } from '../domain/project/importPreview.ts';
 import { openProblemInWords, openProjectText } from '../domain/versions/file.ts';
+import { ifcEngine } from '../intake/ifc/engine.ts';
+import { readIfc } from '../intake/ifc/readIfc.ts';
 import { readSchedule } from '../intake/readFile.ts';
 import { isContainer, readProjectFile } from '../intake/container.ts';
 import { readProjectBytes } from '../intake/text.ts';
@@ -45,7 +48,7 @@ function fromJson(text: string): Source {
 }
 
 async function fromTable(bytes: Uint8Array): Promise<Source> {
-  const read = await readSchedule(bytes);
+  const read = await readSchedule(bytes, (model) => readIfc(model, ifcEngine()));
   if (!read.ok) return read;
   const table = bestTable(read.grids);
   if (!table.ok) return table;

@@ -1,5 +1,8 @@
+import { gridOfModel, modelInWords, type ReadModel } from '../domain/import/buildingModel.ts';
+import { cobieModel } from '../domain/import/cobie.ts';
 import type { Grid } from '../domain/import/grid.ts';
 import { readCsv } from './csv.ts';
+import { isModel, type ModelReader } from './ifc/isModel.ts';
 import { readText } from './text.ts';
 import { readWorkbook } from './workbook.ts';
 
@@ -10,9 +13,17 @@ export type ReadSchedule =
 /** Larger than any door list; a browser tab would only die of it. */
 const mostBytes = 60_000_000;
 
+const notHere: ModelReader = () =>
+  Promise.resolve({ ok: false, says: 'This is a building model, and only tables are read here.' });
+
 /** Bytes of a door schedule → grids of cells, whatever the file is called: both ways in read by this alone. */
-export async function readSchedule(bytes: Uint8Array): Promise<ReadSchedule> {
+export async function readSchedule(
+  bytes: Uint8Array,
+  readModel: ModelReader = notHere,
+): Promise<ReadSchedule> {
   if (bytes.length === 0) return { ok: false, says: 'The file is empty.' };
+  if (isModel(bytes))
+    return asTable(await readModel(bytes), 'Rows are numbered as the records of the model.');
   if (bytes.length > mostBytes) {
     return {
       ok: false,
@@ -21,7 +32,11 @@ export async function readSchedule(bytes: Uint8Array): Promise<ReadSchedule> {
   }
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) {
     const book = await readWorkbook(bytes);
-    return book.ok ? { ...book, note: '' } : book;
+    if (!book.ok) return book;
+    const model = cobieModel(book.grids);
+    return model
+      ? asTable(model, 'Read as COBie: Component, Type, Space and Attribute joined.')
+      : { ...book, note: '' };
   }
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf) {
     return {
@@ -36,4 +51,10 @@ export async function readSchedule(bytes: Uint8Array): Promise<ReadSchedule> {
 export function readScheduleText(text: string, note = ''): ReadSchedule {
   const csv = readCsv(text);
   return csv.ok ? { ok: true, grids: [csv.grid], note } : csv;
+}
+
+function asTable(read: ReadModel, how: string): ReadSchedule {
+  if (!read.ok) return read;
+  const note = [how, modelInWords(read.model), ...read.model.notes].join(' ');
+  return { ok: true, grids: [gridOfModel(read.model)], note };
 }

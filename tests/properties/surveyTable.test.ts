@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { applyEdits } from '../../src/domain/commands/command.ts';
+import { compareAgain, importEdits } from '../../src/domain/import/again.ts';
 import { importTable } from '../../src/domain/import/csv.ts';
+import { bestTable } from '../../src/domain/import/sheets.ts';
 import { findTable } from '../../src/domain/import/layout.ts';
 import type { Fact, Facts } from '../../src/domain/model/fact.ts';
-import { openingFactKeys } from '../../src/domain/model/fields.ts';
+import { buildingFactKeys, openingFactKeys } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import { someFacts } from '../../src/domain/testing/arbitraries.ts';
-import { factsCsv } from '../../src/exporting/csv/factsCsv.ts';
+import { factsCsv, surveyTable } from '../../src/exporting/csv/factsCsv.ts';
+import { workbookOf } from '../../src/exporting/xlsx/workbook.ts';
+import { readSchedule } from '../../src/intake/readFile.ts';
 import { readCsv } from '../../src/intake/csv.ts';
 
 /** Values without who and when: a CSV has no place for those. Sources as a person writes them, in one line. */
@@ -47,4 +52,82 @@ describe('CSV of the survey', () => {
       { numRuns: 60 },
     );
   });
+});
+
+/** A project with everything that the survey table says: facts, facts of the building, notes, choices, GlobalIds. */
+const surveyed = fc
+  .record({
+    building: someFacts(buildingFactKeys),
+    doors: fc.array(
+      fc.record({
+        facts: someFacts(openingFactKeys),
+        notes: fc.constantFrom('', 'Check the strike.', 'a;b,"c"\nd', '=1+2'),
+        chosen: fc.boolean(),
+        modeled: fc.boolean(),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  })
+  .map(({ building, doors }) => ({
+    ...newProject('p', 'P'),
+    building: bare(building),
+    openings: Object.fromEntries(
+      doors.map(({ facts, notes, chosen, modeled }, index) => [
+        `o${index}`,
+        {
+          ...newOpening(`o${index}`, `10${index}`),
+          facts: bare(facts),
+          notes,
+          override: chosen
+            ? {
+                candidate: 'strike/safe/lever',
+                reason: 'The owner, “as built”.',
+                by: 'Kim',
+                at: '2026-01-01T00:00:00Z',
+              }
+            : null,
+          ...(modeled ? { externalId: `G${index}` } : {}),
+        },
+      ]),
+    ),
+  }));
+
+async function tableIn(bytes: Uint8Array) {
+  const read = await readSchedule(bytes);
+  if (!read.ok) throw new Error(read.says);
+  const found = bestTable(read.grids);
+  if (!found.ok) throw new Error(found.says);
+  return found.table;
+}
+
+describe('our own CSV and workbook', () => {
+  it.each(['CSV', 'workbook'])(
+    'as %s come back in whole, and say nothing new over the same project',
+    async (kind) => {
+      await fc.assert(
+        fc.asyncProperty(surveyed, async (project) => {
+          const survey = surveyTable(project);
+          const bytes =
+            kind === 'CSV'
+              ? new TextEncoder().encode(factsCsv(project))
+              : await workbookOf([{ name: 'Survey', head: survey.head, rows: survey.rows }]);
+          const table = await tableIn(bytes);
+          let count = 0;
+          const newId = () => `n${(count += 1)}`;
+          const first = importTable(table, { newId });
+          expect(first.problems).toEqual([]);
+          const applied = applyEdits(newProject('q', 'Q'), importEdits(newProject('q', 'Q'), first));
+          if (!applied.ok) throw new Error(applied.problem.kind);
+          const withoutId = ({ id: _id, ...rest }: (typeof first.openings)[number]) => rest;
+          expect(Object.values(applied.project.openings).map(withoutId)).toEqual(
+            Object.values(project.openings).map(withoutId),
+          );
+          expect(applied.project.building).toEqual(project.building);
+          const again = compareAgain(project, importTable(table, { newId, into: project }));
+          expect([again.added, again.changed, again.gone]).toEqual([[], [], []]);
+        }),
+        { numRuns: kind === 'CSV' ? 40 : 10 },
+      );
+    },
+  );
 });

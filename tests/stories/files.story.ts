@@ -38,14 +38,17 @@ test('an estimator imports a schedule, sees its two bad rows by name, and undoes
   await expect(window.row('ZZ-902')).toHaveCount(0);
 });
 
-test('rows whose marks are in the project already are refused, not written over', async ({ context }) => {
+test('a row whose mark is in the project is held against it, and what was entered here stays', async ({
+  context,
+}) => {
   const window = await newWindow(context);
   await window.addOpening('ZZ-903');
   const files = filesPage(window.page);
   await files.open();
   await files.paste(['Door No.,Width', 'ZZ-903,36 in']);
-  await expect(files.preview).toContainText('Mark ZZ-903 is already in the project');
-  await expect(files.bringIn).toBeDisabled();
+  await expect(files.preview).toContainText('0 openings added, 1 changed, 0 the same');
+  await files.bringIn.click();
+  await expect(files.section).toContainText('1 opening of the file brought into the project');
 });
 
 test('a file that is no project is refused in a sentence and nothing changes', async ({ context }) => {

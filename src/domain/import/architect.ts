@@ -5,6 +5,7 @@ import { parseSize } from '../units/size.ts';
 import { readFireRating } from './fireRating.ts';
 import { chosenMinutes, type ChosenWords, undecidedRating, type UndecidedWord } from './words.ts';
 import type { LengthUnit, Role } from './headers.ts';
+import { isFalse, isTrue, operationOf } from './operation.ts';
 import { hundredths, oneSpelling, readValue, type Value } from '../survey/readValue.ts';
 
 /** What the cells of one row say, by role; several where a role may have several columns. */
@@ -45,13 +46,15 @@ export function readArchitect(cells: readonly Said[], words: ChosenWords = {}): 
   const texts = cells.filter((cell) => ['typeText', 'material', 'notes'].includes(cell.role));
 
   readDoorType(texts, reading);
+  readOperation(one('operation'), reading);
   for (const role of ['width', 'height', 'thickness'] as const) readMeasure(one(role), role, reading);
+  readOverall(one('overallWidth'), one('overallHeight'), reading);
   readSizeColumn(one('size'), reading);
   readSizeInText(
     cells.filter((cell) => cell.role === 'typeText'),
     reading,
   );
-  readSingle(cells, reading);
+  if (!operationOf(one('operation')?.text ?? '')) readSingle(cells, reading);
   readLeaf(
     one('material'),
     cells.filter((cell) => cell.role === 'typeText'),
@@ -69,7 +72,60 @@ export function readArchitect(cells: readonly Said[], words: ChosenWords = {}): 
     cells.filter((cell) => cell.role === 'typeText'),
     reading,
   );
+  readFlags(one, reading);
   return reading;
+}
+
+/** How a model says that the door moves: a setting of its library part, and nobody has seen the door. */
+function readOperation(said: Said | undefined, reading: Reading): void {
+  const operation = said && operationOf(said.text);
+  if (!operation) return;
+  if (operation.doorType === null) leaveOpen(reading, said, operation.says);
+  else assume(reading, 'doorType', operation.doorType, said);
+}
+
+/** A model measures the whole door, lining and all, so that the leaf is at most as wide. */
+function readOverall(width: Said | undefined, height: Said | undefined, reading: Reading): void {
+  for (const [said, key] of [
+    [width, 'leafWidthIn'],
+    [height, 'leafHeightIn'],
+  ] as const) {
+    if (!said) continue;
+    const length = parseLength(said.text, { bare: said.unit ?? 'refuse' });
+    const open = reading.problems.some(({ says }) => says.startsWith('The model says'));
+    if (!length.ok) leaveOpen(reading, said, length.says);
+    else if (key === 'leafWidthIn' && (severalLeaves(reading) || open)) leaveOpen(reading, said, widthOfAll);
+    else {
+      const checked = readValue(key, String(hundredths(length.inches)));
+      if (checked.ok) assume(reading, key, hundredths(length.inches), said);
+      else leaveOpen(reading, said, checked.says);
+    }
+  }
+}
+
+/**
+ * Yes and no of Pset_DoorCommon (ISO 16739-1). They are set by default in many library parts, so each is assumed
+ * at most, and a no, which nobody may have meant, says nothing but that the door is inside.
+ */
+function readFlags(one: (role: Role) => Said | undefined, reading: Reading): void {
+  const flag = (role: Role, key: FactKey, value: Value) => {
+    const said = one(role);
+    if (!said) return;
+    if (isTrue(said.text)) assume(reading, key, value, said);
+    else if (!reading.kept.includes(said)) reading.kept.push(said);
+  };
+  const external = one('isExternal');
+  flag('isExternal', 'exterior', true);
+  if (external && isFalse(external.text)) assume(reading, 'exterior', false, external);
+  flag('accessible', 'accessibleRoute', true);
+  flag('selfClosing', 'closing', 'selfClosing');
+  flag('smokeStop', 'smokeSeals', true);
+  const exit = one('fireExit');
+  if (!exit) return;
+  // An exit in case of fire that leads outdoors has one place in leaving; inside it may have several.
+  if (isTrue(exit.text) && external && isTrue(external.text))
+    assume(reading, 'egressRole', 'exteriorExit', exit);
+  else reading.kept.push(exit);
 }
 
 function assume(reading: Reading, key: FactKey, value: Value, said: Said): void {
@@ -101,6 +157,7 @@ function readDoorType(texts: readonly Said[], reading: Reading): void {
 
 const tooWide = 'This is too wide for one leaf; say whether it is a pair and how wide a leaf is.';
 const widthOfWhat = 'The width may mean one leaf or all of them; enter the width of a leaf.';
+const widthOfAll = 'The model gives the width of the whole door; enter the width of a leaf.';
 function severalLeaves(reading: Reading): boolean {
   const type = reading.facts.get('doorType');
   return (

@@ -4,7 +4,7 @@ import { applyEdits } from '../commands/command.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { projectSchema } from '../model/project.ts';
 import { importRows } from '../testing/tables.ts';
-import { importEdits } from './csv.ts';
+import { importEdits } from './again.ts';
 import { findTable } from './layout.ts';
 import { roomUseOf } from './rooms.ts';
 
@@ -93,7 +93,7 @@ describe('marks', () => {
     expect(result.refused[0]?.cells).toEqual(['101', 'c']);
   });
 
-  it('refuses a mark of the project, an empty mark and a missing column', () => {
+  it('meets a mark of the project, refuses an empty mark and a missing column', () => {
     const into = { ...newProject('p', 'P'), openings: { x: newOpening('x', '101') } };
     const result = importRows(
       ['mark', 'notes'],
@@ -103,7 +103,8 @@ describe('marks', () => {
       ],
       { newId: () => 'n', into },
     );
-    expect(says(result)).toEqual(['Mark 101 is already in the project.', 'An opening needs a mark.']);
+    expect([...result.meets.values()]).toEqual(['x']);
+    expect(says(result)).toEqual(['An opening needs a mark.']);
     expect(says(read('width|height', '36|84'))[0]).toContain('No column holds the door mark');
   });
 

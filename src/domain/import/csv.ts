@@ -1,8 +1,16 @@
-import type { Edit } from '../commands/command.ts';
 import type { Fact, Facts } from '../model/fact.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
-import { type Floor, type Opening, openingSchema, type Project, type Space } from '../model/project.ts';
+import { longestName } from '../model/ids.ts';
+import {
+  type Floor,
+  type Opening,
+  openingSchema,
+  type Override,
+  overrideSchema,
+  type Project,
+  type Space,
+} from '../model/project.ts';
 import { quote, readArchitect, type Said } from './architect.ts';
 import type { ChosenWords, UndecidedWord } from './words.ts';
 import type { GridRow } from './grid.ts';
@@ -41,6 +49,8 @@ export interface Imported {
   /** The row each opening came from, by id. */
   readonly from: ReadonlyMap<string, GridRow>;
   readonly columns: readonly Column[];
+  /** Doors of the project that a row stands for: by the id of what was read, the id of the opening that is there. */
+  readonly meets: ReadonlyMap<string, string>;
   /** Words that may mean two things, each once; a person may say which. */
   readonly undecided: readonly UndecidedWord[];
 }
@@ -67,7 +77,7 @@ const nobody = { floors: {}, spaces: {}, openings: {} };
 export function importTable(table: Table, options: ImportOptions): Imported {
   const columns = mappedHeaders(table.header, options.columns ?? {});
   const into = options.into ?? nobody;
-  const book = new PlaceBook(into, options.newId);
+  const book = new PlaceBook(into, options.newId, table.places);
   const problems: ImportProblem[] = [];
   const refused: RefusedRow[] = [];
   const openings: Opening[] = [];
@@ -75,7 +85,8 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   const building = new Map<FactKey, { fact: Fact<Value>; row: number }>();
   const seen: Seen = new Map();
   const undecided = new Map<string, UndecidedWord>();
-  const taken = new Set(Object.values(into.openings).map((opening) => opening.mark));
+  const there = new Met(Object.values(into.openings));
+  const meets = new Map<string, string>();
 
   const markColumn = columns.find((column) => column.use.kind === 'role' && column.use.role === 'mark');
   const sorted = classifyRows(table, markColumn?.index, options.rows);
@@ -90,6 +101,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     refused,
     skipped,
     columns,
+    meets,
     undecided: [...undecided.values()],
   });
   if (!markColumn) {
@@ -99,6 +111,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   }
 
   let floorHeading: Said | undefined;
+  book.addGiven();
   for (const { row: gridRow, is, why } of sorted) {
     const { number: row, cells } = gridRow;
     const complain = (column: string | null, says: string, refuses: boolean) =>
@@ -115,15 +128,20 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     if (is !== 'opening') continue;
 
     const before = problems.length;
-    const said = saidCells(columns, cells);
+    const asWritten = saidCells(columns, cells);
+    const long = asWritten.filter(isLongPlace);
+    for (const { header } of long) complain(header, nameTooLong, false);
+    const said = asWritten.filter((cell) => !long.includes(cell));
     if (floorHeading && !said.some((cell) => cell.role === 'level' && cell.text.trim() !== '')) {
       said.push(floorHeading);
     }
     const floor = said.find((cell) => cell.role === 'level' && cell.text.trim() !== '')?.text.trim();
-    const named = checkMark(mark, row, floor, seen, taken);
+    const externalId = said.find((cell) => cell.role === 'globalId')?.text.trim() ?? '';
+    const named = checkMark(mark, row, floor, externalId, seen, there);
     if (!named.ok) complain(markColumn.header, named.says, true);
     else if (named.says !== undefined) complain(markColumn.header, named.says, false);
     checkWidth(cells, table.header.length, complain);
+    if (gridRow.remark !== undefined) complain(null, gridRow.remark, false);
     for (const [column, says] of gridRow.doubts ?? []) {
       complain(table.header[column]?.trim() ?? null, says, column === markColumn.index);
     }
@@ -156,56 +174,68 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     );
     assumeFromRooms(places, facts);
     for (const [key, fact] of own.building) agreeOnBuilding(building, key, fact, row, complain);
+    const override = choiceIn(said, complain);
     const id = options.newId();
     from.set(id, gridRow);
+    if (named.meets !== undefined) meets.set(id, named.meets);
     openings.push({
       ...newOpening(id, named.mark),
       floorId: places.floorId,
       fromSpaceId: places.fromSpaceId,
       toSpaceId: places.toSpaceId,
       facts: Object.fromEntries(facts) as Facts,
-      notes: notesOf(columns, cells, said, [...read.kept, ...own.kept, ...counted, ...keptOf(said, against)]),
+      override,
+      ...(externalId === '' || externalId.length > longestName ? {} : { externalId }),
+      notes: notesOf(columns, cells, said, [
+        ...read.kept,
+        ...own.kept,
+        ...long,
+        ...counted,
+        ...keptOf(said, against),
+      ]),
     });
   }
   return result();
 }
 
-/**
- * The edits that bring an import into a project, to be done and undone together: floors, spaces, openings, and facts
- * of the building where the project has no answer yet.
- */
-export function importEdits(project: Project, imported: Imported): readonly Edit[] {
-  return [
-    ...imported.floors.map((value): Edit => ({ kind: 'putFloor', id: value.id, value })),
-    ...imported.spaces.map((value): Edit => ({ kind: 'putSpace', id: value.id, value })),
-    ...imported.openings.map(
-      (value): Edit => ({
-        kind: 'putOpening',
-        id: value.id,
-        value: value as Extract<Edit, { kind: 'putOpening' }>['value'],
-      }),
-    ),
-    ...Object.entries(imported.building).flatMap(([fact, value]): Edit[] => {
-      const before = project.building[fact as FactKey];
-      return value && (before === undefined || before.is === 'unknown')
-        ? [{ kind: 'setBuildingFact', fact, value }]
-        : [];
-    }),
-  ];
-}
-
 /** Marks by the rows and floors they stand at. */
 type Seen = Map<string, { row: number; floor: string | undefined }>;
 type NamedMark =
-  | { readonly ok: true; readonly mark: string; readonly says?: string }
+  | { readonly ok: true; readonly mark: string; readonly says?: string; readonly meets?: string | undefined }
   | { readonly ok: false; readonly says: string };
+
+/** Openings of the project by what a row may call them. */
+class Met {
+  readonly #byMark = new Map<string, Opening>();
+  readonly #byExternalId = new Map<string, Opening>();
+  readonly #met = new Set<string>();
+  constructor(openings: readonly Opening[]) {
+    for (const opening of openings) {
+      this.#byMark.set(opening.mark, opening);
+      if (opening.externalId !== undefined) this.#byExternalId.set(opening.externalId, opening);
+    }
+  }
+  has(mark: string): boolean {
+    return this.#byMark.has(mark);
+  }
+  /** The GlobalId says more than the mark: under one mark two models may mean two doors. Each is met once. */
+  take(mark: string, externalId: string): string | undefined {
+    const named = this.#byMark.get(mark);
+    const fits = named?.externalId === undefined || externalId === '' || named.externalId === externalId;
+    const met = this.#byExternalId.get(externalId) ?? (fits ? named : undefined);
+    if (!met || this.#met.has(met.id)) return undefined;
+    this.#met.add(met.id);
+    return met.id;
+  }
+}
 
 function checkMark(
   mark: string,
   row: number,
   floor: string | undefined,
+  externalId: string,
   seen: Seen,
-  taken: ReadonlySet<string>,
+  there: Met,
 ): NamedMark {
   const parsed = openingSchema.shape.mark.safeParse(mark);
   if (!parsed.success)
@@ -215,26 +245,52 @@ function checkMark(
   if (/^"|"$/.test(mark))
     return { ok: false, says: `The mark ${mark} has a quotation mark at its end; a quote may be missing.` };
   const first = seen.get(mark);
-  if (!first && taken.has(mark)) return { ok: false, says: `Mark ${mark} is already in the project.` };
   if (!first) {
-    seen.set(mark, { row, floor });
-    return { ok: true, mark };
+    const meets = there.take(mark, externalId);
+    if (meets !== undefined || !there.has(mark)) {
+      seen.set(mark, { row, floor });
+      return { ok: true, mark, meets };
+    }
   }
+  // Two doors of a model are two doors, whatever they are called.
+  const known = externalId === '' ? undefined : there.take('', externalId);
+  if (known !== undefined) return { ok: true, mark, meets: known };
   // Two floors may number their doors alike: two doors, which need two marks here.
   const longer = `${mark} (${floor})`;
   if (
+    first &&
     floor !== undefined &&
     first.floor !== undefined &&
     oneSpelling(floor) !== oneSpelling(first.floor) &&
     openingSchema.shape.mark.safeParse(longer).success &&
-    !seen.has(longer) &&
-    !taken.has(longer)
+    !seen.has(longer)
   ) {
-    seen.set(longer, { row, floor });
-    const says = `Mark ${mark} stands in row ${first.row} on ${first.floor} as well. This one comes in as ${longer}.`;
-    return { ok: true, mark: longer, says };
+    const meets = there.take(longer, externalId);
+    if (meets !== undefined || !there.has(longer)) {
+      seen.set(longer, { row, floor });
+      const says = `Mark ${mark} stands in row ${first.row} on ${first.floor} as well. This one comes in as ${longer}.`;
+      return { ok: true, mark: longer, says, meets };
+    }
   }
+  const counted = externalId === '' ? undefined : freeMark(mark, seen, there);
+  if (counted !== undefined) {
+    seen.set(counted, { row, floor });
+    const where = first ? `stands in row ${first.row} as well` : 'is in the project already';
+    const says = `Mark ${mark} ${where}, under another GlobalId. This one comes in as ${counted}.`;
+    return { ok: true, mark: counted, says };
+  }
+  if (!first)
+    return { ok: false, says: `Mark ${mark} is in the project already, and another row stands for it.` };
   return { ok: false, says: `Mark ${mark} stands in row ${first.row} and again in row ${row}.` };
+}
+
+function freeMark(mark: string, seen: Seen, there: Met): string | undefined {
+  for (let count = 2; count <= 999; count += 1) {
+    const next = `${mark} (${count})`;
+    if (!openingSchema.shape.mark.safeParse(next).success) return undefined;
+    if (!seen.has(next) && !there.has(next)) return next;
+  }
+  return undefined;
 }
 
 type Complain = (column: string | null, says: string, refuses: boolean) => void;
@@ -249,19 +305,40 @@ function checkWidth(cells: readonly string[], width: number, complain: Complain)
   }
 }
 
+/** A choice by hand as our own table writes it: candidate, reason, who and when stand in columns of their own. */
+function choiceIn(said: readonly Said[], complain: Complain): Override | null {
+  const of = (role: Role) => said.find((cell) => cell.role === role);
+  const candidate = of('choice');
+  if (!candidate || candidate.text.trim() === '') return null;
+  const read = overrideSchema.safeParse({
+    candidate: candidate.text.trim(),
+    reason: of('choiceReason')?.text ?? '',
+    by: of('choiceBy')?.text ?? '',
+    at: of('choiceAt')?.text.trim() ?? '',
+  });
+  if (read.success) return read.data;
+  complain(
+    candidate.header,
+    'A choice by hand needs its reason and its time beside it; it was not taken.',
+    false,
+  );
+  return null;
+}
+
 function readOwnColumns(columns: readonly Column[], cells: readonly string[], complain: Complain) {
   const opening = new Map<FactKey, Fact<Value>>();
   const building = new Map<FactKey, Fact<Value>>();
   const kept: Kept[] = [];
   for (const column of columns) {
     if (column.use.kind !== 'fact') continue;
-    const { fact: key } = column.use;
+    const { fact: key, ofBuilding } = column.use;
     const text = cells[column.index] ?? '';
     const read = readCell(key, text);
     if (!read.ok) {
       complain(column.header.trim(), read.says, false);
       kept.push({ header: column.header.trim(), text });
-    } else if (read.fact) (fieldInfo(key).scope === 'building' ? building : opening).set(key, read.fact);
+    } else if (read.fact)
+      (ofBuilding || fieldInfo(key).scope === 'building' ? building : opening).set(key, read.fact);
   }
   return { opening, building, kept };
 }
@@ -322,6 +399,18 @@ const valueRoles: ReadonlySet<Role> = new Set([
   'rating',
   'hand',
 ]);
+
+const placeRoles: ReadonlySet<Role> = new Set([
+  'level',
+  'room',
+  'roomNumber',
+  'adjoining',
+  'adjoiningNumber',
+]);
+/** A name and a number become one name with a blank between them. */
+const longestPart = Math.floor((longestName - 1) / 2);
+const nameTooLong = `The name of a place has at most ${longestPart} characters; it stays in the notes.`;
+const isLongPlace = ({ role, text }: Said) => placeRoles.has(role) && text.trim().length > longestPart;
 
 function saidCells(columns: readonly Column[], cells: readonly string[]): Said[] {
   return columns.flatMap((column) => {

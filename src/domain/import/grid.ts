@@ -4,6 +4,18 @@ export interface Grid {
   readonly name: string;
   readonly hidden: boolean;
   readonly rows: readonly GridRow[];
+  /** Floors and rooms that came beside the table, as in a building model. */
+  readonly places?: GivenPlaces;
+}
+
+export interface GivenPlaces {
+  readonly floors: readonly { readonly name: string; readonly elevationMm: number | null }[];
+  readonly spaces: readonly {
+    readonly number: string;
+    readonly name: string;
+    readonly floor: string;
+    readonly areaFt2: number | null;
+  }[];
 }
 
 export interface GridRow {
@@ -15,6 +27,10 @@ export interface GridRow {
   readonly struck?: boolean;
   /** Why the row cannot be what somebody wrote; it is then refused. */
   readonly broken?: string;
+  /** The format itself says that it is a door, so that no word in it makes it a heading or a note. */
+  readonly isDoor?: boolean;
+  /** A doubt about the whole row. */
+  readonly remark?: string;
   /** Cells that the format may have changed, by column, with a sentence each. */
   readonly doubts?: ReadonlyMap<number, string>;
 }

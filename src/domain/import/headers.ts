@@ -1,4 +1,4 @@
-import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
+import { buildingFactKeys, type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 import { oneSpelling } from '../survey/readValue.ts';
 
 /** What a column of an architect's schedule tells; each has its reader in `architect.ts` or `places.ts`. */
@@ -20,6 +20,19 @@ export type Role =
   | 'rating'
   | 'hand'
   | 'reader'
+  | 'overallWidth'
+  | 'overallHeight'
+  | 'operation'
+  | 'isExternal'
+  | 'fireExit'
+  | 'accessible'
+  | 'selfClosing'
+  | 'smokeStop'
+  | 'globalId'
+  | 'choice'
+  | 'choiceReason'
+  | 'choiceBy'
+  | 'choiceAt'
   | 'notes';
 
 /** Headings seen in schedules, in plain spelling without units and full stops; earlier ones win. */
@@ -63,10 +76,24 @@ const headings: Readonly<Record<Role, readonly string[]>> = {
     'door fire rating',
     'fire',
     'rating label',
+    'firerating',
     'door label',
   ],
   hand: ['hand', 'door hand', 'hand of door', 'swing'],
   reader: ['card reader', 'reader', 'access control'],
+  overallWidth: ['overall width', 'overallwidth'],
+  overallHeight: ['overall height', 'overallheight'],
+  operation: ['operationtype', 'operation type', 'operation', 'door operation'],
+  isExternal: ['isexternal', 'is external'],
+  fireExit: ['fireexit', 'fire exit'],
+  accessible: ['handicapaccessible', 'handicap accessible'],
+  selfClosing: ['selfclosing'],
+  smokeStop: ['smokestop', 'smoke stop'],
+  globalId: ['globalid', 'global id', 'ifcguid', 'ifc guid', 'extidentifier'],
+  choice: ['choice by hand'],
+  choiceReason: ['reason of the choice'],
+  choiceBy: ['chosen by'],
+  choiceAt: ['chosen at'],
   notes: ['notes', 'remarks', 'comments'],
 };
 /** Roles that may be told by more than one column. */
@@ -74,7 +101,7 @@ const many: ReadonlySet<Role> = new Set(['typeText', 'notes']);
 
 export type LengthUnit = 'in' | 'mm' | undefined;
 export type ColumnUse =
-  | { readonly kind: 'fact'; readonly fact: FactKey }
+  | { readonly kind: 'fact'; readonly fact: FactKey; readonly ofBuilding?: true }
   | { readonly kind: 'role'; readonly role: Role; readonly unit: LengthUnit }
   /** `sameAs` is the column that tells the same; what this one says is held against it. */
   | { readonly kind: 'unused'; readonly sameAs?: number };
@@ -129,6 +156,10 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
         use: used ? { kind: 'role', role: found.role, unit } : again(best.get(found.role)?.index),
       };
     }
+    const whole = ofBuilding(name);
+    if (whole !== undefined) {
+      return { index, header: text, use: { kind: 'fact', fact: whole, ofBuilding: true } };
+    }
     const fact = factByHeading.get(oneSpelling(text)) ?? factByHeading.get(name);
     if (fact === undefined || taken.has(fact)) {
       return { index, header: text, use: again(fact === undefined ? undefined : taken.get(fact)) };
@@ -138,12 +169,20 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
   });
 }
 
+/** "building sprinklered": said of the whole building, also where openings may answer it for themselves. */
+export const buildingHeading = (key: FactKey) => `building ${key}`;
+function ofBuilding(name: string): FactKey | undefined {
+  const key = name.startsWith('building ') ? factByHeading.get(name.slice('building '.length)) : undefined;
+  return key !== undefined && buildingFactKeys.includes(key) ? key : undefined;
+}
+
 function again(sameAs: number | undefined): ColumnUse {
   return sameAs === undefined ? { kind: 'unused' } : { kind: 'unused', sameAs };
 }
 
 /** A use by name, as a person picks it and as it is kept for the next file: `mark`, `width`, `fact:latch`, `unused`. */
 export function useName(use: ColumnUse): string {
+  if (use.kind === 'fact' && use.ofBuilding) return `building:${use.fact}`;
   return use.kind === 'fact' ? `fact:${use.fact}` : use.kind === 'role' ? use.role : 'unused';
 }
 
@@ -176,6 +215,8 @@ export function mappingKey(header: string): string {
 function useNamed(name: string, unit: LengthUnit): ColumnUse {
   const fact = factKeys.find((key) => `fact:${key}` === name);
   if (fact !== undefined) return { kind: 'fact', fact };
+  const whole = buildingFactKeys.find((key) => `building:${key}` === name);
+  if (whole !== undefined) return { kind: 'fact', fact: whole, ofBuilding: true };
   return Object.hasOwn(headings, name) ? { kind: 'role', role: name as Role, unit } : { kind: 'unused' };
 }
 

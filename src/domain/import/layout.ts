@@ -1,5 +1,5 @@
 import { oneSpelling } from '../survey/readValue.ts';
-import { type Grid, type GridRow, isBlank } from './grid.ts';
+import { type GivenPlaces, type Grid, type GridRow, isBlank } from './grid.ts';
 import { type Column, readHeaders } from './headers.ts';
 
 /** Where a table begins: one line of headings made of one to three rows, and the rows below it. */
@@ -7,6 +7,7 @@ export interface Table {
   readonly header: readonly string[];
   readonly headerRows: readonly GridRow[];
   readonly rows: readonly GridRow[];
+  readonly places?: GivenPlaces;
 }
 
 /** Exports open with titles, dates and blank lines; nobody writes more of them than this. */
@@ -20,7 +21,7 @@ const standsAlone =
   /^(fire rating|rating|fire label|label|mark|door no|door number|remarks|notes|comments|level|floor)\b/;
 
 /** The heading of the doors: the row, or rows read together, that name most columns, the mark among them. */
-export function findTable(grid: Pick<Grid, 'rows'>): Table | undefined {
+export function findTable(grid: Pick<Grid, 'rows' | 'places'>): Table | undefined {
   const { rows } = grid;
   let best: { from: number; count: number; header: readonly string[]; score: number } | undefined;
   for (let from = 0; from < Math.min(rows.length, lookedThrough); from += 1) {
@@ -28,7 +29,7 @@ export function findTable(grid: Pick<Grid, 'rows'>): Table | undefined {
     for (let count = 1; count <= mostHeaderRows; count += 1) {
       if (count > 1) {
         const below = rows[from + count - 1];
-        if (!below || !mayBeHeading(below)) break;
+        if (!below || below.isDoor || !mayBeHeading(below)) break;
         header = together(header, below.cells);
       }
       const score = scoreOf(readHeaders(header));
@@ -42,6 +43,7 @@ export function findTable(grid: Pick<Grid, 'rows'>): Table | undefined {
     header: best.header,
     headerRows: rows.slice(best.from, best.from + best.count),
     rows: rows.slice(best.from + best.count),
+    ...(grid.places ? { places: grid.places } : {}),
   };
 }
 
@@ -117,6 +119,7 @@ export function classifyRows(
 }
 
 function classOf(row: GridRow, table: Table, markAt: number | undefined): Pick<ClassifiedRow, 'is' | 'why'> {
+  if (row.isDoor) return { is: 'opening', why: '' };
   if (isBlank(row)) return { is: 'blank', why: 'Blank.' };
   if (row.broken !== undefined) return { is: 'broken', why: row.broken };
   if (repeats(row, table)) return { is: 'repeated', why: 'The headings once more.' };

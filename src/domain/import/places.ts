@@ -1,8 +1,10 @@
 import { newSpace } from '../model/newProject.ts';
+import { longestName } from '../model/ids.ts';
 import type { Floor, Project, Space } from '../model/project.ts';
 import type { Said } from './architect.ts';
 import type { Role } from './headers.ts';
 import { isWay, spaceKindOf } from './rooms.ts';
+import type { GivenPlaces } from './grid.ts';
 import { oneSpelling } from '../survey/readValue.ts';
 
 export interface Places {
@@ -51,16 +53,40 @@ export class PlaceBook {
   readonly #floorByName = new Map<string, string>();
   readonly #spaceByName = new Map<string, string>();
   readonly #levels = new Set<number>();
+  /** Places of a model's floors by name. */
+  readonly #order = new Map<string, number>();
   readonly #newId: () => string;
+  readonly #given: GivenPlaces;
 
-  constructor(into: Pick<Project, 'floors' | 'spaces'>, newId: () => string) {
+  constructor(
+    into: Pick<Project, 'floors' | 'spaces'>,
+    newId: () => string,
+    given: GivenPlaces = { floors: [], spaces: [] },
+  ) {
     this.#newId = newId;
+    this.#given = given;
     for (const floor of Object.values(into.floors)) {
       this.#floorByName.set(oneSpelling(floor.name), floor.id);
       this.#levels.add(floor.level);
     }
     for (const space of Object.values(into.spaces)) {
       this.#spaceByName.set(spaceKey(space.floorId, space.name), space.id);
+    }
+  }
+
+  /** Rooms of a model come in with their areas, also those without a door. */
+  addGiven(): void {
+    const byElevation = this.#given.floors.toSorted((a, b) => (a.elevationMm ?? 0) - (b.elevationMm ?? 0));
+    // The floor nearest to zero is where people come in; the order of the others follows from their height.
+    const ground = byElevation.findIndex(({ elevationMm }) => (elevationMm ?? 0) >= -300);
+    byElevation.forEach(({ name, elevationMm }, index) => {
+      if (elevationMm !== null) this.#order.set(oneSpelling(name), index - Math.max(0, ground));
+    });
+    for (const { name, number, floor, areaFt2 } of this.#given.spaces) {
+      const full = [name, number].filter((part) => part !== '').join(' ');
+      if (full === '' || full.length > longestName) continue;
+      const floorId = floor === '' ? null : this.#floor(floor);
+      this.#spaceNamed(full, spaceKindOf(name), floorId, areaFt2);
     }
   }
 
@@ -85,7 +111,7 @@ export class PlaceBook {
     const key = oneSpelling(text);
     const before = this.#floorByName.get(key);
     if (before !== undefined) return before;
-    let level = levelIn(text);
+    let level = this.#order.get(key) ?? levelIn(text);
     // A name without a place, or a second one for it, goes above what is there: two floors never share a level.
     if (level === undefined || this.#levels.has(level)) level = Math.max(0, ...this.#levels) + 1;
     const floor: Floor = { id: this.#newId(), name: text.trim(), level };
@@ -104,11 +130,16 @@ export class PlaceBook {
     return this.#spaceNamed(outsideName, 'outside', null);
   }
 
-  #spaceNamed(name: string, kind: Space['kind'], floorId: string | null): string {
+  #spaceNamed(
+    name: string,
+    kind: Space['kind'],
+    floorId: string | null,
+    areaFt2: number | null = null,
+  ): string {
     const key = spaceKey(floorId, name);
     const before = this.#spaceByName.get(key);
     if (before !== undefined) return before;
-    const space: Space = { ...newSpace(this.#newId(), name), floorId, kind };
+    const space: Space = { ...newSpace(this.#newId(), name), floorId, kind, areaFt2 };
     this.#spaceByName.set(key, space.id);
     this.spaces.push(space);
     return space.id;

@@ -22,7 +22,9 @@ describe('the document', () => {
     // What was set aside, and who wrote what, is there only once something was.
     const { setAside: _setAside, history: _history, ...always } = projectSchema.shape;
     expect(Object.keys(newProject('p', 'House')).toSorted()).toEqual(Object.keys(always).toSorted());
-    expect(Object.keys(newOpening('a', '1')).toSorted()).toEqual(Object.keys(openingSchema.shape).toSorted());
+    // Only a door out of a building model has a name there.
+    const { externalId: _externalId, ...ofAnOpening } = openingSchema.shape;
+    expect(Object.keys(newOpening('a', '1')).toSorted()).toEqual(Object.keys(ofAnOpening).toSorted());
   });
 
   test('the types written out by hand have the keys of the schemas', () => {

@@ -92,6 +92,8 @@ export const openingSchema = z.looseObject({
   facts: factsSchema,
   notes: z.string(),
   override: overrideSchema.nullable(),
+  /** What a building model calls it for good (IFC GlobalId), so that the door is met again under any mark. */
+  externalId: z.string().min(1).max(longestName).optional(),
 });
 /** Written out, because the loose schema would blur every key; the test holds it against the schema. */
 export interface Opening {
@@ -103,6 +105,7 @@ export interface Opening {
   readonly facts: Facts;
   readonly notes: string;
   readonly override: Override | null;
+  readonly externalId?: string | undefined;
 }
 
 export const setNumberSchema = z.string().min(1, 'A set number cannot be empty.').max(40);

@@ -3,7 +3,7 @@ import type { Imported, ImportProblem } from '../import/csv.ts';
 import { type Column, type Role, roles, useName } from '../import/headers.ts';
 import { valueInWords } from '../text/format.ts';
 import type { Fact } from '../model/fact.ts';
-import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
+import { buildingFactKeys, type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 
 /** One column of a schedule, as it was understood. */
 export interface ColumnPreview {
@@ -39,6 +39,19 @@ const roleMeans: Record<Role, string> = {
   rating: 'Fire rating of the door',
   hand: 'Handing',
   reader: 'Reader',
+  overallWidth: 'Width of the whole door; the leaf is assumed',
+  overallHeight: 'Height of the whole door; the leaf is assumed',
+  operation: 'How the door moves; its kind is assumed',
+  isExternal: 'Exterior, assumed',
+  fireExit: 'Exit in case of fire',
+  accessible: 'On an accessible route, if yes',
+  selfClosing: 'Self-closing, if yes',
+  smokeStop: 'Smoke-leakage label, if yes',
+  globalId: 'GlobalId of the building model',
+  choice: 'Choice by hand',
+  choiceReason: 'Reason of that choice',
+  choiceBy: 'Who chose',
+  choiceAt: 'When it was chosen',
   notes: 'Notes',
 };
 
@@ -51,6 +64,14 @@ const roleFacts: Partial<Record<Role, readonly FactKey[]>> = {
   rating: ['fireRatingMin'],
   hand: ['handing'],
   reader: ['readerSides'],
+  overallWidth: ['leafWidthIn'],
+  overallHeight: ['leafHeightIn'],
+  operation: ['doorType'],
+  isExternal: ['exterior'],
+  fireExit: ['egressRole'],
+  accessible: ['accessibleRoute'],
+  selfClosing: ['closing'],
+  smokeStop: ['smokeSeals'],
 };
 
 /** Marks and places are taken as they stand; they are no facts that could be assumed. */
@@ -61,6 +82,11 @@ const asWritten: ReadonlySet<Role> = new Set([
   'roomNumber',
   'adjoining',
   'adjoiningNumber',
+  'globalId',
+  'choice',
+  'choiceReason',
+  'choiceBy',
+  'choiceAt',
   'notes',
 ]);
 
@@ -100,6 +126,10 @@ export function columnChoices(): readonly { readonly use: string; readonly means
     { use: 'unused', means: 'Not read; kept in the notes' },
     ...roles.map((role) => ({ use: role, means: roleMeans[role] })),
     ...factKeys.map((key) => ({ use: `fact:${key}`, means: fieldInfo(key).label })),
+    ...buildingFactKeys.map((key) => ({
+      use: `building:${key}`,
+      means: `${fieldInfo(key).label} (whole building)`,
+    })),
   ];
 }
 
@@ -271,5 +301,8 @@ export function importLabel(imported: Imported, source: string): string {
 }
 
 export function broughtIn(imported: Imported): string {
+  if (imported.meets.size > 0) {
+    return `${counted(imported.openings.length, 'opening')} of the file brought into the project. Undo takes all of it back.`;
+  }
   return `${counted(imported.openings.length, 'opening')} imported. They are in the schedule; Undo removes all of them.`;
 }

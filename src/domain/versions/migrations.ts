@@ -247,6 +247,11 @@ function reviewsBecomeLog(project: unknown): unknown {
   };
 }
 
+/** An opening may say what a building model calls it. Nobody has said so yet, and an absent name is none. */
+function openingsNameTheirModel(project: unknown): unknown {
+  return project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -256,6 +261,7 @@ export const migrations: readonly Migration[] = [
   { to: 4, name: 'SetsOfTheirOwn', up: setsOfTheirOwn },
   { to: 4, name: 'PricesAndBid', up: pricesAndBid },
   { to: 4, name: 'ReviewsBecomeLog', up: reviewsBecomeLog },
+  { to: 5, name: 'OpeningsNameTheirModel', up: openingsNameTheirModel },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

@@ -1,5 +1,6 @@
 import type { Fact } from '../../domain/model/fact.ts';
-import { factKeys, type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import { buildingHeading } from '../../domain/import/headers.ts';
+import { buildingFactKeys, factKeys, type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { csvText } from './cells.ts';
 
@@ -22,17 +23,40 @@ export interface SurveyTable {
 export function surveyTable(project: Project): SurveyTable {
   const openings = openingsInOrder(project);
   const keys = factKeys.filter((key) => openings.some((opening) => factOf(opening, key) !== undefined));
+  // Facts of the building stand in every row, because a table has no other place for them.
+  const ofBuilding = buildingFactKeys.filter((key) => project.building[key] !== undefined);
+  const chosen = openings.some(({ override }) => override !== null);
+  const modeled = openings.some(({ externalId }) => externalId !== undefined);
   return {
-    head: ['mark', 'floor', 'from', 'to', ...keys, 'notes'],
+    head: [
+      'mark',
+      'floor',
+      'from',
+      'to',
+      ...keys,
+      ...ofBuilding.map(buildingHeading),
+      ...(chosen ? ['choice by hand', 'reason of the choice', 'chosen by', 'chosen at'] : []),
+      ...(modeled ? ['GlobalId'] : []),
+      'notes',
+    ],
     rows: openings.map((opening) => [
       opening.mark,
       nameOf(project.floors, opening.floorId),
       nameOf(project.spaces, opening.fromSpaceId),
       nameOf(project.spaces, opening.toSpaceId),
       ...keys.map((key) => factCell(key, factOf(opening, key))),
+      ...ofBuilding.map((key) => factCell(key, project.building[key])),
+      ...(chosen ? choiceCells(opening) : []),
+      ...(modeled ? [opening.externalId ?? ''] : []),
       opening.notes,
     ]),
   };
+}
+
+function choiceCells({ override }: Opening): readonly string[] {
+  return override === null
+    ? ['', '', '', '']
+    : [override.candidate, override.reason, override.by, override.at];
 }
 
 function factOf(opening: Opening, key: FactKey): AnyFact | undefined {

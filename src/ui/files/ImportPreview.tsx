@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { counted } from '../../domain/text/counted.ts';
+import type { Again, AgainChoices } from '../../domain/import/again.ts';
 import type { Imported } from '../../domain/import/csv.ts';
 import {
   cellsOf,
@@ -14,6 +15,7 @@ import {
 import { csvText } from '../../exporting/csv/cells.ts';
 import type { ChosenWords } from '../../domain/import/words.ts';
 import { downloadText } from './download.ts';
+import { ImportAgain } from './ImportAgain.tsx';
 import { UndecidedWords } from './UndecidedWords.tsx';
 
 interface Props {
@@ -25,6 +27,10 @@ interface Props {
   readonly onRow: (row: number, as: 'opening' | 'omit') => void;
   readonly words: ChosenWords;
   readonly onWord: (key: string, minutes: string) => void;
+  /** Absent where the file lists no door of the project. */
+  readonly again: Again | undefined;
+  readonly choices: AgainChoices;
+  readonly onChoices: (choices: AgainChoices) => void;
   readonly onBringIn: () => void;
   readonly onCancel: () => void;
 }
@@ -77,6 +83,7 @@ export function ImportPreview(props: Props) {
         </div>
       )}
       <UndecidedWords imported={imported} words={props.words} onWord={props.onWord} />
+      {props.again && <ImportAgain again={props.again} choices={props.choices} onChoices={props.onChoices} />}
       <h4>Columns</h4>
       <table className="schedule schedule-close schedule-folds">
         <thead>

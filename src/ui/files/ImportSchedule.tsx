@@ -2,7 +2,8 @@ import { useId, useMemo, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import { decideAhead } from '../../app/buildings.ts';
 import { orderedOpenings } from '../../app/derive.ts';
-import { importEdits, importTable } from '../../domain/import/csv.ts';
+import { compareAgain, importEdits, isFirst, usualChoices } from '../../domain/import/again.ts';
+import { importTable } from '../../domain/import/csv.ts';
 import type { Grid } from '../../domain/import/grid.ts';
 import { mappingFrom, mappingKey } from '../../domain/import/headers.ts';
 import { bestTable } from '../../domain/import/sheets.ts';
@@ -13,6 +14,7 @@ import { DraftNote } from '../parts/DraftNote.tsx';
 import { useDraft } from '../parts/useDraft.ts';
 import { ImportPreview } from './ImportPreview.tsx';
 import { ProgressBar } from './ProgressBar.tsx';
+import { useModelReader } from './useModelReader.ts';
 import { useSteps } from './useSteps.ts';
 
 interface Source {
@@ -34,29 +36,35 @@ export function ImportSchedule() {
   const [rows, setRows] = useState<ReadonlyMap<number, 'opening' | 'omit'>>(new Map());
   const [sheet, setSheet] = useState<string>();
   const pasted = useDraft<string>({ place: 'import/pasted', label: 'Pasted rows', href: '#/files' }, '');
+  const [choices, setChoices] = useState(usualChoices);
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
   const { progress, run, stop } = useSteps();
+  const model = useModelReader();
 
   const read = useMemo(() => {
     if (source.grids.length === 0) return undefined;
     const found = bestTable(source.grids, sheet);
     if (!found.ok) return found;
     const options = { newId: randomIds, into: project, columns: byHand, rows, words };
-    return { ...found, imported: importTable(found.table, options) };
+    const imported = importTable(found.table, options);
+    const again = isFirst(imported) ? undefined : compareAgain(project, imported);
+    return { ...found, imported, again };
   }, [source, sheet, project, byHand, rows, words]);
 
   const take = (answer: ReadSchedule | undefined, name: string) => {
     setDone('');
     setRows(new Map());
     setSheet(undefined);
+    setChoices(usualChoices);
     setProblem(answer?.ok === false ? answer.says : '');
     setSource(answer?.ok ? { grids: answer.grids, name, note: answer.note } : nothing);
   };
   const choose = async (file: File | undefined) => {
     if (!file) return;
+    take(undefined, '');
     try {
-      take(await readSchedule(new Uint8Array(await file.arrayBuffer())), file.name);
+      take(await readSchedule(new Uint8Array(await file.arrayBuffer()), model.read), file.name);
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       take({ ok: false, says: `The file could not be read from the disk (${why}).` }, '');
@@ -79,7 +87,7 @@ export function ImportSchedule() {
     if (!kept.ok) return setProblem(kept.says);
     const result = store
       .getState()
-      .dispatch(importLabel(imported, source.name), importEdits(project, imported));
+      .dispatch(importLabel(imported, source.name), importEdits(project, imported, choices));
     if (!result.ok) return setProblem(result.says);
     take(undefined, '');
     pasted.done();
@@ -93,12 +101,12 @@ export function ImportSchedule() {
     <div className="stack">
       <div className="columns columns-even">
         <div className="field">
-          <label htmlFor={`${id}file`}>Schedule as workbook or CSV</label>
+          <label htmlFor={`${id}file`}>Schedule or building model</label>
           <input
             id={`${id}file`}
             type="file"
             className="input file-input"
-            accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain"
+            accept=".csv,.tsv,.txt,.xlsx,.ifc,.ifczip,text/csv,text/plain"
             aria-describedby={`${id}help`}
             onChange={(event) => {
               void choose(event.target.files?.[0]);
@@ -106,8 +114,8 @@ export function ImportSchedule() {
             }}
           />
           <p id={`${id}help`} className="field-help">
-            Architects’ column headings and our own keys are recognized; inches, feet and millimeters are
-            read. You see how it was read before anything is stored.
+            CSV, workbook (also COBie) or IFC. Architects’ column headings and our own keys are recognized;
+            inches, feet and millimeters are read. You see how it was read before anything is stored.
           </p>
         </div>
         <div className="field">
@@ -140,6 +148,9 @@ export function ImportSchedule() {
             {says}
           </p>
         ))}
+      {model.progress && (
+        <ProgressBar what="Reading the building model" progress={model.progress} onStop={model.stop} />
+      )}
       {source.note !== '' && <p className="remark">{source.note}</p>}
       {source.grids.length > 1 && (
         <label className="field" htmlFor={`${id}sheet`}>
@@ -166,6 +177,9 @@ export function ImportSchedule() {
           imported={read.imported}
           onBringIn={() => void bringIn()}
           onCancel={() => take(undefined, '')}
+          again={read.again}
+          choices={choices}
+          onChoices={setChoices}
           notes={read.notes}
           onColumn={takeColumn}
           words={words}

@@ -2,13 +2,20 @@ import type { Progress } from './useSteps.ts';
 
 export function ProgressBar(props: { what: string; progress: Progress; onStop: () => void }) {
   const { what, progress, onStop } = props;
-  const percent = progress.total === 0 ? 100 : Math.floor((progress.done / progress.total) * 100);
+  // Nobody knows yet how much there is.
+  const isOpen = progress.total === 0;
+  const percent = isOpen ? 0 : Math.floor((progress.done / progress.total) * 100);
   return (
     <div className="stack stack-tight">
       <p>
-        {what}: {progress.done} of {progress.total}
+        {what}
+        {isOpen ? ' …' : `: ${progress.done} of ${progress.total}`}
       </p>
-      <progress className="visually-hidden" aria-label={what} max={progress.total} value={progress.done} />
+      <progress
+        className="visually-hidden"
+        aria-label={what}
+        {...(isOpen ? {} : { max: progress.total, value: progress.done })}
+      />
       <div className="progress" aria-hidden="true">
         <div style={{ width: `${percent}%` }} />
       </div>

@@ -1,0 +1,35 @@
+import type { ReadModel } from '../../domain/import/buildingModel.ts';
+import type { ModelNews } from './modelWorker.ts';
+
+export interface ModelReading {
+  readonly read: Promise<ReadModel>;
+  /** Ends the work at once, wherever it is; the answer is then that it was stopped. */
+  readonly stop: () => void;
+}
+
+const stopped: ReadModel = { ok: false, says: 'Reading was stopped. Nothing was taken.' };
+
+/** A building model beside the page, which stays alive meanwhile. */
+export function readInWorker(bytes: Uint8Array, step: (done: number, total: number) => void): ModelReading {
+  const worker = new Worker(new URL('modelWorker.ts', import.meta.url), { type: 'module' });
+  let end: (read: ReadModel) => void = () => undefined;
+  const read = new Promise<ReadModel>((resolve) => {
+    end = (answer) => {
+      worker.terminate();
+      resolve(answer);
+    };
+    worker.addEventListener('message', ({ data }: MessageEvent<ModelNews>) => {
+      if (data.is === 'step') step(data.done, data.total);
+      else end(data.read);
+    });
+    worker.addEventListener('error', ({ message }) => {
+      end({
+        ok: false,
+        says: `The model cannot be read (${message === '' ? 'the reader ended' : message}).`,
+      });
+    });
+  });
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- only windows have a target origin
+  worker.postMessage(bytes);
+  return { read, stop: () => end(stopped) };
+}
