@@ -173,16 +173,16 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const kind = kinds.find((one) => one === words[0]) ?? refuse(`The kind is one of ${kinds.join(', ')}.`);
   const count = countOf(words[1], 'The count', 10_000);
   const first = countOf(words[2], 'The first seed', 1);
-  const source = await sourceOf(kind as Kind);
+  const source = await sourceOf(kind);
   // Loads what is loaded once, so that it is not counted as the first file's.
-  await outcomeOf(kind as Kind, source.whole);
+  await outcomeOf(kind, source.whole);
   let [faults, refused, slowest] = [0, 0, 0];
   for (let seed = first; seed < first + count; seed += 1) {
     const bytes = source.mutated(chance(seed));
     const started = cpuMs();
     // One after the other, so that the time of each is its own.
     // oxlint-disable-next-line no-await-in-loop
-    const outcome = await outcomeOf(kind as Kind, bytes);
+    const outcome = await outcomeOf(kind, bytes);
     slowest = Math.max(slowest, cpuMs() - started);
     if (outcome.refused) refused += 1;
     if (outcome.fault === undefined) continue;
