@@ -42,8 +42,8 @@ export interface AgainChoices {
 export const usualChoices: AgainChoices = { takes: {}, removeGone: false };
 
 const surveyed = 'surveyed here';
-const known = 'known here, only assumed from the file';
-const here = 'entered here';
+const known = 'known here, only assumed by the file';
+const here = 'stands here already';
 
 /** A newer list against the project: what comes, what changes, what is not listed any more. */
 export function compareAgain(project: Project, imported: Imported): Again {

@@ -73,7 +73,7 @@ export function ImportAgain({ again, choices, onChoices }: Props) {
               Take everything from the file
             </button>
             <button type="button" className="button button-quiet button-small" onClick={() => set({})}>
-              Keep what was entered here
+              Back to the proposal
             </button>
           </div>
         </>
