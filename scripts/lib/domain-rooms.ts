@@ -62,6 +62,7 @@ export const domainRooms: readonly DomainRoom[] = [
   { room: 'merge', holds: 'two copies of one project become one; what differs, side by side' },
   { room: 'import', holds: 'door lists on their way into a project' },
   { room: 'project', holds: 'what the project page edits: floors, spaces, amendments, weights' },
+  { room: 'trail', holds: 'what was done, in sentences: one for every kind of edit; the history they make' },
   { room: 'manual', holds: 'glossary, what each answer means, the rule book in words, pages, the tour' },
 ];
 

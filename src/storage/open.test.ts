@@ -227,6 +227,19 @@ describe('saving', () => {
     expect(listed.ok && [listed.commands.length, listed.commands[0]?.id]).toEqual([commandsKept, 'c200']);
   });
 
+  test('and what decided something, however old it is', async () => {
+    const store = createProjectStore(browser.window(), clock);
+    const choice = {
+      ...noteCommand('chosen', 'x'),
+      edits: [{ kind: 'setOverride' as const, id: 'a', value: null }],
+    };
+    const notes = Array.from({ length: commandsKept + 200 }, (_, index) => noteCommand(`c${index}`, 'x'));
+    const commands = [noteCommand('old', 'x'), choice, ...notes];
+    await store.save({ project: house(), position: at(1), commands, after: null, setAside: [] });
+    const listed = await store.listCommands('p');
+    expect(listed.ok && listed.commands.slice(0, 2).map(({ id }) => id)).toEqual(['chosen', 'c200']);
+  });
+
   test('what was set aside is carried along with every save', async () => {
     const damaged = { ...house(), openings: { ...house().openings, b: 'door' } };
     const store = await windowWith(stored({ document: damaged }));

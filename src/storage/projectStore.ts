@@ -1,4 +1,5 @@
 import type { Command } from '../domain/commands/command.ts';
+import { staysInList } from '../domain/commands/lasting.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import type { Opened } from '../domain/versions/file.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
@@ -282,15 +283,19 @@ const replacing = (before: ProjectRow | undefined, above: number, tip: string): 
   tip,
 });
 
-/** The list of edits keeps the newest of each project; a hundred more are let in before it is cut, to cut seldom. */
+/**
+ * The list of edits keeps the newest of each project, and of the older ones those that decided something. A hundred more
+ * are let in before it is cut, to cut seldom.
+ */
 export const commandsKept = 2_000;
 
 async function thinCommands(tables: Tables, projectId: string): Promise<void> {
   const ofProject = tables.commands.where('projectId').equals(projectId);
   const count = await ofProject.count();
   if (count <= commandsKept + 100) return;
-  const oldest = await ofProject.limit(count - commandsKept).primaryKeys();
-  await tables.commands.bulkDelete(oldest);
+  const oldest = await ofProject.limit(count - commandsKept).toArray();
+  const dropped = oldest.filter(({ command }) => !staysInList(command));
+  await tables.commands.bulkDelete(dropped.map(({ seq }) => seq));
 }
 
 /** Anything the new write would make unreachable is copied in the same transaction, and once a day anyway. */

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { expect, test } from 'playwright/test';
 import { openingPage } from './pages/opening.ts';
 import { reviewPage } from './pages/review.ts';
@@ -67,4 +68,42 @@ test('a reviewer prints the packet for the authority, with the letter as it was 
   await first.getByText(/^Answer for/).click();
   await first.getByRole('link', { name: 'Enter the answer as a local amendment' }).click();
   await expect(page.getByRole('textbox', { name: 'What it requires' })).toHaveValue(`${title}: `);
+});
+
+test('a question at an opening is asked, answered and closed, and the history says who did what', async ({
+  context,
+}) => {
+  const window = await newWindow(context);
+  const { page } = window;
+  await page.setViewportSize({ width: 390, height: 844 });
+  const opening = openingPage(page);
+  await opening.open('213');
+  const remarks = page.getByRole('region', { name: 'Comments and questions' });
+  await remarks.getByText(/^Comments and questions/).click();
+  await remarks.getByRole('textbox', { name: 'Question' }).fill('Which leaf carries the reader?');
+  await remarks.getByRole('button', { name: 'Keep the question' }).click();
+  await expect(remarks).toContainText('waits for an answer');
+  await remarks.getByRole('textbox', { name: 'Answer' }).fill('The active leaf, on the secure side.');
+  await remarks.getByRole('button', { name: 'Keep the answer' }).click();
+  await remarks.getByRole('button', { name: 'Close this question' }).click();
+  await expect(remarks).toContainText('closed');
+  await expect(window.saving).toContainText('Saved');
+
+  await page.reload();
+  await expect(remarks).toContainText('none open');
+  const history = page.getByRole('region', { name: 'History', exact: true });
+  await history.getByText('History of this opening').click();
+  await expect(history).toContainText('Question closed: “Which leaf carries the reader?”');
+  await expect(history).toContainText('Question answered: “The active leaf, on the secure side.”');
+
+  await page.goto('#/files');
+  const whole = page.getByRole('region', { name: 'History', exact: true });
+  await expect(whole).toContainText('Opening 213. Question entered: “Which leaf carries the reader?”');
+  const saved = page.waitForEvent('download');
+  await whole.getByRole('button', { name: 'Save the history as CSV' }).click();
+  const text = await readFile(await (await saved).path(), 'utf8');
+  expect(text).toContain('When,Who,Openings,What');
+  expect(text).toContain('Entry 1 of the log: ');
+  const overflow = await reviewPage(page).overflow();
+  expect(overflow).toBeLessThanOrEqual(0);
 });

@@ -23,6 +23,8 @@ const tableWords: Readonly<Record<string, string>> = {
   hardwareSets: 'Hardware set',
   itemBook: 'Item',
   prices: 'Price of',
+  remarks: 'Comment or question',
+  verdicts: 'Entry of the log',
 };
 const recordWords: Readonly<Record<string, string>> = {
   [frame]: 'Project',
@@ -71,7 +73,7 @@ export function recordInWords(record: string, states: readonly Project[]): strin
     // A cable is known by the opening it leads to.
     const row = rowOf(state, table === 'runs' ? 'openings' : table, id);
     const name =
-      entryOf(row, 'mark') ?? entryOf(row, 'number') ?? entryOf(row, 'name') ?? entryOf(row, 'says');
+      ['mark', 'number', 'name', 'says', 'text'].map((one) => entryOf(row, one)).find((one) => one !== undefined);
     if (typeof name === 'string' && name !== '') return `${word} ${name}`;
   }
   return `${word} ${id}`;

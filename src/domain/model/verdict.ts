@@ -112,6 +112,7 @@ const saidSchema = z.looseObject({
   by: z.string(),
   at: z.iso.datetime(),
 });
+type Said = Readonly<z.infer<typeof saidSchema>>;
 export const remarkSchema = z.looseObject({
   id: z.string().min(1).max(64),
   openingId: z.string(),
@@ -123,3 +124,8 @@ export const remarkSchema = z.looseObject({
   closed: z.looseObject({ by: z.string(), at: z.iso.datetime() }).nullable(),
 });
 export type Remark = Readonly<z.infer<typeof remarkSchema>>;
+
+/** The oldest first. */
+export function answersInOrder({ answers }: Pick<Remark, 'answers'>): readonly Said[] {
+  return Object.values(answers).toSorted((a, b) => compare(a.at, b.at) || compare(a.id, b.id));
+}

@@ -5,7 +5,7 @@ import { Backups } from './Backups.tsx';
 import { CopyAndOpen } from './CopyAndOpen.tsx';
 import { ExportTables } from './ExportTables.tsx';
 import { ImportSchedule } from './ImportSchedule.tsx';
-import { LastEdits } from './LastEdits.tsx';
+import { History } from './History.tsx';
 import { OpenDifferences } from './OpenDifferences.tsx';
 import { Projects } from './Projects.tsx';
 import './files.css';
@@ -23,7 +23,7 @@ export default function FilesPage() {
     { name: 'Import a door schedule', part: <ImportSchedule key={id} /> },
     { name: 'Export tables', part: <ExportTables key={id} /> },
     { name: 'Backups', part: <Backups key={id} changes={changes} onChanged={changed} /> },
-    { name: 'Last edits', part: <LastEdits key={id} /> },
+    { name: 'History', part: <History key={id} /> },
   ];
   return (
     <div className="sheet">

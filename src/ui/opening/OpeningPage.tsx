@@ -15,7 +15,9 @@ import { FileDoubts } from './FileDoubts.tsx';
 import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
+import { OpeningHistory } from './OpeningHistory.tsx';
 import { PathFindings } from './PathFindings.tsx';
+import { Remarks } from './Remarks.tsx';
 import { SpacesLeft } from './SpacesLeft.tsx';
 import { SurveyForm } from './SurveyForm.tsx';
 
@@ -132,6 +134,12 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
             </ErrorPanel>
             <ErrorPanel name="The review">
               <ReviewFold opening={opening} decision={decision} />
+            </ErrorPanel>
+            <ErrorPanel name="Comments and questions">
+              <Remarks opening={opening} />
+            </ErrorPanel>
+            <ErrorPanel name="The history">
+              <OpeningHistory openingId={opening.id} />
             </ErrorPanel>
             <ErrorPanel name="The reasons">
               <DecisionPanel project={project} opening={opening} decision={decision} report={report}>
