@@ -72,8 +72,9 @@ export function recordInWords(record: string, states: readonly Project[]): strin
   for (const state of states) {
     // A cable is known by the opening it leads to.
     const row = rowOf(state, table === 'runs' ? 'openings' : table, id);
-    const name =
-      ['mark', 'number', 'name', 'says', 'text'].map((one) => entryOf(row, one)).find((one) => one !== undefined);
+    const name = ['mark', 'number', 'name', 'says', 'text']
+      .map((one) => entryOf(row, one))
+      .find((one) => one !== undefined);
     if (typeof name === 'string' && name !== '') return `${word} ${name}`;
   }
   return `${word} ${id}`;

@@ -5,7 +5,14 @@ import { mergeProjects } from '../merge/merge.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import type { Remark } from '../model/verdict.ts';
-import { answerRemark, closeRemark, newRemark, openRemarksInWords, remarkState, remarksAt } from './remarks.ts';
+import {
+  answerRemark,
+  closeRemark,
+  newRemark,
+  openRemarksInWords,
+  remarkState,
+  remarksAt,
+} from './remarks.ts';
 
 const opening: Opening = newOpening('a', '101');
 const house: Project = { ...newProject('p', 'House'), openings: { a: opening } };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Command, Edit } from '../commands/command.ts';
 import { applyEdits } from '../commands/command.ts';
-import { known } from '../model/fact.ts';
+import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Project } from '../model/project.ts';
 import { decide } from '../decide/decide.ts';
@@ -63,12 +63,15 @@ describe('the history', () => {
 
   it('makes one line of an import, and tells each of its answers at the opening', () => {
     const keys = ['fireRatingMin', 'wallRatingMin'] as const;
-    const many = Array.from({ length: 20 }, (_, index): Edit => ({
-      kind: 'setFact',
-      id: 'a',
-      fact: keys[index % 2] as string,
-      value: known(45),
-    }));
+    const many = Array.from(
+      { length: 20 },
+      (_, index): Edit => ({
+        kind: 'setFact',
+        id: 'a',
+        fact: keys[index % 2] as string,
+        value: known(45),
+      }),
+    );
     const commands = log([many], 1, 'Import of doors.csv');
     expect(says(house, commands)).toEqual(['Import of doors.csv: 20 changes at 1 opening.']);
     expect(says(house, commands, 'a').length).toBeGreaterThan(1);
@@ -90,7 +93,9 @@ describe('the history', () => {
 
   it('holds every verdict without any edit, and names one that is gone from the log', () => {
     const opening = house.openings['a'] as Project['openings'][string];
-    const verdict = verdictOn(house, [{ opening, decision: decide(house, opening) }], { reason: 'As drawn.' });
+    const verdict = verdictOn(house, [{ opening, decision: decide(house, opening) }], {
+      reason: 'As drawn.',
+    });
     const commands = log([{ kind: 'appendVerdict', id: verdict.id, value: verdict }]);
     const told = ['Entry 1 of the log: Approved, dated 2026-03-02. As drawn.'];
     expect(says(withVerdict(house, verdict), [], 'a')).toEqual(told);

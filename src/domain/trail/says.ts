@@ -79,7 +79,9 @@ const says: { readonly [K in Edit['kind']]: Say<K> } = {
     ground.changed(
       `openings/${id}/override`,
       `${opening(ground, id)}. Choice by hand`,
-      value === null ? 'back to the recommendation' : partInWords('override', value, [project]).replace(/\.$/, ''),
+      value === null
+        ? 'back to the recommendation'
+        : partInWords('override', value, [project]).replace(/\.$/, ''),
     ),
   putHardwareSet: ({ id, value }, ground) => ground.put('hardwareSets', id, value),
   putPrice: ({ id, value }, ground) => ground.put('prices', id, value),

@@ -135,7 +135,9 @@ function NewRemark({ opening }: { opening: Opening }) {
         label={remarkWords[kind]}
         button={`Keep the ${remarkWords[kind].toLowerCase()}`}
         onKeep={(text) =>
-          command(`${opening.mark}: ${remarkWords[kind].toLowerCase()}`, [newRemark(opening, kind, text, hand())])
+          command(`${opening.mark}: ${remarkWords[kind].toLowerCase()}`, [
+            newRemark(opening, kind, text, hand()),
+          ])
         }
       />
     </div>
