@@ -109,15 +109,21 @@ function stamps(project: Project, commands: readonly Command[]): readonly Histor
   );
 }
 
-function stampedEdits({ id, facts, override }: Opening) {
+interface Stamped {
+  readonly edit: Edit;
+  readonly at: string;
+  readonly by: string;
+}
+
+function stampedEdits({ id, facts, override }: Opening): readonly Stamped[] {
   const answers = Object.entries(facts as Readonly<Record<string, Fact<string> | undefined>>).flatMap(
-    ([fact, value]) =>
+    ([fact, value]): readonly Stamped[] =>
       value?.at === undefined
         ? []
-        : [{ edit: { kind: 'setFact', id, fact, value } as Edit, at: value.at, by: value.by ?? '' }],
+        : [{ edit: { kind: 'setFact', id, fact, value }, at: value.at, by: value.by ?? '' }],
   );
-  const chosen = override
-    ? [{ edit: { kind: 'setOverride', id, value: override } as Edit, at: override.at, by: override.by }]
+  const chosen: readonly Stamped[] = override
+    ? [{ edit: { kind: 'setOverride', id, value: override }, at: override.at, by: override.by }]
     : [];
   return [...answers, ...chosen];
 }
