@@ -12,13 +12,23 @@ export const whatTheLogProves: readonly string[] = [
 ];
 
 /** One line about the log, and what is wrong with it. A log that cannot be checked is not called whole. */
-export function logInWords(check: LogCheck | null): { says: string; problems: readonly string[] } {
+export function logInWords(check: LogCheck | null): {
+  says: string;
+  problems: readonly string[];
+  /** What is said beside the log and makes no entry false. */
+  notes: readonly string[];
+} {
   if (check === null) {
-    return { says: 'The log cannot be checked on a page that is not served securely.', problems: [] };
+    return {
+      says: 'The log cannot be checked on a page that is not served securely.',
+      problems: [],
+      notes: [],
+    };
   }
-  const { entries } = check;
+  const { entries, clocks: notes } = check;
   const problems = [...check.says, ...entries.flatMap((one) => one.says)];
-  if (entries.length === 0 && problems.length === 0) return { says: 'No verdict is on file yet.', problems };
+  if (entries.length === 0 && problems.length === 0)
+    return { says: 'No verdict is on file yet.', problems, notes };
   const signed = entries.filter((one) => one.signature === 'valid').length;
   const unsealed = entries.filter((one) => one.seal === 'unsealed').length;
   const last = entries.findLast((one) => one.verdict.hash !== '')?.verdict.hash.slice(0, 16);
@@ -29,5 +39,5 @@ export function logInWords(check: LogCheck | null): { says: string; problems: re
     ...(unsealed > 0 ? [`${unsealed} from an older file without a hash`] : []),
     ...(last === undefined ? [] : [`last hash ${last}…`]),
   ];
-  return { says: `${parts.join(', ')}.`, problems };
+  return { says: `${parts.join(', ')}.`, problems, notes };
 }

@@ -26,6 +26,8 @@ export interface LogCheck {
   /** What is wrong with the log as a whole. */
   readonly says: readonly string[];
   readonly whole: boolean;
+  /** Times that cannot all be right. No proof that anything was changed: a clock may have been wrong. */
+  readonly clocks: readonly string[];
 }
 
 /** What had to be worked out elsewhere, because hashes and signatures are not made here. */
@@ -53,7 +55,8 @@ export function checkLog(project: Pick<Project, 'verdicts' | 'verdictIndex'>, pr
   const byHash = new Map(all.filter((one) => one.hash !== '').map((one) => [one.hash, one]));
   const entries = all.map((verdict) => checkEntry(verdict, byHash, proofs));
   const says = [...cutOut(project), ...branches(all), ...twoKeys(all)];
-  return { entries, says, whole: says.length === 0 && entries.every((one) => one.says.length === 0) };
+  const whole = says.length === 0 && entries.every((one) => one.says.length === 0);
+  return { entries, says, whole, clocks: clocks(all) };
 }
 
 function checkEntry(verdict: Verdict, byHash: ReadonlyMap<string, Verdict>, proofs: Proofs): EntryCheck {
@@ -129,6 +132,23 @@ function branches(all: readonly Verdict[]): readonly string[] {
       ? []
       : [`${counted(gaps.length, 'entry', 'entries')} missing from the log: number ${gaps.join(', ')}.`]),
   ];
+}
+
+/** Written before the entry it follows, or dated on a day that had not come yet anywhere on earth. */
+function clocks(all: readonly Verdict[]): readonly string[] {
+  return all.flatMap((one, index) => {
+    const before = all[index - 1];
+    const early = before?.at && one.at && Date.parse(one.at) < Date.parse(before.at);
+    const ahead = one.at !== null && Date.parse(one.on) > Date.parse(one.at) + 86_400_000;
+    return [
+      ...(early
+        ? [
+            `${entryName(one)} was written before ${entryName(before)}, by their clocks. One of them was wrong.`,
+          ]
+        : []),
+      ...(ahead ? [`${entryName(one)} is dated after the day it was written. A clock was wrong.`] : []),
+    ];
+  });
 }
 
 function twoKeys(all: readonly Verdict[]): readonly string[] {

@@ -20,7 +20,7 @@ export function LogSeal({ project }: { project: Project }) {
     // oxlint-disable-next-line react-hooks/exhaustive-deps
   }, [verdicts, verdictIndex]);
   if (check === undefined) return null;
-  const { says, problems } = logInWords(check);
+  const { says, problems, notes } = logInWords(check);
   return (
     <section aria-label="The log" className="stack stack-tight">
       <p>{says}</p>
@@ -28,6 +28,13 @@ export function LogSeal({ project }: { project: Project }) {
         <ul role="alert" className="remark remark-accent">
           {problems.map((problem) => (
             <li key={problem}>{problem}</li>
+          ))}
+        </ul>
+      )}
+      {notes.length > 0 && (
+        <ul className="remark" aria-label="Clocks">
+          {notes.map((note) => (
+            <li key={note}>{note}</li>
           ))}
         </ul>
       )}
