@@ -1,5 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
-import { simulateOpening } from '../decide/whatHappens.ts';
+import { standsAt } from '../decide/whatStands.ts';
 import { endsTheWay, type Opening, type Project } from '../model/project.ts';
 import { AFTER, exitThrough, type Grade, NOT_SAID, STAFF } from './passage.ts';
 import type { PathFinding } from './paths.ts';
@@ -72,7 +72,7 @@ export function lobbyFindings(project: Project, ways: readonly LobbyWay[]): read
 const idsOf = (ways: readonly LobbyWay[]) => [...new Set(ways.map((way) => way.opening.id))];
 
 function exitGrade(project: Project, { opening, decision, against }: LobbyWay): Grade {
-  const simulated = decision && simulateOpening(project, opening, decision);
+  const simulated = decision && standsAt(project, opening, decision);
   return exitThrough({ decision, simulated, bothWays: against }, 'lockedHours', against);
 }
 

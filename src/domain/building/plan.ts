@@ -3,13 +3,14 @@ import { peopleIn } from '../egress/spaceLoad.ts';
 import { slotOf } from '../logic/compile.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
-import { type Simulated, simulateOpening } from '../decide/whatHappens.ts';
+import type { Simulated } from '../decide/whatHappens.ts';
+import { standsAt } from '../decide/whatStands.ts';
 
 /** One opening as an edge of the building. */
 export interface Edge {
   readonly opening: Opening;
   readonly decision: Decision | undefined;
-  /** Undefined where nothing was chosen: then nobody can say what it does. */
+  /** Undefined where nothing was chosen and nobody said what is there: then nobody can say what it does. */
   readonly simulated: Simulated | undefined;
   /** Index of the space on the secure side and on the side people leave from; `nowhere` when not stated. */
   readonly from: number;
@@ -61,7 +62,7 @@ export function planOf(
     edges.push({
       opening,
       decision,
-      simulated: decision && simulateOpening(project, opening, decision, hoursOf(opening)),
+      simulated: decision && standsAt(project, opening, decision, hoursOf(opening)),
       from,
       to,
       bothWays: decision?.slots[directionSlot] === 'both',

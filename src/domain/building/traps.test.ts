@@ -181,6 +181,46 @@ describe('a yard that must itself be left', () => {
   });
 });
 
+describe('an opening that is left alone', () => {
+  const rooms: Room[] = [
+    ['Office', 'room', 6],
+    ['Street', 'outside'],
+  ];
+  const door = (facts: FactValues): Project =>
+    building(rooms, [['D', 'Street', 'Office', { control: 'asToday', workStatus: 'existing', ...facts }]]);
+  const at = (facts: FactValues) => kinds(found(door(facts)), 'Office');
+
+  test('is a way out as it hangs today', () => {
+    for (const existingArrangement of ['none', 'freeLever', 'freeBar', 'slideBolt'] as const) {
+      expect(at({ existingArrangement })).not.toContain('serious notSaid');
+      expect(at({ existingArrangement })).not.toContain('severe trapped');
+    }
+    expect(found(door({ existingArrangement: 'freeLever' })).map((one) => one.kind)).not.toContain(
+      'undecided',
+    );
+    expect(at({ existingArrangement: 'magnetFullSet', latch: 'pushPull' })).not.toContain('severe trapped');
+  });
+
+  test('shuts people in where what hangs there does', () => {
+    for (const existingArrangement of [
+      'doubleCylinder',
+      'padlock',
+      'cardToExit',
+      'magnetAlarmOnly',
+    ] as const) {
+      expect(at({ existingArrangement })).toContain('severe trapped');
+    }
+    const project = door({ existingArrangement: 'cardToExit' });
+    const decision = withBuilding(decideAll(project), found(project)).get('D');
+    expect(decision?.state).toBe('severe');
+    expect(signOffReasons(decision as Decision).map((one) => one.grade)).toContain('must');
+  });
+
+  test('is told nothing of where the survey leaves open what lets people out', () => {
+    expect(at({ existingArrangement: 'electricBolt' })).toContain('serious notSaid');
+  });
+});
+
 describe('what fails behind the wall', () => {
   const trap: Room[] = [
     ['Hall', 'room', 6],

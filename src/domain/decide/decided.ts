@@ -65,6 +65,9 @@ interface Verdict {
   readonly passedOver: readonly PassedOver[];
 }
 
+/** What a severe finding of the building puts an end to: nobody is trapped by an opening that is merely left as it is. */
+const ended: readonly Decision['state'][] = ['settled', 'open', 'left'];
+
 /**
  * A decision. What a person looks at for one opening at a time (what was ruled out and why, the parts of a score) is
  * worked out when it is asked for, because thousands are decided without anybody asking. A class, because making a
@@ -136,7 +139,7 @@ export class Decided implements Decision {
 
   #with(more: readonly SevereFinding[]): Decided {
     const before = this.#verdict;
-    const state = before.state === 'settled' || before.state === 'open' ? 'severe' : before.state;
+    const state = ended.includes(before.state) ? 'severe' : before.state;
     const severe = [...before.severe, ...more];
     const chosen = this.chosen?.candidate;
     const joined = new Decided(this.#found, this.#steps, { ...before, chosen, state, stands: false, severe });
