@@ -3,6 +3,7 @@ import { decideAll } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { signOffReasons } from '../decide/signOff.ts';
 import type { FactValues } from '../model/fields.ts';
+import { known } from '../testing/facts.ts';
 import type { Project, Space } from '../model/project.ts';
 import {
   building,
@@ -271,6 +272,26 @@ describe('what fails behind the wall', () => {
     expect(kinds(all, 'Office')).not.toContain('severe trapped');
     const lone: Door = ['L', 'Street', 'Office', {}, lever];
     expect(kinds(found(building(room, [lone])), 'Office')).not.toContain('note restsOnTwo');
+  });
+
+  test('sensor and button both failed is a trap where a door on the way has no other release', () => {
+    const room: Room[] = [
+      ['Office', 'room', 6],
+      ['Hall', 'corridor', 0],
+      ['Street', 'outside'],
+    ];
+    const glass: FactValues = { readerSides: 'secure', latch: 'pushPull' };
+    const inner: Door = ['M', 'Hall', 'Office', glass, 'magnet/safe/sensor'];
+    const outer = (chosen: string): Door => ['X', 'Street', 'Hall', glass, chosen];
+    const released = building(room, [inner, outer('magnet/safe/sensor')]);
+    expect(kinds(found(released), 'Office')).toContain('note restsOnTwo');
+    const oneNot = found(building(room, [inner, outer('magnet/safe/credentialOut')]));
+    expect(kinds(oneNot, 'Office')).not.toContain('note restsOnTwo');
+    const no = known(false);
+    const quiet = { ...released.building, fireAlarm: no, detectionThroughout: no, sprinklered: no };
+    const noAlarm = found({ ...released, building: quiet });
+    expect(kinds(noAlarm, 'Office')).not.toContain('note restsOnTwo');
+    expect(kinds(noAlarm, 'Office')).toContain('severe trapped');
   });
 
   test('controlled egress that nobody can open is severe at every hour, and open questions say so', () => {

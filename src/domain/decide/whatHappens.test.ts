@@ -163,6 +163,18 @@ describe('what fails at a bad moment', () => {
     expect(run('magnet/safe/doorSwitch', bare).outcomes.exitReleasesFailed.applies).toBe(false);
   });
 
+  test('sensor and button both failed where no alarm and no sprinklers free it: nobody is let out', () => {
+    const alone = run('magnet/safe/sensor', {
+      ...bare,
+      fireAlarm: false,
+      detectionThroughout: false,
+      sprinklered: false,
+    });
+    expect(row(alone, 'exitReleasesFailed')).toBe('locked, blocked, no, yes');
+    expect(kinds(alone, 'note')).not.toContain('restsOnTwo');
+    expect(kinds(alone, 'severe')).toContain('blockedExit');
+  });
+
   test('an interlock that has failed: entry alone leaves the button, one that holds leaves nothing (R-100)', () => {
     const door: FactValues = { ...bare, wishInterlock: true, interlockHoldsEgress: false };
     expect(row(run('magnet/safe/sensor', door), 'interlockFailed')).toBe('locked, free, no, yes');

@@ -13,6 +13,7 @@ export type Door = readonly [
   chosen?: string,
 ];
 
+/** Enough of a survey that a lever door is settled, or a test over such buildings would prove nothing. */
 const plain: FactValues = {
   doorType: 'single',
   leafMaterial: 'hollowMetal',
@@ -37,7 +38,8 @@ const plain: FactValues = {
   swingsWithEgress: true,
   publicEntrance: false,
   exterior: false,
-  handing: 'LH',
+  handing: 'RHR',
+  leafThicknessIn: 1.75,
 };
 
 /** Rooms and doors as rows; every door is an ordinary office door but for what its row says. */
