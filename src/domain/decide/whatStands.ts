@@ -51,7 +51,7 @@ function foundAt({ slots }: Decision): { candidate: Candidate; parts: ReadonlySe
   if (found === undefined) return undefined;
   const latch = valueIn(slots, 'latch');
   const bare = (bareLatches as readonly unknown[]).includes(latch);
-  const told = standing[found as FactValue<'existingArrangement'>];
+  const told = standing[found];
   const candidate = candidateById(
     bare && told === byHand ? 'noLock/none/free' : (told?.candidate ?? 'not told'),
   );
