@@ -143,7 +143,13 @@ describe('hardware sets as they were issued', () => {
     const merged = edited(alike, mergedSets(alike, 'set-HS-02', 'set-HS-01'));
     expect(numbersBy(merged)['103']).toBe('HS-01');
     expect(retiredNumbers(merged, setsOf(merged))).toEqual(['HS-02']);
-    expect(numbersBy(edited(merged, renamed(merged, 'set-HS-01', { number: 'A1' })))['101']).toBe('A1');
+    const edits = renamed(merged, 'set-HS-01', { number: 'A1' });
+    if ('says' in edits) throw new Error(edits.says);
+    expect(numbersBy(edited(merged, edits))['101']).toBe('A1');
+    // Not even the number that is not used any more: bidders hold papers with it.
+    for (const number of ['hs-02', ''])
+      expect(renamed(merged, 'set-HS-01', { number })).toHaveProperty('says');
+    expect(renamed(merged, 'set-HS-01', { number: 'HS-01' })).toHaveLength(1);
   });
 
   it('lose no number to an amendment that asks every opening for a paper, whatever the openings are', () => {

@@ -57,14 +57,23 @@ function freeId(project: Project, number: string): string {
   return id;
 }
 
-/** Gives a set another number or name; its revision and openings stay. */
+/**
+ * Gives a set another number or name; its revision and openings stay. A number that another set has or had is refused:
+ * bidders hold papers with it.
+ */
 export function renamed(
   project: Project,
   id: string,
   to: Partial<Pick<StoredSet, 'number' | 'name'>>,
-): Edit[] {
+): Edit[] | { readonly says: string } {
   const before = stored(project, id);
-  return before ? [{ kind: 'putHardwareSet', id, value: { ...before, ...to } }] : [];
+  if (!before) return [];
+  if (to.number === '') return { says: 'A set needs a number.' };
+  const taken = Object.values(project.hardwareSets).find(
+    (one) => one.id !== id && one.number.toLowerCase() === to.number?.toLowerCase(),
+  );
+  if (taken) return { says: `${taken.number} is the number of another set, or was.` };
+  return [{ kind: 'putHardwareSet', id, value: { ...before, ...to } }];
 }
 
 /** Openings of one set put into another; the number of the first is not used any more. */

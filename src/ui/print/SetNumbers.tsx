@@ -4,6 +4,7 @@ import type { Decisions } from '../../domain/schedules/openings.ts';
 import { fixNumbers, numberingInWords } from '../../domain/schedules/setNumbers.ts';
 import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { useCommand } from '../project/useCommand.ts';
+import { SetNames } from './SetNames.tsx';
 
 /** Numbers are fixed when a schedule goes out, by a person and as one step that can be undone. */
 export function SetNumbers({ project, decisions }: { project: Project; decisions: Decisions }) {
@@ -36,6 +37,7 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
           Fix set numbers
         </button>
       </div>
+      <SetNames project={project} sets={sets} />
       <p className="note">Fix them when the schedule is issued: later issues then keep every set number.</p>
     </section>
   );
