@@ -35,8 +35,9 @@ async function differs(part: Part, file: string): Promise<number> {
   const rows = (read.grids[0]?.rows ?? []).map(({ cells }) => cells);
   const wanted = [part.head, ...part.rows];
   return wanted.reduce((sum, row, line) => {
-    const cells = row.map((cell, column) => [String(cell ?? ''), String(rows[line]?.[column] ?? '')]);
-    return sum + cells.filter(([was, is]) => was !== is && Number(was) !== Number(is)).length;
+    const isSame = (was: string, is: string) =>
+      was === is || (was !== '' && is !== '' && Number(was) === Number(is));
+    return sum + row.filter((cell, at) => !isSame(String(cell ?? ''), rows[line]?.[at] ?? '')).length;
   }, 0);
 }
 
