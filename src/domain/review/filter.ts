@@ -1,7 +1,7 @@
 import { counted } from '../text/counted.ts';
 import type { Question } from './questions.ts';
 import type { ReviewState } from './words.ts';
-import { reviewStateWords } from './words.ts';
+import { isApproval, reviewStateWords } from './words.ts';
 
 /** What the register can be narrowed to, with the words of the list it is chosen from. */
 export const registerStates = {
@@ -88,11 +88,17 @@ export function exceptionsInWords({ at }: Question, without: ReadonlySet<string>
   return `Answer for ${at.length - left.length} of ${at.length} openings, without ${left.join(', ')}`;
 }
 
-/** "22 questions at 38 openings; 20 wait for a reviewer, 1 is stale." */
+/** "22 questions at 38 openings: 18 must be signed before issue, 1 of them stale; 2 should be looked at." */
 export function questionsInWords(questions: readonly Question[]): string {
   if (questions.length === 0) return 'The rules here asked for no name. That is not a review.';
   const openings = new Set(questions.flatMap(({ at }) => at.map(({ opening }) => opening.id))).size;
-  const waiting = questions.filter(({ state }) => state === 'open').length;
-  const stale = questions.filter(({ state }) => state === 'stale').length;
-  return `${counted(questions.length, 'question')} at ${counted(openings, 'opening')}; ${waiting} ${waiting === 1 ? 'waits' : 'wait'} for a reviewer, ${stale} ${stale === 1 ? 'is' : 'are'} stale.`;
+  // Counted as for the word Preliminary, which stands beside it.
+  const open = questions.filter(({ state }) => !isApproval(state));
+  const must = open.filter(({ grade }) => grade === 'must');
+  const stale = must.filter(({ state }) => state === 'stale').length;
+  return [
+    `${counted(questions.length, 'question')} at ${counted(openings, 'opening')}: ${must.length} must be signed before issue`,
+    stale > 0 ? `, ${stale} of them stale` : '',
+    `; ${open.length - must.length} should be looked at.`,
+  ].join('');
 }

@@ -71,12 +71,14 @@ export function RegisterTools({ view, onView, filter, onFilter, rules, floors }:
         value={filter.text}
         onChange={(event) => onFilter({ ...filter, text: event.target.value })}
       />
-      <a className="button button-quiet toolbar-end" href="#/print">
-        Print the register
-      </a>
-      <a className="button button-quiet" href="#/print?only=packet">
-        Packet for the authority
-      </a>
+      <div className="toolbar-group toolbar-end">
+        <a className="button button-quiet" href="#/print">
+          Print the register
+        </a>
+        <a className="button button-quiet" href="#/print?only=packet">
+          Packet for the authority
+        </a>
+      </div>
     </div>
   );
 }
