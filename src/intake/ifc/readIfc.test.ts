@@ -130,6 +130,11 @@ describe('a file that is no whole model', () => {
     ['without its first line', stepModel().replace('ISO-10303-21;', ''), /does not begin/],
     ['of a version nobody knows', stepModel().replace("'IFC4'", "'IFC9'"), /“IFC9”, which is not read/],
     ['without doors', stepModel().replaceAll(/#\d+=IFCDOOR\(.*\n/g, ''), /no doors/],
+    [
+      'with a torn name',
+      stepModel().replace('IFCPROPERTYSET(', `IFC${'\u00e9'.repeat(30)}(`),
+      /damaged near line/,
+    ],
     ['as XML', '<?xml version="1.0"?><ifcXML></ifcXML>', /IFC as XML/],
   ])('%s is refused with a sentence', async (_what, text, says) => {
     const answer = await read(text);

@@ -6,6 +6,7 @@ import type { Engine } from './engine.ts';
 import { modelIn, type Step } from './ifcModel.ts';
 import { isZip, startOf } from './isModel.ts';
 import { linesOf } from './lines.ts';
+import { strayByteLine } from './strayByte.ts';
 
 const mostBytes = 300_000_000;
 
@@ -59,6 +60,13 @@ export async function readIfc(
   }
   const refusal = refusalOf(bytes);
   if (refusal !== undefined) return { ok: false, says: refusal };
+  const stray = strayByteLine(bytes);
+  if (stray !== undefined) {
+    return {
+      ok: false,
+      says: `The file is damaged near line ${stray}: a sign stands there that no IFC file has.`,
+    };
+  }
   const named = doorsNamed(bytes);
   const api = await engine.ready();
   let model = -1;

@@ -1,0 +1,24 @@
+const [quote, slash, star, newLine] = [0x27, 0x2f, 0x2a, 0x0a];
+const isPlain = (byte: number) =>
+  (byte >= 0x20 && byte < 0x7f) || byte === 0x09 || byte === 0x0a || byte === 0x0d;
+
+/**
+ * The line of the first byte outside texts and comments that no STEP file has there (ISO 10303-21: the basic alphabet).
+ * The library would look for the end of such a word without end.
+ */
+export function strayByteLine(bytes: Uint8Array): number | undefined {
+  let line = 1;
+  let inText = false;
+  let inComment = false;
+  for (let at = 0; at < bytes.length; at += 1) {
+    const byte = bytes[at] ?? 0;
+    if (byte === newLine) line += 1;
+    if (inComment) {
+      if (byte === slash && bytes[at - 1] === star) inComment = false;
+    } else if (byte === quote) inText = !inText;
+    else if (inText) continue;
+    else if (byte === slash && bytes[at + 1] === star) inComment = true;
+    else if (!isPlain(byte) && at > 2) return line;
+  }
+  return undefined;
+}
