@@ -5,7 +5,7 @@
  */
 import type { BrowserContext, Page } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
-import { addAll, harness, missing, untilSaved, withProfile } from './bench.ts';
+import { addAll, harness, missing, untilSaved } from './bench.ts';
 
 /** What happens to the page before or while it works; each runs inside the page. */
 const atStart: Record<string, () => void> = {
@@ -50,7 +50,7 @@ const windowOf = (page: Page) =>
   newWindow({ newPage: () => Promise.resolve(page) } as unknown as BrowserContext);
 
 await harness('faults', 18, (bench, index) =>
-  withProfile(async (profile) => {
+  bench.withProfile(async (profile) => {
     const name = names[index % names.length] ?? '';
     const first = await bench.start(profile);
     const before = await newWindow(first);

@@ -3,13 +3,13 @@
  * typed and not saved in another field. `npx tsx scripts/harness/leave.ts 24`.
  */
 import { newWindow } from '../../tests/stories/pages/window.ts';
-import { addAll, harness, missing, pause, withProfile } from './bench.ts';
+import { addAll, harness, missing, pause } from './bench.ts';
 
 const ways = ['reload', 'elsewhere', 'close', 'kill'] as const;
 const typed = 'not saved yet ZZ';
 
 await harness('leave', 24, (bench, index) =>
-  withProfile(async (profile) => {
+  bench.withProfile(async (profile) => {
     const way = ways[index % ways.length] ?? 'reload';
     const context = await bench.start(profile);
     const window = await newWindow(context);

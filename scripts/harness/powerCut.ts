@@ -6,7 +6,7 @@ import { readdir, stat, truncate } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserContext } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
-import { addAll, harness, missing, untilSaved, withProfile } from './bench.ts';
+import { addAll, harness, missing, untilSaved } from './bench.ts';
 
 async function saved(context: BrowserContext, marks: readonly string[]) {
   const window = await newWindow(context);
@@ -27,7 +27,7 @@ async function databaseLog(profile: string): Promise<string> {
 const places = 17;
 
 await harness('powerCut', 16, (bench, index) =>
-  withProfile(async (profile) => {
+  bench.withProfile(async (profile) => {
     const first = await bench.start(profile);
     const before = await saved(first, ['ZZ-1']);
     const { size } = await stat(await databaseLog(profile));

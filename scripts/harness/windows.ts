@@ -4,7 +4,7 @@
  */
 import type { BrowserContext } from 'playwright';
 import { newWindow } from '../../tests/stories/pages/window.ts';
-import { addAll, harness, missing, withProfile } from './bench.ts';
+import { addAll, harness, missing } from './bench.ts';
 
 const setUps = [
   { windows: 2, locks: true, end: 'close' },
@@ -19,7 +19,7 @@ const withoutLocks = (context: BrowserContext) =>
   });
 
 await harness('windows', 12, (bench, index) =>
-  withProfile(async (profile) => {
+  bench.withProfile(async (profile) => {
     const setUp = setUps[index % setUps.length] ?? setUps[0];
     const context = await bench.start(profile);
     if (!setUp.locks) await withoutLocks(context);

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { browserKeeper, type LocalKeeper } from '../storage/localKeeper.ts';
 import { type KeyFile, readKeyFile } from '../domain/review/keyFile.ts';
-import { makeKeyFile, shortestPassphrase, unlock } from './keyFile.ts';
+import { makeKeyFile, openKeyFile, shortestPassphrase } from './keyFile.ts';
 import type { Signer } from './verdictDesk.ts';
 
 export interface SignerState {
@@ -60,13 +60,13 @@ export function createSignerBox(
       if (!globalThis.crypto?.subtle) return { ok: false, says: noCrypto };
       const file = await makeKeyFile(passphrase);
       const kept = keep(file);
-      state.setState({ signer: (await unlock(file, passphrase)) ?? null });
+      state.setState({ signer: (await openKeyFile(file, passphrase)) ?? null });
       return kept;
     },
     unlock: async (passphrase) => {
       const { file } = state.getState();
       if (!file) return { ok: false, says: 'There is no key in this browser yet.' };
-      const signer = await unlock(file, passphrase);
+      const signer = await openKeyFile(file, passphrase);
       if (!signer) return { ok: false, says: 'That passphrase does not open this key.' };
       state.setState({ signer });
       return { ok: true };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { newProject } from '../domain/model/newProject.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { packProject, readProjectFile } from './container.ts';
-import { lock, unlock } from './passphrase.ts';
+import { lockZip, unlock } from './passphrase.ts';
 import { filesOf } from './zip.ts';
 
 const text = saveProjectText({ ...newProject('p', 'House'), notes: 'ü'.repeat(500) });
@@ -70,7 +70,7 @@ describe('the project as one file', () => {
 describe('a file with a passphrase', () => {
   it('opens with it, and tells a wrong one, a cut and a change apart', async () => {
     const file = packProject(text);
-    const locked = await lock(file, 'four random words here');
+    const locked = await lockZip(file, 'four random words here', 8);
     const opened = await unlock(locked, 'four random words here');
     if (!opened.ok) throw new Error(opened.says);
     expect(readProjectFile(opened.bytes)).toEqual({ ok: true, text, note: '' });

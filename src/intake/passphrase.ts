@@ -1,4 +1,7 @@
-/** Locking a project file with a passphrase: the open format age, version 1. The library is loaded when it is needed. */
+/**
+ * Locking a project file or a reviewer's key with a passphrase: the open format age, version 1. The library is loaded
+ * when it is needed.
+ */
 
 const header = 'age-encryption.org/v1\n';
 
@@ -10,12 +13,20 @@ const workFactor = 16;
 /** A file may ask for more work than a browser survives. */
 const mostWork = 20;
 
-export async function lock(zip: Uint8Array, passphrase: string): Promise<Uint8Array<ArrayBuffer>> {
+/** Only a zip may be filled up; see `filled`. */
+export const lockZip = (zip: Uint8Array, passphrase: string, work = workFactor) =>
+  lock(filled(zip), passphrase, work);
+
+export async function lock(
+  bytes: Uint8Array,
+  passphrase: string,
+  work = workFactor,
+): Promise<Uint8Array<ArrayBuffer>> {
   const { Encrypter } = await import('age-encryption');
   const encrypter = new Encrypter();
-  encrypter.setScryptWorkFactor(workFactor);
+  encrypter.setScryptWorkFactor(work);
   encrypter.setPassphrase(passphrase);
-  return (await encrypter.encrypt(filled(zip))) as Uint8Array<ArrayBuffer>;
+  return (await encrypter.encrypt(bytes)) as Uint8Array<ArrayBuffer>;
 }
 
 export type Unlocked =
@@ -67,7 +78,7 @@ const plainChunk = 64 * 1024;
 const sealedChunk = plainChunk + 16;
 
 /**
- * What is locked here fills its chunks (see `filled`), so a file that does not was cut. One cut exactly between two
+ * A zip that is locked here fills its chunks (see `filled`), so a file that does not was cut. One cut exactly between two
  * chunks is taken for a changed one; so is nothing else.
  */
 const isCut = (bytes: Uint8Array, headerLength: number) =>

@@ -6,7 +6,7 @@ import {
   saveProjectText,
 } from '../domain/versions/file.ts';
 import { packProject, readProjectFile } from '../intake/container.ts';
-import { isLocked, lock, unlock } from '../intake/passphrase.ts';
+import { isLocked, lockZip, unlock } from '../intake/passphrase.ts';
 
 /** Saving a copy and opening a file need no database: they are the way out when the browser stores nothing. */
 
@@ -33,7 +33,7 @@ export function fileOf(project: Project, today: string): FileToSave {
 
 /** The same file, to be opened with a passphrase only. */
 export async function locked(file: FileToSave, passphrase: string): Promise<FileToSave> {
-  return { ...file, name: `${file.name}.age`, bytes: await lock(file.bytes, passphrase) };
+  return { ...file, name: `${file.name}.age`, bytes: await lockZip(file.bytes, passphrase) };
 }
 
 export function downloadFile(file: FileToSave, page: Document = document): void {
