@@ -15,7 +15,7 @@ export async function addBackup(tables: Tables, backup: NewBackup): Promise<void
 
 /**
  * The three newest stay, and the newest of each earlier day, ten in all. The newest copy of each older format stays
- * beside them: the state before a migration is the only clause an older release can read. So does the newest copy of
+ * beside them: the state before a migration is the only copy an older release can read. So does the newest copy of
  * another history: it is the only place that work is in.
  */
 export function tooMany(
