@@ -288,6 +288,27 @@ describe('room names', () => {
 });
 
 describe('P7: bringing it in', () => {
+  it('names each problem by row and column, and a mark that stands twice by both rows', () => {
+    const result = read('mark|leafWidthIn', '1|36', '|36', '3|wide', '1|36');
+    const told = result.problems.map(({ row, column, refuses }) => ({ row, column, refuses }));
+    expect(told).toEqual([
+      { row: 3, column: 'mark', refuses: true },
+      { row: 4, column: 'leafWidthIn', refuses: false },
+      { row: 5, column: 'mark', refuses: true },
+    ]);
+    expect(result.refused.map(({ row }) => row)).toEqual([3, 5]);
+  });
+
+  it('brings in all of it or nothing: one edit that no longer fits refuses the others', () => {
+    const result = read('mark|leafWidthIn', '1|36', '2|36');
+    const edits = importEdits(newProject('p', 'P'), result);
+    const unfit = { kind: 'setFact', id: 'gone', fact: 'leafWidthIn', value: { is: 'unknown' } } as const;
+    const project = newProject('p', 'P');
+    const before = JSON.stringify(project);
+    expect(applyEdits(project, [...edits, unfit]).ok).toBe(false);
+    expect(JSON.stringify(project)).toBe(before);
+  });
+
   it('makes edits that a project accepts and that leave a valid project', () => {
     const result = read(architect, '1|First Floor|1|OFFICE|CORRIDOR|||||||| ', '2|Roof||STAIR||||||||| ');
     const project = newProject('p', 'P');
