@@ -445,6 +445,26 @@ describe('the second copy', () => {
     expect(project(await openWindow(none)).notes).toBe('one');
   });
 
+  test('P2: “Saved” is not said before the second copy has the edit too', async () => {
+    const copies = machine.secondCopy();
+    let answer: () => void = () => undefined;
+    const slow = new Promise<void>((resolve) => {
+      answer = resolve;
+    });
+    const app = await openWindow({
+      copies: { ...copies, append: (id, lines) => slow.then(() => copies.append(id, lines)) },
+    });
+    notes(app, 'on its way');
+    const flushed = app.flush();
+    await vi.waitFor(async () =>
+      expect(await storedProjects()).toMatchObject([{ document: { notes: 'on its way' } }]),
+    );
+    expect(saving(app).kind).toBe('saving');
+    answer();
+    await flushed;
+    expect(saving(app).kind).toBe('saved');
+  });
+
   test('without a second copy a lost project is named, and the demo does not take its place', async () => {
     const none = { copies: createSecondCopy(() => undefined) };
     await (await openWindow(none)).close();

@@ -31,8 +31,10 @@ interface Life {
   readonly torn: number;
   /** The last thing asked of the database was done, and the page never heard of it. */
   readonly unheard: boolean;
-  /** What the surveyor does: so many edits, each followed by a pause that is long enough to save or not. */
-  readonly pauses: readonly boolean[];
+  /** Counted from the first moment of the start, or from its end. */
+  readonly whileStarting: boolean;
+  /** What the surveyor does: so many steps, each followed by a pause that is long enough to save or not. */
+  readonly steps: readonly { readonly does: 'an edit' | 'a new slot'; readonly waits: boolean }[];
 }
 
 const life: fc.Arbitrary<Life> = fc.record({
@@ -40,7 +42,11 @@ const life: fc.Arbitrary<Life> = fc.record({
   end: fc.constantFrom(...ends),
   torn: fc.double({ min: 0, max: 1, noNaN: true }),
   unheard: fc.boolean(),
-  pauses: fc.array(fc.boolean(), { minLength: 1, maxLength: 6 }),
+  whileStarting: fc.boolean(),
+  steps: fc.array(
+    fc.record({ does: fc.constantFrom('an edit', 'an edit', 'a new slot'), waits: fc.boolean() }),
+    { minLength: 1, maxLength: 6 },
+  ),
 });
 
 const never = new Promise<never>(() => undefined);
@@ -53,14 +59,21 @@ function aTablet() {
   /** One page, from its start to its sudden end. */
   const begin = async (ofLife: Life | undefined) => {
     starts += 1;
-    let left = Number.POSITIVE_INFINITY;
+    let left = ofLife?.whileStarting ? ofLife.after : Number.POSITIVE_INFINITY;
+    let tellOver: () => void = () => undefined;
+    const over = new Promise<void>((resolve) => {
+      tellOver = resolve;
+    });
     const isOver = () => left < 0;
     /** Does it, or ends within it, or never begins. */
     const asks = <T>(work: () => Promise<T>, within: () => Promise<unknown>): Promise<T> => {
       if (isOver()) return never;
       left -= 1;
       if (!isOver()) return work();
-      return within().then(() => never);
+      return within().then(() => {
+        tellOver();
+        return never;
+      });
     };
     const nothing = () => Promise.resolve();
     const part = (bytes: Uint8Array) => bytes.subarray(0, Math.floor(bytes.length * (ofLife?.torn ?? 1)));
@@ -100,8 +113,8 @@ function aTablet() {
       timers: timers.timers,
       firstProject: () => Promise.resolve(house()),
     });
-    await app.start();
-    if (ofLife) left = ofLife.after;
+    await Promise.race([app.start(), over]);
+    if (ofLife && !ofLife.whileStarting) left = ofLife.after;
     return { app, timers, isOver };
   };
 
@@ -136,16 +149,19 @@ async function lostIn(lives: readonly Life[]): Promise<readonly string[]> {
   for (const one of lives) {
     // oxlint-disable-next-line no-await-in-loop -- one life after the other
     const { app, timers, isOver } = await tablet.begin(one);
-    const gone = promised.filter((mark) => !marksOf(app).has(mark));
+    const gone = isOver() ? [] : promised.filter((mark) => !marksOf(app).has(mark));
     if (gone.length > 0) return gone;
     let local = localNow();
     const shown: string[] = [];
     let saved = 0;
-    for (const waits of one.pauses) {
+    for (const { does, waits } of one.steps) {
       if (isOver()) break;
-      count += 1;
-      if (!add(app, `ZZ-${count}`).ok) break;
-      shown.push(`ZZ-${count}`);
+      if (does === 'a new slot') app.forgetSetAside();
+      else {
+        count += 1;
+        if (!add(app, `ZZ-${count}`).ok) break;
+        shown.push(`ZZ-${count}`);
+      }
       // oxlint-disable-next-line no-await-in-loop
       await (waits ? timers.pass(2_500) : timers.pass(10));
       // oxlint-disable-next-line no-await-in-loop

@@ -24,6 +24,40 @@ test('P2: a surveyor whose tab is killed after "Saved" finds everything again', 
   }
 });
 
+test('P2: what is typed outlives a crash, and an answer outlives leaving the page in the same moment', async ({
+  context,
+}) => {
+  const survey = await newWindow(context);
+  const { page } = survey;
+  await page.goto('#/project');
+  await page.getByRole('textbox', { name: 'Jurisdiction' }).fill('typed and never left');
+  await expect(survey.saving).toContainText('Not saved yet');
+  await survey.kill();
+
+  const again = await newWindow(context);
+  await expect(again.page.getByText('typed and never left')).toBeVisible();
+  await again.page.goto('#/project');
+  await expect(again.page.getByRole('textbox', { name: 'Jurisdiction' })).toHaveValue('typed and never left');
+  await again.page.getByRole('textbox', { name: 'Jurisdiction' }).fill('');
+
+  await again.page.goto('#/walk/opening-103');
+  await again.page.getByRole('button', { name: /^Change Door type/ }).click();
+  const question = again.page.getByRole('region', { name: 'Next question' });
+  const given = again.page
+    .getByRole('listitem')
+    .filter({ has: again.page.getByRole('button', { name: 'Change Door type' }) });
+  await expect(given).not.toContainText('Pair of leaves');
+  // The answer and the end of the page in one turn: nothing slower than the answer itself has a chance.
+  await Promise.all([
+    again.page.waitForEvent('load'),
+    question.getByRole('button', { name: 'Pair of leaves' }).evaluate((button: HTMLElement) => {
+      button.click();
+      location.reload();
+    }),
+  ]);
+  await expect(given).toContainText('Pair of leaves');
+});
+
 test('P3: a surveyor on a full disk is told at once, works on and saves a copy', async ({ context }) => {
   const survey = await newWindow(context);
   await expect(survey.saving).toContainText('Saved');

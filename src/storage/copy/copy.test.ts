@@ -33,6 +33,7 @@ describe('two slots written in turn', () => {
     await keeper.append('p', [line(4)]);
     const later = [...kept.keys()].find((name) => name.endsWith('.b')) ?? '';
     const bytes = kept.get(later) ?? new Uint8Array();
+    expect(bytes.length).toBeGreaterThan(100);
     for (let length = 0; length < bytes.length; length += 1) {
       kept.set(later, bytes.slice(0, length));
       // oxlint-disable-next-line no-await-in-loop -- one cut after the other
@@ -49,6 +50,7 @@ describe('two slots written in turn', () => {
     await keeper.append('p', [line(2)]);
     const log = [...kept.keys()].find((name) => name.endsWith('.log')) ?? '';
     const bytes = kept.get(log) ?? new Uint8Array();
+    expect(bytes.length).toBeGreaterThan(100);
     for (let length = 0; length < bytes.length; length += 1) {
       kept.set(log, bytes.slice(0, length));
       // oxlint-disable-next-line no-await-in-loop -- one cut after the other

@@ -24,6 +24,7 @@ export function FloorDrawing({ plan, state, condition, placed, marked }: Props) 
   return (
     <Scroller className="floor-scroll" label={`Drawing of ${floor.name}`}>
       <svg
+        role="group"
         className="floor-drawing"
         width={width + 2 * margin}
         height={height + 2 * margin}

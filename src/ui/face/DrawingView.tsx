@@ -22,8 +22,8 @@ export function DrawingView({ drawing, caption }: DrawingViewProps) {
     <figure className={drawing.labels === 'none' ? 'drawing drawing-thumb' : 'drawing'}>
       <svg
         role="img"
-        aria-labelledby={`${id}-title`}
-        aria-describedby={`${id}-desc`}
+        // The name says what is drawn, not only of which kind the drawing is.
+        aria-labelledby={`${id}-title ${id}-desc`}
         viewBox={`0 0 ${drawing.frame.width} ${drawing.frame.height}`}
         style={{ '--unit': unit, '--paper-width': drawing.paper.width } as React.CSSProperties}
       >
