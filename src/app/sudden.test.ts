@@ -13,7 +13,7 @@ import {
   handTimers,
 } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
-import { countingIds, steppingClock } from './clock.ts';
+import { countingIds, steppingClock } from './testing/clock.ts';
 import { type App, createApp } from './session.ts';
 
 /**
