@@ -37,6 +37,7 @@ await harness('kill', 6, ({ start, withProfile }, index) =>
         });
       // On a busy machine an edit takes seconds, so the moment is counted from one that was shown.
       const after = before + (chosen === 'random' ? 1 + Math.floor(Math.random() * 3) : 1);
+      // oxlint-disable-next-line no-unmodified-loop-condition -- the typing ends beside it
       while (!ended && shown.length < after) {
         // oxlint-disable-next-line no-await-in-loop -- waits for the edit
         await pause(5);

@@ -132,7 +132,7 @@ const add = (app: App, mark: string) =>
   app.store
     .getState()
     .dispatch('New opening', [{ kind: 'putOpening', id: mark, value: newOpening(mark, mark) as never }]);
-const localNow = () => ({ ...localStorage }) as Record<string, string>;
+const localNow = () => Object.fromEntries(Object.entries(localStorage)) as Record<string, string>;
 function putLocal(kept: Readonly<Record<string, string>>) {
   localStorage.clear();
   for (const [key, text] of Object.entries(kept)) localStorage.setItem(key, text);
