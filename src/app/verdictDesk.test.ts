@@ -7,7 +7,7 @@ import type { Verdict } from '../domain/model/verdict.ts';
 import { emptyDraft, verdictWarnings } from '../domain/review/draft.ts';
 import { logInWords } from '../domain/review/proves.ts';
 import { openProjectText, saveProjectText } from '../domain/versions/file.ts';
-import { makeKeyFile, unlock } from './keyFile.ts';
+import { makeKeyFile, openKeyFile } from './keyFile.ts';
 import { createAppStore } from './store.ts';
 import { checkLogOf, createVerdictDesk, type Signer } from './verdictDesk.ts';
 
@@ -24,7 +24,7 @@ let ids: readonly string[];
 
 beforeAll(async () => {
   const passphrase = 'twelve small words';
-  signer = (await unlock(await makeKeyFile(passphrase), passphrase)) as Signer;
+  signer = (await openKeyFile(await makeKeyFile(passphrase), passphrase)) as Signer;
   const store = createAppStore({ project: start, clock: () => now, ids: newId, by: () => 'A' });
   const desk = createVerdictDesk({ store, clock: () => now, newId });
   for (const by of ['J. Reviewer', 'K. Reviewer', 'L. Reviewer']) {
@@ -99,7 +99,7 @@ describe('a project file with a log of verdicts', () => {
   });
 
   it('with a key that does not match: the signature is named, and two keys under one name', async () => {
-    const other = (await unlock(await makeKeyFile('another passphrase'), 'another passphrase')) as Signer;
+    const other = (await openKeyFile(await makeKeyFile('another passphrase'), 'another passphrase')) as Signer;
     const found = await opened(withEntry(2, { key: other.key }));
     expect(found.problems).toContain('the signature does not fit its content and the key it names');
     expect((await opened(withEntry(2, { key: other.key, by: 'J. Reviewer' }))).problems).toContain(
