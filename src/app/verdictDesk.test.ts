@@ -99,7 +99,10 @@ describe('a project file with a log of verdicts', () => {
   });
 
   it('with a key that does not match: the signature is named, and two keys under one name', async () => {
-    const other = (await openKeyFile(await makeKeyFile('another passphrase'), 'another passphrase')) as Signer;
+    const other = (await openKeyFile(
+      await makeKeyFile('another passphrase'),
+      'another passphrase',
+    )) as Signer;
     const found = await opened(withEntry(2, { key: other.key }));
     expect(found.problems).toContain('the signature does not fit its content and the key it names');
     expect((await opened(withEntry(2, { key: other.key, by: 'J. Reviewer' }))).problems).toContain(
