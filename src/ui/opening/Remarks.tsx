@@ -100,9 +100,11 @@ function OneRemark({ opening, remark }: { opening: Opening; remark: Remark }) {
           Open it again
         </button>
       )}
-      <p role="alert" className="field-error">
-        {problem}
-      </p>
+      {problem !== '' && (
+        <p role="alert" className="field-error">
+          {problem}
+        </p>
+      )}
     </article>
   );
 }
