@@ -150,7 +150,7 @@ describe('a decision', () => {
       reportOf(forbidden)
         .signOffs.map((one) => one.sentence)
         .join(' '),
-    ).toContain('forbids it');
+    ).toContain('Refused by rule, chosen by a person');
   });
 
   test('puts a recorded need that the rules refuse to the reviewer, with the rule, and no other', () => {
