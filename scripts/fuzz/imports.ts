@@ -14,7 +14,7 @@ import { packProject, readProjectFile } from '../../src/intake/container.ts';
 import { ifcEngine } from '../../src/intake/ifc/engine.ts';
 import { readIfc } from '../../src/intake/ifc/readIfc.ts';
 import { readSchedule } from '../../src/intake/readFile.ts';
-import { stepModel } from '../../src/intake/ifc/stepModel.ts';
+import { stepModel } from '../../src/intake/ifc/testing/stepModel.ts';
 import { buildProject } from '../demo/kit.ts';
 import { smallOffice } from '../demo/smallOffice.ts';
 import { argumentsOf, countOf, refuse } from '../lib/arguments.mjs';

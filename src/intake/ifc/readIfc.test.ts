@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { importTable } from '../../domain/import/csv.ts';
 import { bestTable } from '../../domain/import/sheets.ts';
 import { readSchedule } from '../readFile.ts';
-import { globalIds, stepModel, type StepOptions } from './stepModel.ts';
+import { globalIds, stepModel, type StepOptions } from './testing/stepModel.ts';
 import { ifcEngine } from './engine.ts';
 import { readIfc } from './readIfc.ts';
 

@@ -24,7 +24,7 @@ export const F09 = defineRule({
       key: 'b',
       effect: 'require',
       items: ['latchGuard'],
-      when: all(yes('exterior'), is('handing', 'LHR', 'RHR')),
+      when: all(yes('exterior'), yes('isSwinging'), is('handing', 'LHR', 'RHR')),
       of: { family: ['strike', 'lock', 'battery', 'mechanical'] },
       says: 'The leaf swings out, so a latch guard or an astragal covers the latch.',
     },

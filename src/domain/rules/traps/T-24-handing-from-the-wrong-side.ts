@@ -16,6 +16,7 @@ export const T24 = defineRule({
       field: 'handing',
       severity: 'warn',
       when: all(
+        yes('isSwinging'),
         is('egressRole', 'exitAccess', 'exteriorExit', 'stairDischarge'),
         any(
           all(yes('swingsWithEgress'), is('handing', 'LH', 'RH')),
