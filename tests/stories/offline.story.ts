@@ -32,9 +32,11 @@ async function watched(page: Page): Promise<string[]> {
 }
 
 test('a surveyor without a signal opens every page, also after a reload', async ({ page, context }) => {
+  // Every file is stored first, and each page is started anew.
+  test.setTimeout(180_000);
   const wrong = await watched(page);
   await page.goto('');
-  await expect(page.getByText('stored on this device')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('stored on this device')).toBeVisible({ timeout: 60_000 });
   await context.setOffline(true);
   for (const name of pages) {
     await page.goto(`#/${name}`);
