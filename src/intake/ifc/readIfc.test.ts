@@ -135,6 +135,11 @@ describe('a file that is no whole model', () => {
       stepModel().replace('IFCPROPERTYSET(', `IFC${'\u00e9'.repeat(30)}(`),
       /damaged near line/,
     ],
+    [
+      'with a torn record',
+      stepModel().replace('IFCUNITASSIGNMENT((', 'IFCUNITASSIGNME'),
+      /damaged near line 9/,
+    ],
     ['as XML', '<?xml version="1.0"?><ifcXML></ifcXML>', /IFC as XML/],
   ])('%s is refused with a sentence', async (_what, text, says) => {
     const answer = await read(text);

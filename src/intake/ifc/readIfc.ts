@@ -6,7 +6,7 @@ import type { Engine } from './engine.ts';
 import { modelIn, type Step } from './ifcModel.ts';
 import { isZip, startOf } from './isModel.ts';
 import { linesOf } from './lines.ts';
-import { strayByteLine } from './strayByte.ts';
+import { damagedLine } from './damagedLine.ts';
 
 const mostBytes = 300_000_000;
 
@@ -60,11 +60,11 @@ export async function readIfc(
   }
   const refusal = refusalOf(bytes);
   if (refusal !== undefined) return { ok: false, says: refusal };
-  const stray = strayByteLine(bytes);
+  const stray = damagedLine(bytes);
   if (stray !== undefined) {
     return {
       ok: false,
-      says: `The file is damaged near line ${stray}: a sign stands there that no IFC file has.`,
+      says: `The file is damaged near line ${stray}: a record there does not end, or holds a sign that no IFC file has.`,
     };
   }
   const named = doorsNamed(bytes);

@@ -1,13 +1,15 @@
 const [quote, slash, star, newLine] = [0x27, 0x2f, 0x2a, 0x0a];
+const [open, shut, semicolon] = [0x28, 0x29, 0x3b];
 const isPlain = (byte: number) =>
   (byte >= 0x20 && byte < 0x7f) || byte === 0x09 || byte === 0x0a || byte === 0x0d;
 
 /**
- * The line of the first byte outside texts and comments that no STEP file has there (ISO 10303-21: the basic alphabet).
- * The library would look for the end of such a word without end.
+ * The line of the first byte outside texts and comments that no STEP file has there (ISO 10303-21: the basic alphabet), or
+ * of the first record whose brackets do not close. The library would look for the end of either without end.
  */
-export function strayByteLine(bytes: Uint8Array): number | undefined {
+export function damagedLine(bytes: Uint8Array): number | undefined {
   let line = 1;
+  let depth = 0;
   let inText = false;
   let inComment = false;
   for (let at = 0; at < bytes.length; at += 1) {
@@ -19,6 +21,9 @@ export function strayByteLine(bytes: Uint8Array): number | undefined {
     else if (inText) continue;
     else if (byte === slash && bytes[at + 1] === star) inComment = true;
     else if (!isPlain(byte) && at > 2) return line;
+    else if (byte === open) depth += 1;
+    else if (byte === shut) depth -= 1;
+    if (!inText && !inComment && (depth < 0 || (byte === semicolon && depth !== 0))) return line;
   }
   return undefined;
 }
