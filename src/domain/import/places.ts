@@ -1,6 +1,6 @@
 import { newSpace } from '../model/newProject.ts';
 import { longestName } from '../model/ids.ts';
-import type { Floor, Project, Space } from '../model/project.ts';
+import { type Floor, type Project, type Space, spaceSchema } from '../model/project.ts';
 import type { Said } from './architect.ts';
 import type { Role } from './headers.ts';
 import { isWay, spaceKindOf } from './rooms.ts';
@@ -86,7 +86,9 @@ export class PlaceBook {
       const full = [name, number].filter((part) => part !== '').join(' ');
       if (full === '' || full.length > longestName) continue;
       const floorId = floor === '' ? null : this.#floor(floor);
-      this.#spaceNamed(full, spaceKindOf(name), floorId, areaFt2);
+      // An area that no building has is a slip of the model's unit; none is better than that one.
+      const area = spaceSchema.shape.areaFt2.safeParse(areaFt2);
+      this.#spaceNamed(full, spaceKindOf(name), floorId, area.success ? area.data : null);
     }
   }
 
