@@ -10,6 +10,9 @@ import { known } from '../../src/domain/testing/facts.ts';
 import type { FactValue } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening } from '../../src/domain/model/project.ts';
+import { runCase } from '../../src/domain/rules/runCase.ts';
+import { R85 } from '../../src/domain/rules/special/R-85-delayed-egress-in-full.ts';
+import { R86 } from '../../src/domain/rules/special/R-86-thirty-seconds-need-approval.ts';
 import { qty } from '../../src/domain/units/quantity.ts';
 
 const inch = (value: number) => qty(value, 'in');
@@ -149,4 +152,25 @@ describe('strength', () => {
       }),
     ).toMatchObject({ lbf: 300, limitedBy: 'frame' });
   });
+});
+
+test('P22, magnet instruction sheet and A156.24: a push of at most 3 s starts a count that nothing stops, 15 s, and 30 s only with approval', () => {
+  const facts = {
+    egressRole: 'exteriorExit',
+    wishDelayedEgress: true,
+    wishDelay30s: true,
+    swingsWithEgress: true,
+    wishNoDelaySign: false,
+  } as const;
+  const at = (clause: string, delay30sApproved: boolean) =>
+    runCase(R86, {
+      name: '',
+      clause,
+      on: 'delayedExitDevice/safe/delayed',
+      facts: { ...facts, delay30sApproved },
+      expect: 'yes',
+    });
+  expect([at('c', true), at('c', false)]).toEqual(['yes', 'no']);
+  const says = R85.clauses.map((clause) => clause.says).join(' ');
+  expect(says).toMatch(/at most 3 s .* delay of 15 s that nothing can stop/);
 });
