@@ -10,13 +10,34 @@ export async function openFolds(page: Page): Promise<void> {
   });
 }
 
+/**
+ * `faultsInSight` at every stop of what scrolls by itself, from its head to its foot: a grid draws only the rows in
+ * sight, and which those are depends on where it was left.
+ */
+export async function layoutFaults(page: Page): Promise<readonly string[]> {
+  const found = new Set<string>();
+  const stops = await page.evaluate(() => {
+    const grid = document.querySelector('.grid-scroll');
+    return grid ? Math.ceil(grid.scrollHeight / grid.clientHeight) : 1;
+  });
+  for (let stop = 0; stop < stops; stop++) {
+    await page.evaluate(async (at) => {
+      const grid = document.querySelector('.grid-scroll');
+      grid?.scrollTo(0, at * grid.clientHeight);
+      for (let frame = 0; frame < 2; frame++) await new Promise((done) => requestAnimationFrame(done));
+    }, stop);
+    for (const fault of await faultsInSight(page)) found.add(fault);
+  }
+  return [...found];
+}
+
 /** By how much the page is wider than its window, in pixels; at most 0 where it is not. */
 export async function tooWide(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
 
 /** What an eye would object to on the page as it stands, each in one line. */
-export async function layoutFaults(page: Page): Promise<readonly string[]> {
+async function faultsInSight(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
     const faults: string[] = [];
     const name = (element: Element) =>
