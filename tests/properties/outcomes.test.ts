@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { decideFacts } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
+import { awaited } from '../../src/domain/decide/steps.ts';
 import { simulate } from '../../src/domain/decide/whatHappens.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
@@ -40,10 +41,14 @@ test.each(samples)(
   120_000,
 );
 
+const waitsForParts = (decision: Decision) =>
+  decision.state === 'open' && awaited(decision).some(({ clause }) => clause.effect === 'require');
+
 test('what is remembered of an arrangement is what it does: severe is said where it is so, and nowhere else', () => {
   const random = seeded(20261129);
   const wrong: string[] = [];
   const states = new Set<string>();
+  let waiting = 0;
   for (let step = 0; step < 8_000 && wrong.length < 5; step++) {
     const point = heldPointAt(Math.floor(random() * heldSpaceSize));
     const decision = decided(point);
@@ -52,10 +57,13 @@ test('what is remembered of an arrangement is what it does: severe is said where
       .filter((one) => one.severity === 'severe')
       .map((one) => one.says);
     const said = decision.severe.map((one) => one.says);
-    if (found.join() !== said.join())
+    // Only where a part may yet come that ends it, and then nothing is settled and the fact is asked.
+    if (said.length === 0 && found.length > 0 && waitsForParts(decision)) waiting++;
+    else if (found.join() !== said.join())
       wrong.push(`place ${point.index}: ${found.join()} but says ${said.join()}`);
     if ((decision.state === 'severe') !== said.length > 0) wrong.push(`place ${point.index}: state`);
   }
   expect(wrong).toEqual([]);
   expect([...states]).toContain('severe');
+  expect(waiting).toBeGreaterThan(0);
 }, 60_000);

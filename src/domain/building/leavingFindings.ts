@@ -52,13 +52,14 @@ export function leavingFindings(plan: Plan, states: readonly BuildingState[]): r
           continue;
         }
         if (shut.length > 0 && restsOnTwo(plan, shut, conditions)) {
+          const alarmCuts = shut.every((edge) => plan.edges[edge]?.simulated?.arrangement.alarmCuts);
           found.add({
             ...common,
             kind: 'restsOnTwo',
-            severity: 'note',
+            severity: alarmCuts ? 'note' : 'serious',
             openingIds: idsOf(plan, shut),
             path: idsOf(plan, edges),
-            says: says.restsOnTwo(space.name, marksOf(plan, shut)),
+            says: says.restsOnTwo(space.name, marksOf(plan, shut), alarmCuts),
           });
           continue;
         }
@@ -160,7 +161,7 @@ function waitedAt(
 function restsOnTwo(plan: Plan, shut: readonly number[], conditions: readonly ConditionId[]): boolean {
   return (
     conditions.every((id) => doubleFaultIds.includes(id)) &&
-    shut.every((index) => plan.edges[index]?.simulated?.arrangement.alarmCuts === true)
+    shut.every((index) => plan.edges[index]?.simulated?.outcomes.exitReleasesFailed.applies)
   );
 }
 

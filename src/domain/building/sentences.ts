@@ -64,8 +64,12 @@ export const says = {
           ? ', and no one is there who can'
           : '; whether someone is always there who can was not surveyed'
     }.`,
-  restsOnTwo: (space: string, marks: readonly string[]) =>
-    `${space}: sensor and button are all that lets people out at ${named(marks)}. With both failed they wait for the fire alarm or for lock power to be cut.`,
+  restsOnTwo: (space: string, marks: readonly string[], alarmCuts: boolean) =>
+    `${space}: sensor and button are all that lets people out at ${named(marks)}. With both failed they wait ${
+      alarmCuts
+        ? 'for the fire alarm or for lock power to be cut'
+        : 'until lock power is cut, because no alarm cuts it here'
+    }.`,
   dispersal: (space: string, { yard, people: load, areaFt2, ft2PerPerson, neededFt2 }: Dispersal) =>
     `${space}: the way ends in ${yard}, behind a locked gate. Its safe dispersal area needs ${
       neededFt2 === null

@@ -274,7 +274,7 @@ describe('what fails behind the wall', () => {
     expect(kinds(found(building(room, [lone])), 'Office')).not.toContain('note restsOnTwo');
   });
 
-  test('sensor and button both failed is a trap where a door on the way has no other release', () => {
+  test('sensor and button both failed is serious where no alarm frees a door, and a door with no release is a trap', () => {
     const room: Room[] = [
       ['Office', 'room', 6],
       ['Hall', 'corridor', 0],
@@ -287,11 +287,12 @@ describe('what fails behind the wall', () => {
     expect(kinds(found(released), 'Office')).toContain('note restsOnTwo');
     const oneNot = found(building(room, [inner, outer('magnet/safe/credentialOut')]));
     expect(kinds(oneNot, 'Office')).not.toContain('note restsOnTwo');
+    expect(kinds(oneNot, 'Office')).toContain('severe trapped');
     const no = known(false);
     const quiet = { ...released.building, fireAlarm: no, detectionThroughout: no, sprinklered: no };
     const noAlarm = found({ ...released, building: quiet });
-    expect(kinds(noAlarm, 'Office')).not.toContain('note restsOnTwo');
-    expect(kinds(noAlarm, 'Office')).toContain('severe trapped');
+    expect(kinds(noAlarm, 'Office')).toContain('serious restsOnTwo');
+    expect(kinds(noAlarm, 'Office')).not.toContain('severe trapped');
   });
 
   test('controlled egress that nobody can open is severe at every hour, and open questions say so', () => {

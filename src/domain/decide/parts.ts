@@ -291,7 +291,12 @@ function putElectrics(decision: Arranged, { candidate, cell }: PutChosen, list: 
   const { slots } = decision;
   const { device, release } = candidate;
   const reader = valueIn(slots, 'readerSides');
-  if (reader !== undefined && reader !== 'none' && device.family !== 'mechanical') {
+  if (
+    reader !== undefined &&
+    reader !== 'none' &&
+    device.family !== 'mechanical' &&
+    device.family !== 'none'
+  ) {
     // A battery lock carries its own reader and reports its own position.
     if (device.wired) list.put('reader');
     if (reader === 'both' || reader === 'recordOut') list.put('readerInside');

@@ -96,6 +96,34 @@ describe('needs that the choice does not meet', () => {
   });
 });
 
+describe('what ends badly only until a part comes that may yet be asked for', () => {
+  const nursery: FactValues = {
+    ...ward,
+    clinicalNeed: 'protection',
+    clinicalArea: 'nurseryObstetric',
+    controlledDoorsOnPath: 0,
+  };
+
+  test('is not passed over, and the fact is asked', () => {
+    const notAsked = decided(nursery);
+    expect(notAsked.state).toBe('open');
+    expect(notAsked.chosen?.candidate.release).toBe('controlled');
+    expect(notAsked.passedOver).toEqual([]);
+    expect(notAsked.depends.map(({ rule }) => rule.id)).toContain('R-170');
+    expect(unmet(nursery)).toEqual([]);
+  });
+
+  test.each([true, false])(
+    'either answer leaves it first (listed child-abduction system: %s)',
+    (abductionSystem) => {
+      const answered = decided({ ...nursery, abductionSystem });
+      expect(answered.depends.map(({ rule }) => rule.id)).not.toContain('R-170');
+      expect(answered.severe).toEqual([]);
+      expect(answered.chosen?.candidate.release).toBe('controlled');
+    },
+  );
+});
+
 describe('how what holds people is ranked', () => {
   test('on a rated leaf a lock that latches goes before a magnet beside a second lock', () => {
     const rated: FactValues = {

@@ -8,13 +8,13 @@ type Find = (arrangement: Arrangement, setting: Setting, outcomes: Outcomes) => 
 
 /** What is wrong with an arrangement, seen from what happens and not from the rules that chose it. */
 const finders: readonly Find[] = [
-  function blockedExit(arrangement, { personBehind, openWhileOccupied }, outcomes) {
+  function blockedExit(_arrangement, { personBehind, openWhileOccupied }, outcomes) {
     const blocked = whereTrue(
       outcomes,
       (one) =>
         one.exit === 'blocked' &&
         one.condition !== 'interlockFailed' &&
-        (!arrangement.alarmCuts || !doubleFaultIds.includes(one.condition)),
+        !doubleFaultIds.includes(one.condition),
     );
     if (!personBehind || blocked.length === 0) return undefined;
     return openWhileOccupied
@@ -22,13 +22,15 @@ const finders: readonly Find[] = [
       : { kind: 'blockedExit', severity: 'severe', conditions: blocked, says: words.blockedExit(blocked) };
   },
 
+  // The section on sensor release asks for sensor, button and loss of power, and for alarm and sprinklers only where the
+  // building has them. Two faults at once are more than it guards against, so they never forbid what it allows.
   function restsOnTwo({ alarmCuts }, { personBehind }, outcomes) {
-    return personBehind && alarmCuts && outcomes.exitReleasesFailed.exit === 'blocked'
+    return personBehind && outcomes.exitReleasesFailed.exit === 'blocked'
       ? {
           kind: 'restsOnTwo',
-          severity: 'note',
+          severity: alarmCuts ? 'note' : 'serious',
           conditions: ['exitReleasesFailed'],
-          says: words.restsOnTwo,
+          says: words.restsOnTwo(alarmCuts),
         }
       : undefined;
   },

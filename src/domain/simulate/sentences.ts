@@ -281,8 +281,12 @@ export const findingWords = {
   stairNeverFreed:
     'The stair side stays locked, the building has no alarm that could free it, and people in the stair cannot re-enter a floor.',
   stairCommand: 'The stair side cannot be unlocked remotely on command.',
-  restsOnTwo:
-    'People are let out by sensor or button: with both failed only fire alarm or loss of lock power frees the door. Test each by itself at every inspection.',
+  restsOnTwo: (alarmCuts: boolean) =>
+    `People are let out by sensor or button: with both failed ${
+      alarmCuts
+        ? 'only fire alarm or loss of lock power frees the door'
+        : 'nothing but loss of lock power frees the door'
+    }. Test each by itself at every inspection.`,
   interlockHolds:
     'The interlock can keep this leaf shut against people leaving, and a failed interlock does: people between the doors are shut in.',
   softwareOnly:

@@ -1,6 +1,8 @@
 import { cases } from '../rule.ts';
+import { without } from '../without.ts';
 
 const closer = {
+  doorType: 'single',
   accessibleRoute: true,
   closing: 'selfClosing',
   workStatus: 'new',
@@ -9,6 +11,7 @@ const closer = {
 } as const;
 
 const missing = {
+  doorType: 'single',
   accessibleRoute: true,
   closing: 'none',
   workStatus: 'existing',
@@ -36,15 +39,14 @@ export const R158Cases = cases(
   ['closer that is there and stays', { ...closer, workStatus: 'existing' }, 'no', { clause: 'c' }],
   ['new door without a closer', { ...closer, closing: 'none' }, 'no', { clause: 'c' }],
   ['new door not on the route', { ...closer, accessibleRoute: false }, 'no', { clause: 'c' }],
-  ['work not known', { accessibleRoute: true, closing: 'selfClosing' }, 'unknown', { clause: 'c' }],
+  ['work not known', without(closer, 'workStatus'), 'unknown', { clause: 'c' }],
+  ['new pair', { ...closer, doorType: 'pair' }, 'yes', { clause: 'c' }],
+  ['new sliding door', { ...closer, doorType: 'slidingAutomatic' }, 'no', { clause: 'c' }],
+  ['new shutter', { ...closer, doorType: 'overhead' }, 'no', { clause: 'c' }],
+  ['kind of door not known', without(closer, 'doorType'), 'unknown', { clause: 'c' }],
   ['fire door that gets its closer', missing, 'yes', { clause: 'c' }],
   ['the same not on the route', { ...missing, accessibleRoute: false }, 'no', { clause: 'c' }],
   ['fire door with a closer', { ...missing, closing: 'selfClosing' }, 'no', { clause: 'c' }],
   ['door that needs none', { ...missing, fireRatingMin: 0, wallRatingMin: 0 }, 'no', { clause: 'c' }],
-  [
-    'rating not known',
-    { accessibleRoute: true, closing: 'none', workStatus: 'existing' },
-    'unknown',
-    { clause: 'c' },
-  ],
+  ['rating not known', without(missing, 'fireRatingMin'), 'unknown', { clause: 'c' }],
 );

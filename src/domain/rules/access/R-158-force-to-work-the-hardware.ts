@@ -30,6 +30,7 @@ export const R158 = defineRule({
       // Only a closer that is set anyway: one that comes new, or one on a door that is being worked on.
       when: all(
         yes('accessibleRoute'),
+        yes('isSwinging'),
         any(nothingCloses, all(is('closing', 'selfClosing'), is('workStatus', 'new', 'altered'))),
       ),
       says: 'Set the closer so that the leaf takes at least 5 s from 90 degrees to 12 degrees.',

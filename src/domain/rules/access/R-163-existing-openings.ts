@@ -24,7 +24,7 @@ export const R163 = defineRule({
   book: 'project',
   cites: [text('ifc', '11', 'Existing buildings'), text('nfpa101', '', 'Chapters on existing uses')],
   confidence: 'secondary',
-  note: 'Which code governs an existing opening varies by jurisdiction; this schedule measures against new work.',
+  note: 'Which code governs an existing opening varies by jurisdiction; this schedule measures against new work. A label that is missing or cannot be read is named here because provisions on existing buildings accept some corridor doors without one (from general knowledge); R-53 has it relabeled whatever becomes of that.',
   why: 'Existing doors are judged by the fire code and the existing-building chapters, not by the code for new work.',
   clauses: [
     {

@@ -16,7 +16,7 @@ export const B47 = defineRule({
       field: 'wishDelayedEgress',
       severity: 'warn',
       when: all(yes('wishDelayedEgress'), no('fullSprinklers'), no('detectionThroughout')),
-      says: 'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or withdraw the request.',
+      says: 'Delayed egress is wanted in a building with neither a full sprinkler system (NFPA 13) nor smoke or heat detection throughout; check the building facts or withdraw the request.',
     },
   ],
 });

@@ -1,8 +1,10 @@
 import { text, under as cite } from '../../codes/sections.ts';
-import { all, is, no, yes } from '../../logic/condition.ts';
+import { all, any, is, no, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
-const nothingTells = all(no('fireAlarm'), no('sprinklered'), no('detectionThroughout'));
+const noAlarm = no('fireAlarm');
+/** A full set may hang on sprinkler flow or detectors where there is no alarm system. */
+const nothingTells = all(noAlarm, no('sprinklered'), no('detectionThroughout'));
 
 export const B89 = defineRule({
   id: 'B-89',
@@ -19,16 +21,19 @@ export const B89 = defineRule({
       effect: 'finding',
       field: 'existingArrangement',
       severity: 'warn',
-      when: all(is('existingArrangement', 'magnetFullSet', 'magnetAlarmOnly'), nothingTells),
-      says: 'The magnet is entered as released by the fire alarm, and the building has no fire alarm, sprinklers or detection that could release it; find out what it is wired to.',
+      when: any(
+        all(is('existingArrangement', 'magnetAlarmOnly'), noAlarm),
+        all(is('existingArrangement', 'magnetFullSet'), nothingTells),
+      ),
+      says: 'The magnet is entered as released by the fire alarm, and the building as having no fire alarm; find out what it is wired to, if to anything.',
     },
     {
       key: 'b',
       effect: 'finding',
       field: 'wishUnlockOnAlarm',
       severity: 'warn',
-      when: all(yes('wishUnlockOnAlarm'), nothingTells),
-      says: 'The outside is to unlock on fire alarm, and the building has no fire alarm, sprinklers or detection; withdraw the request or correct the building facts.',
+      when: all(yes('wishUnlockOnAlarm'), noAlarm),
+      says: 'The outside is to unlock on fire alarm, and the building is entered as having no fire alarm; withdraw the request or correct the building facts.',
     },
   ],
 });

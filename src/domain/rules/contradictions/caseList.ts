@@ -86,6 +86,7 @@ import { B86Cases } from './B-86-a-label-on-a-door-of-zero-minutes.cases.ts';
 import { B87Cases } from './B-87-a-push-bar-that-draws-no-latch.cases.ts';
 import { B88Cases } from './B-88-more-people-than-the-leaf-passes.cases.ts';
 import { B89Cases } from './B-89-a-release-on-alarm-without-an-alarm.cases.ts';
+import { B90Cases } from './B-90-a-reader-at-a-sealed-opening.cases.ts';
 import { B95Cases } from './B-95-the-plan-says-otherwise.cases.ts';
 
 export const contradictionsCases: Readonly<Record<string, readonly RuleCase[]>> = {
@@ -176,5 +177,6 @@ export const contradictionsCases: Readonly<Record<string, readonly RuleCase[]>> 
   'B-87': B87Cases,
   'B-88': B88Cases,
   'B-89': B89Cases,
+  'B-90': B90Cases,
   'B-95': B95Cases,
 };

@@ -86,6 +86,7 @@ import { B86 } from './B-86-a-label-on-a-door-of-zero-minutes.ts';
 import { B87 } from './B-87-a-push-bar-that-draws-no-latch.ts';
 import { B88 } from './B-88-more-people-than-the-leaf-passes.ts';
 import { B89 } from './B-89-a-release-on-alarm-without-an-alarm.ts';
+import { B90 } from './B-90-a-reader-at-a-sealed-opening.ts';
 import { B95 } from './B-95-the-plan-says-otherwise.ts';
 
 export const contradictionsRules: readonly Rule[] = [
@@ -176,5 +177,6 @@ export const contradictionsRules: readonly Rule[] = [
   B87,
   B88,
   B89,
+  B90,
   B95,
 ];

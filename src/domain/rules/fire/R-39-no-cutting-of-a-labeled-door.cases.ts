@@ -99,8 +99,17 @@ export const R39Cases = cases(
     },
     [
       ...bothSides('a', 'strikeMortise/secure/free', 'framePrepared', {
-        strikePrep: 'none',
+        strikePrep: 'light234',
         doorType: 'single',
+      }),
+      ...(['none', 'residential'] as const).flatMap((strikePrep): readonly CaseRow[] => {
+        const bare = { ...without(standing, 'framePrepared'), strikePrep, doorType: 'single' } as const;
+        const at = { clause: 'a', on: 'strikeMortise/secure/free' };
+        return [
+          ['no cutout there: nobody is asked again', bare, 'yes', at],
+          ['said to be made for a strike all the same', { ...bare, framePrepared: true }, 'no', at],
+          ['new frame', { ...bare, workStatus: 'new' }, 'no', at],
+        ];
       }),
       [
         'frame has the small cutout only',

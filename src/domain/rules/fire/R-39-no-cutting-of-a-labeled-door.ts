@@ -6,7 +6,12 @@ import { defineRule } from '../rule.ts';
 const inPlace = all(yes('fireRated'), is('workStatus', 'existing', 'altered'));
 const approved = all(isKnown('fieldModificationApproved'), yes('fieldModificationApproved'));
 /** Each part under its own label: what the frame was made for says nothing of the leaf, nor of the other leaf. */
-const frameUncut = all(inPlace, no('framePrepared'), not(approved));
+/** A frame without a cutout was not made with one: nobody is asked that again. */
+const frameUncut = all(
+  inPlace,
+  not(approved),
+  any(no('framePrepared'), all(not(isKnown('framePrepared')), is('strikePrep', 'none', 'residential'))),
+);
 const leafUncut = all(inPlace, no('leafPrepared'), not(approved));
 const otherLeafUncut = all(inPlace, no('inactiveLeafPrepared'), not(approved));
 /** Without a mullion the strike of a pair sits in the edge of the other leaf. */

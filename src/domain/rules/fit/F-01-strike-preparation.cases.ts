@@ -1,16 +1,19 @@
 import { onEach } from '../onEach.ts';
 import { cases } from '../rule.ts';
 
+const inPlace = { workStatus: 'altered' } as const;
+const ordered = { workStatus: 'new' } as const;
+
 const cutStrikes = ['strikeMortise/secure/free', 'strikeCylindrical/secure/free'];
 
 export const F01Cases = cases(
-  ...onEach(cutStrikes, 'no cutout', { strikePrep: 'none' }, 'yes', {
+  ...onEach(cutStrikes, 'no cutout', { strikePrep: 'none', ...inPlace }, 'yes', {
     clause: 'a',
     does: 'modify locksmith',
   }),
   [
     'a rim strike sits on the face',
-    { strikePrep: 'none' },
+    { strikePrep: 'none', ...inPlace },
     'no',
     { clause: 'a', on: 'strikeRim/secure/free' },
   ],
@@ -18,7 +21,7 @@ export const F01Cases = cases(
   ['cutout not surveyed', {}, 'unknown', { clause: 'a', on: 'strikeMortise/secure/free' }],
   [
     'light cutout, mortise strike',
-    { strikePrep: 'light234' },
+    { strikePrep: 'light234', ...inPlace },
     'yes',
     { clause: 'b', on: 'strikeMortise/secure/free', does: 'modify locksmith' },
   ],
@@ -54,13 +57,13 @@ export const F01Cases = cases(
     { clause: 'c', on: 'strikeCylindrical/secure/free' },
   ],
   ['not surveyed, cylindrical strike', {}, 'unknown', { clause: 'c', on: 'strikeCylindrical/secure/free' }],
-  ...onEach(cutStrikes, 'residential strike', { strikePrep: 'residential' }, 'yes', {
+  ...onEach(cutStrikes, 'residential strike', { strikePrep: 'residential', ...inPlace }, 'yes', {
     clause: 'd',
     does: 'modify locksmith',
   }),
   [
     'residential strike, rim strike on the face',
-    { strikePrep: 'residential' },
+    { strikePrep: 'residential', ...inPlace },
     'no',
     { clause: 'd', on: 'strikeRim/secure/free' },
   ],
@@ -112,4 +115,57 @@ export const F01Cases = cases(
     { clause: 'f' },
   ],
   ['frame not surveyed', { strikePrep: 'aluminium458' }, 'unknown', { clause: 'f' }],
+  ...onEach(cutStrikes, 'new frame without a cutout', { ...ordered, strikePrep: 'none' }, 'yes', {
+    clause: 'g',
+    does: 'modify doorSupplier',
+  }),
+  ...onEach(cutStrikes, 'new frame, residential', { ...ordered, strikePrep: 'residential' }, 'yes', 'g'),
+  ...onEach(cutStrikes, 'new frame made for it', { ...ordered, strikePrep: 'ansi478' }, 'no', 'g'),
+  ...onEach(cutStrikes, 'frame in place', { ...inPlace, strikePrep: 'none' }, 'no', 'g'),
+  ...onEach(cutStrikes, 'new or not: not known', { strikePrep: 'none' }, 'unknown', 'g'),
+  ...(['a', 'd'] as const).flatMap((clause) =>
+    onEach(
+      cutStrikes,
+      'nobody cuts a new frame',
+      { ...ordered, strikePrep: clause === 'a' ? 'none' : 'residential' },
+      'no',
+      clause,
+    ),
+  ),
+  [
+    'nobody cuts a new frame',
+    { ...ordered, strikePrep: 'light234' },
+    'no',
+    { clause: 'b', on: 'strikeMortise/secure/free' },
+  ],
+  [
+    'new frame, light cutout, mortise strike',
+    { ...ordered, strikePrep: 'light234' },
+    'yes',
+    { clause: 'h', on: 'strikeMortise/secure/free', does: 'modify doorSupplier' },
+  ],
+  [
+    'new frame, light cutout, cylindrical strike',
+    { ...ordered, strikePrep: 'light234' },
+    'no',
+    { clause: 'h', on: 'strikeCylindrical/secure/free' },
+  ],
+  [
+    'new frame, standard cutout',
+    { ...ordered, strikePrep: 'ansi478' },
+    'no',
+    { clause: 'h', on: 'strikeMortise/secure/free' },
+  ],
+  [
+    'frame in place, light cutout',
+    { ...inPlace, strikePrep: 'light234' },
+    'no',
+    { clause: 'h', on: 'strikeMortise/secure/free' },
+  ],
+  [
+    'light cutout, new or not: not known',
+    { strikePrep: 'light234' },
+    'unknown',
+    { clause: 'h', on: 'strikeMortise/secure/free' },
+  ],
 );

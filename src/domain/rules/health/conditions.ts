@@ -9,6 +9,15 @@ function ofSuite(door: Condition): Condition {
 }
 
 export const suiteEntrance = ofSuite(is('suiteDoor', 'perimeter'));
+/**
+ * IBC 407.3.1 speaks of corridor doors in general, not of patient rooms alone. The corridor walls of a hospital are smoke
+ * partitions (407.3), so they are entered as either kind.
+ */
+export const hospitalCorridorDoor = any(
+  is('roomUse', 'patientRoom'),
+  suiteEntrance,
+  all(is('occupancyGroup', 'I-2'), is('wallKind', 'corridor', 'smokePartition')),
+);
 export const insideSuite = ofSuite(is('suiteDoor', 'inside'));
 export const suiteDoor = ofSuite(is('suiteDoor', 'perimeter', 'inside'));
 

@@ -5,7 +5,11 @@ import { magnetDevices } from './magnets.ts';
 
 const corridorDoor = all(
   is('occupancyGroup', 'I-2'),
-  any(is('roomUse', 'patientRoom'), is('suiteDoor', 'perimeter'), is('wallKind', 'corridor')),
+  any(
+    is('roomUse', 'patientRoom'),
+    is('suiteDoor', 'perimeter'),
+    is('wallKind', 'corridor', 'smokePartition'),
+  ),
 );
 const nothingLatches = is('latch', 'pushPull', 'roller');
 /** Patient rooms and suite entrances are signed for by R-107. */
@@ -18,7 +22,7 @@ export const R22 = defineRule({
   book: 'ibc',
   cites: [under('hospitalCorridorDoors'), under('hospitalCorridorDoorsNfpa')],
   confidence: 'read',
-  note: 'The clause speaks of corridor doors in general, so every corridor wall of the group is meant, not patient rooms alone.',
+  note: 'The clause speaks of corridor doors in general, so every corridor wall of the group is meant, not patient rooms alone. Corridor walls of this group are smoke partitions (407.3), so a wall entered as one counts; where it bounds no corridor the reviewer says so.',
   why: 'Patients stay in their rooms behind these doors, and smoke pushes open a leaf that is not latched.',
   clauses: [
     {
@@ -32,7 +36,12 @@ export const R22 = defineRule({
       key: 'b',
       effect: 'signOff',
       grade: 'must',
-      when: all(is('occupancyGroup', 'I-2'), is('wallKind', 'corridor'), elsewhere, nothingLatches),
+      when: all(
+        is('occupancyGroup', 'I-2'),
+        is('wallKind', 'corridor', 'smokePartition'),
+        elsewhere,
+        nothingLatches,
+      ),
       says: 'This corridor door of a hospital has no latch today: a reviewer decides how it is made to latch, or which exception lets it go without.',
     },
     {

@@ -29,6 +29,12 @@ export const N01Cases = cases(
     { clause: 'a', on: 'mechanicalLock/none/free', does: 'prohibit' },
   ],
   ['readers on both sides', { readerSides: 'both' }, 'yes', { clause: 'a', on: 'mechanicalLock/none/free' }],
+  [
+    'sealed off: nothing is read',
+    { readerSides: 'secure', egressRole: 'sealedOff' },
+    'no',
+    { clause: 'a', on: 'mechanicalLock/none/free' },
+  ],
   ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { clause: 'a', on: 'noLock/none/free' }],
   ['no reader wanted', { readerSides: 'none' }, 'no', { clause: 'a', on: 'mechanicalLock/none/free' }],
   [

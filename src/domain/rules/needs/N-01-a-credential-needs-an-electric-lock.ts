@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { is, yes } from '../../logic/condition.ts';
+import { all, is, isKnown, not, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
 export const N01 = defineRule({
@@ -14,7 +14,8 @@ export const N01 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: yes('wantsReader'),
+      // At a sealed opening N-13 buys nothing that could read one.
+      when: all(yes('wantsReader'), not(all(isKnown('egressRole'), is('egressRole', 'sealedOff')))),
       of: { family: ['mechanical', 'detention', 'none'] },
       says: 'A credential is to be read here, and this lock cannot be released by one.',
     },

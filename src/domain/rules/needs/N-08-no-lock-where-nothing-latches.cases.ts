@@ -1,4 +1,4 @@
-import { cases } from '../rule.ts';
+import { type CaseRow, cases } from '../rule.ts';
 
 const hall = {
   egressRole: 'exitAccess',
@@ -44,16 +44,31 @@ export const N08Cases = cases(
   ],
   [
     'inside a suite',
-    { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'inside' },
+    { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', suiteDoor: 'inside', occupancyGroup: 'B' },
     'no',
     { clause: 'b', on: 'noLock/none/free' },
   ],
   [
     'suite not asked, unrated office',
-    { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office' },
+    { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', occupancyGroup: 'B' },
     'no',
     { clause: 'b', on: 'noLock/none/free' },
   ],
+  ...(['corridor', 'smokePartition'] as const).map(
+    (wallKind): CaseRow => [
+      'office on a hospital corridor',
+      {
+        fireRatingMin: 0,
+        wallRatingMin: 0,
+        roomUse: 'office',
+        occupancyGroup: 'I-2',
+        suiteDoor: 'none',
+        wallKind,
+      },
+      'yes',
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+  ),
   ['rating not known', { roomUse: 'office' }, 'unknown', { clause: 'b', on: 'noLock/none/free' }],
   ['a mechanical lock latches', { fireRatingMin: 90 }, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
   [

@@ -1,5 +1,6 @@
 import { text } from '../../codes/sections.ts';
-import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { all, any, is, not, yes } from '../../logic/condition.ts';
+import { hospitalCorridorDoor } from '../health/conditions.ts';
 import { defineRule } from '../rule.ts';
 
 export const N08 = defineRule({
@@ -21,11 +22,7 @@ export const N08 = defineRule({
     {
       key: 'b',
       effect: 'prohibit',
-      when: any(
-        yes('fireRated'),
-        is('roomUse', 'patientRoom'),
-        all(isKnown('suiteDoor'), is('suiteDoor', 'perimeter')),
-      ),
+      when: any(yes('fireRated'), hospitalCorridorDoor),
       of: { family: ['none'] },
       says: 'This door must latch by itself, and push and pull alone does not.',
     },

@@ -13,6 +13,7 @@ const toilet = {
   fireRatingMin: 0,
   wallRatingMin: 0,
   roomUse: 'multiToilet',
+  occupancyGroup: 'B',
 } as const;
 
 export const N10Cases = cases(
@@ -21,6 +22,12 @@ export const N10Cases = cases(
   ['low need, battery lock', { ...toilet, securityNeed: 'low' }, 'yes', { on: 'batteryLock/asIs/free' }],
   ['no lock at all', toilet, 'no', { on: 'noLock/none/free' }],
   ['reader wanted', { ...toilet, readerSides: 'secure' }, 'no', { on }],
+  [
+    'sealed off, the usual reader',
+    { ...toilet, readerSides: 'secure', egressRole: 'sealedOff' },
+    'yes',
+    { on },
+  ],
   ['new opening', { ...toilet, workStatus: 'new' }, 'no', { on }],
   ['latch there', { ...toilet, latch: 'bored' }, 'no', { on }],
   ...(['high', 'critical'] as const).map(
@@ -31,6 +38,12 @@ export const N10Cases = cases(
   ['fire door', { ...toilet, fireRatingMin: 20 }, 'no', { on }],
   ['patient room', { ...toilet, roomUse: 'patientRoom' }, 'no', { on }],
   ['suite entrance', { ...toilet, suiteDoor: 'perimeter' }, 'no', { on }],
+  [
+    'office on a hospital corridor',
+    { ...toilet, occupancyGroup: 'I-2', wallKind: 'smokePartition' },
+    'no',
+    { on },
+  ],
   ['inside a suite', { ...toilet, suiteDoor: 'inside' }, 'yes', { on }],
   ['lockdown not asked', without(toilet, 'wishLockdown'), 'unknown', { on }],
 );

@@ -1,5 +1,6 @@
 import { text } from '../../codes/sections.ts';
 import { all, any, is, isKnown, not, yes } from '../../logic/condition.ts';
+import { hospitalCorridorDoor } from '../health/conditions.ts';
 import { defineRule } from '../rule.ts';
 
 export const N10 = defineRule({
@@ -15,18 +16,10 @@ export const N10 = defineRule({
       effect: 'prohibit',
       when: all(
         is('latch', 'pushPull', 'roller'),
-        is('readerSides', 'none'),
+        any(is('readerSides', 'none'), all(isKnown('egressRole'), is('egressRole', 'sealedOff'))),
         is('workStatus', 'existing', 'altered'),
         is('securityNeed', 'low', 'medium'),
-        not(
-          any(
-            yes('wishKeyLock'),
-            yes('wishLockdown'),
-            yes('fireRated'),
-            is('roomUse', 'patientRoom'),
-            all(isKnown('suiteDoor'), is('suiteDoor', 'perimeter')),
-          ),
-        ),
+        not(any(yes('wishKeyLock'), yes('wishLockdown'), yes('fireRated'), hospitalCorridorDoor)),
       ),
       of: { family: ['mechanical', 'battery'] },
       says: 'No lock is requested on this leaf and nothing says that it must latch, so no lock is bought.',

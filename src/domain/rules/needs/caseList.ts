@@ -11,6 +11,7 @@ import { N09Cases } from './N-09-locks-of-turnstiles-belong-to-the-maker.cases.t
 import { N10Cases } from './N-10-nothing-asked-nothing-bought.cases.ts';
 import { N11Cases } from './N-11-how-the-other-leaf-is-held.cases.ts';
 import { N12Cases } from './N-12-the-operator-locks-what-it-moves.cases.ts';
+import { N13Cases } from './N-13-nothing-bought-for-a-sealed-opening.cases.ts';
 
 export const needsCases: Readonly<Record<string, readonly RuleCase[]>> = {
   'N-01': N01Cases,
@@ -25,4 +26,5 @@ export const needsCases: Readonly<Record<string, readonly RuleCase[]>> = {
   'N-10': N10Cases,
   'N-11': N11Cases,
   'N-12': N12Cases,
+  'N-13': N13Cases,
 };

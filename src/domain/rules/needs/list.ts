@@ -11,5 +11,6 @@ import { N09 } from './N-09-locks-of-turnstiles-belong-to-the-maker.ts';
 import { N10 } from './N-10-nothing-asked-nothing-bought.ts';
 import { N11 } from './N-11-how-the-other-leaf-is-held.ts';
 import { N12 } from './N-12-the-operator-locks-what-it-moves.ts';
+import { N13 } from './N-13-nothing-bought-for-a-sealed-opening.ts';
 
-export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09, N10, N11, N12];
+export const needsRules: readonly Rule[] = [N01, N02, N03, N04, N05, N06, N07, N08, N09, N10, N11, N12, N13];

@@ -5,9 +5,15 @@ import { without } from '../without.ts';
 
 const ward = { occupancyGroup: 'I-2', roomUse: 'patientRoom', latch: 'pushPull', suiteDoor: 'none' } as const;
 
-const suite = { ...ward, roomUse: 'office', suiteDoor: 'perimeter' } as const;
+const suite = { ...ward, roomUse: 'office', suiteDoor: 'perimeter', wallKind: 'none' } as const;
 
-const office = { ...ward, roomUse: 'office' } as const;
+const office = { ...ward, roomUse: 'office', wallKind: 'none' } as const;
+
+/** Any other room on the corridor, whose wall is entered as what it is or as what it is built as. */
+const onCorridor = (['corridor', 'smokePartition'] as const).map(
+  (wallKind) =>
+    ({ ...office, wallKind, doorType: 'pair', inactiveBolts: 'none', wishScheduledUnlock: true }) as const,
+);
 
 const hours = { ...ward, wishScheduledUnlock: true } as const;
 
@@ -158,4 +164,15 @@ export const R107Cases = cases(
   ['office', office, 'no', { clause: 'f' }],
   ['latch not known', { roomUse: 'patientRoom' }, 'unknown', { clause: 'f' }],
   ...suites({ clause: 'f' }),
+  ...onCorridor.flatMap((room): readonly CaseRow[] => [
+    ['office on the corridor', room, 'yes', { clause: 'a', on: 'magnet/safe/sensor' }],
+    ['office on the corridor', room, 'yes', { clause: 'b' }],
+    ['office on the corridor', room, 'yes', { clause: 'c', on: strike }],
+    ['office on the corridor', room, 'yes', { clause: 'd' }],
+    ['office on the corridor', room, 'yes', { clause: 'e', on: held }],
+    ['office on the corridor, R-22', room, 'no', { clause: 'f' }],
+    ['office building', { ...room, occupancyGroup: 'B' }, 'no', { clause: 'c', on: strike }],
+    ['barrier across the corridor', { ...room, wallKind: 'smokeBarrier' }, 'no', { clause: 'c', on: strike }],
+  ]),
+  ['wall not known', without(office, 'wallKind'), 'unknown', { clause: 'c', on: strike }],
 );

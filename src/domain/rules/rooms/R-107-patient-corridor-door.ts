@@ -1,13 +1,14 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
-import { suiteEntrance } from '../health/conditions.ts';
+import { hospitalCorridorDoor, suiteEntrance } from '../health/conditions.ts';
 import { defineRule } from '../rule.ts';
 
-const corridorDoor = any(is('roomUse', 'patientRoom'), suiteEntrance);
+/** The other doors of a hospital corridor are signed for by R-22. */
+const patientDoor = any(is('roomUse', 'patientRoom'), suiteEntrance);
 
 export const R107 = defineRule({
   id: 'R-107',
-  title: 'Patient corridor doors latch',
+  title: 'Hospital corridor doors latch',
   family: 'rooms',
   book: 'ibc',
   cites: [under('hospitalCorridorDoors'), under('hospitalCorridorDoorsNfpa')],
@@ -18,7 +19,7 @@ export const R107 = defineRule({
     {
       key: 'a',
       effect: 'prohibit',
-      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      when: all(hospitalCorridorDoor, is('latch', 'pushPull', 'roller')),
       of: {
         device: ['magnet', 'shearMagnet', 'boltSolenoid', 'boltMotor', 'delayedMagnet', 'glassPatchLock'],
       },
@@ -28,27 +29,27 @@ export const R107 = defineRule({
       key: 'b',
       effect: 'modify',
       trade: 'locksmith',
-      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      when: all(hospitalCorridorDoor, is('latch', 'pushPull', 'roller')),
       says: 'Install a positive latch; a roller latch or push and pull plates do not hold this door shut in a fire.',
     },
     {
       key: 'c',
       effect: 'prohibit',
-      when: corridorDoor,
+      when: hospitalCorridorDoor,
       of: { family: ['strike'], failMode: ['safe'] },
-      says: 'A fail-safe strike releases the latch when power fails, and a patient corridor door must stay latched.',
+      says: 'A fail-safe strike releases the latch when power fails, and a hospital corridor door must stay latched.',
     },
     {
       key: 'e',
       effect: 'prohibit',
-      when: all(corridorDoor, yes('wishScheduledUnlock')),
+      when: all(hospitalCorridorDoor, yes('wishScheduledUnlock')),
       of: { family: ['strike', 'exitDevice'], failMode: ['secure'], keepsLatch: false },
-      says: 'Held unlocked for hours it leaves the door unlatched, and a patient corridor door must stay latched; use a lock or trim whose latch stays engaged while the outside is unlocked.',
+      says: 'Held unlocked for hours it leaves the door unlatched, and a hospital corridor door must stay latched; use a lock or trim whose latch stays engaged while the outside is unlocked.',
     },
     {
       key: 'd',
       effect: 'require',
-      when: all(corridorDoor, yes('isPair'), is('inactiveBolts', 'manualFlush', 'none')),
+      when: all(hospitalCorridorDoor, yes('isPair'), is('inactiveBolts', 'manualFlush', 'none')),
       items: ['automaticFlushBolts'],
       says: 'The inactive leaf needs automatic bolts; manual bolts are not accepted here.',
     },
@@ -56,7 +57,7 @@ export const R107 = defineRule({
       key: 'f',
       effect: 'signOff',
       grade: 'must',
-      when: all(corridorDoor, is('latch', 'pushPull', 'roller')),
+      when: all(patientDoor, is('latch', 'pushPull', 'roller')),
       says: 'Nothing latches this door today and it must latch: report it to the reviewer, and agree on what holds it until the latch is in.',
     },
   ],
