@@ -36,8 +36,8 @@ const house: Project = {
   openings: { a: office('a', '101'), b: office('b', '102') },
 };
 
-/** Approved with the condition at 101 only. */
-function papers(other: Partial<Verdict> = {}, later?: Partial<Verdict>) {
+/** Approved with the condition at 101 only; `changed` is what is found at 101 afterwards. */
+function papers(other: Partial<Verdict> = {}, later?: Partial<Verdict>, changed: Opening['facts'] = {}) {
   const opening = house.openings['a'] as Opening;
   const targets = [{ opening, decision: decide(house, opening) }];
   const approval = {
@@ -47,6 +47,8 @@ function papers(other: Partial<Verdict> = {}, later?: Partial<Verdict>) {
   } satisfies Partial<Verdict>;
   let project = withVerdict(house, verdictOn(house, targets, approval));
   if (later) project = withVerdict(project, verdictOn(project, targets, later));
+  const now = { ...opening, facts: { ...opening.facts, ...changed } };
+  project = { ...project, openings: { ...project.openings, a: now } };
   const openings = Object.values(project.openings);
   const decisions = new Map(openings.map((one) => [one.id, decide(project, one)]));
   return {
@@ -84,5 +86,16 @@ describe('conditions of an approval', () => {
     expect(papers({}, { verdict: 'approved' }).csv).toHaveLength(1);
     const gone = papers({}, { verdict: 'withdrawn', withdraws: 'v1' });
     expect([gone.set, gone.csv, gone.sequence]).toEqual([[], [], []]);
+    expect(gone.tests).toEqual([
+      ['101', []],
+      ['102', []],
+    ]);
+  });
+
+  it('are in force only where the verdict is an approval with conditions, and say when it is stale', () => {
+    expect(papers({ verdict: 'refused' }).set).toEqual([]);
+    const { set, tests } = papers({}, undefined, { fireRatingMin: known(90) });
+    expect(set).toMatchObject([{ rules: `${from}, stale` }]);
+    expect(tests[0]).toEqual(['101', [`${from}, stale`]]);
   });
 });
