@@ -38,14 +38,14 @@ export interface RegisterFilter {
 export const everything: RegisterFilter = { state: 'all', ruleId: '', floorId: '', text: '' };
 
 /** Names one question at one opening, or a question that no opening carries. */
-export const askedKey = (flag: string, openingId = ''): string => `${flag} ${openingId}`;
+export const askedKey = (questionId: string, openingId = ''): string => `${questionId} ${openingId}`;
 
 /** What is listed now, by key: it stays listed while it is signed, or it would vanish under the reader's hands. */
 export function keysOf(questions: readonly Question[]): ReadonlySet<string> {
   return new Set(
-    questions.flatMap(({ flag, at }) => [
-      askedKey(flag),
-      ...at.map(({ opening }) => askedKey(flag, opening.id)),
+    questions.flatMap(({ id, at }) => [
+      askedKey(id),
+      ...at.map(({ opening }) => askedKey(id, opening.id)),
     ]),
   );
 }
@@ -58,11 +58,11 @@ export function narrowed(
 ): readonly Question[] {
   const wanted = filter.text.trim().toLowerCase();
   return questions.flatMap((question): Question[] => {
-    if (filter.ruleId !== '' && question.ruleId !== filter.ruleId) return [];
+    if (filter.ruleId !== '' && !question.ruleIds.includes(filter.ruleId)) return [];
     const named = wanted === '' || question.title.toLowerCase().includes(wanted);
     const at = question.at.filter(
       (one) =>
-        (isListed(one.state, filter.state) || kept.has(askedKey(question.flag, one.opening.id))) &&
+        (isListed(one.state, filter.state) || kept.has(askedKey(question.id, one.opening.id))) &&
         (filter.floorId === '' || one.opening.floorId === filter.floorId) &&
         (named ||
           one.opening.mark.toLowerCase().includes(wanted) ||
@@ -73,7 +73,7 @@ export function narrowed(
       question.building.length > 0 &&
       filter.floorId === '' &&
       named &&
-      (isListed(question.state, filter.state) || kept.has(askedKey(question.flag)));
+      (isListed(question.state, filter.state) || kept.has(askedKey(question.id)));
     return building ? [question] : [];
   });
 }

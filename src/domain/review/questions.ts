@@ -5,6 +5,7 @@ import { type Opening, openingsInOrder, type Project } from '../model/project.ts
 import { inSequence, type Verdict } from '../model/verdict.ts';
 import { ruleById } from '../rules/all.ts';
 import type { Grade } from '../rules/rule.ts';
+import { subjectOf } from './subjects.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { gravest, reviewState, type Standing } from './status.ts';
 import { isApproval, type ReviewState } from './words.ts';
@@ -13,17 +14,22 @@ import { isApproval, type ReviewState } from './words.ts';
 export interface AskedAt {
   readonly opening: Opening;
   readonly decision: Decision;
+  /** The flags it is made of here: two clauses of one rule are one question. */
+  readonly flags: readonly string[];
   readonly sentence: string;
+  /** The gravest state of its flags, and who gave it. */
   readonly state: ReviewState;
   readonly by: Standing | null;
 }
 
 /** One question, with every opening it is asked at: one answer may settle them all. */
 export interface Question {
-  readonly flag: string;
+  readonly id: string;
+  /** Every flag that an answer to it answers. */
+  readonly flags: readonly string[];
   readonly title: string;
   readonly grade: Exclude<Grade, 'note'>;
-  readonly ruleId: string | undefined;
+  readonly ruleIds: readonly string[];
   readonly at: readonly AskedAt[];
   /** What was found where no single opening carries it. */
   readonly building: readonly string[];
@@ -32,36 +38,58 @@ export interface Question {
 
 type Decisions = ReadonlyMap<string, Decision>;
 
+interface Gathered {
+  readonly grade: Question['grade'];
+  readonly flags: Set<string>;
+  readonly ruleIds: Set<string>;
+  readonly at: Map<string, AskedAt>;
+}
+
 /** What must be signed comes first, and of that what concerns most openings. */
 export function questionsOf(
   project: Project,
   decisions: Decisions,
   findings: readonly BuildingFinding[],
 ): readonly Question[] {
-  const found = new Map<string, { grade: Question['grade']; ruleId: string | undefined; at: AskedAt[] }>();
+  const found = new Map<string, Gathered>();
   for (const opening of openingsInOrder(project)) {
     const decision = decisions.get(opening.id);
     if (!decision) continue;
     for (const { reason, state, by } of reviewState(project, opening, decision).flags) {
-      if (reason.grade === 'note') continue;
-      const there = found.get(reason.flag) ?? {
-        grade: reason.grade,
-        ruleId: ruleOf(reason.flag, reason.ruleId),
-        at: [],
-      };
-      there.at.push({ opening, decision, sentence: reason.sentence, state, by });
-      if (reason.grade === 'must') there.grade = 'must';
-      found.set(reason.flag, there);
+      const { grade, flag, sentence } = reason;
+      if (grade === 'note') continue;
+      const ruleId = ruleOf(flag, reason.ruleId);
+      const id = `${grade}:${ruleId === undefined ? flag : subjectOf(ruleId)}`;
+      const there = found.get(id) ?? { grade, flags: new Set(), ruleIds: new Set(), at: new Map() };
+      there.flags.add(flag);
+      if (ruleId !== undefined) there.ruleIds.add(ruleId);
+      const asked = { opening, decision, flags: [flag], sentence, state, by };
+      const before = there.at.get(opening.id);
+      there.at.set(opening.id, before ? together(before, asked) : asked);
+      found.set(id, there);
     }
   }
-  const asked = [...found].map(([flag, { grade, ruleId, at }]): Question => {
+  const asked = [...found].map(([id, { grade, ...gathered }]): Question => {
+    const at = [...gathered.at.values()];
+    const [flags, ruleIds] = [[...gathered.flags], [...gathered.ruleIds]];
     const state = gravest(at.map((one) => one.state));
-    return { flag, grade, ruleId, at, building: [], state, title: titleOf(flag, ruleId) };
+    const title = titleOf(flags[0] ?? '', leadOf(ruleIds));
+    return { id, flags, title, grade, ruleIds, at, building: [], state };
   });
   return [...asked, ...withoutOpening(project, findings)].toSorted(
     (a, b) => Number(a.grade === 'should') - Number(b.grade === 'should') || b.at.length - a.at.length,
   );
 }
+
+/** Two flags of one question at one opening: both sentences, and the graver state with its name. */
+function together(a: AskedAt, b: AskedAt): AskedAt {
+  const graver = gravest([a.state, b.state]) === a.state ? a : b;
+  const sentence = a.sentence === b.sentence ? a.sentence : `${a.sentence} ${b.sentence}`;
+  return { ...graver, flags: [...a.flags, ...b.flags], sentence };
+}
+
+/** The rule that gives the question its title: the one the others are asked with. */
+const leadOf = (ruleIds: readonly string[]) => ruleIds.find((id) => subjectOf(id) === id) ?? ruleIds[0];
 
 /** Severe findings that name no opening, such as a space without a door: somebody signs for them all the same. */
 function withoutOpening(project: Project, findings: readonly BuildingFinding[]): readonly Question[] {
@@ -76,7 +104,8 @@ function withoutOpening(project: Project, findings: readonly BuildingFinding[]):
     const stale = last !== undefined && String(last.saw.building) !== String(building);
     const state = last === undefined ? 'open' : stale ? 'stale' : (last.verdict as ReviewState);
     const ruleId = ruleOf(flag, undefined);
-    return { flag, title: titleOf(flag, ruleId), grade: 'must', ruleId, at: [], building, state };
+    const [title, ruleIds] = [titleOf(flag, ruleId), ruleId === undefined ? [] : [ruleId]];
+    return { id: flag, flags: [flag], title, grade: 'must', ruleIds, at: [], building, state };
   });
 }
 
@@ -127,13 +156,11 @@ export function titleOf(flag: string, ruleId: string | undefined): string {
   const rule = ruleId === undefined ? undefined : ruleById.get(ruleId);
   const own = ownTitles[flag] ?? ownTitles[rest];
   if (own !== undefined) return own;
-  if (rule) return kind === 'building' ? `${rule.title}, along the egress path` : rule.title;
+  if (rule) return rule.title;
   return kind === 'building' ? 'Found in the building' : 'Found when every condition is run through';
 }
 
 export interface OpenSignatures {
-  /** Must-sign flags that no standing approval answers. */
-  readonly flags: number;
   readonly openings: number;
   readonly questions: number;
   /** Signatures that something changed under. */
@@ -155,6 +182,5 @@ export function openSignatures(questions: readonly Question[], unsigned: readonl
     open.length + openings === 0
       ? ''
       : `Preliminary: ${open.length === 1 ? '1 question' : `${open.length} questions`} at ${openings === 1 ? '1 opening' : `${openings} openings`} not signed.`;
-  const flags = at.length + open.filter((one) => one.at.length === 0).length;
-  return { flags, openings, questions: open.length, stale, preliminary: open.length + openings > 0, says };
+  return { openings, questions: open.length, stale, preliminary: open.length + openings > 0, says };
 }

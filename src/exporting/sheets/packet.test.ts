@@ -49,7 +49,7 @@ describe('the packet for the authority', () => {
     const answered = (verdict: 'approved' | 'refused') => {
       const after = withVerdict(
         project,
-        verdictOn(project, question.at, { verdict, questions: [question.flag], reference: 'Letter 7' }),
+        verdictOn(project, question.at, { verdict, questions: [...question.flags], reference: 'Letter 7' }),
       );
       const asked = packetSheet(after, questionsOf(after, decisions, []), reportOf).questions;
       return asked.some(({ title, asked: at }) => title === question.title && at.length > 0);

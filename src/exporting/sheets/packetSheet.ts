@@ -69,13 +69,13 @@ export function packetSheet(
 }
 
 function asked(project: Project, question: Question, number: number): PacketQuestion {
-  const { title, state, at, building, ruleId } = question;
+  const { title, state, at, building, ruleIds } = question;
   return {
     number,
     title,
     state: reviewStateWords[state],
     asked: [...saidAt(at, (one) => one.sentence), ...building.map((says) => ({ says, marks: [] }))],
-    sections: ruleId === undefined ? [] : sectionsUsed(ruleId, project),
+    sections: ruleIds.flatMap((ruleId) => sectionsUsed(ruleId, project)),
     proposed: saidAt(at, proposedAt),
     onFile: [...new Map(at.flatMap(({ by }) => (by ? [[by.verdict.id, by] as const] : []))).values()].map(
       markOf,

@@ -27,10 +27,6 @@ export function QuestionEntry({ question, project }: { question: Question; proje
     if (!next.delete(id)) next.add(id);
     setWithout(next);
   };
-  const rule =
-    question.ruleId === undefined
-      ? undefined
-      : reasonOfRule(question.ruleId, question.grade, '', project.basis);
   return (
     <article className="review-entry stack stack-tight" aria-label={question.title}>
       <div className="row row-baseline review-entry-head">
@@ -40,15 +36,18 @@ export function QuestionEntry({ question, project }: { question: Question; proje
           <StateMark state={question.state} />
         </div>
       </div>
-      {rule && (
-        <p className="note">
-          <a className="mark" href={`#/rules/${question.ruleId}`}>
-            {question.ruleId}
-          </a>{' '}
-          {rule.cites.join('; ')} — {rule.confidence}
-          {rule.note !== '' && `. ${rule.note}`}
-        </p>
-      )}
+      {question.ruleIds.map((ruleId) => {
+        const rule = reasonOfRule(ruleId, question.grade, '', project.basis);
+        return (
+          <p key={ruleId} className="note">
+            <a className="mark" href={`#/rules/${ruleId}`}>
+              {ruleId}
+            </a>{' '}
+            {rule.cites.join('; ')} — {rule.confidence}
+            {rule.note !== '' && `. ${rule.note}`}
+          </p>
+        );
+      })}
       <ul className="review-asked">
         {question.at.map((one) => (
           <Asked
@@ -68,9 +67,9 @@ export function QuestionEntry({ question, project }: { question: Question; proje
       <Opened summary={exceptionsInWords(question, without)}>
         <VerdictForm
           name={question.title}
-          where={{ place: `question/${question.flag}`, label: question.title, href: '#/review' }}
+          where={{ place: `question/${question.id}`, label: question.title, href: '#/review' }}
           targets={chosen}
-          questions={[question.flag]}
+          questions={question.flags}
           building={question.building}
           onWritten={(says) => {
             setTold(says);

@@ -34,7 +34,7 @@ export default function ReviewPage() {
   const listedEntries = entries.filter(
     ({ opening, reasons }) => openings.has(opening.id) || (filter === everything && reasons.length === 0),
   );
-  const rules = [...new Set(questions.flatMap(({ ruleId }) => (ruleId === undefined ? [] : [ruleId])))];
+  const rules = [...new Set(questions.flatMap(({ ruleIds }) => ruleIds))];
   return (
     <div className="sheet">
       <div className="sheet-body stack">
@@ -56,7 +56,7 @@ export default function ReviewPage() {
         )}
         {view === 'questions'
           ? listed.map((question) => (
-              <QuestionEntry key={question.flag} question={question} project={project} />
+              <QuestionEntry key={question.id} question={question} project={project} />
             ))
           : listedEntries.map((entry) => <ReviewEntry key={entry.opening.id} entry={entry} />)}
         {questions.length + entries.length > 0 && listed.length + listedEntries.length === 0 && (
