@@ -47,6 +47,7 @@ test('a reviewer prints the packet for the authority, with the letter as it was 
   await page.getByRole('link', { name: 'Packet for the authority' }).click();
   const letter = page.getByRole('textbox', { name: 'Text of the letter' });
   await letter.fill(`${await letter.inputValue()}\nWe can meet at the building in the week of March 9.`);
+  await letter.blur();
   const questions = await page.getByRole('region', { name: /^Question \d+$/ }).count();
   expect(questions).toBeGreaterThan(10);
   const pages = await printPage(page).print();
@@ -60,6 +61,11 @@ test('a reviewer prints the packet for the authority, with the letter as it was 
   expect(text).toContain('Line power lost');
   // Nothing that waits for a name goes out as final, whichever sheet of it is picked up.
   for (const one of pages) expect(one.text).toMatch(/PRELIMINARY: \d+ openings? unsigned/);
+  // The letter is part of the project: it is there after a reload, and goes when it is put back.
+  await page.reload();
+  await expect(letter).toHaveValue(/in the week of March 9/);
+  await page.getByRole('button', { name: 'Back to the text offered' }).click();
+  await expect(letter).not.toHaveValue(/in the week of March 9/);
 
   await review.open();
   await page.getByRole('combobox', { name: 'Grouped' }).selectOption({ label: 'By question' });

@@ -31,7 +31,7 @@ const partSchema = z.object({ record: z.string(), field: z.string(), value: z.un
 const edits = {
   setProject: z.object({
     kind: z.literal('setProject'),
-    field: z.enum(['name', 'preparedBy', 'jurisdiction', 'notes']),
+    field: z.enum(['name', 'preparedBy', 'jurisdiction', 'notes', 'letter']),
     value: z.string(),
   }),
   setBasis: z.object({ kind: z.literal('setBasis'), value: codeBasisSchema }),

@@ -51,6 +51,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   areaFt2: 'Area, ft²',
   commonPathFt: 'Common path, ft',
   preparedBy: 'Prepared by',
+  letter: 'Letter to the authority',
   jurisdiction: 'Jurisdiction',
   says: 'Text',
   source: 'Source',

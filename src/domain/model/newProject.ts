@@ -9,6 +9,7 @@ export function newProject(id: string, name: string): Project {
     preparedBy: '',
     jurisdiction: '',
     notes: '',
+    letter: '',
     basis: { ...defaultBasis },
     amendments: [],
     building: {},

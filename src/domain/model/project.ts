@@ -189,6 +189,8 @@ export const projectSchema = z.looseObject({
   preparedBy: lineSchema,
   jurisdiction: lineSchema,
   notes: z.string(),
+  /** The letter to the authority as somebody edited it; empty while the one offered is used. */
+  letter: z.string(),
   basis: codeBasisSchema,
   amendments: z.array(amendmentSchema),
   /** Facts of the whole building. */
@@ -223,6 +225,7 @@ export interface Project {
   readonly preparedBy: string;
   readonly jurisdiction: string;
   readonly notes: string;
+  readonly letter: string;
   readonly basis: CodeBasis;
   readonly amendments: readonly Amendment[];
   readonly building: Facts;

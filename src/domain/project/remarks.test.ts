@@ -10,6 +10,7 @@ import {
   closeRemark,
   newRemark,
   openRemarksInWords,
+  openRemarksOnPaper,
   remarkState,
   remarksAt,
 } from './remarks.ts';
@@ -64,5 +65,15 @@ describe('comments and questions at an opening', () => {
     expect(Object.keys(remark(merged).answers).toSorted()).toEqual(['r1', 'r2']);
     expect(remark(merged).closed).toMatchObject({ by: 'C' });
     expect(merged.history?.kept).toBeUndefined();
+  });
+
+  it('print at their opening with the answers until they are closed', () => {
+    const open = on(house, 'one', asked);
+    const from = 'Question (A. Reviewer, 2026-03-02): Which side is the stair?';
+    expect(openRemarksOnPaper(open, 'a')).toEqual([from]);
+    expect(openRemarksOnPaper(open, 'b')).toEqual([]);
+    const answered = on(open, 'two', answerRemark(remark(open), ' The left. ', hand('w', 'B. Surveyor')));
+    expect(openRemarksOnPaper(answered, 'a')).toEqual([`${from} Answer: The left.`]);
+    expect(openRemarksOnPaper(on(answered, 'one', closeRemark(remark(answered), hand('x', 'A. Reviewer'))), 'a')).toEqual([]);
   });
 });

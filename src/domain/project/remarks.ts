@@ -58,6 +58,18 @@ export function openRemarksInWords(remarks: readonly Remark[]): string {
   ].join(', ');
 }
 
+/** Open comments and questions for paper: "Question (J. Reviewer, 2026-03-02): Is it staffed? Answer: Yes." */
+export function openRemarksOnPaper(project: Project, openingId: string): readonly string[] {
+  return remarksAt(project, openingId)
+    .filter(({ closed }) => closed === null)
+    .map((remark) => {
+      const { kind, text, by, at } = remark;
+      const from = [by, at.slice(0, 10)].filter((one) => one !== '').join(', ');
+      const answers = answersInOrder(remark).map((one) => ` Answer: ${one.text}`);
+      return `${remarkWords[kind]} (${from}): ${text}${answers.join('')}`;
+    });
+}
+
 /** "answered", "waits for an answer", "closed by A. Surveyor". */
 export function remarkState(remark: Remark): string {
   if (remark.closed !== null) return `closed${remark.closed.by === '' ? '' : ` by ${remark.closed.by}`}`;

@@ -21,12 +21,23 @@ export interface SaidAt {
 
 /** Openings of which the same is said stand together. */
 export function saidAt(at: readonly AskedAt[], sentenceOf: (one: AskedAt) => string): readonly SaidAt[] {
-  const found = new Map<string, string[]>();
+  return alike(at, sentenceOf).map(({ says, at: those }) => ({
+    says,
+    marks: those.map(({ opening }) => opening.mark),
+  }));
+}
+
+/** The same, with all that is asked at each opening. */
+export function alike(
+  at: readonly AskedAt[],
+  sentenceOf: (one: AskedAt) => string,
+): readonly { readonly says: string; readonly at: readonly AskedAt[] }[] {
+  const found = new Map<string, AskedAt[]>();
   for (const one of at) {
     const says = sentenceOf(one);
-    found.set(says, [...(found.get(says) ?? []), one.opening.mark]);
+    found.set(says, [...(found.get(says) ?? []), one]);
   }
-  return [...found].map(([says, marks]) => ({ says, marks }));
+  return [...found].map(([says, those]) => ({ says, at: those }));
 }
 
 /** What the project proposes at an opening, for the authority to accept or not. */

@@ -324,6 +324,7 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   preparedBy: aText,
   jurisdiction: aText,
   notes: aText,
+  letter: aText,
   basis: aBasis,
   amendments: table(anAmendment, 3).map((all) => Object.values(all)),
   building: someFacts(buildingFactKeys),
@@ -361,7 +362,7 @@ function putting<K extends string, T>(kind: K, thing: (id: fc.Arbitrary<string>)
 export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   fc.record({
     kind: fc.constant('setProject' as const),
-    field: fc.constantFrom('name', 'preparedBy', 'jurisdiction', 'notes'),
+    field: fc.constantFrom('name', 'preparedBy', 'jurisdiction', 'notes', 'letter'),
     value: aText,
   }),
   fc.record({ kind: fc.constant('setBasis' as const), value: aBasis }),

@@ -252,6 +252,11 @@ function openingsNameTheirModel(project: unknown): unknown {
   return project;
 }
 
+/** Until then the letter that was edited stayed in one browser and did not travel with the project. */
+function letterOfThePacket(project: unknown): unknown {
+  return isObject(project) ? { letter: '', ...project } : project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -262,6 +267,7 @@ export const migrations: readonly Migration[] = [
   { to: 4, name: 'PricesAndBid', up: pricesAndBid },
   { to: 4, name: 'ReviewsBecomeLog', up: reviewsBecomeLog },
   { to: 5, name: 'OpeningsNameTheirModel', up: openingsNameTheirModel },
+  { to: 6, name: 'LetterOfThePacket', up: letterOfThePacket },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

@@ -80,13 +80,14 @@ function readFrame(project: Raw, setAside: SetAside[]): Raw {
   const fresh = newProject('recovered', 'Project without a name');
   const text = (key: 'preparedBy' | 'jurisdiction' | 'name', word: string) =>
     readName(word, projectSchema.shape[key], project[key], fresh[key], setAside);
-  const { id, notes } = projectSchema.shape;
+  const { id, notes, letter } = projectSchema.shape;
   return {
     id: readPart('Project, id', id, project['id'], setAside, fresh.id),
     name: text('name', 'Project, name'),
     preparedBy: text('preparedBy', 'Project, prepared by'),
     jurisdiction: text('jurisdiction', 'Project, jurisdiction'),
     notes: readPart('Project, notes', notes, project['notes'], setAside, fresh.notes),
+    letter: readPart('Project, letter', letter, project['letter'], setAside, fresh.letter),
     basis: readBasis(project['basis'], setAside),
     weights: readWeights(project['weights'], fresh.weights, setAside),
   };

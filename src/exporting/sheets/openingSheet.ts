@@ -6,6 +6,7 @@ import { fieldInfo } from '../../domain/model/fields.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
+import { openRemarksOnPaper } from '../../domain/project/remarks.ts';
 import { reviewState } from '../../domain/review/status.ts';
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
@@ -40,6 +41,8 @@ export interface OpeningSheet {
   readonly maybes: readonly { readonly says: string; readonly rule: string }[];
   readonly missing: readonly string[];
   readonly notes: string;
+  /** Comments and questions that nobody has closed. */
+  readonly remarks: readonly string[];
   /** So much is said that drawings and letters are set smaller, to keep it on one page. */
   readonly crowded: boolean;
   readonly onFile: readonly MarkOnFile[];
@@ -90,6 +93,7 @@ export function openingSheet(
     maybes: report.maybes.map((one) => ({ says: one.sentence, rule: one.ruleId })),
     missing: missingKeys(project, opening, decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
+    remarks: openRemarksOnPaper(project, opening.id),
     onFile: marksOnFile(reviewState(project, opening, decision)),
     title: titleBlock(project, 'openings', stamp, { label: 'Opening', value: opening.mark }),
   };

@@ -1,25 +1,30 @@
-import type { FieldDraft } from '../parts/useDraft.ts';
+import type { Project } from '../../domain/model/project.ts';
+import { useCommand } from '../project/useCommand.ts';
+import { TextField } from '../project/TextField.tsx';
+
+interface Props {
+  readonly project: Project;
+  /** What is printed while nobody has edited it. */
+  readonly offered: string;
+}
 
 /** The letter of the packet, to be edited before it is printed. */
-export function LetterForm({ letter }: { letter: FieldDraft<string> }) {
+export function LetterForm({ project, offered }: Props) {
+  const command = useCommand();
+  const keep = (value: string) => command('Letter to the authority', [{ kind: 'setProject', field: 'letter', value }]);
   return (
     <section className="stack" aria-label="Letter to the authority">
       <h2>Letter to the authority</h2>
-      <label className="field">
-        <span className="field-label">Text of the letter</span>
-        <textarea
-          className="input"
-          rows={14}
-          value={letter.value}
-          readOnly={letter.isReadOnly}
-          onChange={(event) => letter.type(event.target.value)}
-        />
-        <span className="field-help">
-          It prints first in the packet. What you change stays in this browser, with this project.
-        </span>
-      </label>
-      {letter.isChanged && (
-        <button type="button" className="button button-small self-start" onClick={letter.done}>
+      <TextField
+        label="Text of the letter"
+        at={{ place: 'letter/authority', href: '#/print?only=packet' }}
+        lines={14}
+        value={project.letter === '' ? offered : project.letter}
+        onKeep={(value) => keep(value === offered ? '' : value)}
+        help="It prints first in the packet. What you change is kept with this project."
+      />
+      {project.letter !== '' && (
+        <button type="button" className="button button-small self-start" onClick={() => keep('')}>
           Back to the text offered
         </button>
       )}

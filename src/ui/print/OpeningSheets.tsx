@@ -63,6 +63,16 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         )}
       </section>
       <div className="opening-sheet-columns">
+        {sheet.remarks.length > 0 && (
+          <section>
+            <h4>Open comments and questions</h4>
+            <ul>
+              {sheet.remarks.map((says) => (
+                <li key={says}>{says}</li>
+              ))}
+            </ul>
+          </section>
+        )}
         {sheet.onFile.map((mark) => (
           <OnFile key={mark.id} mark={mark} />
         ))}

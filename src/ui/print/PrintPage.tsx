@@ -11,7 +11,7 @@ import { Scroller } from '../parts/Scroller.tsx';
 import { shownRows } from '../schedule/shown.ts';
 import { Editions, type Frozen } from './Editions.tsx';
 import { LetterForm } from './LetterForm.tsx';
-import { useLetter } from './useLetter.ts';
+import { useOfferedLetter } from './useOfferedLetter.ts';
 import { FewerSets } from './FewerSets.tsx';
 import { PrintChoices } from './PrintChoices.tsx';
 import { SetNumbers } from './SetNumbers.tsx';
@@ -50,7 +50,6 @@ export default function PrintPage() {
   const filters = useApp((state) => state.session.filters);
   const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(() => askedFor(location.hash) ?? usual);
-  const letter = useLetter(current);
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [addendum, setAddendum] = useState<AddendumSheet | null>(null);
   const [frozen, setFrozen] = useState<Frozen | null>(null);
@@ -59,6 +58,7 @@ export default function PrintPage() {
   const wanted = useDeferredValue(sheets);
   // Paper waits for the building: nothing goes out that is still being checked.
   const project = frozen?.project ?? current;
+  const offered = useOfferedLetter(project);
   const decisions = decisionsInBuilding(project);
   const stamp = useMemo(
     () => ({ day, issued: frozen?.edition ?? null, standing: standingOf(project, decisions).says }),
@@ -93,7 +93,7 @@ export default function PrintPage() {
           onFrozen={setFrozen}
           onAddendum={setAddendum}
         />
-        {wanted.has('packet') && <LetterForm letter={letter} />}
+        {wanted.has('packet') && !frozen && <LetterForm project={current} offered={offered} />}
       </PrintChoices>
       <Scroller className="print-preview" label="Preview">
         <ErrorPanel name="The preview">
@@ -106,7 +106,7 @@ export default function PrintPage() {
             stamp={stamp}
             otherBasis={otherBasis}
             addendum={addendum}
-            letter={letter.value}
+            letter={project.letter === '' ? offered : project.letter}
           />
         </ErrorPanel>
       </Scroller>

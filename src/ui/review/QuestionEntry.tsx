@@ -3,7 +3,7 @@ import { addressOf } from '../../app/route.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { answeredAmendment } from '../../domain/project/amendments.ts';
-import { answersComeBack } from '../../domain/review/packet.ts';
+import { alike, answersComeBack } from '../../domain/review/packet.ts';
 import { exceptionsInWords } from '../../domain/review/filter.ts';
 import type { AskedAt, Question } from '../../domain/review/questions.ts';
 import { markOf } from '../../exporting/sheets/markOnFile.ts';
@@ -49,13 +49,18 @@ export function QuestionEntry({ question, project }: { question: Question; proje
         );
       })}
       <ul className="review-asked">
-        {question.at.map((one) => (
-          <Asked
-            key={one.opening.id}
-            one={one}
-            ticked={!without.has(one.opening.id)}
-            onTick={() => toggle(one.opening.id)}
-          />
+        {alike(question.at, ({ sentence }) => sentence).map(({ says, at }) => (
+          <li key={says} className="stack stack-tight">
+            <p>{says}</p>
+            {at.map((one) => (
+              <Asked
+                key={one.opening.id}
+                one={one}
+                ticked={!without.has(one.opening.id)}
+                onTick={() => toggle(one.opening.id)}
+              />
+            ))}
+          </li>
         ))}
         {question.building.map((says) => (
           <li key={says}>{says}</li>
@@ -96,9 +101,9 @@ export function QuestionEntry({ question, project }: { question: Question; proje
 }
 
 function Asked({ one, ticked, onTick }: { one: AskedAt; ticked: boolean; onTick: () => void }) {
-  const { opening, sentence, state, by } = one;
+  const { opening, state, by } = one;
   return (
-    <li className="stack stack-tight">
+    <>
       <div className="row row-baseline">
         <label className="choice review-tick">
           <input type="checkbox" aria-label={`Sign ${opening.mark}`} checked={ticked} onChange={onTick} />
@@ -109,8 +114,7 @@ function Asked({ one, ticked, onTick }: { one: AskedAt; ticked: boolean; onTick:
           <StateMark state={state} />
         </div>
       </div>
-      <p>{sentence}</p>
       {by && <ReviewMark mark={markOf(by)} />}
-    </li>
+    </>
   );
 }
