@@ -74,6 +74,8 @@ describe('comments and questions at an opening', () => {
     expect(openRemarksOnPaper(open, 'b')).toEqual([]);
     const answered = on(open, 'two', answerRemark(remark(open), ' The left. ', hand('w', 'B. Surveyor')));
     expect(openRemarksOnPaper(answered, 'a')).toEqual([`${from} Answer: The left.`]);
-    expect(openRemarksOnPaper(on(answered, 'one', closeRemark(remark(answered), hand('x', 'A. Reviewer'))), 'a')).toEqual([]);
+    expect(
+      openRemarksOnPaper(on(answered, 'one', closeRemark(remark(answered), hand('x', 'A. Reviewer'))), 'a'),
+    ).toEqual([]);
   });
 });

@@ -43,10 +43,7 @@ export const askedKey = (questionId: string, openingId = ''): string => `${quest
 /** What is listed now, by key: it stays listed while it is signed, or it would vanish under the reader's hands. */
 export function keysOf(questions: readonly Question[]): ReadonlySet<string> {
   return new Set(
-    questions.flatMap(({ id, at }) => [
-      askedKey(id),
-      ...at.map(({ opening }) => askedKey(id, opening.id)),
-    ]),
+    questions.flatMap(({ id, at }) => [askedKey(id), ...at.map(({ opening }) => askedKey(id, opening.id))]),
   );
 }
 

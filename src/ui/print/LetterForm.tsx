@@ -11,7 +11,8 @@ interface Props {
 /** The letter of the packet, to be edited before it is printed. */
 export function LetterForm({ project, offered }: Props) {
   const command = useCommand();
-  const keep = (value: string) => command('Letter to the authority', [{ kind: 'setProject', field: 'letter', value }]);
+  const keep = (value: string) =>
+    command('Letter to the authority', [{ kind: 'setProject', field: 'letter', value }]);
   return (
     <section className="stack" aria-label="Letter to the authority">
       <h2>Letter to the authority</h2>
