@@ -52,7 +52,14 @@ function claims(text: string): { entry: Set<string>; exit: Set<string> } {
 
 function contradicts(text: string, outcome: Outcome): boolean {
   const { entry, exit } = claims(text);
-  return [...entry].some((one) => one !== outcome.entry) || [...exit].some((one) => one !== outcome.exit);
+  // A fire finds a scheduled lock in one of two states, and a text that tells both must tell both.
+  const states = outcome.hours ? Object.values(outcome.hours) : [outcome];
+  const says = (one: string, key: 'entry' | 'exit') => states.some((state) => state[key] === one);
+  return (
+    [...entry].some((one) => !says(one, 'entry')) ||
+    [...exit].some((one) => !says(one, 'exit')) ||
+    (outcome.hours !== null && !/in unlocked hours/i.test(text))
+  );
 }
 
 /** Everything on paper that says what the fire alarm does at this opening; undefined where a sheet has no line for it. */
@@ -174,10 +181,21 @@ describe('acceptance test', () => {
     const tested = testOf(on);
     if (!tested) return [];
     const lines = acceptanceTestOf(tested);
+    const { latch, failMode } = tested.simulated.arrangement;
     const wrong = lines.flatMap(({ about, act, expect: expected, source }) => [
       ...(/blocked|nobody/i.test(expected) ? [`${about}: “${expected}”`] : []),
       ...(/for one second|short push|does not start/i.test(`${act} ${expected}`)
         ? [`${about}: “${act}”`]
+        : []),
+      // No door is at once locked by its latching lock, or without current in it, and unlatched.
+      ...(latch === 'whileLocked' &&
+      /outside locked[^.]*not latched|not energized[^.]*not latched/i.test(
+        failMode === 'secure' ? expected : '',
+      )
+        ? [`${about}: “${expected}” is two states in one`]
+        : []),
+      ...(failMode === 'none' && /lock supply|branch breaker|disconnect the battery/i.test(act)
+        ? [`${about}: there is nothing to turn off`]
         : []),
       ...(/\d|\b(ten|half|thirty) /i.test(`${act} ${expected}`) && source === ''
         ? [`${about}: whose figure?`]

@@ -9,6 +9,7 @@ import { defaultWeights } from '../model/project.ts';
 import { slotsFrom } from '../rules/runCase.ts';
 import type { Surroundings } from '../arrangement/arrange.ts';
 import type { ConditionId } from '../simulate/conditions.ts';
+import { doorInWords } from '../simulate/outcomeWords.ts';
 import { type Simulated, simulate } from './whatHappens.ts';
 
 /** An opening with this device on it, the parts being those the rules ask for. */
@@ -342,12 +343,40 @@ describe('battery lockset and mechanical lock (hardware 1.8: stay as they are)',
     expect(row(found, 'supplyLost')).toBe('–');
     expect(row(found, 'validCredential')).toBe('unlocked, free, yes, none');
   });
+  test('a fire finds a scheduled strike in one of two states, and both are told apart', () => {
+    const day = run('strikeMortise/secure/free', { wishScheduledUnlock: true });
+    for (const id of ['fireAlarm', 'fireAlarmMainsLost', 'sprinklerFlow'] as const) {
+      const { hours } = day.outcomes[id];
+      expect([hours?.locked, hours?.unlocked]).toEqual([
+        { entry: 'locked', exit: 'free', afterS: null, latched: 'yes', coil: 'no' },
+        { entry: 'unlocked', exit: 'free', afterS: null, latched: 'no', coil: 'yes' },
+      ]);
+      // What a finding asks is the worse of both.
+      expect(day.outcomes[id].latched).toBe('no');
+    }
+    expect(doorInWords(day.outcomes.fireAlarm)).toBe(
+      'In locked hours outside locked, leaving free, latched; in unlocked hours outside unlocked, leaving free, not latched',
+    );
+    expect(day.outcomes.fireAlarm.says).toMatch(
+      /needs no power to stay locked.* In unlocked hours outside unlocked, leaving free, not latched\.$/,
+    );
+    expect(run('strikeMortise/secure/free').outcomes.fireAlarm.hours).toBeNull();
+  });
+
+  test('no power feeds a mechanical lock, so nobody is told to turn it off', () => {
+    const lock = run('mechanicalLock/none/free', { lockFunction: 'storeroom' });
+    for (const id of ['mainsLost', 'batterySpent'] as const) {
+      expect(lock.outcomes[id].applies).toBe(false);
+      expect(lock.outcomes[id].says).toBe('No power feeds this lock, so losing it changes nothing.');
+    }
+  });
+
   test('mechanical: a storeroom lock stays locked, a passage set is open, a bare leaf gets a lock that latches', () => {
-    const of = (facts: FactValues) => row(run('mechanicalLock/none/free', facts), 'batterySpent');
+    const of = (facts: FactValues) => row(run('mechanicalLock/none/free', facts), 'lockedHours');
     expect(of({ lockFunction: 'storeroom' })).toBe('locked, free, yes, none');
     expect(of({ lockFunction: 'passage' })).toBe('unlocked, free, yes, none');
     expect(of({ latch: 'pushPull' })).toBe('locked, free, yes, none');
-    expect(row(run('noLock/none/free', { latch: 'pushPull' }), 'batterySpent')).toBe(
+    expect(row(run('noLock/none/free', { latch: 'pushPull' }), 'lockedHours')).toBe(
       'unlocked, free, no, none',
     );
   });

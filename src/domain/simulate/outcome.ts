@@ -5,17 +5,26 @@ export type Entry = 'locked' | 'unlocked' | 'none';
 export type Exit = 'free' | 'after' | 'byStaff' | 'blocked' | 'none';
 export type YesNo = 'yes' | 'no' | 'none';
 
-/** What happens at one opening in one condition. */
-export interface Outcome {
-  readonly condition: ConditionId;
-  /** False where the opening has nothing this condition speaks of; then everything reads `none`. */
-  readonly applies: boolean;
+/** How the door stands, all of it at one time. */
+export interface DoorState {
   readonly entry: Entry;
   readonly exit: Exit;
   /** Seconds of the delay where the exit opens after one. */
   readonly afterS: number | null;
   readonly latched: YesNo;
   readonly coil: YesNo;
+}
+
+/** What happens at one opening in one condition. */
+export interface Outcome extends DoorState {
+  readonly condition: ConditionId;
+  /** False where the opening has nothing this condition speaks of; then everything reads `none`. */
+  readonly applies: boolean;
+  /**
+   * Where a fire finds the door otherwise in its unlocked hours. `exit` and `latched` of the outcome are then the worse
+   * of both, which is what findings ask; what a person reads or tests is one of the two.
+   */
+  readonly hours: { readonly locked: DoorState; readonly unlocked: DoorState } | null;
   /** This opening raises an alarm: forced, held, or its delay running. */
   readonly alarm: boolean;
   /** Why, in one sentence. */

@@ -1,26 +1,31 @@
 import { midSentence, startSentence } from '../text/midSentence.ts';
 import type { Arrangement } from '../arrangement/arrangement.ts';
-import type { Outcome } from './outcome.ts';
+import type { DoorState, Outcome } from './outcome.ts';
 import { notApplyingInWords } from './sentences.ts';
+import { doorParts, inUnlockedHours } from './stateWords.ts';
 
 /** "Outside locked; leaving free; latched; coil not energized; no alarm." — what a tester must find. */
 export function expectedInWords(outcome: Outcome): string {
-  return `${joined([
-    outcome.entry === 'none' ? '' : `outside ${outcome.entry}`,
-    exitInWords(outcome),
-    latchInWords(outcome),
-    outcome.coil === 'none' ? '' : outcome.coil === 'yes' ? 'coil energized' : 'coil not energized',
-    outcome.alarm ? 'alarm raised' : 'no alarm',
-  ])}.`;
+  const { hours, alarm } = outcome;
+  const words = (state: DoorState) =>
+    joined([
+      ...doorParts(state),
+      state.coil === 'none' ? '' : state.coil === 'yes' ? 'coil energized' : 'coil not energized',
+      alarm ? 'alarm raised' : 'no alarm',
+    ]);
+  return hours
+    ? `In locked hours: ${midSentence(words(hours.locked))}. In unlocked hours: ${midSentence(words(hours.unlocked))}.`
+    : `${words(outcome)}.`;
 }
 
-/** What the door does, without the rest of the row: "Outside unlocked; leaving free; latched". */
-export function doorInWords(outcome: Outcome): string {
-  return joined([
-    outcome.entry === 'none' ? '' : `outside ${outcome.entry}`,
-    exitInWords(outcome),
-    latchInWords(outcome),
-  ]);
+/**
+ * What the door does, without the rest of the row: "Outside unlocked; leaving free; latched". Where a fire finds it in two
+ * states, both are told apart: no door is locked and unlatched at once because it is so at different hours.
+ */
+export function doorInWords({ hours, ...state }: Outcome): string {
+  return hours
+    ? `In locked hours ${doorParts(hours.locked).join(', ')}; ${inUnlockedHours(hours.unlocked)}`
+    : joined(doorParts(state));
 }
 
 /**
@@ -39,25 +44,6 @@ export function onFireAlarm(
 /** A contact of the alarm stands in a lock circuit; a lock without one has nothing to break. */
 export function isOnAlarm({ alarmCuts, failMode }: Arrangement): boolean {
   return alarmCuts && (failMode === 'safe' || failMode === 'secure');
-}
-
-export function exitInWords({ exit, afterS }: Pick<Outcome, 'exit' | 'afterS'>): string {
-  switch (exit) {
-    case 'free':
-      return 'leaving free';
-    case 'after':
-      return `leaving after ${afterS} s`;
-    case 'byStaff':
-      return 'leaving by staff only';
-    case 'blocked':
-      return 'leaving blocked';
-    case 'none':
-      return '';
-  }
-}
-
-function latchInWords({ latched }: Pick<Outcome, 'latched'>): string {
-  return latched === 'none' ? '' : latched === 'yes' ? 'latched' : 'not latched';
 }
 
 function joined(parts: readonly string[]): string {

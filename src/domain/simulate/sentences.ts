@@ -4,6 +4,7 @@ import type { Arrangement } from '../arrangement/arrangement.ts';
 import type { Moment } from './circuit.ts';
 import { condition, type ConditionId } from './conditions.ts';
 import type { Outcome } from './outcome.ts';
+import { inUnlockedHours } from './stateWords.ts';
 
 /** Every sentence of this room. Screens and sheets print them; they never put any together. */
 
@@ -50,6 +51,11 @@ export function notApplyingInWords(arrangement: Arrangement, id: ConditionId): s
       return arrangement.reader && (wired || arrangement.failMode === 'asIs')
         ? undefined
         : 'No credential is read here; a key opens it.';
+    case 'mainsLost':
+    case 'batterySpent':
+      return arrangement.failMode === 'none'
+        ? 'No power feeds this lock, so losing it changes nothing.'
+        : undefined;
     case 'supplyLost':
     case 'relayStuckReleased':
     case 'relayStuckLocked':
@@ -101,9 +107,12 @@ export function outcomeInWords(
         ? 'no one released it, so the contact reports it as forced, and '
         : 'no contact would report it, and '
       : '';
-  return startSentence(
-    `${forced}${lockClause(arrangement, outcome.condition, rest)}${leafLockClause(arrangement, outcome, rest)}; ${exitClause(arrangement, outcome)}.`,
-  );
+  const { hours } = outcome;
+  const now = hours ? { ...outcome, ...hours.locked } : outcome;
+  const otherwise = hours ? ` ${startSentence(inUnlockedHours(hours.unlocked))}.` : '';
+  return `${startSentence(
+    `${forced}${lockClause(arrangement, outcome.condition, rest)}${leafLockClause(arrangement, outcome, rest)}; ${exitClause(arrangement, now)}.`,
+  )}${otherwise}`;
 }
 
 /** What the lock of the leaf adds where the device alone would say something else. */
@@ -212,7 +221,9 @@ function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
 function blockedClause(arrangement: Arrangement, id: ConditionId): string {
   if (arrangement.leafLock.heldByHand) return 'a bolt retracted only by hand keeps people in';
   if (id === 'exitReleasesFailed') {
-    return 'sensor and button have both failed, so people wait for the fire alarm or for lock power to be cut';
+    return arrangement.alarmCuts
+      ? 'sensor and button have both failed, so people wait for the fire alarm or for lock power to be cut'
+      : 'sensor and button have both failed, so people wait until lock power is cut';
   }
   if (id === 'interlockFailed') return 'nothing that people do at the door overrules the interlock';
   if (arrangement.release === 'controlled') {

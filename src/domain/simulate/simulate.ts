@@ -2,7 +2,7 @@ import type { Arrangement, Setting, Simulable } from '../arrangement/arrangement
 import { circuitAt, exitAt, type Moment, outsideLocked } from './circuit.ts';
 import { condition, type ConditionId, conditionIds, type Situation } from './conditions.ts';
 import { findingsOf } from './findings.ts';
-import type { Exit, OpeningFinding, Outcome, Outcomes, YesNo } from './outcome.ts';
+import type { DoorState, Exit, OpeningFinding, Outcome, Outcomes, YesNo } from './outcome.ts';
 import { notApplyingInWords, outcomeInWords } from './sentences.ts';
 
 /** One arrangement run through every condition. */
@@ -44,17 +44,38 @@ function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
   const why = notApplyingInWords(arrangement, id);
   if (why !== undefined) {
     const none = { entry: 'none', exit: 'none', afterS: null, latched: 'none', coil: 'none' } as const;
-    return { condition: id, applies: false, ...none, alarm: false, says: why };
+    return { condition: id, applies: false, ...none, hours: null, alarm: false, says: why };
   }
   const { situation } = condition(id);
-  const first = momentsIn(arrangement, situation);
-  let { exit, latched, rest } = first;
+  const first = stateIn(arrangement, situation);
+  let { exit, latched } = first.state;
+  let hours: Outcome['hours'] = null;
   // A fire does not wait for closing time: exit and latch are the worse of both hours.
   if ((situation.fireAlarm || situation.flow) && arrangement.scheduled) {
-    const open = momentsIn(arrangement, { ...situation, unlockedHours: true });
+    const { state: open } = stateIn(arrangement, { ...situation, unlockedHours: true });
     exit = worse(exit, open.exit);
     if (open.latched === 'no') latched = 'no';
+    if (!alike(open, first.state)) hours = { locked: first.state, unlocked: open };
   }
+  const outcome: Omit<Outcome, 'says'> = {
+    condition: id,
+    applies: true,
+    ...first.state,
+    exit,
+    latched,
+    afterS: exit === 'after' ? arrangement.delayS : null,
+    hours,
+    alarm: alarmIn(arrangement, situation, exit),
+  };
+  return { ...outcome, says: outcomeInWords(arrangement, outcome, first.rest) };
+}
+
+function stateIn(
+  arrangement: Arrangement,
+  situation: Situation,
+): { readonly state: DoorState; readonly rest: Moment } {
+  const found = momentsIn(arrangement, situation);
+  let { latched, rest } = found;
   // Nobody knows whether a battery is there: without one the outside lets go at once, or locks where it was held open.
   if (!situation.mains && situation.charged && arrangement.battery === 'notKnown') {
     const bare = circuitAt({ ...arrangement, battery: 'no' }, situation, situation.at === 'leaving');
@@ -62,17 +83,15 @@ function outcomeIn(arrangement: Arrangement, id: ConditionId): Outcome {
     if (bare.locked && arrangement.latch === 'whileLocked') latched = 'yes';
   }
   const held = situation.at === 'held';
-  const outcome: Omit<Outcome, 'says'> = {
-    condition: id,
-    applies: true,
+  const exit = held ? 'free' : found.exit;
+  const state: DoorState = {
     entry: held || !outsideLocked(arrangement, rest) ? 'unlocked' : 'locked',
-    exit: held ? 'free' : exit,
-    afterS: !held && exit === 'after' ? arrangement.delayS : null,
+    exit,
+    afterS: exit === 'after' ? arrangement.delayS : null,
     latched: held ? 'no' : latched,
     coil: arrangement.failMode === 'asIs' || arrangement.failMode === 'none' ? 'none' : yesNo(rest.energized),
-    alarm: alarmIn(arrangement, situation, exit),
   };
-  return { ...outcome, says: outcomeInWords(arrangement, outcome, rest) };
+  return { state, rest };
 }
 
 function momentsIn(
@@ -100,6 +119,10 @@ function alarmIn(arrangement: Arrangement, situation: Situation, exit: Exit): bo
     case 'rest':
       return false;
   }
+}
+
+function alike(a: DoorState, b: DoorState): boolean {
+  return a.entry === b.entry && a.exit === b.exit && a.latched === b.latched && a.coil === b.coil;
 }
 
 const exitOrder: readonly Exit[] = ['none', 'free', 'after', 'byStaff', 'blocked'];

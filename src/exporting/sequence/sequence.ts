@@ -4,7 +4,8 @@ import { releases } from '../../domain/devices/candidates.ts';
 import type { Arrangement, Setting } from '../../domain/arrangement/arrangement.ts';
 import type { ConditionId } from '../../domain/simulate/conditions.ts';
 import type { Outcomes } from '../../domain/simulate/outcome.ts';
-import { exitInWords, isOnAlarm, onFireAlarm } from '../../domain/simulate/outcomeWords.ts';
+import { isOnAlarm, onFireAlarm } from '../../domain/simulate/outcomeWords.ts';
+import { exitInWords } from '../../domain/simulate/stateWords.ts';
 import { hoursInWords, thingInWords } from '../../domain/simulate/sentences.ts';
 import type { Simulated } from '../../domain/decide/whatHappens.ts';
 

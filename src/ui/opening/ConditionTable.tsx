@@ -74,26 +74,28 @@ export function ConditionTable(props: { project: Project; opening: Opening; deci
 
 function OutcomeRow({ outcome, why }: { outcome: Outcome; why: boolean }) {
   const { name, means } = condition(outcome.condition);
+  // One hour of the day at a time; the sentence under it tells the other.
+  const state = outcome.hours?.locked ?? outcome;
   return (
     <>
       <tr className={outcome.exit === 'blocked' ? 'condition-blocked' : undefined}>
         <th scope="row" title={means}>
           {name}
         </th>
-        <td data-head="Entry">{outcome.entry !== 'none' && <StateMark state={outcome.entry} />}</td>
+        <td data-head="Entry">{state.entry !== 'none' && <StateMark state={state.entry} />}</td>
         <td data-head="Exit">
           <ExitMark outcome={outcome} />
         </td>
         <td data-head="Latch">
-          {outcome.latched !== 'none' && (
-            <StateMark state={outcome.latched === 'yes' ? 'latched' : 'notLatched'} />
+          {state.latched !== 'none' && (
+            <StateMark state={state.latched === 'yes' ? 'latched' : 'notLatched'} />
           )}
         </td>
         <td data-head="Coil">
-          {outcome.coil === 'yes' ? (
+          {state.coil === 'yes' ? (
             <StateMark state="energized" />
           ) : (
-            <span className="soft">{outcome.coil === 'no' ? 'No current' : 'No coil'}</span>
+            <span className="soft">{state.coil === 'no' ? 'No current' : 'No coil'}</span>
           )}
         </td>
         <td data-head="Alarm">
