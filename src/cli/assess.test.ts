@@ -8,8 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decideAll } from '../domain/decide/decide.ts';
 import { hardwareSets } from '../domain/schedules/sets.ts';
 import { openProjectText, saveProjectText } from '../domain/versions/file.ts';
-import type { BuildingRecord } from '../exporting/jsonl/buildingRecord.ts';
-import type { DecisionRecord } from '../exporting/jsonl/record.ts';
+import type { BuildingRecord, DecisionRecord } from '../exporting/jsonl/schema.ts';
 import { readBasis } from './basis.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -154,7 +153,7 @@ describe('assess, run as a program', () => {
     const without = demo().stdout;
     expect(status).toBe(0);
     expect(stdout.startsWith(without)).toBe(true);
-    const { building } = JSON.parse(stdout.slice(without.length)) as BuildingRecord;
+    const { building } = JSON.parse(stdout.slice(without.length)) as { readonly building: BuildingRecord };
     const alongTheWay = building.findings.find((one) => one.rule === 'R-55');
     expect(alongTheWay).toMatchObject({ severity: 'severe', openings: ['S2-5', 'S2-P'], conditions: [] });
     expect(alongTheWay?.cites.join()).toContain('IBC 2021');

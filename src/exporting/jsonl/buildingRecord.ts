@@ -1,30 +1,9 @@
-import type { BuildingFinding, BuildingFindingKind } from '../../domain/building/finding.ts';
+import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Project } from '../../domain/model/project.ts';
-import type { ConditionId } from '../../domain/simulate/conditions.ts';
-import type { Severity } from '../../domain/simulate/outcome.ts';
-import type { PowerRecords } from './powerRecord.ts';
+import type { BuildingRecord, PowerRecords } from './schema.ts';
 import { reasonOfRule } from '../sheets/reasons.ts';
 
-/** What was found about the building as a whole, for another program: the last line of the output. */
-export interface BuildingRecord {
-  readonly building: { readonly findings: readonly FindingRecord[]; readonly power: PowerRecords };
-}
-export interface FindingRecord {
-  readonly severity: Severity;
-  readonly kind: BuildingFindingKind;
-  readonly says: string;
-  /** Conditions in which it shows; empty where it does not depend on them. */
-  readonly conditions: readonly ConditionId[];
-  /** Name of the space it speaks of. */
-  readonly space: string | null;
-  readonly openings: readonly string[];
-  /** Marks in the order in which a person meets them. */
-  readonly path: readonly string[];
-  /** The rule behind it; null where the walk through the building found it. */
-  readonly rule: string | null;
-  readonly cites: readonly string[];
-}
-
+/** What was found about the building as a whole, for another program. */
 export function buildingRecord(
   project: Project,
   findings: readonly BuildingFinding[],
@@ -32,7 +11,6 @@ export function buildingRecord(
 ): BuildingRecord {
   const marksOf = (ids: readonly string[]) => ids.map((id) => project.openings[id]?.mark ?? id);
   return {
-    building: {
       findings: findings.map((one) => ({
         severity: one.severity,
         kind: one.kind,
@@ -46,10 +24,10 @@ export function buildingRecord(
           one.ruleId === undefined ? [] : reasonOfRule(one.ruleId, 'note', one.says, project.basis).cites,
       })),
       power,
-    },
   };
 }
 
+/** The last line of the output. */
 export function buildingLine(record: BuildingRecord, pretty = false): string {
-  return JSON.stringify(record, null, pretty ? 2 : undefined);
+  return JSON.stringify({ building: record }, null, pretty ? 2 : undefined);
 }

@@ -6,85 +6,14 @@ import { powerFindings } from '../../domain/power/findings.ts';
 import { type FedOpening, type PowerPlan, powerPlan } from '../../domain/power/powerPlan.ts';
 import type { SupplyState } from '../../domain/power/supplyState.ts';
 import { takeoffOf } from '../../domain/power/takeoff.ts';
-
-/** Loads, runs, supplies and takeoff for another program; figures with their unit in the name. */
-export interface PowerRecords {
-  readonly openings: readonly OpeningPowerRecord[];
-  readonly supplies: readonly SupplyRecord[];
-  readonly takeoff: readonly TakeoffRecord[];
-  readonly findings: readonly {
-    readonly severity: string;
-    readonly kind: string;
-    readonly says: string;
-    readonly source: string;
-    readonly openings: readonly string[];
-    readonly supply: string | null;
-  }[];
-}
-export interface OpeningPowerRecord {
-  readonly mark: string;
-  readonly volts: number | null;
-  readonly source: string;
-  readonly closet: string | null;
-  readonly supply: string | null;
-  readonly loads: readonly {
-    readonly class: string;
-    readonly count: number;
-    readonly when: string;
-    readonly steadyA: number | null;
-    readonly peakA: number | null;
-    readonly from: string | null;
-  }[];
-  readonly standingA: number;
-  readonly releaseA: number;
-  readonly run: {
-    readonly feet: number | null;
-    readonly from: string;
-    readonly cables: readonly { readonly use: string; readonly type: string; readonly count: number }[];
-    readonly awg: number | null;
-    readonly mm2: string | null;
-    readonly dropV: number | null;
-    readonly atLockV: number | null;
-    readonly atStartV: number | null;
-    readonly endOfBatteryV: number | null;
-    readonly mustWorkAtV: number | null;
-  };
-  readonly transferConductors: number | null;
-}
-export interface SupplyRecord {
-  readonly name: string;
-  readonly closet: string | null;
-  readonly volts: number;
-  readonly amps: number;
-  readonly class2: boolean;
-  readonly continuousA: number;
-  readonly peakA: number;
-  readonly usableA: number;
-  readonly outputs: number;
-  readonly outputsUsed: number;
-  readonly batteryAh: number | null;
-  readonly neededAh: number | null;
-  readonly nextAh: number | null;
-  readonly runtimeH: number | null;
-  readonly openings: readonly string[];
-}
-export interface TakeoffRecord {
-  readonly kind: string;
-  readonly item: string;
-  readonly quantity: number;
-  readonly unit: string;
-  readonly boxes: readonly { readonly ft: number; readonly count: number }[];
-  readonly furnished: string;
-  readonly installed: string;
-  readonly wired: string;
-  readonly section: string;
-}
+import type { OpeningPowerRecord, PowerRecords, SupplyRecord, TakeoffRecord } from './schema.ts';
 
 /** Thousandths: finer than any meter, and the same on every machine. */
 const figure = (value: number) => Math.round(value * 1000) / 1000;
 const orNull = (value: number | undefined | null) =>
   value === undefined || value === null ? null : figure(value);
 
+/** Loads, runs, supplies and takeoff for another program. */
 export function powerRecords(project: Project, decisions: ReadonlyMap<string, Decision>): PowerRecords {
   const plan = powerPlan(project, decisions);
   return {

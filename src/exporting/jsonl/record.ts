@@ -6,88 +6,16 @@ import { signOffReasons } from '../../domain/decide/signOff.ts';
 import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
 import { stepInWords } from '../../domain/decide/words.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
-import type { ComparisonRecord } from './comparisonRecord.ts';
-import type { FactKey } from '../../domain/model/fields.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { orderState } from '../../domain/schedules/forOrder.ts';
 import { fireAlarmAt } from '../../domain/schedules/openings.ts';
 import { reviewState } from '../../domain/review/status.ts';
-import type { ReviewState } from '../../domain/review/words.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type SetNumbers } from '../../domain/schedules/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
+import type { DecisionRecord, SaidByRule, WayRecord } from './schema.ts';
 
-export interface SaidByRule {
-  readonly rule: string;
-  readonly says: string;
-  readonly cites: readonly string[];
-}
-
-/** One opening's decision for another program: one JSON object, ids where a program compares, words beside them. */
-export interface DecisionRecord {
-  readonly mark: string;
-  /** Number of the hardware set; null while nothing is chosen. */
-  readonly set: string | null;
-  /** The project keeps this number in later issues. */
-  readonly setFixed: boolean;
-  readonly state: Decision['state'];
-  /** Settled, and nothing unknown can change what is ordered. */
-  readonly complete: boolean;
-  readonly device: string | null;
-  readonly failMode: string | null;
-  readonly release: string | null;
-  /** What happens on fire alarm, in the words of the schedule; null while nothing is chosen. */
-  readonly onFireAlarm: string | null;
-  /** Points of 100, to a tenth. */
-  readonly score: number | null;
-  readonly signOff: readonly {
-    readonly grade: string;
-    readonly rule: string | null;
-    readonly says: string;
-  }[];
-  /** Where the reviewer's mark stands; not needed where no name is asked for. */
-  readonly review: ReviewState;
-  readonly requires: readonly (SaidByRule & { readonly items: readonly string[] })[];
-  /** Needed, or ruled out by the facts named. */
-  readonly maybe: readonly {
-    readonly rule: string;
-    readonly says: string;
-    readonly items: readonly string[];
-    readonly facts: readonly FactKey[];
-  }[];
-  readonly cautions: readonly SaidByRule[];
-  readonly findings: readonly (SaidByRule & { readonly field: string; readonly severity: string })[];
-  /** Keys of unknown facts on which something still waits. */
-  readonly missing: readonly FactKey[];
-  /** How many arrangements the rules and the door ruled out. */
-  readonly rejected: number;
-  /** Where no hardware works: the least work after which something would; null everywhere else. */
-  readonly waysForward: {
-    readonly says: string;
-    readonly ways: readonly WayRecord[];
-  } | null;
-  /** What the file held and could not be read or cannot be right; empty in a sound file. */
-  readonly doubts: readonly string[];
-  readonly basis: string;
-  readonly caution: string;
-  /** Where another basis was asked for: what it would change. */
-  readonly comparison?: ComparisonRecord;
-}
-
-export interface WayRecord {
-  readonly device: string;
-  readonly failMode: string;
-  readonly release: string;
-  /** Points of 100 once the work is done, to a tenth. */
-  readonly score: number;
-  readonly changes: readonly {
-    readonly field: FactKey;
-    readonly value: string | number | boolean;
-    readonly trade: string;
-    readonly says: string;
-  }[];
-}
-
+/** One opening's decision for another program. */
 export function decisionRecord(
   project: Project,
   opening: Opening,
@@ -102,6 +30,7 @@ export function decisionRecord(
   };
   return {
     mark: opening.mark,
+    globalId: opening.externalId ?? null,
     set: numbers.get(opening.id) ?? null,
     setFixed: isFixed(project, numbers.get(opening.id)),
     state: decision.state,

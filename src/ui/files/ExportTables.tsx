@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { decideAhead, decisionsInBuilding } from '../../app/buildings.ts';
+import { buildingFindingsFor, decideAhead, decisionsInBuilding } from '../../app/buildings.ts';
 import { orderedOpenings } from '../../app/derive.ts';
 import { dayOf } from '../../app/today.ts';
 import { billOf } from '../../domain/bid/bill.ts';
@@ -14,6 +14,7 @@ import { draftOf } from '../../exporting/sheets/stamp.ts';
 import { factsCsv } from '../../exporting/csv/factsCsv.ts';
 import { scheduleCsv } from '../../exporting/csv/scheduleCsv.ts';
 import { openingLinesCsv, setsCsv } from '../../exporting/csv/setsCsv.ts';
+import { decisionsFile, decisionsText } from '../../exporting/jsonl/decisionsFile.ts';
 import { projectParts } from '../../exporting/xlsx/projectParts.ts';
 import { workbookOf } from '../../exporting/xlsx/workbook.ts';
 import { useApp, useApplication } from '../context.ts';
@@ -21,21 +22,26 @@ import { downloadBytes, downloadText, fileName } from './download.ts';
 import { ProgressBar } from './ProgressBar.tsx';
 import { useSteps } from './useSteps.ts';
 
+const kinds = { CSV: 'text/csv;charset=utf-8', JSON: 'application/json' } as const;
+
 const tables: readonly {
   readonly name: string;
   readonly file: string;
   readonly says: string;
+  readonly kind: keyof typeof kinds;
   readonly text: (project: Project) => string;
 }[] = [
   {
     name: 'Opening schedule',
     file: 'openings.csv',
+    kind: 'CSV',
     says: 'One row per opening with what was decided, as it is printed.',
     text: (project) => scheduleCsv(scheduleRows(project, decisionsInBuilding(project))),
   },
   {
     name: 'Hardware sets',
     file: 'hardware sets.csv',
+    kind: 'CSV',
     says: 'One row per item of each set, with quantities and marks; shared equipment at the end.',
     text: (project) => {
       const decisions = decisionsInBuilding(project);
@@ -45,6 +51,7 @@ const tables: readonly {
   {
     name: 'Hardware by opening',
     file: 'hardware by opening.csv',
+    kind: 'CSV',
     says: 'One row per item of each opening; its pieces add up to those of the sets.',
     text: (project) => {
       const decisions = decisionsInBuilding(project);
@@ -54,8 +61,17 @@ const tables: readonly {
   {
     name: 'Survey',
     file: 'survey.csv',
+    kind: 'CSV',
     says: 'Every fact as entered, with its standing. It can be imported again.',
     text: (project) => factsCsv(project),
+  },
+  {
+    name: 'Decisions for other programs',
+    file: 'decisions.json',
+    kind: 'JSON',
+    says: 'Each opening with its decision, rules and signatures, then building findings and power. Its schema is in docs/spec.',
+    text: (project) =>
+      decisionsText(decisionsFile(project, decisionsInBuilding(project), buildingFindingsFor(project))),
   },
 ];
 
@@ -70,7 +86,7 @@ export function ExportTables() {
     const all = await run(orderedOpenings(project), (opening) => decideAhead(project, opening));
     if (!all) return setDone('Stopped. Nothing was written.');
     const name = fileName(project.name, table.file);
-    downloadText(name, table.text(project));
+    downloadText(name, table.text(project), kinds[table.kind]);
     setDone(`${name} was handed to the browser to save.`);
   };
   const saveBook = async (priced: boolean) => {
@@ -120,7 +136,7 @@ export function ExportTables() {
               onClick={() => void save(table)}
             >
               <span>
-                Save<span className="visually-hidden"> {table.name}</span> as CSV
+                Save <span className="visually-hidden">{table.name}</span> as {table.kind}
               </span>
             </button>
           </li>
