@@ -12,7 +12,9 @@ const published = readFileSync(inRoot('docs', 'spec', 'decisions.schema.json'), 
 const demo = demoProject();
 const text = decisionsText(decisionsFile(demo, decisionsInBuilding(demo), buildingFindingsFor(demo)));
 // A checker of its own: what others will read our file with.
-const check = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(JSON.parse(published));
+const check = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(
+  JSON.parse(published),
+);
 
 test('the published schema is the one the writers go by', () => {
   expect(published).toBe(decisionsSchemaText());

@@ -11,19 +11,18 @@ export function buildingRecord(
 ): BuildingRecord {
   const marksOf = (ids: readonly string[]) => ids.map((id) => project.openings[id]?.mark ?? id);
   return {
-      findings: findings.map((one) => ({
-        severity: one.severity,
-        kind: one.kind,
-        says: one.says,
-        conditions: one.conditions,
-        space: one.spaceId === null ? null : (project.spaces[one.spaceId]?.name ?? null),
-        openings: marksOf(one.openingIds),
-        path: marksOf(one.path),
-        rule: one.ruleId ?? null,
-        cites:
-          one.ruleId === undefined ? [] : reasonOfRule(one.ruleId, 'note', one.says, project.basis).cites,
-      })),
-      power,
+    findings: findings.map((one) => ({
+      severity: one.severity,
+      kind: one.kind,
+      says: one.says,
+      conditions: one.conditions,
+      space: one.spaceId === null ? null : (project.spaces[one.spaceId]?.name ?? null),
+      openings: marksOf(one.openingIds),
+      path: marksOf(one.path),
+      rule: one.ruleId ?? null,
+      cites: one.ruleId === undefined ? [] : reasonOfRule(one.ruleId, 'note', one.says, project.basis).cites,
+    })),
+    power,
   };
 }
 

@@ -12,7 +12,10 @@ test('the decisions are saved as one document for other programs', async () => {
   const few = openingsInOrder(demo).slice(0, 4);
   const project = { ...demo, openings: Object.fromEntries(few.map((one) => [one.id, one])) };
   const saved: Blob[] = [];
-  vi.stubGlobal('URL', Object.assign(URL, { createObjectURL: (blob: Blob) => void saved.push(blob), revokeObjectURL: () => {} }));
+  vi.stubGlobal(
+    'URL',
+    Object.assign(URL, { createObjectURL: (blob: Blob) => void saved.push(blob), revokeObjectURL: () => {} }),
+  );
   show(<ExportTables />, project);
   await userEvent.click(screen.getByRole('button', { name: 'Save Decisions for other programs as JSON' }));
   await waitFor(() => expect(saved).toHaveLength(1));
