@@ -83,6 +83,7 @@ describe('assess, run as a program', () => {
     }
     expect(Object.keys(records[0] ?? {})).toEqual([
       'mark',
+      'globalId',
       'set',
       'setFixed',
       'state',
