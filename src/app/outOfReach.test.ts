@@ -58,7 +58,7 @@ describe('P3: the database does not answer at the start', () => {
       expect(project(app).notes).toBe('a day of work');
       expect(saving(app)).toMatchObject({ kind: 'failed', says: expect.stringMatching(says) });
       expect(notes(app, 'and on')).toEqual({ ok: true, changed: true });
-      expect(app.copyToSave().text).toContain('and on');
+      expect((await app.copyToSave()).text).toContain('and on');
       await app.close();
       expect(project(await machine.open()).notes).toBe('and on');
     },

@@ -3,6 +3,7 @@ import { openDifferences } from '../domain/merge/differences.ts';
 import type { Project } from '../domain/model/project.ts';
 import { edited } from '../domain/testing/copies.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
+import { databaseVersion } from '../storage/database.ts';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase } from '../storage/database.ts';
@@ -83,8 +84,8 @@ describe('P3: saving fails', () => {
     await app.flush();
     expect(saving(app)).toMatchObject({ kind: 'failed', says: expect.stringContaining('full') });
     notes(app, 'and more');
-    expect(app.copyToSave().text).toBe(saveProjectText(project(app)));
-    expect(app.copyToSave().text).toContain('and more');
+    expect((await app.copyToSave()).text).toBe(saveProjectText(project(app)));
+    expect((await app.copyToSave()).text).toContain('and more');
     vi.restoreAllMocks();
     await app.flush();
     expect(saving(app)).toEqual({ kind: 'saved' });
@@ -106,7 +107,7 @@ describe('P3: saving fails', () => {
     expect(project(app).notes).toBe('unsaved');
     vi.stubGlobal('URL', { createObjectURL: () => 'blob:x', revokeObjectURL: () => undefined });
     document.body.addEventListener('click', (event) => event.preventDefault(), { once: true });
-    app.downloadCopy();
+    await app.downloadCopy();
     vi.unstubAllGlobals();
     vi.restoreAllMocks();
     expect(await app.createProject('Barn')).toEqual({ ok: true });
@@ -150,7 +151,7 @@ describe('a browser without a database', () => {
     expect(project(app).notes).toBe('demo');
     expect(saving(app)).toMatchObject({ kind: 'failed', says: expect.stringContaining('save a copy') });
     expect(notes(app, 'typed')).toEqual({ ok: true, changed: true });
-    expect(app.copyToSave().text).toContain('typed');
+    expect((await app.copyToSave()).text).toContain('typed');
   });
 
   test('a file can be opened, edited and saved as a copy', async () => {
@@ -158,7 +159,7 @@ describe('a browser without a database', () => {
     expect(await app.openFile(fileFrom(saveProjectText(house('from the file'))))).toEqual({ ok: true });
     expect(project(app).notes).toBe('from the file');
     notes(app, 'edited');
-    expect(app.copyToSave().text).toContain('edited');
+    expect((await app.copyToSave()).text).toContain('edited');
     expect(saving(app).kind).toBe('failed');
   });
 });
@@ -182,7 +183,7 @@ describe('P5: newer versions', () => {
     vi.spyOn(console, 'warn').mockImplementation(() => undefined);
     const app = await openWindow();
     notes(app, 'last words');
-    const request = machine.browser().indexedDB.open('latchward', 20);
+    const request = machine.browser().indexedDB.open('latchward', (databaseVersion + 1) * 10);
     await new Promise<void>((resolve) => {
       request.addEventListener('success', () => resolve());
     });

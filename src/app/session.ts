@@ -1,7 +1,9 @@
 import type { Command } from '../domain/commands/command.ts';
 import { mergeEdit } from '../domain/merge/merge.ts';
+import { counted } from '../domain/text/counted.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
+import { picturesMissing } from '../domain/survey/photos.ts';
 import { createAutosave } from '../storage/autosave.ts';
 import type { Timers } from '../storage/timers.ts';
 import { createDatabase, type Database, type Edition } from '../storage/database.ts';
@@ -30,6 +32,7 @@ import {
   type Loaded,
   type ProjectSummary,
 } from '../storage/projectStore.ts';
+import { createPhotoStore } from '../storage/photoStore.ts';
 import {
   browserChannel,
   browserLocks,
@@ -45,12 +48,14 @@ import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
+import { createPhotoDesk, type PhotoDesk } from './photoDesk.ts';
 import { rejoin } from './detached.ts';
 import { apart, type Meeting, meetingOf, mergeLabel, type TakeHow } from './meeting.ts';
 import { type Found, reconcile } from './reconcile.ts';
 import { fromCopy, wholeOf } from './wholeCopy.ts';
 import { atFirst, type Standing, type StandingEvent, step, storedAt } from './standing.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
+import type { ShrinkPicture } from './shrinkPicture.ts';
 import { createSignerBox, type SignerBox } from './signerBox.ts';
 import { createVerdictDesk, type VerdictDesk } from './verdictDesk.ts';
 import { whereKept } from './whereKept.ts';
@@ -70,6 +75,7 @@ export interface AppNeeds {
   readonly page?: Window;
   readonly firstProject?: (ids: NewId) => Promise<Project>;
   readonly buildingCheck?: BuildingCheck;
+  readonly shrink?: ShrinkPicture;
 }
 
 /** Either the wanted thing, or one sentence for the user. */
@@ -89,6 +95,8 @@ export interface App {
   /** Where verdicts of reviewers are written. */
   readonly desk: VerdictDesk;
   readonly signer: SignerBox;
+  /** Pictures of openings: kept, read and sent with a file. */
+  readonly photos: PhotoDesk;
   /** Opens the last project, or the demo where nothing is stored. Until it ends, `session.ready` is false. */
   readonly start: () => Promise<void>;
   readonly flush: () => Promise<void>;
@@ -98,8 +106,9 @@ export interface App {
   /** Puts what is on the screen where the stored project was, after the data of the site was cleared. */
   readonly storeAgain: () => Promise<void>;
 
-  readonly copyToSave: () => FileToSave;
-  readonly downloadCopy: () => void;
+  /** With every picture; `says` names what could not be read. */
+  readonly copyToSave: () => Promise<CopyToSave>;
+  readonly downloadCopy: () => Promise<void>;
   /** The same copy, to be opened with a passphrase only. */
   readonly downloadLocked: (passphrase: string) => Promise<Told>;
   /** A file of a project that is here already is only compared; `takeFile` says what becomes of it. */
@@ -131,10 +140,19 @@ export interface App {
   readonly whereKept: () => readonly string[];
 }
 
+export interface CopyToSave extends FileToSave {
+  readonly says: string;
+}
+
 const otherWindow =
   'This project is open in another window, so it can only be read here. It can be edited here as soon as the other window is closed.';
 
 const heldElsewhere = 'This project is open in another window. Close that window first; nothing was changed.';
+
+const picturesNotSent = (count: number) =>
+  count === 0
+    ? ''
+    : `${counted(count, 'photo')} of this project could not be read in this browser, so the copy does not hold the picture. What is written about it is in the copy.`;
 
 /** What autosave is handed: the project, and which state of it this is. */
 interface Handed {
@@ -172,6 +190,22 @@ export function createApp(needs: AppNeeds = {}): App {
     if (project.id !== before.project.id) drafts.open(project.id);
   });
   const shown = () => store.getState().document.project;
+  const photos = createPhotoDesk({
+    photos: createPhotoStore(database, clock),
+    copies,
+    store,
+    clock,
+    newId: ids,
+    by: () => preferences.get('yourName'),
+    shrink: needs.shrink,
+  });
+  const copyOf = async (project: Project): Promise<CopyToSave> => {
+    const { pictures, missing } = await photos.ofProject(project);
+    return { ...fileOf(project, clock(), pictures), says: picturesNotSent(missing.length) };
+  };
+  const tellProblem = (says: string) => {
+    if (says !== '') store.getState().tell({ kind: 'problem', says });
+  };
 
   let guard: TabGuard | undefined;
   let standing: Standing = atFirst;
@@ -734,6 +768,21 @@ export function createApp(needs: AppNeeds = {}): App {
     return entered;
   }
 
+  /** Before any record of the file: a record without its picture would be a promise nobody can keep. */
+  async function takePictures({
+    opened,
+    pictures,
+    missing,
+  }: Extract<OpenedFile, { ok: true }>): Promise<void> {
+    tellProblem(await photos.keepAll(pictures));
+    const gone = new Set<string>();
+    for (const name of missing) {
+      // oxlint-disable-next-line no-await-in-loop -- few, and each a single look
+      if (!(await photos.read(name))) gone.add(name);
+    }
+    tellProblem(picturesMissing(opened.project, gone));
+  }
+
   let persisted = false;
   async function askToPersist(): Promise<void> {
     const { storage } = navigator as { readonly storage?: StorageManager };
@@ -757,6 +806,7 @@ export function createApp(needs: AppNeeds = {}): App {
     clock,
     desk: createVerdictDesk({ store, clock, newId: ids }),
     signer: createSignerBox(),
+    photos,
     start: () =>
       inTurn(async () => {
         stopWatching = watchLeaving(
@@ -773,6 +823,8 @@ export function createApp(needs: AppNeeds = {}): App {
         void askToPersist();
         await begin();
         store.getState().setReady(true);
+        // Nothing can be undone yet, and every lost project is back.
+        void photos.sweep();
       }),
     flush: autosave.flush,
     close: () =>
@@ -794,15 +846,20 @@ export function createApp(needs: AppNeeds = {}): App {
         await autosave.flush();
       }),
 
-    copyToSave: () => fileOf(shown(), clock()),
-    downloadCopy: () => {
-      downloadFile(fileOf(shown(), clock()));
-      noteCopied(shown(), standing.now);
+    copyToSave: () => copyOf(shown()),
+    downloadCopy: async () => {
+      const [project, position] = [shown(), standing.now];
+      const file = await copyOf(project);
+      downloadFile(file);
+      tellProblem(file.says);
+      noteCopied(project, position);
     },
     downloadLocked: async (passphrase) => {
       const [project, position] = [shown(), standing.now];
       try {
-        downloadFile(await locked(fileOf(project, clock()), passphrase));
+        const file = await copyOf(project);
+        downloadFile(await locked(file, passphrase));
+        tellProblem(file.says);
       } catch (error) {
         const why = error instanceof Error ? error.message : String(error);
         return { ok: false, says: `The copy could not be locked (${why}). Nothing was saved.` };
@@ -815,7 +872,8 @@ export function createApp(needs: AppNeeds = {}): App {
         reenter<{ readonly meets?: Meeting; readonly locked?: string }>(async () => {
           const read = await openFile(file, passphrase);
           if (!read.ok) return read.locked ? { ok: true, locked: read.says } : read;
-          if (read.note !== '') store.getState().tell({ kind: 'problem', says: read.note });
+          tellProblem(read.note);
+          await takePictures(read);
           const here = await stateHere(read.opened.project.id);
           if (!here) return replaceBy(read);
           const meets = meetingOf(here, read);
@@ -871,8 +929,10 @@ export function createApp(needs: AppNeeds = {}): App {
       takeAway(id, async () => {
         // The database last: until then a page that is closed half way finds the project as it was.
         const outside = await forgetOutside(id);
+        const names = await photos.namesOf(id);
         const done = await projects.erase(id);
         if (!done.ok) return inWords(done);
+        await photos.sweep(names);
         if (outside !== '') {
           store.getState().tell({
             kind: 'problem',

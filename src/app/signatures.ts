@@ -1,6 +1,6 @@
 import { textOf } from '../domain/model/sorted.ts';
 import type { ReviewerKey, Verdict } from '../domain/model/verdict.ts';
-import { sha256 } from './sha256.ts';
+import { sha256 } from '../intake/sha256.ts';
 
 /** How each kind of key is made and used. */
 export const algorithms = {

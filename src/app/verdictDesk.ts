@@ -13,7 +13,7 @@ import {
 import { programInWords } from '../domain/review/program.ts';
 import { checkLog, type LogCheck, textsToHash } from '../domain/review/verify.ts';
 import type { Clock, NewId } from './clock.ts';
-import { sha256 } from './sha256.ts';
+import { sha256 } from '../intake/sha256.ts';
 import { verifies } from './signatures.ts';
 import type { AppStore, Dispatched } from './store.ts';
 

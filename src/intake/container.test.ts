@@ -17,12 +17,12 @@ const says = (bytes: Uint8Array) => {
 
 describe('the project as one file', () => {
   it('gives the text back, and the same bytes for the same text', () => {
-    expect(readProjectFile(packProject(text))).toEqual({ ok: true, text, note: '' });
+    expect(readProjectFile(packProject(text))).toEqual({ ok: true, text, note: '', photos: new Map() });
     expect(packProject(text)).toEqual(packProject(text));
   });
 
   it('plain JSON still opens', () => {
-    expect(readProjectFile(strToU8(text))).toEqual({ ok: true, text, note: '' });
+    expect(readProjectFile(strToU8(text))).toEqual({ ok: true, text, note: '', photos: new Map() });
   });
 
   it('says what it holds and cannot carry on', () => {
@@ -73,7 +73,7 @@ describe('a file with a passphrase', () => {
     const locked = await lockZip(file, 'four random words here', 8);
     const opened = await unlock(locked, 'four random words here');
     if (!opened.ok) throw new Error(opened.says);
-    expect(readProjectFile(opened.bytes)).toEqual({ ok: true, text, note: '' });
+    expect(readProjectFile(opened.bytes)).toEqual({ ok: true, text, note: '', photos: new Map() });
 
     const why = async (bytes: Uint8Array, words = 'four random words here') => {
       const read = await unlock(bytes, words);

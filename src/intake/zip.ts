@@ -37,29 +37,45 @@ export function zipRefusal(bytes: Uint8Array): string | undefined {
   return undefined;
 }
 
-/** The files of an archive by name, each held against its checksum; or a sentence why it is not opened. */
-export function filesOf(bytes: Uint8Array, most = mostUnpacked): ReadonlyMap<string, Uint8Array> | string {
+/**
+ * The files of an archive by name, each held against its checksum; or a sentence why it is not opened. `without` is asked
+ * about a file that is damaged or too large: true where the archive is worth opening without it.
+ */
+export function filesOf(
+  bytes: Uint8Array,
+  most = mostUnpacked,
+  without: (name: string) => boolean = () => false,
+): ReadonlyMap<string, Uint8Array> | string {
   const entries = entriesOf(bytes);
   if (typeof entries === 'string') return entries;
   const files = new Map<string, Uint8Array>();
   let room = most;
   for (const entry of entries) {
-    const pieces: Uint8Array[] = [];
-    const size = unpack(bytes, entry, room, (piece) => pieces.push(piece));
-    if (typeof size === 'string') return size;
-    room -= size;
-    const file = new Uint8Array(size);
-    let at = 0;
-    for (const piece of pieces) {
-      file.set(piece, at);
-      at += piece.length;
+    const file = fileOf(bytes, entry, room);
+    if (typeof file === 'string') {
+      if (without(entry.name)) continue;
+      return file;
     }
-    if (crc32(file) !== entry.checksum) {
-      return `“${shown(entry.name)}” in the archive is damaged: its checksum does not match. Nothing was taken.`;
-    }
+    // What is not packed grows by nothing: the archive itself was as large.
+    if (entry.method !== 0) room -= file.length;
     if (!entry.name.endsWith('/')) files.set(entry.name, file);
   }
   return files;
+}
+
+function fileOf(bytes: Uint8Array, entry: Entry, room: number): Uint8Array | string {
+  const pieces: Uint8Array[] = [];
+  const size = unpack(bytes, entry, room, (piece) => pieces.push(piece));
+  if (typeof size === 'string') return size;
+  const file = new Uint8Array(size);
+  let at = 0;
+  for (const piece of pieces) {
+    file.set(piece, at);
+    at += piece.length;
+  }
+  return crc32(file) === entry.checksum
+    ? file
+    : `“${shown(entry.name)}” in the archive is damaged: its checksum does not match. Nothing was taken.`;
 }
 
 const shown = (name: string) => name.slice(0, 60);

@@ -88,7 +88,7 @@ describe('opening', () => {
     expect(await database.open()).toEqual({ ok: true });
     const { version, tables } = await nativeState();
     expect(version).toBe(databaseVersion * 10);
-    expect(tables).toEqual(['backups', 'commands', 'meta', 'projects']);
+    expect(tables).toEqual(['backups', 'commands', 'meta', 'photos', 'projects']);
   });
 
   test('a browser without any database says so', async () => {

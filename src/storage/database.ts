@@ -5,7 +5,7 @@ import { problemFrom, Refused, type Result, type StorageProblem } from './proble
 import { browserTimers, type Timers } from './timers.ts';
 
 /** Raised when tables or indexes change; the shape of a project has its own number, `formatVersion`. */
-export const databaseVersion = 1;
+export const databaseVersion = 2;
 
 export interface ProjectRow {
   readonly id: string;
@@ -63,11 +63,20 @@ export interface BackupRow {
   readonly document: unknown;
 }
 
+/** A picture by the SHA-256 of its bytes. It is part of no project: whatever names it, it lies here once. */
+export interface PhotoRow {
+  readonly sha256: string;
+  readonly bytes: Uint8Array;
+  /** When it was stored last; a new one may still wait for the record that names it. */
+  readonly at: string;
+}
+
 export interface Tables {
   readonly projects: EntityTable<ProjectRow, 'id'>;
   /** Who did what, when; only ever added to, and thinned from its old end. */
   readonly commands: EntityTable<CommandRow, 'seq'>;
   readonly backups: EntityTable<BackupRow, 'id'>;
+  readonly photos: EntityTable<PhotoRow, 'sha256'>;
   readonly meta: Table<{ readonly key: string; readonly value: unknown }, string>;
 }
 export type NewBackup = InsertType<BackupRow, 'id'>;
@@ -108,16 +117,18 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
     chromeTransactionDurability: 'strict',
     ...(factory ? { indexedDB: factory, IDBKeyRange: range } : {}),
   });
-  dexie.version(databaseVersion).stores({
+  dexie.version(1).stores({
     projects: 'id, changedAt',
     commands: '++seq, projectId',
     backups: '++id, projectId',
     meta: 'key',
   });
+  dexie.version(databaseVersion).stores({ photos: 'sha256' });
   const tables: Tables = {
     projects: dexie.table('projects'),
     commands: dexie.table('commands'),
     backups: dexie.table('backups'),
+    photos: dexie.table('photos'),
     meta: dexie.table('meta'),
   };
 
@@ -184,7 +195,7 @@ export function createDatabase(needs: DatabaseNeeds = {}): Database {
 
   const transact = async <T extends object>(mode: Mode, work: (tables: Tables) => PromiseLike<T>) => {
     try {
-      const all = [tables.projects, tables.commands, tables.backups, tables.meta];
+      const all = [tables.projects, tables.commands, tables.backups, tables.photos, tables.meta];
       const value = await dexie.transaction(mode === 'reading' ? 'r' : 'rw', all, async (transaction) => {
         // Dexie reopens by itself after some errors, so the version is looked at inside as well.
         if (isNewer(transaction.idbtrans.db.version)) throw new Refused({ kind: 'databaseTooNew' });

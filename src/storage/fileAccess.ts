@@ -5,7 +5,9 @@ import {
   openProblemInWords,
   saveProjectText,
 } from '../domain/versions/file.ts';
-import { packProject, readProjectFile } from '../intake/container.ts';
+import { packProject, readProjectFile, strangePhotosInWords } from '../intake/container.ts';
+import { pictureNames } from '../domain/model/pictureNames.ts';
+import { sha256OfBytes } from '../intake/sha256.ts';
 import { isLocked, lockZip, unlock } from '../intake/passphrase.ts';
 
 /** Saving a copy and opening a file need no database: they are the way out when the browser stores nothing. */
@@ -17,7 +19,11 @@ export interface FileToSave {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-export function fileOf(project: Project, today: string): FileToSave {
+export function fileOf(
+  project: Project,
+  today: string,
+  pictures: ReadonlyMap<string, Uint8Array> = new Map(),
+): FileToSave {
   const plain = project.name
     .normalize('NFKD')
     .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
@@ -27,7 +33,7 @@ export function fileOf(project: Project, today: string): FileToSave {
   return {
     name: `${plain || 'project'} ${today.slice(0, 10)}.latchward.zip`,
     text,
-    bytes: packProject(text),
+    bytes: packProject(text, pictures),
   };
 }
 
@@ -56,6 +62,10 @@ export type OpenedFile =
       readonly raw: unknown;
       /** What the file held beside the project; '' where there was nothing. */
       readonly note: string;
+      /** Whole pictures that the project names. */
+      readonly pictures: ReadonlyMap<string, Uint8Array>;
+      /** Pictures it names that the file holds damaged or not at all. */
+      readonly missing: readonly string[];
     }
   | {
       readonly ok: false;
@@ -84,8 +94,23 @@ export async function openFile(file: Pick<Blob, 'arrayBuffer'>, passphrase?: str
   }
   const read = readProjectFile(bytes);
   if (!read.ok) return { ok: false, says: `${read.says} Nothing was changed.` };
-  const { text, note } = read;
+  const { text } = read;
   const opened = openProjectText(text);
   if (!opened.ok) return { ok: false, says: openProblemInWords(opened.problem) };
-  return { ok: true, opened, raw: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown, note };
+  const named = new Set(pictureNames(opened.project));
+  const pictures = new Map<string, Uint8Array>();
+  const strange: string[] = [];
+  for (const [sha256, picture] of read.photos) {
+    if (!named.has(sha256)) strange.push(sha256);
+    // oxlint-disable-next-line no-await-in-loop -- one after the other: all at once would need all of them twice
+    else if ((await sha256OfBytes(picture)) === sha256) pictures.set(sha256, picture);
+  }
+  return {
+    ok: true,
+    opened,
+    raw: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown,
+    note: [read.note, strangePhotosInWords(strange)].filter((says) => says !== '').join(' '),
+    pictures,
+    missing: [...named].filter((sha256) => !pictures.has(sha256)),
+  };
 }

@@ -17,6 +17,7 @@ import {
 import { closetSchema, productSchema, runFields, runSchema, supplySchema } from '../model/power.ts';
 import { bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
+import { photoSchema } from '../model/photo.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 import { historySchema } from '../model/history.ts';
 
@@ -68,6 +69,8 @@ const edits = {
   /** Adds an entry to the log of verdicts. It has no inverse: a verdict is taken back by a withdrawal, never removed. */
   appendVerdict: z.object({ kind: z.literal('appendVerdict'), id: idSchema, value: verdictSchema }),
   putRemark: z.object({ kind: z.literal('putRemark'), id: idSchema, value: remarkSchema.nullable() }),
+  /** What is known of a photo: added, captioned, pointed at with arrows, or removed. */
+  putPhoto: z.object({ kind: z.literal('putPhoto'), id: idSchema, value: photoSchema.nullable() }),
   setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
   putHardwareSet: z.object({
     kind: z.literal('putHardwareSet'),

@@ -36,7 +36,8 @@ const put =
       | 'runs'
       | 'prices'
       | 'itemBook'
-      | 'remarks',
+      | 'remarks'
+      | 'photos',
   ): Handler<K> =>
   (project, edit, { own }) => {
     const { id, value } = edit as Of<'putFloor'>;
@@ -97,7 +98,14 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
     own.markChanged(before?.mark, edit.value?.mark);
     const value = edit.value as Project['openings'][string] | null;
     const openings = withEntry(project.openings, edit.id, value, own);
-    return done({ ...project, openings }, { ...edit, value: (before as typeof edit.value) ?? null });
+    const inverse: Edit = { ...edit, value: (before as typeof edit.value) ?? null };
+    if (value !== null && before) return done({ ...project, openings }, inverse);
+    // Photos go with their opening and come back with it; the inverse of an opening that is new here is a removal too.
+    const mine = Object.values(project.photos).filter((photo) => photo.openingId === edit.id);
+    const back = mine.map((photo): Edit => ({ kind: 'putPhoto', id: photo.id, value: photo }));
+    if (value !== null) return done({ ...project, openings }, inverse, ...back);
+    const photos = mine.reduce((left, { id }) => withEntry(left, id, null, own), project.photos);
+    return done({ ...project, openings, photos }, inverse, ...back);
   },
   setOpening: (project, edit, { takingBack, own }) => {
     const opening = entry(project.openings, edit.id);
@@ -133,6 +141,7 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
     return done({ ...project, verdicts, verdictIndex });
   },
   putRemark: put('remarks'),
+  putPhoto: put('photos'),
   setOverride: (project, edit, { own }) => {
     const { id, value } = edit;
     const opening = entry(project.openings, id);

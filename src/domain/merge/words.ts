@@ -24,6 +24,7 @@ const tableWords: Readonly<Record<string, string>> = {
   itemBook: 'Item',
   prices: 'Price of',
   remarks: 'Comment or question',
+  photos: 'Photo',
   verdicts: 'Entry of the log',
 };
 const recordWords: Readonly<Record<string, string>> = {
@@ -41,6 +42,9 @@ const fieldWords: Readonly<Record<string, string>> = {
   fromSpaceId: 'Entered from',
   toSpaceId: 'Leads into',
   notes: 'Notes',
+  caption: 'Caption',
+  arrows: 'Arrow',
+  about: 'What it shows',
   override: 'Choice by hand',
   review: 'Review mark',
   level: 'Place in the building',
@@ -71,7 +75,15 @@ export function recordInWords(record: string, states: readonly Project[]): strin
     return Object.hasOwn(recordWords, table) ? (recordWords[table] as string) : spaced(table);
   const word = Object.hasOwn(tableWords, table) ? (tableWords[table] as string) : spaced(table);
   for (const state of states) {
-    // A cable is known by the opening it leads to.
+    // A photo is known by the opening it shows, a cable by the one it leads to.
+    if (table === 'photos') {
+      const of = entryOf(
+        rowOf(state, 'openings', String(entryOf(rowOf(state, table, id), 'openingId'))),
+        'mark',
+      );
+      if (typeof of === 'string') return `${word} of ${of}`;
+      continue;
+    }
     const row = rowOf(state, table === 'runs' ? 'openings' : table, id);
     const name = ['mark', 'number', 'name', 'says', 'text']
       .map((one) => entryOf(row, one))

@@ -29,6 +29,7 @@ export function newProject(id: string, name: string): Project {
     verdicts: {},
     verdictIndex: {},
     remarks: {},
+    photos: {},
   };
 }
 

@@ -31,6 +31,7 @@ const known: Readonly<Record<string, Shape>> = {
   floors: 'table',
   spaces: 'table',
   openings: 'table',
+  photos: 'table',
   amendments: 'list',
 };
 

@@ -14,6 +14,7 @@ import {
   type Supply,
   supplySchema,
 } from './power.ts';
+import { type Photo, photoSchema } from './photo.ts';
 import { useSchema } from './uses.ts';
 import { type Remark, remarkSchema, verdictSchema, type Verdicts } from './verdict.ts';
 
@@ -216,6 +217,8 @@ export const projectSchema = z.looseObject({
   /** Hash of each entry by its id, so that an entry cut out of the log is missed. */
   verdictIndex: z.record(idSchema, z.string()),
   remarks: z.record(idSchema, remarkSchema),
+  /** What is known of each photo; the pictures are kept beside the project by their hash. */
+  photos: z.record(idSchema, photoSchema),
   setAside: z.array(setAsideSchema).optional(),
   history: historySchema.optional(),
 });
@@ -245,6 +248,7 @@ export interface Project {
   readonly verdicts: Verdicts;
   readonly verdictIndex: Readonly<Record<string, string>>;
   readonly remarks: Readonly<Record<string, Remark>>;
+  readonly photos: Readonly<Record<string, Photo>>;
   readonly setAside?: readonly SetAside[] | undefined;
   /** Who wrote which part; absent until the first edit. */
   readonly history?: History | undefined;

@@ -5,6 +5,7 @@ import { compareMarks, type Opening, openingsInOrder, type Project } from '../mo
 import { missingForOrder, orderState } from '../schedules/forOrder.ts';
 import { R165 } from '../rules/access/R-165-unlawful-lock-found.ts';
 import { stepInWords } from '../decide/words.ts';
+import { photosMissing, photosMissingInWords } from './photos.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';
 
@@ -26,6 +27,8 @@ export interface FloorLeft {
   readonly missingMarks: readonly string[];
   /** Locks that keep people in: to be reported today. */
   readonly unlawful: readonly DoorLeft[];
+  /** Somebody could not tell, a picture would show it, and there is none. */
+  readonly photosMissing: readonly DoorLeft[];
   readonly says: string;
 }
 
@@ -35,7 +38,7 @@ export function leaveFloor(
   decisions: ReadonlyMap<string, Decision>,
 ): FloorLeft {
   const here = openingsInOrder(project).filter((one) => one.floorId === floorId);
-  const lists = { done: [], open: [], revisit: [], unlawful: [] } as Record<string, DoorLeft[]>;
+  const lists = { done: [], open: [], revisit: [], unlawful: [], photos: [] } as Record<string, DoorLeft[]>;
   for (const opening of here) {
     const decision = decisions.get(opening.id);
     if (!decision) continue;
@@ -43,21 +46,28 @@ export function leaveFloor(
     const unlawful = decision.findings.filter(({ rule }) => rule.id === R165.id);
     if (unlawful.length > 0)
       lists['unlawful']?.push(door(unlawful.map((step) => stepInWords(step, decision).sentence).join(' ')));
+    const photos = photosMissing(project, opening);
+    if (photos.length > 0) lists['photos']?.push(door(photosMissingInWords(photos)));
     const waits = unknownThatCounts(project, opening, decision);
     if (orderState(project, opening, decision) === 'complete') lists['done']?.push(door(''));
     else if (waits.length > 0) lists['revisit']?.push(door(`Not known: ${waits.join(', ')}.`));
     else lists['open']?.push(door(''));
   }
-  const { done = [], open = [], revisit = [], unlawful = [] } = lists;
+  const { done = [], open = [], revisit = [], unlawful = [], photos = [] } = lists;
   return {
     done,
     open,
     revisit,
     unlawful,
     missingMarks: gapsIn(here.map((one) => one.mark)),
-    says: `${counted(done.length, 'door')} of ${here.length} done.`,
+    photosMissing: photos,
+    says: [`${counted(done.length, 'door')} of ${here.length} done.`, photosLeft(photos.length)]
+      .join(' ')
+      .trim(),
   };
 }
+
+const photosLeft = (doors: number) => (doors === 0 ? '' : `Photos are missing at ${counted(doors, 'door')}.`);
 
 function unknownThatCounts(project: Project, opening: Opening, decision: Decision): readonly string[] {
   const asked = (opening.facts as Readonly<Record<string, { is: string } | undefined>>) ?? {};
@@ -91,6 +101,7 @@ export const leaveFloorWords = {
   done: 'Done',
   open: 'Still to be asked',
   revisit: 'To come back for',
+  photosMissing: 'Photos still to take',
   missingMarks: 'Marks missing in a run',
   unlawful: 'Locks to report today',
   none: 'None',

@@ -77,7 +77,8 @@ describe('leaving the floor', () => {
     expect(marks(left.revisit)).toEqual(['3']);
     expect(left.revisit[0]?.why).toBe('Not known: latch or exit device.');
     expect(marks(left.open)).toEqual(['4']);
-    expect(left.says).toBe('2 doors of 4 done.');
+    expect(left.says).toBe('2 doors of 4 done. Photos are missing at 1 door.');
+    expect(left.photosMissing.map(({ why }) => why)).toEqual(['No photo yet of: latch or exit device.']);
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { type CodeBasis, ibcEditions, necEditions, nfpa101Editions, nfpa72Editions } from '../codes/basis.ts';
+import type { Arrow, Photo } from '../model/photo.ts';
 import type { Command, Edit } from '../commands/command.ts';
 import type { Bid, ItemEntry, Price } from '../model/bid.ts';
 import type { Fact, Facts } from '../model/fact.ts';
@@ -141,6 +142,26 @@ const aRemark = (id: fc.Arbitrary<string>): fc.Arbitrary<Remark> =>
     at: anInstant,
     answers: fc.constant({}),
     closed: fc.option(fc.record({ by: aText, at: anInstant })),
+  });
+
+const aShare = fc.integer({ min: 0, max: 100 }).map((percent) => percent / 100);
+const anArrow = (id: fc.Arbitrary<string>): fc.Arbitrary<Arrow> =>
+  fc.record({ id, fromX: aShare, fromY: aShare, toX: aShare, toY: aShare });
+
+/** Of the few openings there are, so that a removal meets its photos. */
+const aPhoto = (id: fc.Arbitrary<string>): fc.Arbitrary<Photo> =>
+  fc.record({
+    id,
+    openingId: anId,
+    about: fc.constantFrom('', 'edge', 'fireLabel', 'ofALaterVersion'),
+    caption: aText.map((text) => text.slice(0, 300)),
+    arrows: table(anArrow, 2),
+    sha256: fc.constantFrom('a', 'b', '0').map((digit) => digit.repeat(64)),
+    widthPx: fc.constantFrom(1200, 1600),
+    heightPx: fc.constantFrom(1200, 1600),
+    bytes: fc.integer({ min: 1, max: 400_000 }),
+    at: anInstant,
+    by: aText,
   });
 
 const aMark = fc
@@ -344,6 +365,7 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   verdicts: table(aVerdict, 1),
   verdictIndex: fc.dictionary(anId, aText, { maxKeys: 1 }),
   remarks: table(aRemark, 1),
+  photos: table(aPhoto, 2),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -399,6 +421,7 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
     }),
   ),
   putting('putRemark', aRemark),
+  putting('putPhoto', aPhoto),
   fc.record({ kind: fc.constant('setOverride' as const), id: anId, value: fc.option(anOverride) }),
   fc.record({
     kind: fc.constant('keepSetNumbers' as const),

@@ -4,6 +4,7 @@ import { fieldInWords, partInWords, recordInWords } from '../merge/words.ts';
 import type { Project } from '../model/project.ts';
 import { answersInOrder } from '../model/verdict.ts';
 import { verdictLabel } from '../review/draft.ts';
+import { photoInWords } from '../survey/photos.ts';
 import { counted } from '../text/counted.ts';
 import type { Ground, Said } from './ground.ts';
 
@@ -75,6 +76,10 @@ const says: { readonly [K in Edit['kind']]: Say<K> } = {
       ? `${where}. ${word} answered: “${answer.text}”`
       : `${where}. ${word} entered: “${value.text}”`;
   },
+  putPhoto: ({ value }, ground) =>
+    value === null
+      ? 'Photo removed.'
+      : `${opening(ground, value.openingId)}. ${photoInWords(value).replace(/[.]$/, '')}.`,
   setOverride: ({ id, value }, ground, project) =>
     ground.changed(
       `openings/${id}/override`,
@@ -127,6 +132,7 @@ export function openingOf(edit: Edit): string | undefined {
     case 'putRun':
       return edit.id;
     case 'putRemark':
+    case 'putPhoto':
       return edit.value?.openingId;
     default:
       return undefined;

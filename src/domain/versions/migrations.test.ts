@@ -195,6 +195,13 @@ test('UsualOfTheBuilding, format 3 to 4: nothing is usual yet, and the rest stay
   expect(up('porridge')).toBe('porridge');
 });
 
+test('OpeningsGetPhotos, format 5 to 6: there are none yet, and what a file says of them stays', () => {
+  const up = step('OpeningsGetPhotos');
+  expect(up({ id: 'p' })).toEqual({ id: 'p', photos: {} });
+  expect(up({ photos: { a: 1 } })).toEqual({ photos: { a: 1 } });
+  expect(up('porridge')).toBe('porridge');
+});
+
 describe('reviewsBecomeLog', () => {
   const up = step('ReviewsBecomeLog');
   const mark = {

@@ -257,6 +257,11 @@ function letterOfThePacket(project: unknown): unknown {
   return isObject(project) ? { letter: '', ...project } : project;
 }
 
+/** Openings get photos. There are none yet: what a file says of them already stays. */
+function openingsGetPhotos(project: unknown): unknown {
+  return isObject(project) ? { photos: {}, ...project } : project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -268,6 +273,7 @@ export const migrations: readonly Migration[] = [
   { to: 4, name: 'ReviewsBecomeLog', up: reviewsBecomeLog },
   { to: 5, name: 'OpeningsNameTheirModel', up: openingsNameTheirModel },
   { to: 6, name: 'LetterOfThePacket', up: letterOfThePacket },
+  { to: 6, name: 'OpeningsGetPhotos', up: openingsGetPhotos },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

@@ -27,6 +27,7 @@ import {
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
+import { photoSchema } from '../model/photo.ts';
 import { closetSchema, productSchema, runSchema, supplySchema } from '../model/power.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
 import { checked, inWords } from './plainWords.ts';
@@ -49,6 +50,7 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     ...readTable('verdicts', 'Verdict', project, setAside, wholeOr(verdictSchema)),
     verdictIndex: readIndex(recordOf('verdictIndex', project, setAside), setAside),
     ...readTable('remarks', 'Remark', project, setAside, wholeOr(remarkSchema)),
+    ...readTable('photos', 'Photo', project, setAside, readPhoto),
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
     usual: readFacts('The usual', recordOf('usual', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
@@ -386,6 +388,18 @@ const readSupply: ReadEntry = (where, raw, setAside) =>
       closetId: readPart(`${where}, closet`, shape.closetId, supply['closetId'], bad),
       peakAmps: readPart(`${where}, peak`, shape.peakAmps, supply['peakAmps'], bad),
       batteryAh: readPart(`${where}, battery`, shape.batteryAh, supply['batteryAh'], bad),
+    };
+  });
+
+/** Which picture it is and of which opening cannot be made up; what is said about it can be said again. */
+const readPhoto: ReadEntry = (where, raw, setAside) =>
+  mendedOr(photoSchema, where, raw, setAside, (photo, bad) => {
+    const { shape } = photoSchema;
+    return {
+      about: readPart(`${where}, what it shows`, shape.about, photo['about'], bad, ''),
+      caption: readPart(`${where}, caption`, shape.caption, photo['caption'], bad, ''),
+      arrows: readPart(`${where}, arrows`, shape.arrows, photo['arrows'], bad, {}),
+      by: readPart(`${where}, by`, shape.by, photo['by'], bad, ''),
     };
   });
 

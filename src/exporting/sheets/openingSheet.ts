@@ -1,5 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { Photo } from '../../domain/model/photo.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
@@ -7,6 +8,7 @@ import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/schedules/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
 import { openRemarksOnPaper } from '../../domain/project/remarks.ts';
+import { photosAt } from '../../domain/survey/photos.ts';
 import { reviewState } from '../../domain/review/status.ts';
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
@@ -43,6 +45,7 @@ export interface OpeningSheet {
   readonly notes: string;
   /** Comments and questions that nobody has closed. */
   readonly remarks: readonly string[];
+  readonly photos: readonly Photo[];
   /** So much is said that drawings and letters are set smaller, to keep it on one page. */
   readonly crowded: boolean;
   readonly onFile: readonly MarkOnFile[];
@@ -94,6 +97,7 @@ export function openingSheet(
     missing: missingKeys(project, opening, decision).map((key) => fieldInfo(key).label),
     notes: opening.notes.trim(),
     remarks: openRemarksOnPaper(project, opening.id),
+    photos: photosAt(project, opening.id),
     onFile: marksOnFile(reviewState(project, opening, decision)),
     title: titleBlock(project, 'openings', stamp, { label: 'Opening', value: opening.mark }),
   };

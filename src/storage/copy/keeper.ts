@@ -23,6 +23,10 @@ export interface Keeper {
   readonly put: (copy: WholeCopy) => Promise<void>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<void>;
   readonly remove: (id: string) => Promise<void>;
+  /** Pictures lie beside the projects, each once, under the name of their bytes. */
+  readonly putPhoto: (sha256: string, bytes: Uint8Array) => Promise<void>;
+  readonly photo: (sha256: string) => Promise<Uint8Array | null>;
+  readonly dropPhotos: (names: readonly string[]) => Promise<void>;
 }
 
 type Side = 'a' | 'b';
@@ -99,9 +103,19 @@ export function createKeeper(files: Files): Keeper {
       await Promise.all(sides.map((side) => files.remove(logName(id, side))));
       await Promise.all(sides.map((side) => files.remove(slotName(id, side))));
     },
+
+    putPhoto: async (sha256, bytes) => {
+      const there = await files.read(photoName(sha256));
+      if (there?.length !== bytes.length) await files.write(photoName(sha256), bytes);
+    },
+    photo: async (sha256) => (await files.read(photoName(sha256))) ?? null,
+    dropPhotos: async (names) => {
+      await Promise.all(names.map((sha256) => files.remove(photoName(sha256))));
+    },
   };
 }
 
+const photoName = (sha256: string) => `photo-${sha256}.jpg`;
 const slotName = (id: string, side: Side) => `${fileName(id)}.${side}`;
 const logName = (id: string, side: Side) => `${fileName(id)}.${side}.log`;
 

@@ -15,6 +15,9 @@ export interface SecondCopy {
   readonly put: (copy: WholeCopy) => Promise<Answer<unknown>>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<Answer<unknown>>;
   readonly remove: (id: string) => Promise<Answer<unknown>>;
+  readonly putPhoto: (sha256: string, bytes: Uint8Array) => Promise<Answer<unknown>>;
+  readonly photo: (sha256: string) => Promise<Answer<Uint8Array | null>>;
+  readonly dropPhotos: (names: readonly string[]) => Promise<Answer<unknown>>;
   readonly close: () => void;
 }
 
@@ -32,6 +35,9 @@ const limits: Record<keyof Keeper, number> = {
   put: 30_000,
   append: 10_000,
   remove: 10_000,
+  putPhoto: 10_000,
+  photo: 10_000,
+  dropPhotos: 10_000,
 };
 
 export function createSecondCopy(
@@ -96,6 +102,9 @@ export function createSecondCopy(
     put: (copy) => ask('put', copy),
     append: (id, lines) => ask('append', id, lines),
     remove: (id) => ask('remove', id),
+    putPhoto: (sha256, bytes) => ask('putPhoto', sha256, bytes),
+    photo: (sha256) => ask('photo', sha256),
+    dropPhotos: (names) => ask('dropPhotos', names),
     close: () => {
       breaks('it is closed');
       port?.close();

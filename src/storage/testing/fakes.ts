@@ -214,6 +214,9 @@ export function fakeSecondCopy(files: Files): SecondCopy {
     put: (copy) => ask(() => keeper.put(structuredClone(copy))),
     append: (id, lines) => ask(() => keeper.append(id, lines)),
     remove: (id) => ask(() => keeper.remove(id)),
+    putPhoto: (sha256, bytes) => ask(() => keeper.putPhoto(sha256, bytes)),
+    photo: (sha256) => ask(() => keeper.photo(sha256)),
+    dropPhotos: (names) => ask(() => keeper.dropPhotos(names)),
     close: () => undefined,
   };
 }

@@ -14,7 +14,7 @@ export function SaveCopy() {
   const [problem, setProblem] = useState('');
   const save = async () => {
     setProblem('');
-    if (passphrase === '') app.downloadCopy();
+    if (passphrase === '') await app.downloadCopy();
     else {
       setBusy(true);
       const saved = await app.downloadLocked(passphrase);

@@ -8,6 +8,11 @@ export function downloadBytes(name: string, bytes: Uint8Array): void {
   download(name, new Blob([new Uint8Array(bytes)], { type: workbookType }));
 }
 
+/** A picture that could not be kept, as it came from the camera. */
+export function downloadPicture(file: File): void {
+  download(file.name || 'photo.jpg', file);
+}
+
 function download(name: string, blob: Blob): void {
   const address = URL.createObjectURL(blob);
   const link = document.createElement('a');

@@ -36,7 +36,7 @@ export function SavingMark() {
         </button>
       )}
       {offersCopy && (
-        <button type="button" className="button button-small" onClick={() => app.downloadCopy()}>
+        <button type="button" className="button button-small" onClick={() => void app.downloadCopy()}>
           Save a copy
         </button>
       )}

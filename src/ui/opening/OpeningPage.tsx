@@ -8,6 +8,7 @@ import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { ReviewFold } from '../review/ReviewFold.tsx';
+import { Photos } from '../photos/Photos.tsx';
 import { ChooseByHand } from './ChooseByHand.tsx';
 import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
@@ -128,6 +129,9 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
             </ErrorPanel>
             <ErrorPanel name="The drawing">
               <OpeningDrawing decision={decision} />
+            </ErrorPanel>
+            <ErrorPanel name="The photos">
+              <Photos project={project} opening={opening} />
             </ErrorPanel>
             <ErrorPanel name="The choice by hand">
               <ChooseByHand project={project} opening={opening} decision={decision} />

@@ -1,5 +1,7 @@
+import { photoInWords, photoWords } from '../../domain/survey/photos.ts';
 import { maybeNeeded } from '../../domain/decide/words.ts';
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
+import { PhotoPicture } from '../photos/PhotoPicture.tsx';
 import { Drawn } from './Drawn.tsx';
 import { Pairs } from './Pairs.tsx';
 import { Reasons } from './Reasons.tsx';
@@ -129,6 +131,19 @@ function OpeningBody({ sheet }: { sheet: OpeningSheet }) {
         )}
         <Sentences head="Cautions" lines={sheet.cautions} />
       </div>
+      {sheet.photos.length > 0 && (
+        <section aria-label={photoWords.title}>
+          <h4>{photoWords.title}</h4>
+          <div className="opening-photos">
+            {sheet.photos.map((photo) => (
+              <figure key={photo.id}>
+                <PhotoPicture photo={photo} isSaid />
+                <figcaption>{photoInWords(photo)}</figcaption>
+              </figure>
+            ))}
+          </div>
+        </section>
+      )}
     </div>
   );
 }

@@ -5,12 +5,14 @@ import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { Preset } from '../../domain/survey/look.ts';
 import { askedForOrder } from '../../domain/survey/nextQuestion.ts';
+import { canBeShown, photoPlace, photoWords } from '../../domain/survey/photos.ts';
 import { factsToWrite, progressInWords } from '../../domain/survey/round.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import { useStore } from '../context.ts';
 import { Question } from '../opening/Question.tsx';
 import { useAnswer } from '../opening/useAnswer.ts';
 import { LookQuestion } from './LookQuestion.tsx';
+import { PhotoButton } from '../photos/PhotoButton.tsx';
 import type { Asking } from './useStop.ts';
 
 interface Props {
@@ -32,6 +34,8 @@ export function Asked({ project, opening, asking, report, forOrder, again, onAga
   const answer = useAnswer(opening);
   const { ask, stop, refuse } = asking;
   const key = again ?? (ask?.kind === 'fact' ? ask.key : undefined);
+  // A fact is shown by itself, a look by the place it is taken at.
+  const shown = key === undefined ? stop && photoPlace(stop.station) : canBeShown(key) ? key : undefined;
   const pick = (question: string) => (preset: Preset) =>
     store.getState().dispatch(
       `${opening.mark}: ${question}`,
@@ -82,6 +86,11 @@ export function Asked({ project, opening, asking, report, forOrder, again, onAga
             )}
           </Question>
         )
+      )}
+      {shown !== undefined && (
+        <div className="row">
+          <PhotoButton key={shown} opening={opening} about={shown} label={photoWords.ofThis} />
+        </div>
       )}
     </>
   );

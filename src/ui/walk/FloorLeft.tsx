@@ -29,6 +29,7 @@ function Lists({ project, floorId }: Props) {
       </p>
       <Doors name={leaveFloorWords.unlawful} doors={left.unlawful} />
       <Doors name={leaveFloorWords.revisit} doors={left.revisit} />
+      <Doors name={leaveFloorWords.photosMissing} doors={left.photosMissing} />
       <Doors name={leaveFloorWords.open} doors={left.open} />
       {left.missingMarks.length > 0 && (
         <p>

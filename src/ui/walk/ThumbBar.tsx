@@ -2,6 +2,8 @@ import { undoAndSay } from '../../app/undoAndSay.ts';
 import type { ShownState } from '../../domain/decide/words.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
+import { photoPlace, photoWords } from '../../domain/survey/photos.ts';
+import { PhotoButton } from '../photos/PhotoButton.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 
 interface Props {
@@ -9,10 +11,12 @@ interface Props {
   readonly order: readonly Opening[];
   readonly state: ShownState;
   readonly headline: string;
+  /** Where on the way round the door a picture would be taken now. */
+  readonly station: string;
 }
 
 /** Always under the thumb: where the decision stands, the openings before and after, and the last answer taken back. */
-export function ThumbBar({ opening, order, state, headline }: Props) {
+export function ThumbBar({ opening, order, state, headline, station }: Props) {
   const index = order.findIndex((one) => one.id === opening.id);
   return (
     <div className="thumb-bar walk-bar">
@@ -27,6 +31,7 @@ export function ThumbBar({ opening, order, state, headline }: Props) {
       <nav className="walk-steps" aria-label="Openings">
         <Step to={order[index - 1]} before />
         <UndoHere openingId={opening.id} />
+        <PhotoButton opening={opening} about={photoPlace(station) ?? ''} label={photoWords.bar} />
         <Step to={order[index + 1]} />
       </nav>
     </div>

@@ -18,6 +18,7 @@ import { PlacePicks } from '../opening/PlacePicks.tsx';
 import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { useStartAtTop } from '../parts/useStartAtTop.ts';
+import { Photos } from '../photos/Photos.tsx';
 import { NewOpening } from '../schedule/NewOpening.tsx';
 import { AnswersGiven } from './AnswersGiven.tsx';
 import { Asked } from './Asked.tsx';
@@ -108,6 +109,7 @@ export function WalkOpening({ project, opening, order }: Props) {
             <NothingMore end={surveyEnd(project, opening, decision)} headingRef={heading} onAsk={setAgain} />
           )}
         </section>
+        <Photos key={`photos ${opening.id}`} project={project} opening={opening} />
         {!asked && <NextDoor project={project} opening={opening} />}
         <AnswersGiven answers={given} onChange={setAgain} />
         <section className="section" aria-label="Decision">
@@ -145,7 +147,13 @@ export function WalkOpening({ project, opening, order }: Props) {
         </div>
         <NewOpening goesTo="walk" likeId={opening.id} />
       </div>
-      <ThumbBar opening={opening} order={order} state={state} headline={report.headline} />
+      <ThumbBar
+        opening={opening}
+        order={order}
+        state={state}
+        headline={report.headline}
+        station={asking.stop?.station ?? ''}
+      />
     </>
   );
 }

@@ -47,6 +47,10 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
     'What a reviewer decided, or why an earlier verdict was withdrawn; it is never removed.',
   ),
   putRemark: own('Remark', 'A comment or question at an opening, its answers, and that it was closed.'),
+  putPhoto: own(
+    'Photo',
+    'A photo of an opening that is added, captioned, pointed at with arrows or removed.',
+  ),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 

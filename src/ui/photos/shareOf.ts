@@ -1,0 +1,10 @@
+import type { PointerEvent } from 'react';
+
+/** Where on an element the finger is, as shares of its width and height. */
+export function shareOf({ currentTarget, clientX, clientY }: PointerEvent<HTMLElement>): {
+  readonly x: number;
+  readonly y: number;
+} {
+  const { left, top, width, height } = currentTarget.getBoundingClientRect();
+  return { x: (clientX - left) / (width || 1), y: (clientY - top) / (height || 1) };
+}
