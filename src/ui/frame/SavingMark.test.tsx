@@ -4,7 +4,7 @@ import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { SavingMark } from './SavingMark.tsx';
 
 test('what cannot be saved says so and offers a copy at once', async () => {
-  const downloadCopy = vi.fn(() => Promise.resolve());
+  const downloadCopy = vi.fn<() => Promise<void>>(() => Promise.resolve());
   const { user, store } = show(<SavingMark />, projectOf({}), { downloadCopy });
   expect(screen.getByRole('status')).toHaveTextContent('Saved');
   expect(screen.queryByRole('button')).not.toBeInTheDocument();
