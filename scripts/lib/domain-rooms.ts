@@ -61,6 +61,11 @@ export const domainRooms: readonly DomainRoom[] = [
   { room: 'survey', holds: 'which questions make sense, the next question, reading an answer, next mark' },
   { room: 'merge', holds: 'two copies of one project become one; what differs, side by side' },
   { room: 'import', holds: 'door lists on their way into a project' },
+  {
+    room: 'grid',
+    holds:
+      'the schedule as a grid: columns, selection, cells as text and back, sorting, filters, groups, views',
+  },
   { room: 'project', holds: 'what the project page edits: floors, spaces, amendments, weights' },
   { room: 'trail', holds: 'what was done, in sentences: one for every kind of edit; the history they make' },
   { room: 'manual', holds: 'glossary, what each answer means, the rule book in words, pages, the tour' },

@@ -23,6 +23,8 @@ export interface Preferences {
   readonly columnsByHand: string;
   /** What words of door schedules were said to mean, as JSON by column and word. */
   readonly wordsByHand: string;
+  /** How the schedule was looked at last and the views saved by name, as JSON by project. */
+  readonly gridViews: string;
 }
 
 type PreferenceKey = keyof Preferences;

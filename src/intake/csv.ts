@@ -74,3 +74,15 @@ function holdsRows(cell: string, delimiter: string, width: number): boolean {
   if (width < 2 || !cell.includes('\n')) return false;
   return cell.split('\n').some((line) => line.split(delimiter).length >= width);
 }
+
+/** What a spreadsheet puts on the clipboard → cells: tabs between, cells of several lines or with quotes in quotes. */
+export function readPasted(text: string): readonly (readonly string[])[] {
+  const body = text.replaceAll('\u0000', '').replace(/\r\n?/g, '\n').replace(/\n$/, '');
+  if (body === '') return [['']];
+  const read = (quoteChar: string) =>
+    Papa.parse<string[]>(body, { delimiter: '\t', newline: '\n', quoteChar, skipEmptyLines: false });
+  const parsed = read('"');
+  // An inch mark at the beginning of a text is no quote: then no cell was quoted at all.
+  const { data } = parsed.errors.some((error) => error.type === 'Quotes') ? read('\u0000') : parsed;
+  return data.map((cells) => cells.map(withoutGuard));
+}

@@ -26,7 +26,7 @@ import { openingSheet } from '../../src/exporting/sheets/openingSheet.ts';
 import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
 import { sequenceSheets, testSheets } from '../../src/exporting/sequence/sheets.ts';
-import { columns } from '../../src/ui/schedule/columns.ts';
+import { columnOf, groundOf } from '../../src/domain/grid/columns.ts';
 import { shownRows } from '../../src/ui/schedule/shown.ts';
 import Papa from 'papaparse';
 import { demo } from './paperOpenings.ts';
@@ -82,7 +82,8 @@ function said(
   const sheet = openingSheet(project, opening, row, decision, report, draftOf('2026-03-02'));
   const record = decisionRecord(project, opening, decision, places.numbers, []);
   const entry = places.register.get(id);
-  const inGrid = (key: string) => columns.find((one) => one.key === key)?.text(gridRow, project) ?? '';
+  const ground = groundOf(project, new Map());
+  const inGrid = (key: string) => columnOf(key)?.text(gridRow, ground) ?? '';
   const cell = (key: string) =>
     places.printed
       .get(id)

@@ -62,7 +62,7 @@ alone('the longest mark stands in full on schedule and walk', async ({ page }) =
   for (const width of [320, 1440]) {
     await page.setViewportSize({ width, height: 844 });
     await page.getByRole('link', { name: /Latchward/ }).click();
-    await page.getByRole('searchbox', { name: 'Find a mark or a room' }).fill(mark);
+    await page.getByRole('searchbox', { name: 'Find in every field' }).fill(mark);
     await expect(page.getByRole('gridcell', { name: mark })).toBeVisible();
     expect(await layoutFaults(page)).toEqual([]);
     await page.getByRole('gridcell', { name: mark }).click();

@@ -1,5 +1,6 @@
 import { scorePartWords, stateWords } from '../decide/words.ts';
 import { scoreParts } from '../model/project.ts';
+import { gridKeys } from '../grid/keys.ts';
 import { conditions } from '../simulate/conditions.ts';
 import { scorePartMeans } from '../project/weightsMean.ts';
 import { deviceTerms, failModeTerms, releaseTerms } from './glossary/arrangement.ts';
@@ -63,15 +64,7 @@ export const keyboardHelp: readonly KeyHelp[] = [
   },
   {
     where: 'In the schedule',
-    keys: [
-      { press: ['↑', '↓', '←', '→'], does: 'To the cell beside' },
-      { press: ['Home'], does: 'To the first cell of the row; End to the last' },
-      { press: ['Ctrl', 'Home'], does: 'To the first opening' },
-      { press: ['Page Up', 'Page Down'], does: 'By a screen' },
-      { press: ['F2'], does: 'Edit the cell' },
-      { press: ['Enter'], does: 'Open the opening' },
-      { press: ['Escape'], does: 'Leave a cell as it was' },
-    ],
+    keys: gridKeys,
   },
   {
     where: 'In a group of answers',

@@ -12,14 +12,6 @@ export const keysEverywhere: readonly HelpLine[] = [
   { name: '?', says: 'opens this help.' },
 ];
 
-export const keysOnSchedule: readonly HelpLine[] = [
-  { name: '↑ ↓ ← →', says: 'move from cell to cell; Home, End and the Page keys go further.' },
-  { name: 'letters', says: 'jump to the opening whose mark begins so.' },
-  { name: 'Enter', says: 'opens the opening.' },
-  { name: 'F2', says: 'edits the cell: Enter keeps, Escape leaves it as it was.' },
-  { name: 'Ctrl + D', says: 'takes the value of the cell above.' },
-];
-
 export const keysOnOpening: readonly HelpLine[] = [
   { name: 'Alt + Page Down', says: 'goes to the next opening and stays in the same field.' },
   { name: 'Alt + Page Up', says: 'goes to the one before.' },

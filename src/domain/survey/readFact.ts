@@ -1,7 +1,7 @@
 import type { Fact } from '../model/fact.ts';
 import { type FactKey } from '../model/fields.ts';
 import { alsoWritten } from './amounts.ts';
-import { readValue, type Value } from './readValue.ts';
+import { readCell, type Value } from './readValue.ts';
 
 export type ReadFact =
   | { readonly ok: true; readonly fact: Fact<Value> | null }
@@ -12,13 +12,8 @@ export type ReadFact =
  * asked. Read like a cell of a door list: lengths as 36, 36", 3'-0" or 915 mm, a figure in another unit refused. What cannot be read comes back as one sentence, and the text stays with the person.
  */
 export function readFact(key: FactKey, text: string): ReadFact {
-  const trimmed = text.trim();
-  if (trimmed === '') return { ok: true, fact: null };
-  if (trimmed === '?') return { ok: true, fact: { is: 'unknown' } };
-  const read = readValue(key, trimmed);
-  return read.ok
-    ? { ok: true, fact: { is: 'known', value: read.value } }
-    : { ok: false, says: read.says, problem: null };
+  const read = readCell(key, text);
+  return read.ok ? read : { ok: false, says: read.says, problem: null };
 }
 
 /** While a length is being typed: how it is understood in the other spellings. Empty as long as it cannot be read. */

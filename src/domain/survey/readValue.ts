@@ -23,13 +23,13 @@ export function oneSpelling(text: string): string {
 }
 
 /**
- * One cell under a column of our own format. "unknown" was asked without an answer; "45 min (assumed: plan A-601)"
+ * Text → a fact, in one place for a cell of a file, of a paste and for what is typed. "unknown" or "?" was asked without an answer; "45 min (assumed: plan A-601)"
  * carries its source; everything else is taken as seen.
  */
 export function readCell(key: FactKey, cell: string): ReadCell {
   const text = cell.trim();
   if (text === '') return { ok: true, fact: null };
-  if (text.toLowerCase() === 'unknown') return { ok: true, fact: { is: 'unknown' } };
+  if (text === '?' || text.toLowerCase() === 'unknown') return { ok: true, fact: { is: 'unknown' } };
   const assumed = /^(.*?)\s*\(assumed: ([\s\S]*\S)\s*\)$/s.exec(text);
   const read = readValue(key, assumed ? (assumed[1] ?? '') : text);
   if (!read.ok) return read;
@@ -39,6 +39,14 @@ export function readCell(key: FactKey, cell: string): ReadCell {
     fact:
       from === undefined ? { is: 'known', value: read.value } : { is: 'assumed', value: read.value, from },
   };
+}
+
+/** A fact as text that `readCell` reads back; `inWords` says its value. Empty was never asked. */
+export function writeCell(fact: Fact<Value> | undefined, inWords: (value: Value) => string): string {
+  if (fact === undefined) return '';
+  if (fact.is === 'unknown') return 'unknown';
+  const text = inWords(fact.value);
+  return fact.is === 'assumed' ? `${text} (assumed: ${fact.from})` : text;
 }
 
 type ReadValue = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly says: string };
@@ -66,7 +74,7 @@ function readChoice(info: FieldInfo, text: string): ReadValue {
     options.find(([key]) => key === text) ??
     options.find(([key, label]) => key.toLowerCase() === wanted || oneSpelling(label) === wanted);
   if (found) return { ok: true, value: found[0] };
-  const may = options.map(([key]) => key).join(', ');
+  const may = options.map(([, label]) => label).join('; ');
   return { ok: false, says: `${info.label} cannot be “${text}”; it may be ${may}.` };
 }
 

@@ -1,6 +1,7 @@
 import type { Fact } from '../../domain/model/fact.ts';
 import { buildingHeading } from '../../domain/import/headers.ts';
 import { buildingFactKeys, factKeys, type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import { writeCell } from '../../domain/survey/readValue.ts';
 import { type Opening, openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { csvText } from './cells.ts';
 
@@ -64,10 +65,7 @@ function factOf(opening: Opening, key: FactKey): AnyFact | undefined {
 }
 
 function factCell(key: FactKey, fact: AnyFact | undefined): string {
-  if (fact === undefined) return '';
-  if (fact.is === 'unknown') return 'unknown';
-  const text = inCell(key, fact.value);
-  return fact.is === 'assumed' ? `${text} (assumed: ${fact.from})` : text;
+  return writeCell(fact, (value) => inCell(key, value));
 }
 
 function inCell(key: FactKey, value: string | number | boolean): string {

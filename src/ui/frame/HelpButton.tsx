@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'react';
+import { gridKeyLines } from '../../domain/grid/keys.ts';
 import {
   factHelp,
   type HelpLine,
   keysEverywhere,
   keysOnOpening,
-  keysOnSchedule,
   stateHelp,
 } from '../../domain/survey/help.ts';
 import { useApplication } from '../context.ts';
@@ -55,7 +55,7 @@ export function HelpButton() {
         <h3>Words</h3>
         <Lines lines={factHelp} />
         <h3>Keys on the schedule</h3>
-        <Lines lines={keysOnSchedule} keys />
+        <Lines lines={gridKeyLines} keys />
         <h3>Keys at an opening</h3>
         <Lines lines={keysOnOpening} keys />
         <h3>Keys everywhere</h3>

@@ -1,20 +1,30 @@
-import type { Project } from '../../domain/model/project.ts';
+import type { GridColumn, GridRow, Ground } from '../../domain/grid/columns.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
-import type { Column, GridRow } from './columns.ts';
 import { SignOffCell } from './SignOffCell.tsx';
 
+interface Props {
+  readonly column: GridColumn;
+  readonly row: GridRow;
+  readonly ground: Ground;
+}
+
 /** What a cell of the grid shows: a mark that leads to its opening, a state, an assumed or a missing value. */
-export function Cell({ column, row, project }: { column: Column; row: GridRow; project: Project }) {
-  const text = column.text(row, project);
+export function Cell({ column, row, ground }: Props) {
+  const text = column.text(row, ground);
   if (column.key === 'state') return <DecisionStateMark state={row.state} />;
   if (column.key === 'mark') {
     return (
-      <a className="mark grid-mark" tabIndex={-1} href={`#/opening/${encodeURIComponent(row.opening.id)}`}>
+      <a
+        className="mark grid-mark"
+        tabIndex={-1}
+        draggable={false}
+        href={`#/opening/${encodeURIComponent(row.opening.id)}`}
+      >
         {text}
       </a>
     );
   }
-  if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} project={project} />;
+  if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} project={ground.project} />;
   if (text === '?') {
     return (
       <span className="value-unknown" title="Not surveyed">
@@ -24,7 +34,11 @@ export function Cell({ column, row, project }: { column: Column; row: GridRow; p
   }
   const assumed = column.fact && row.decision.assumed.get(column.fact);
   return (
-    <span className={assumed === undefined ? undefined : 'value-assumed'} title={assumed}>
+    <span
+      className={assumed === undefined ? undefined : 'value-assumed'}
+      title={assumed}
+      data-paragraphs={column.field === 'notes' || undefined}
+    >
       {text}
     </span>
   );

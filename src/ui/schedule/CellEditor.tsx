@@ -1,31 +1,34 @@
-import { useRef } from 'react';
-import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
-import type { Opening } from '../../domain/model/project.ts';
-import { useStore } from '../context.ts';
-import { readFact } from '../../domain/survey/readFact.ts';
+import { useId, useRef } from 'react';
+import type { GridColumn, GridRow, Ground } from '../../domain/grid/columns.ts';
+import { cellReader, namesFor } from '../../domain/grid/readCells.ts';
+import { stepLabelOf } from '../../domain/grid/plan.ts';
+import { useApplication } from '../context.ts';
 import { choicesOf, shownValue } from '../opening/answers.ts';
 import { placeOfFact } from '../opening/placeOfFact.ts';
 import { DraftNote } from '../parts/DraftNote.tsx';
 import { useDraft } from '../parts/useDraft.ts';
-import type { Column } from './columns.ts';
 
 interface Props {
-  readonly column: Column;
-  readonly opening: Opening;
+  readonly column: GridColumn;
+  readonly row: GridRow;
+  readonly ground: Ground;
   /** Back to the grid with the cursor, unless it already went elsewhere. */
   readonly onDone: (left: boolean) => void;
 }
 
 /** One cell being edited: Enter or leaving it keeps, Escape leaves it as it was, a wrong value stays with its sentence. */
-export function CellEditor({ column, opening, onDone }: Props) {
-  const store = useStore();
-  const fact = column.fact;
+export function CellEditor({ column, row, ground, onDone }: Props) {
+  const { store, newId } = useApplication();
+  const { opening } = row;
+  const { fact, field } = column;
   const label = `${column.head}, ${opening.mark}`;
   const held = useDraft(
-    fact ? placeOfFact(opening, fact) : { place: `mark/${opening.id}`, label, href: '#/schedule' },
-    fact ? shownValue(opening.facts[fact]) : opening.mark,
+    fact ? placeOfFact(opening, fact) : { place: `${field}/${opening.id}`, label, href: '#/schedule' },
+    fact ? shownValue(opening.facts[fact]) : column.text(row, ground),
   );
   const { value: draft, type: setDraft } = held;
+  const names = namesFor(column, ground.project);
+  const listId = useId();
 
   /** Leaving the field that just went away must not keep it a second time. */
   const over = useRef(false);
@@ -37,11 +40,8 @@ export function CellEditor({ column, opening, onDone }: Props) {
 
   const keep = (text: string, left = false) => {
     if (over.current) return;
-    const result = fact
-      ? setFact(fact, text)
-      : store
-          .getState()
-          .dispatch('Mark', [{ kind: 'setOpening', id: opening.id, field: 'mark', value: text.trim() }]);
+    const read = cellReader(ground.project, newId)(column, opening, text);
+    const result = read.ok ? store.getState().dispatch(stepLabelOf(column, opening), read.edits) : read;
     if (result.ok) {
       held.done();
       return done(left);
@@ -50,21 +50,19 @@ export function CellEditor({ column, opening, onDone }: Props) {
     // Nobody looks at this cell any more; the sentence must not be lost with it.
     if (left) store.getState().tell({ kind: 'problem', says: `${label}: ${result.says}` });
   };
-  const setFact = (key: FactKey, text: string) => {
-    const answer = readFact(key, text);
-    if (!answer.ok) return answer;
-    return store
-      .getState()
-      .dispatch(fieldInfo(key).label, [{ kind: 'setFact', id: opening.id, fact: key, value: answer.fact }]);
-  };
 
   const choices = fact ? choicesOf(fact) : undefined;
-  const keys = (event: { key: string; preventDefault: () => void; stopPropagation: () => void }) => {
+  const keys = (event: {
+    key: string;
+    shiftKey: boolean;
+    preventDefault: () => void;
+    stopPropagation: () => void;
+  }) => {
     byPointer.current = false;
     if (event.key === 'Escape') {
       held.done();
       done(false);
-    } else if (event.key === 'Enter' || event.key === 'Tab') keep(draft);
+    } else if ((event.key === 'Enter' && !event.shiftKey) || event.key === 'Tab') keep(draft);
     else {
       event.stopPropagation();
       return;
@@ -99,9 +97,10 @@ export function CellEditor({ column, opening, onDone }: Props) {
           ))}
           <option value="?">Not known</option>
         </select>
-      ) : (
-        <input
+      ) : field === 'notes' ? (
+        <textarea
           className="input"
+          rows={4}
           aria-label={label}
           aria-invalid={held.problem !== ''}
           autoFocus
@@ -111,6 +110,28 @@ export function CellEditor({ column, opening, onDone }: Props) {
           onKeyDown={keys}
           onBlur={() => keep(draft, true)}
         />
+      ) : (
+        <input
+          className="input"
+          list={names.length > 0 ? listId : undefined}
+          aria-label={label}
+          aria-invalid={held.problem !== ''}
+          autoFocus
+          value={draft}
+          readOnly={held.isReadOnly}
+          onChange={(event) => setDraft(event.target.value)}
+          onKeyDown={keys}
+          onBlur={() => keep(draft, true)}
+        />
+      )}
+      {names.length > 0 && (
+        <datalist id={listId}>
+          {names.map((name) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </datalist>
       )}
       <DraftNote draft={held} />
     </span>

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
+import { groundOf } from '../../domain/grid/columns.ts';
 import { useApp, useStore } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { NewOpening } from './NewOpening.tsx';
-import { OpeningGrid } from './OpeningGrid.tsx';
+import { ScheduleGrid } from './ScheduleGrid.tsx';
 import { shownRows, shows } from './shown.ts';
 
 export default function SchedulePage() {
@@ -11,7 +12,8 @@ export default function SchedulePage() {
   const filters = useApp((state) => state.session.filters);
   const startId = useApp((state) => state.session.selectedId);
   const shown = useDecisions();
-  const rows = useMemo(() => shownRows(project, filters, shown), [project, filters, shown]);
+  const ground = useMemo(() => groundOf(project, shown.decisions), [project, shown]);
+  const rows = useMemo(() => shownRows(project, filters, shown, ground), [project, filters, shown, ground]);
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
 
@@ -28,8 +30,8 @@ export default function SchedulePage() {
           <input
             className="input toolbar-search"
             type="search"
-            aria-label="Find a mark or a room"
-            placeholder="Mark or room"
+            aria-label="Find in every field"
+            placeholder="Mark, room, fact, note"
             value={filters.text}
             onChange={(event) => store.getState().filter({ text: event.target.value })}
           />
@@ -83,11 +85,11 @@ export default function SchedulePage() {
             </button>
           </div>
         ) : (
-          <OpeningGrid
+          <ScheduleGrid
+            key={project.id}
             rows={rows}
-            project={project}
+            ground={ground}
             startId={startId}
-            onRefused={(says) => store.getState().tell({ kind: 'problem', says })}
             onOpen={(id) => (location.hash = `#/opening/${encodeURIComponent(id)}`)}
           />
         )}

@@ -10,7 +10,7 @@ export function openingPage(page: Page) {
     question,
     open: async (mark: string) => {
       await page.goto('#/schedule');
-      await page.getByRole('searchbox', { name: 'Find a mark or a room' }).fill(mark);
+      await page.getByRole('searchbox', { name: 'Find in every field' }).fill(mark);
       await page.getByRole('gridcell', { name: mark, exact: true }).click();
       await expect(page.getByRole('heading', { level: 1, name: mark, exact: true })).toBeVisible();
     },

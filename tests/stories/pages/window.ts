@@ -18,7 +18,7 @@ function appWindow(page: Page) {
     },
     find: async (mark: string) => {
       await page.getByRole('link', { name: 'Schedule', exact: true }).first().click();
-      await page.getByRole('searchbox', { name: 'Find a mark or a room' }).fill(mark);
+      await page.getByRole('searchbox', { name: 'Find in every field' }).fill(mark);
     },
     row: (mark: string) => page.getByRole('gridcell', { name: mark, exact: true }),
     heading: (mark: string) => page.getByRole('heading', { name: mark, exact: true }),

@@ -1,13 +1,22 @@
 import { expect, test } from 'vitest';
-import { projectOf } from '../../../tests/screens/show.tsx';
-import { decide } from '../../domain/decide/decide.ts';
-import { known } from '../../domain/testing/facts.ts';
-import type { Opening, Project } from '../../domain/model/project.ts';
-import type { Sight, Verdict } from '../../domain/model/verdict.ts';
-import { reviewStateWords } from '../../domain/review/words.ts';
-import { verdictOn, withVerdict } from '../../domain/testing/verdicts.ts';
-import { scheduleRows } from '../../domain/schedules/openings.ts';
-import { columns } from './columns.ts';
+import type { Facts } from '../model/fact.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
+import { decide } from '../decide/decide.ts';
+import { known } from '../testing/facts.ts';
+import type { Opening, Project } from '../model/project.ts';
+import type { Sight, Verdict } from '../model/verdict.ts';
+import { reviewStateWords } from '../review/words.ts';
+import { verdictOn, withVerdict } from '../testing/verdicts.ts';
+import { scheduleRows } from '../schedules/openings.ts';
+import { columnOf, groundOf } from './columns.ts';
+
+function projectOf(openings: Readonly<Record<string, Facts>>): Project {
+  const entries = Object.entries(openings).map(([mark, facts]): [string, Opening] => [
+    mark,
+    { ...newOpening(mark, mark), facts },
+  ]);
+  return { ...newProject('p', 'House'), openings: Object.fromEntries(entries) };
+}
 
 test('a cell shows the answer of its own door, then the building’s, and “not known” hides both', () => {
   const openings = projectOf({
@@ -18,9 +27,9 @@ test('a cell shows the answer of its own door, then the building’s, and “not
   const project: Project = { ...openings, building: { readerSides: known('secure') } };
   const text = (mark: string) => {
     const opening = project.openings[mark] as Opening;
-    const reader = columns.find(({ key }) => key === 'readerSides');
+    const reader = columnOf('readerSides');
     const decision = decide(project, opening);
-    return reader?.text({ opening, decision, state: decision.state }, project);
+    return reader?.text({ opening, decision, state: decision.state }, groundOf(project, new Map()));
   };
   expect(text('own')).toBe('Readers on both sides');
   expect(text('usual')).toBe('Reader on the secure side');
@@ -45,9 +54,10 @@ test('what the grid says about names is what the door schedule prints, a stale m
       asked,
     );
     const [row] = scheduleRows(project, new Map([[opening.id, decision]]));
-    const text = columns
-      .find(({ key }) => key === 'signOff')
-      ?.text({ opening, decision, state: decision.state }, project);
+    const text = columnOf('signOff')?.text(
+      { opening, decision, state: decision.state },
+      groundOf(project, new Map()),
+    );
     // A narrow cell shows how a word of the print begins, and no other.
     expect(row?.signature.some((word) => text !== undefined && word.startsWith(text))).toBe(true);
     return text;

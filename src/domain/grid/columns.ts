@@ -1,0 +1,234 @@
+import type { Decision } from '../decide/decision.ts';
+import { candidateInWords, releaseInWords, type ShownState, shownStateWords } from '../decide/words.ts';
+import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
+import { compareMarks, type Opening, type Project } from '../model/project.ts';
+import { signatureOf } from '../review/status.ts';
+import { setNumbersOf } from '../schedules/sets.ts';
+import { borrowedFor } from '../survey/answers.ts';
+import { writeCell } from '../survey/readValue.ts';
+import { valueInWords } from '../text/format.ts';
+
+export interface GridRow {
+  readonly opening: Opening;
+  readonly decision: Decision;
+  readonly state: ShownState;
+}
+
+/** What the cells of all rows are said with. */
+export interface Ground {
+  readonly project: Project;
+  /** Number of the hardware set by opening; worked out when it is first asked for. */
+  readonly setOf: (openingId: string) => string;
+}
+
+export function groundOf(project: Project, decisions: ReadonlyMap<string, Decision>): Ground {
+  let numbers: ReadonlyMap<string, string> | undefined;
+  return {
+    project,
+    setOf: (id) => (numbers ??= setNumbersOf(project, decisions)).get(id) ?? '',
+  };
+}
+
+/** What of an opening a cell edits, besides facts. */
+export type OpeningField = 'mark' | 'floorId' | 'fromSpaceId' | 'toSpaceId' | 'notes';
+/** Sorts after everything that is known. */
+export type SortKey = string | number | undefined;
+
+export interface GridColumn {
+  readonly key: string;
+  readonly head: string;
+  /** Width in rem at a desk. */
+  readonly width: number;
+  /** As the cell shows it: empty where nothing is entered, “?” where nobody knows. */
+  readonly text: (row: GridRow, ground: Ground) => string;
+  /** By what it sorts, where that is not its text. */
+  readonly sortKey?: (row: GridRow, ground: Ground) => SortKey;
+  /** The fact a cell edits, or the field of the opening; neither where what stands there is worked out. */
+  readonly fact?: FactKey;
+  readonly field?: OpeningField;
+}
+
+export const notKnown = '?';
+const nothing = '—';
+
+/** What was answered here, or else what the building or its space says. */
+function factText(key: FactKey) {
+  return ({ opening, decision }: GridRow, { project }: Ground) => {
+    const fact = opening.facts[key];
+    if (fact?.is === 'unknown') return notKnown;
+    if (fact) return valueInWords(key, fact.value);
+    const borrowed = borrowedFor(key, opening, project, decision);
+    return borrowed ? valueInWords(key, borrowed.value) : notKnown;
+  };
+}
+
+function factNumber(key: FactKey) {
+  return ({ opening, decision }: GridRow, { project }: Ground): SortKey => {
+    const fact = opening.facts[key];
+    if (fact?.is === 'unknown') return undefined;
+    const value = fact ? fact.value : borrowedFor(key, opening, project, decision)?.value;
+    return typeof value === 'number' ? value : undefined;
+  };
+}
+
+const longestWord = (text: string) => Math.max(...text.split(/\s+/).map((word) => word.length));
+
+/** Wide enough for the longest word of its head and of its answers. */
+function widthOf(key: FactKey, head: string): number {
+  const { kind, options = {} } = fieldInfo(key);
+  const labels = Object.values(options);
+  const words = Math.max(0, ...labels.map(longestWord)) * 0.58;
+  const usual = kind === 'choice' ? Math.min(12, Math.max(0, ...labels.map((one) => one.length)) * 0.3) : 0;
+  return Math.ceil(1.2 + Math.max(5, usual, words, longestWord(head) * 0.62));
+}
+
+const factColumn = (
+  key: FactKey,
+  head = fieldInfo(key).label,
+  width: number = widthOf(key, head),
+): GridColumn => ({
+  key,
+  head,
+  width,
+  text: factText(key),
+  fact: key,
+  ...(fieldInfo(key).kind === 'number' ? { sortKey: factNumber(key) } : {}),
+});
+
+const nameOf = (things: Readonly<Record<string, { readonly name: string }>>, id: string | null) =>
+  id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
+
+const side = (key: string, head: string, field: 'fromSpaceId' | 'toSpaceId'): GridColumn => ({
+  key,
+  head,
+  width: 10,
+  field,
+  text: ({ opening }, { project }) => nameOf(project.spaces, opening[field]),
+});
+
+/** Columns that stand there until somebody chooses others, in their order. */
+const firstColumns: readonly GridColumn[] = [
+  { key: 'mark', head: 'Mark', width: 5.5, field: 'mark', text: ({ opening }) => opening.mark },
+  {
+    key: 'floor',
+    head: 'Floor',
+    width: 7,
+    field: 'floorId',
+    text: ({ opening }, { project }) => nameOf(project.floors, opening.floorId),
+    sortKey: ({ opening }, { project }) =>
+      opening.floorId === null ? undefined : project.floors[opening.floorId]?.level,
+  },
+  side('from', 'Secure side', 'fromSpaceId'),
+  side('to', 'Egress side', 'toSpaceId'),
+  { key: 'state', head: 'State', width: 9.5, text: ({ state }) => shownStateWords[state].word },
+  {
+    key: 'device',
+    head: 'Locked by',
+    width: 16.5,
+    text: ({ decision }) => (decision.chosen ? candidateInWords(decision.chosen.candidate) : nothing),
+  },
+  {
+    key: 'release',
+    head: 'Egress',
+    width: 13.5,
+    text: ({ decision }) => (decision.chosen ? releaseInWords(decision.chosen.candidate) : nothing),
+  },
+  {
+    key: 'signOff',
+    head: 'Sign-off',
+    width: 12,
+    text: ({ decision, opening }, { project }) => signatureOf(project, opening, decision).short || nothing,
+  },
+  factColumn('doorType', 'Door', 11),
+  factColumn('leafMaterial', 'Leaf', 10),
+  factColumn('frameMaterial', 'Frame', 9),
+  factColumn('latch', 'Latch', 13),
+  factColumn('fireRatingMin', 'Label', 6),
+  factColumn('egressRole', 'Egress role', 14),
+  factColumn('occupantLoad', 'Load', 7),
+  factColumn('readerSides', 'Reader', 11),
+  factColumn('securityNeed', 'Need', 8),
+  { key: 'notes', head: 'Notes', width: 20, field: 'notes', text: ({ opening }) => opening.notes },
+];
+
+const others: readonly GridColumn[] = [
+  { key: 'set', head: 'Set', width: 6, text: ({ opening }, { setOf }) => setOf(opening.id) || nothing },
+  ...openingFactKeys
+    .filter((key) => !firstColumns.some((column) => column.fact === key))
+    .map((key) => factColumn(key)),
+];
+
+export const allColumns: readonly GridColumn[] = [...firstColumns, ...others];
+export const firstKeys: readonly string[] = firstColumns.map(({ key }) => key);
+const byKey = new Map(allColumns.map((column) => [column.key, column]));
+export const columnOf = (key: string): GridColumn | undefined => byKey.get(key);
+
+/** The column of marks is as wide as the longest mark needs, up to where a phone would see nothing else. */
+function markWidth(rows: readonly GridRow[], widest: number): number {
+  const longest = Math.max(0, ...rows.map(({ opening }) => opening.mark.length));
+  return Math.min(widest, Math.max(5.5, 1.5 + longest * 0.7));
+}
+
+/** On a phone the decision comes right after the mark; at a desk the place does. */
+const phoneFirst = ['mark', 'state', 'device', 'signOff'];
+/** Paragraphs would make the rows of a phone longer than its screen. */
+const notOnPhone: ReadonlySet<string> = new Set(['notes']);
+
+/** The columns to draw: those chosen, in their order, or the first ones. The mark leads every row. */
+export function columnsFor(
+  rows: readonly GridRow[],
+  phone: boolean,
+  chosen: readonly string[] | null = null,
+): readonly GridColumn[] {
+  const keys = chosen ?? (phone ? phoneKeys : firstKeys);
+  return ['mark', ...keys.filter((key) => key !== 'mark')].flatMap((key) => {
+    const column = columnOf(key);
+    if (!column) return [];
+    if (key === 'mark') return [{ ...column, width: markWidth(rows, phone ? 7 : 28) }];
+    if (phone && key === 'device') return [{ ...column, width: 10 }];
+    return [column];
+  });
+}
+
+const phoneKeys = [
+  ...phoneFirst,
+  ...firstKeys.filter((key) => !phoneFirst.includes(key) && !notOnPhone.has(key)),
+];
+
+/**
+ * A cell as text for the clipboard: what it shows, and of a value that is only assumed or borrowed where it is from, so
+ * that pasted elsewhere it is assumed there too.
+ */
+export function copyText({ fact: key, text }: GridColumn, row: GridRow, ground: Ground): string {
+  if (key === undefined) return text(row, ground).replace(/^—$/, '');
+  const { opening, decision } = row;
+  const inWords = (value: string | number | boolean) => valueInWords(key, value);
+  if (opening.facts[key] !== undefined) return writeCell(opening.facts[key], inWords);
+  const borrowed = borrowedFor(key, opening, ground.project, decision);
+  return writeCell(borrowed && { is: 'assumed', value: borrowed.value, from: borrowed.from }, inWords);
+}
+
+const sortKeyOf = (column: GridColumn, row: GridRow, ground: Ground): SortKey => {
+  if (column.sortKey) return column.sortKey(row, ground);
+  const text = column.text(row, ground);
+  return text === '' || text === notKnown || text === nothing ? undefined : text;
+};
+
+export interface Sort {
+  readonly column: string;
+  readonly descending: boolean;
+}
+
+/** Rows by one column, as people count; what is alike keeps its order, what nobody knows stands last either way. */
+export function sortRows(rows: readonly GridRow[], sort: Sort | null, ground: Ground): readonly GridRow[] {
+  const column = sort && columnOf(sort.column);
+  if (!sort || !column) return rows;
+  const keyed = rows.map((row) => ({ row, key: sortKeyOf(column, row, ground) }));
+  return keyed
+    .toSorted(({ key: a }, { key: b }) => {
+      if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+      const order = typeof a === 'number' && typeof b === 'number' ? a - b : compareMarks(`${a}`, `${b}`);
+      return sort.descending ? -order : order;
+    })
+    .map(({ row }) => row);
+}

@@ -1,0 +1,131 @@
+import { type Ref, useId, useState } from 'react';
+import type { Ground } from '../../domain/grid/columns.ts';
+import { offeredFor } from '../../domain/grid/readCells.ts';
+import type { Part } from '../../domain/grid/paste.ts';
+import type { CellSteps } from './useCellSteps.ts';
+
+interface Props {
+  readonly ref: Ref<HTMLDetailsElement>;
+  readonly part: Part;
+  readonly steps: CellSteps;
+  readonly ground: Ground;
+  readonly touchSelects: boolean;
+  readonly onTouchSelects: (selects: boolean) => void;
+  readonly onFillDown: () => void;
+  readonly onPaste: (text: string) => void;
+}
+
+/** What is done to all cells that are selected. */
+export function CellTools({ ref, part, steps, ground, touchSelects, onTouchSelects, ...does }: Props) {
+  const [value, setValue] = useState('');
+  const [find, setFind] = useState('');
+  const [by, setBy] = useState('');
+  const [whole, setWhole] = useState(false);
+  const listId = useId();
+  const offered = offeredFor(part.columns, ground.project);
+  return (
+    <details ref={ref} className="grid-tool">
+      <summary>Selected cells</summary>
+      <div className="grid-panel">
+        <form
+          className="row grid-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            steps.setForAll(value, part);
+          }}
+        >
+          <label className="field">
+            <span className="field-label">Set all to</span>
+            <input
+              name="set"
+              className="input"
+              list={listId}
+              value={value}
+              onChange={(event) => setValue(event.target.value)}
+            />
+          </label>
+          <datalist id={listId}>
+            {offered.map((one) => (
+              <option key={one} value={one}>
+                {one}
+              </option>
+            ))}
+          </datalist>
+          <button type="submit" className="button">
+            Set for all selected
+          </button>
+        </form>
+        <form
+          className="row grid-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            steps.replace({ find, by, whole }, part);
+          }}
+        >
+          <label className="field">
+            <span className="field-label">Find</span>
+            <input
+              name="find"
+              className="input"
+              value={find}
+              onChange={(event) => setFind(event.target.value)}
+            />
+          </label>
+          <label className="field">
+            <span className="field-label">Replace by</span>
+            <input className="input" value={by} onChange={(event) => setBy(event.target.value)} />
+          </label>
+          <label className="choice-line">
+            <input
+              type="checkbox"
+              className="tick"
+              checked={whole}
+              onChange={(event) => setWhole(event.target.checked)}
+            />
+            <span>Whole cells only</span>
+          </label>
+          <button type="submit" className="button" disabled={find.trim() === ''}>
+            Find and replace
+          </button>
+        </form>
+        <div className="row grid-form">
+          <button type="button" className="button" onClick={does.onFillDown}>
+            Fill down
+          </button>
+          <button type="button" className="button" onClick={() => steps.clear(part)}>
+            Clear
+          </button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void navigator.clipboard?.writeText(steps.copy(part).text)}
+          >
+            Copy
+          </button>
+          <label className="field">
+            <span className="field-label">Paste here</span>
+            <textarea
+              className="input"
+              rows={1}
+              value=""
+              onChange={(event) => does.onPaste(event.target.value)}
+              onPaste={(event) => {
+                event.preventDefault();
+                does.onPaste(event.clipboardData.getData('text/plain'));
+              }}
+            />
+          </label>
+          <label className="choice-line">
+            <input
+              type="checkbox"
+              className="tick"
+              checked={touchSelects}
+              onChange={(event) => onTouchSelects(event.target.checked)}
+            />
+            <span>Taps select cells: the first begins, the second ends</span>
+          </label>
+        </div>
+      </div>
+    </details>
+  );
+}

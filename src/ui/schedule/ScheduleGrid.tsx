@@ -1,0 +1,144 @@
+import { type ClipboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { columnsFor, type GridRow, type Ground, sortRows } from '../../domain/grid/columns.ts';
+import { linesOf, narrowed } from '../../domain/grid/lines.ts';
+import { partOf, partToFill, rowsAlone, selectedInWords } from '../../domain/grid/paste.ts';
+import { boxOf, fitted, only } from '../../domain/grid/select.ts';
+import { nextSort } from '../../domain/grid/view.ts';
+import { readPasted } from '../../intake/csv.ts';
+import { useMedia } from '../parts/useMedia.ts';
+import { CellTools } from './CellTools.tsx';
+import { GridTools } from './GridTools.tsx';
+import { OpeningGrid } from './OpeningGrid.tsx';
+import { PlanPreview } from './PlanPreview.tsx';
+import { useCellSteps } from './useCellSteps.ts';
+import { useGridView } from './useGridView.ts';
+
+interface Props {
+  readonly rows: readonly GridRow[];
+  readonly ground: Ground;
+  readonly startId?: string | null;
+  readonly onOpen: (openingId: string) => void;
+}
+
+const deskRowPx = 48;
+/** A phone's columns are narrow: three lines in a cell. */
+const phoneRowPx = 64;
+
+/** The schedule as an office works with it: the grid, how it is looked at, and what is done to many cells at once. */
+export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
+  const phone = useMedia('(max-width: 40rem)');
+  const desk = useGridView();
+  const { view } = desk;
+  const [folded, setFolded] = useState<ReadonlySet<string>>(new Set());
+  const left = useMemo(() => narrowed(rows, view.only, ground), [rows, view.only, ground]);
+  const sorted = useMemo(() => sortRows(left, view.sort, ground), [left, view.sort, ground]);
+  const lines = useMemo(
+    () => linesOf(sorted, view.group, folded, ground),
+    [sorted, view.group, folded, ground],
+  );
+  const columns = useMemo(() => columnsFor(rows, phone, view.columns), [rows, phone, view.columns]);
+  const [startsAt] = useState(() =>
+    startId === null
+      ? null
+      : Math.max(
+          0,
+          lines.findIndex((one) => one.is === 'row' && one.row.opening.id === startId),
+        ),
+  );
+  const [chosen, setSelection] = useState(() => only(startsAt ?? 0, 0));
+  const [touchSelects, setTouchSelects] = useState(false);
+  const steps = useCellSteps(ground);
+  const tools = useRef<HTMLDetailsElement>(null);
+
+  const selection = fitted(chosen, { rows: lines.length, columns: columns.length });
+  const box = boxOf(selection);
+  const part = partOf(lines, columns, box);
+
+  // Rows that go elsewhere, by an order or a filter, take the cursor along.
+  const line = lines[selection.at.row];
+  const cursorId = line?.is === 'row' ? line.row.opening.id : null;
+  const before = useRef({ lines, cursorId });
+  useEffect(() => {
+    const { lines: were, cursorId: was } = before.current;
+    before.current = { lines, cursorId };
+    if (were === lines || was === null || was === cursorId) return;
+    const now = lines.findIndex((one) => one.is === 'row' && one.row.opening.id === was);
+    if (now >= 0) setSelection((one) => only(now, one.at.column));
+  }, [lines, cursorId]);
+
+  const goTo = (field: string) => {
+    for (let at = tools.current; at; at = at.parentElement?.closest('details') ?? null) at.open = true;
+    tools.current?.querySelector<HTMLElement>(`[name="${field}"]`)?.focus();
+  };
+  const fold = useCallback((key: string) => {
+    setFolded((set) => new Set(set.has(key) ? [...set].filter((one) => one !== key) : [...set, key]));
+  }, []);
+  const sort = (column: string) => desk.change({ sort: nextSort(view.sort, column) });
+  const fillDown = () => steps.fillDown(partToFill(lines, columns, box));
+  const does = {
+    open: onOpen,
+    fold,
+    sort,
+    fillDown,
+    clear: () => steps.clear(part),
+    goToSet: () => goTo('set'),
+    goToReplace: () => goTo('find'),
+  };
+  const paste = (text: string) => {
+    const alone = rowsAlone(lines, columns, box);
+    steps.paste(readPasted(text), alone.shown, alone.box);
+  };
+  const onCopy = (event: ClipboardEvent) => {
+    const { text, html } = steps.copy(part);
+    event.clipboardData.setData('text/plain', text);
+    event.clipboardData.setData('text/html', html);
+    event.preventDefault();
+  };
+  const says = selectedInWords(part);
+  return (
+    <>
+      <GridTools desk={desk} rows={rows} columns={columns} ground={ground} phone={phone}>
+        <CellTools
+          ref={tools}
+          part={part}
+          steps={steps}
+          ground={ground}
+          touchSelects={touchSelects}
+          onTouchSelects={setTouchSelects}
+          onFillDown={fillDown}
+          onPaste={paste}
+        />
+      </GridTools>
+      {lines.length === 0 ? (
+        <div className="empty">
+          <p>No opening has the values that the columns are narrowed to.</p>
+          <button type="button" className="button" onClick={() => desk.change({ only: {} })}>
+            Show every value
+          </button>
+        </div>
+      ) : (
+        <OpeningGrid
+          lines={lines}
+          columns={columns}
+          ground={ground}
+          rowHeightPx={phone ? phoneRowPx : deskRowPx}
+          selection={selection}
+          onSelect={setSelection}
+          startsAt={startsAt}
+          sort={view.sort}
+          touchSelects={touchSelects}
+          does={does}
+          onCopy={onCopy}
+          onPaste={(event) => {
+            event.preventDefault();
+            paste(event.clipboardData.getData('text/plain'));
+          }}
+        />
+      )}
+      <p className="note grid-selected" role="status">
+        {says}
+      </p>
+      {steps.waiting && <PlanPreview waiting={steps.waiting} onApply={steps.apply} onCancel={steps.cancel} />}
+    </>
+  );
+}
