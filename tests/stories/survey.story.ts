@@ -104,6 +104,8 @@ test('an estimator works the schedule by keyboard alone', async ({ context }) =>
   await first.focus();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('End');
+  await expect(page.locator(':focus')).toHaveAttribute('data-column', 'notes');
+  await page.keyboard.press('ArrowLeft');
   await expect(page.locator(':focus')).toHaveAttribute('data-column', 'securityNeed');
   await page.keyboard.press('F2');
   await page.keyboard.press('Escape');

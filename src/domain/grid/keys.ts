@@ -130,9 +130,13 @@ export const gridKeys: readonly GridKey[] = [
   { press: ['A letter'], does: 'To the next mark that begins so', on: [] },
 ];
 
+/** “Ctrl + D”, “Shift + ↑ ↓”. */
+const pressInWords = (press: readonly string[]): string =>
+  press.map((key) => (key === 'Ctrl' || key === 'Shift' ? `${key} +` : key)).join(' ');
+
 /** The same for the sheet of help, a key in a line. */
 export const gridKeyLines: readonly { readonly name: string; readonly says: string }[] = gridKeys.map(
-  ({ press, does }) => ({ name: press.join(' '), says: `${does}.` }),
+  ({ press, does }) => ({ name: pressInWords(press), says: `${does}.` }),
 );
 
 interface Pressed {
