@@ -67,7 +67,9 @@ describe('our own columns', () => {
       says: 'Occupant load served cannot be below 0 people.',
       refuses: false,
     });
-    expect(says(result)[1]).toMatch(/^Door type cannot be “barn door”; it may be Single swinging leaf; Pair of leaves; /);
+    expect(says(result)[1]).toMatch(
+      /^Door type cannot be “barn door”; it may be Single swinging leaf; Pair of leaves; /,
+    );
     expect(says(result)[2]).toBe('Panic hardware present is answered by yes or no, not by “perhaps”.');
     expect(says(result)[3]).toBe('Occupant load served must be a whole number.');
     expect(says(result)[4]).toBe(

@@ -27,7 +27,13 @@ function Schedule() {
   const filters = useApp((state) => state.session.filters);
   const shown = useDecisions();
   const ground = groundOf(project, shown.decisions);
-  return <ScheduleGrid rows={shownRows(project, filters, shown)} ground={ground} onOpen={vi.fn<(id: string) => void>()} />;
+  return (
+    <ScheduleGrid
+      rows={shownRows(project, filters, shown)}
+      ground={ground}
+      onOpen={vi.fn<(id: string) => void>()}
+    />
+  );
 }
 
 async function atCell(mark: string, column: string) {
