@@ -1,5 +1,5 @@
 import { fireEvent, screen, within } from '@testing-library/react';
-import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { beforeAll, expect, test, vi } from 'vitest';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { groundOf } from '../../domain/grid/columns.ts';
 import { known } from '../../domain/testing/facts.ts';
@@ -15,13 +15,13 @@ beforeAll(() => {
     clientWidth: { configurable: true, get: () => 1000 },
     offsetHeight: { configurable: true, get: () => 48 },
   });
+  Object.defineProperty(HTMLDialogElement.prototype, 'showModal', {
+    configurable: true,
+    value(this: HTMLDialogElement) {
+      this.open = true;
+    },
+  });
 });
-beforeEach(() => {
-  HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
-    this.open = true;
-  };
-});
-
 function Schedule() {
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
