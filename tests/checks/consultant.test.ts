@@ -1,214 +1,33 @@
 import { describe, expect, it } from 'vitest';
-import type { CodeBasis } from '../../src/domain/codes/basis.ts';
-import { defaultBasis } from '../../src/domain/codes/basis.ts';
-import { decide } from '../../src/domain/decide/decide.ts';
-import type { DecisionState } from '../../src/domain/decide/decision.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
-import { signOffReasons } from '../../src/domain/decide/signOff.ts';
-import { candidateById, type Release } from '../../src/domain/devices/candidates.ts';
-import type { DeviceFamily, FailMode } from '../../src/domain/devices/devices.ts';
 import type { ItemId } from '../../src/domain/devices/items.ts';
-import type { Facts } from '../../src/domain/model/fact.ts';
-import type { FactValues } from '../../src/domain/model/fields.ts';
-import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
+import type { DeviceFamily } from '../../src/domain/devices/devices.ts';
+import { differences, type Row, type Surveyed } from './answers.ts';
+import {
+  office,
+  bar,
+  rated,
+  ratedBar,
+  bareGlass,
+  storefront,
+  pair,
+  rods,
+  stair,
+  tower,
+  lobby,
+  hall,
+  hospital,
+  delayWish,
+  controlWish,
+  ibc2018,
+  ibc2024,
+  nfpaOnly,
+  both,
+} from './given.ts';
 
 /**
  * Openings from practice, with the answer a door-hardware consultant would put a name to. What is expected here is
  * what a code section or plain trade practice decides; which of several lawful devices scores best is left open.
  */
-interface Answer {
-  readonly state?: DecisionState;
-  /** What may lead: any of these families. */
-  readonly family?: readonly DeviceFamily[];
-  readonly release?: readonly Release[];
-  readonly failMode?: readonly FailMode[];
-  /** Parts that the set must hold, and parts that have no place in it. */
-  readonly has?: readonly ItemId[];
-  readonly hasNot?: readonly ItemId[];
-  /** Candidates that must be ruled out. */
-  readonly never?: readonly string[];
-  /** Candidates that may not be ruled out. */
-  readonly may?: readonly string[];
-  /** Whether a reviewer must sign before issue. */
-  readonly signed?: boolean;
-}
-
-/** Facts as surveyed; one that is undefined was not asked about. */
-type Surveyed = { readonly [K in keyof FactValues]: FactValues[K] | undefined };
-
-interface Row {
-  readonly opening: string;
-  /** The section and edition the answer rests on, or "from memory", or "trade practice". */
-  readonly rests: string;
-  readonly facts: Surveyed;
-  readonly basis?: Partial<CodeBasis>;
-  readonly want: Answer;
-}
-
-// ── Doors and places that many rows share ───────────────────────────────────────────────────────────────
-
-const building: FactValues = {
-  sprinklered: true,
-  detectionThroughout: false,
-  fireAlarm: true,
-  voiceAlarm: false,
-  highRise: false,
-  storiesAboveGrade: 3,
-  fireCommandCenter: false,
-  attendedStation: true,
-  basisConfirmed: true,
-  amendmentsReviewed: true,
-  oshaWorkplace: false,
-  federalHealthCare: false,
-};
-
-/** A new office door with a reader outside, everything surveyed that anybody would ask about. */
-const office: FactValues = {
-  ...building,
-  doorType: 'single',
-  leafMaterial: 'hollowMetal',
-  leafWidthIn: 36,
-  leafHeightIn: 84,
-  leafThicknessIn: 1.75,
-  hinges: 'butt',
-  opensTo90: true,
-  handing: 'LHR',
-  swingsWithEgress: true,
-  frameMaterial: 'hollowMetal',
-  frameGrouted: false,
-  frameConduit: true,
-  strikePrep: 'ansi478',
-  wallConstruction: 'gypsum',
-  latch: 'mortise',
-  lockFunction: 'storeroom',
-  panicPresent: false,
-  egressHardwareHeightIn: 40,
-  latchPreload: false,
-  closing: 'selfClosing',
-  existingArrangement: 'none',
-  fireRatingMin: 0,
-  wallRatingMin: 0,
-  wallKind: 'none',
-  smokeSeals: false,
-  holdOpen: 'none',
-  egressRole: 'exitAccess',
-  exitDirection: 'towardSecure',
-  occupantLoad: 12,
-  mainDoor: false,
-  publicEntrance: false,
-  exitSign: false,
-  delayedDoorsOnPath: 0,
-  controlledDoorsOnPath: 0,
-  othersLeaveThroughRoom: false,
-  doorsInSeries: false,
-  accessibleRoute: true,
-  clearWidthIn: 33,
-  fireDepartmentAccess: false,
-  roomUse: 'office',
-  agentFlooded: false,
-  placeOfWorship: false,
-  occupancyGroup: 'B',
-  equipmentAmps: 0,
-  equipmentVolts: 0,
-  clinicalNeed: 'none',
-  clinicalArea: 'none',
-  suiteDoor: 'none',
-  readerSides: 'secure',
-  securityNeed: 'medium',
-  traffic: 'medium',
-  appearance: 'standard',
-  powerAtDoor: true,
-  cablePath: true,
-  leafRaceway: true,
-  lockPowerSource: 'dedicated',
-  supplyVolts: '24',
-  exterior: false,
-  operator: 'none',
-  sensorTrippable: false,
-  workStatus: 'new',
-};
-const bar: FactValues = { latch: 'rimExit', panicPresent: true };
-const rated = (fireRatingMin: number, wallRatingMin: number, wallKind: FactValues['wallKind']): FactValues =>
-  ({ fireRatingMin, wallRatingMin, wallKind, fireLabel: 'seen', frameLabelMin: fireRatingMin }) as FactValues;
-const ratedBar: FactValues = { ...bar, exitHardwareFireListed: true, lessBottomRod: false };
-const bareGlass: FactValues = {
-  leafMaterial: 'glassFrameless',
-  leafThicknessIn: 0.5,
-  frameMaterial: 'none',
-  wallConstruction: 'glass',
-  strikePrep: 'none',
-  latch: 'pushPull',
-  glassRails: 'none',
-  hinges: 'pivot',
-};
-const storefront: FactValues = {
-  leafMaterial: 'aluminiumNarrow',
-  frameMaterial: 'aluminium',
-  strikePrep: 'aluminium458',
-  latch: 'deadlatch',
-  egressRole: 'exteriorExit',
-  exterior: true,
-  hinges: 'pivot',
-};
-const pair: FactValues = {
-  doorType: 'pair',
-  inactiveBolts: 'manualFlush',
-  inactiveHasHardware: false,
-  inactiveNeededForCapacity: false,
-  coordinator: false,
-  activeCouldCloseFirst: false,
-  mullion: false,
-};
-const rods: FactValues = {
-  doorType: 'pair',
-  inactiveBolts: 'rods',
-  inactiveHasHardware: true,
-  inactiveNeededForCapacity: true,
-  latch: 'verticalRods',
-  panicPresent: true,
-  mullion: false,
-  coordinator: false,
-};
-const stair: FactValues = {
-  ...rated(60, 60, 'exitEnclosure'),
-  egressRole: 'stairEntry',
-  roomUse: 'corridor',
-  stairLockWanted: 'stairSide',
-  stairStories: 3,
-  stairReleasePoint: 'mainEntrance',
-  selectedReentry: false,
-  singleExitStair: false,
-  reentryFloorTraps: false,
-};
-const tower: FactValues = {
-  ...stair,
-  ...rated(90, 120, 'exitEnclosure'),
-  stairStories: 20,
-  storiesAboveGrade: 20,
-  highRise: true,
-  fireCommandCenter: true,
-  voiceAlarm: true,
-  stairReleasePoint: 'fireCommandCenter',
-};
-const lobby: FactValues = {
-  egressRole: 'elevatorLobby',
-  roomUse: 'lobby',
-  lobbyHasOtherExit: false,
-};
-const hall: FactValues = { occupancyGroup: 'A-3', roomUse: 'conference', occupantLoad: 120 };
-const hospital: FactValues = { occupancyGroup: 'I-2', suiteDoor: 'none', staffCanUnlock: true };
-const delayWish: FactValues = { wishDelayedEgress: true, wishDelay30s: false, wishNoDelaySign: false };
-const controlWish: FactValues = {
-  wishControlledEgress: true,
-  staffCanUnlock: true,
-  readerSides: 'both',
-  abductionSystem: false,
-};
-
-const ibc2018 = { ibc: 2018 } as const;
-const ibc2024 = { ibc: 2024 } as const;
-const nfpaOnly = { ibc: null, nfpa101: 2021 } as const;
-const both = { ibc: 2021, nfpa101: 2021 } as const;
 
 const unlawful: readonly string[] = [
   'magnet/safe/none',
@@ -1897,51 +1716,6 @@ const rows: readonly Row[] = [
     },
   },
 ];
-
-function decideRow({ facts, basis }: Row) {
-  const known: Record<string, { is: 'known'; value: unknown }> = {};
-  for (const [key, value] of Object.entries(facts)) {
-    if (value !== undefined) known[key] = { is: 'known', value };
-  }
-  const project = { ...newProject('p', 'Consultant'), basis: { ...defaultBasis, ...basis } };
-  const opening = { ...newOpening('o', '101'), facts: known as Facts };
-  return decide(project, opening);
-}
-
-/** Every difference between the answer given and the one a consultant gives, in words. */
-function differences(row: Row): readonly string[] {
-  const { want } = row;
-  const decision = decideRow(row);
-  const found: string[] = [];
-  const lead = decision.chosen?.candidate;
-  const ruledOut = new Map(
-    decision.rejected.map((one) => [one.candidate.id, one.because.map((step) => step.rule.id).join(' ')]),
-  );
-  const parts = partsOf(decision).map((part) => part.item);
-  const must = signOffReasons(decision).filter((reason) => reason.grade === 'must');
-  if (want.state && decision.state !== want.state) {
-    const why = [...decision.findings, ...decision.refers].map((step) => step.rule.id);
-    found.push(`state ${decision.state} instead of ${want.state} (${why.join(' ')})`);
-  }
-  if (want.family && !(lead && want.family.includes(lead.device.family)))
-    found.push(`leads with ${lead?.id}`);
-  if (want.release && !(lead && want.release.includes(lead.release))) found.push(`release of ${lead?.id}`);
-  if (want.failMode && !(lead && want.failMode.includes(lead.failMode)))
-    found.push(`fail mode of ${lead?.id}`);
-  for (const item of want.has ?? []) if (!parts.includes(item)) found.push(`lacks ${item}`);
-  for (const item of want.hasNot ?? []) if (parts.includes(item)) found.push(`has ${item}`);
-  for (const id of [...(want.never ?? []), ...(want.may ?? [])]) {
-    if (!candidateById(id)) found.push(`there is no candidate ${id}`);
-  }
-  for (const id of want.never ?? []) if (!ruledOut.has(id)) found.push(`${id} is not ruled out`);
-  for (const id of want.may ?? [])
-    if (ruledOut.has(id)) found.push(`${id} is ruled out by ${ruledOut.get(id)}`);
-  if (want.signed === true && must.length === 0) found.push('nobody must sign');
-  if (want.signed === false && must.length > 0) {
-    found.push(`must be signed: ${must.map((reason) => reason.ruleId ?? reason.sentence).join(', ')}`);
-  }
-  return found;
-}
 
 describe('what a consultant would answer', () => {
   it.each(rows.map((row) => [`${row.opening} (${row.rests})`, row] as const))('%s', (_name, row) => {

@@ -85,10 +85,15 @@ describe('rules of thumb of the trade (common practice, no source)', () => {
     const at = (
       strike: 'strikeMortise' | 'strikeCylindrical',
       strikePrep: NonNullable<FactValues['strikePrep']>,
-    ) => says('F-01', `${strike}/secure/free`, { strikePrep, frameMaterial: 'hollowMetal' });
+      workStatus: NonNullable<FactValues['workStatus']> = 'altered',
+    ) => says('F-01', `${strike}/secure/free`, { strikePrep, workStatus, frameMaterial: 'hollowMetal' });
     expect([at('strikeMortise', 'ansi478'), at('strikeCylindrical', 'ansi478')]).toEqual([[], []]);
     expect([at('strikeMortise', 'light234'), at('strikeCylindrical', 'light234')]).toEqual([['b'], ['c']]);
     expect([at('strikeMortise', 'none'), at('strikeMortise', 'residential')]).toEqual([['a'], ['d']]);
+    expect([at('strikeMortise', 'none', 'new'), at('strikeMortise', 'light234', 'new')]).toEqual([
+      ['g'],
+      ['h'],
+    ]);
     expect(at('strikeCylindrical', 'aluminium458')).toContain('f');
   });
   test('a mortise lock takes a mortise strike, a bored lock a cylindrical one, a rim device a rim strike', () => {

@@ -2,7 +2,7 @@ import type { Candidate, CandidateMatch } from '../devices/candidates.ts';
 import type { DeviceId } from '../devices/devices.ts';
 import { all, any, is, isKnown, not, yes } from '../logic/condition.ts';
 import type { FactValue } from '../model/fields.ts';
-import { barLatches, handBolts, leverLatches } from '../model/latches.ts';
+import { barLatches, bareLatches, handBolts, leverLatches } from '../model/latches.ts';
 
 /**
  * Every lock on the leaf counts, not only the one that was chosen. What hangs beside it decides with it who gets
@@ -23,8 +23,11 @@ export const leverOrBarOnLeaf = is('latch', ...leverLatches, ...barLatches);
 export const handBoltOnLeaf = is('latch', ...handBolts);
 /** A lever or bolt that a crowd would have to work by hand, whatever kind. */
 export const lockWithoutBarOnLeaf = is('latch', ...leverLatches, ...handBolts);
-/** Surveyed, and locked from outside by key, button, or for want of a trim. */
-export const locksOutside = is('lockFunction', 'storeroom', 'classroom', 'office', 'none');
+/** Surveyed, and locked from outside by key, button, or for want of a trim; a leaf without a latch has no such lock. */
+export const locksOutside = all(
+  is('lockFunction', 'storeroom', 'classroom', 'office', 'none'),
+  not(all(isKnown('latch'), is('latch', ...bareLatches))),
+);
 /** A function that nobody surveyed is no free lever. */
 export const outsideNotKnownFree = not(all(isKnown('lockFunction'), is('lockFunction', 'passage')));
 /** The electric lock is to let somebody in from outside. */

@@ -262,7 +262,7 @@ function ofClauses(
   );
   const aboutEveryLock = emptyClauseSet(clauses.length);
   clauses.forEach(({ clause, speaksOf }, at) => {
-    const asks = clause.effect === 'require' && clause.of !== undefined;
+    const asks = (clause.effect === 'require' || clause.effect === 'modify') && clause.of !== undefined;
     if (asks && ordinaryLocks.every(({ index: one }) => has(speaksOf, one))) addClause(aboutEveryLock, at);
   });
   return { basis, clauses, index, sets: { prohibits, aboutOpening, aboutCandidate, aboutEveryLock } };

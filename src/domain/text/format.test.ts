@@ -42,6 +42,9 @@ test('alone an answer keeps its capital, in a sentence it does not', () => {
   expect(valueInSentence('latch', 'mortise')).toBe('mortise latch');
   expect(valueInSentence('occupancyGroup', 'I-1.2')).toBe('I-1, Condition 2');
   expect(valueInSentence('occupantLoad', 60)).toBe('60 people');
+  expect(valueInSentence('occupantLoad', 1)).toBe('1 person');
+  expect(valueInWords('delayedDoorsOnPath', 1)).toBe('1 door');
+  expect(valueInWords('stairStories', 1)).toBe('1 story');
   expect(valueInSentence('latch', undefined)).toBe('not surveyed');
 });
 

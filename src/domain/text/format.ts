@@ -2,12 +2,17 @@ import { type Slots, slotOf } from '../logic/compile.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
 import { midSentence, startSentence } from './midSentence.ts';
 
+/** Units that are counted nouns, for one of them. */
+const one: Readonly<Record<string, string>> = { people: 'person', stories: 'story', doors: 'door' };
+
 /** A fact's value as a person says it: "90 min", "Hollow metal", "yes", "not surveyed". */
 export function valueInWords(key: FactKey, value: string | number | boolean | undefined): string {
   if (value === undefined) return 'not surveyed';
   const info = fieldInfo(key);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'number') return info.unit ? `${value} ${info.unit}` : String(value);
+  if (typeof value === 'number') {
+    return info.unit ? `${value} ${value === 1 ? (one[info.unit] ?? info.unit) : info.unit}` : String(value);
+  }
   return info.options?.[value] ?? value;
 }
 

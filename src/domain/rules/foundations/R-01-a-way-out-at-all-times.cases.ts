@@ -32,6 +32,12 @@ export const R01Cases = cases(
     does: 'signOff must',
   }),
   [
+    'nothing on the leaf that could lock, whatever was once entered',
+    { ...across, lockFunction: 'storeroom', latch: 'pushPull' },
+    'no',
+    { clause: 'f', on: 'magnet/safe/sensor' },
+  ],
+  [
     'keyed inside, judged as a key lock',
     { ...across, lockFunction: 'storeroom' },
     'no',

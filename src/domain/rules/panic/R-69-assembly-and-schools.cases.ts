@@ -75,6 +75,8 @@ const latchRows: readonly CaseRow[] = [
 /** A lock on the leaf makes the bar due, whatever the leaf was before. */
 const lockRows: readonly CaseRow[] = latchRows.map(([name, facts]) => [name, facts, 'yes']);
 
+const trim = 'exitTrim/secure/free';
+
 export const R69Cases = cases(
   ...inEach(
     [{ ...atTrim, facts: lever }],
@@ -192,7 +194,7 @@ export const R69Cases = cases(
     'exitTrim/secure/free',
   ]),
   ...inEach(
-    [{ clause: 'f', facts: lever, does: 'signOff note' }],
+    [{ clause: 'f', on: trim, facts: lever, does: 'signOff note' }],
     spaceRows.map(
       ([name, facts, expect, options]): CaseRow => [
         name,
@@ -203,12 +205,18 @@ export const R69Cases = cases(
     ),
   ),
   ...inEach(
-    [{ clause: 'f', facts: { egressRole: 'exteriorExit' } }],
+    [{ clause: 'f', on: trim, facts: { egressRole: 'exteriorExit' } }],
     latchRows.map(
       ([name, facts, expect]): CaseRow => [name, { ...facts, egressRole: 'exteriorExit' }, expect],
     ),
   ),
-  ['the room door itself', { ...hall, ...lever }, 'no', { clause: 'f' }],
+  ['the room door itself', { ...hall, ...lever }, 'no', { clause: 'f', on: trim }],
+  [
+    'the key lock that the main door may have in its place',
+    { ...hall, ...lever, egressRole: 'exteriorExit', mainDoor: true },
+    'no',
+    { clause: 'f', on: 'mechanicalLock/none/keyInside' },
+  ],
   ['stadium gate of 50', { ...gate, occupantLoad: 50 }, 'yes', { clause: 'g', does: 'signOff must' }],
   ['stadium gate of 49', { ...gate, occupantLoad: 49 }, 'no', { clause: 'g' }],
   ['arena gate', { ...gate, occupancyGroup: 'A-4' }, 'yes', { clause: 'g' }],

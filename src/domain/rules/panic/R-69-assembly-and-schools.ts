@@ -61,6 +61,7 @@ export const R69 = defineRule({
       effect: 'signOff',
       grade: 'note',
       when: all(trigger, not(is('egressRole', 'exitAccess'))),
+      of: notKeyInside,
       says: 'Panic hardware is required here as on every door along the path; some authorities stop at the room door, and only a reviewer may relax it.',
     },
     {

@@ -13,6 +13,8 @@ const office = { ...hall, occupancyGroup: 'B' } as const;
 
 const plain = { latch: 'rimExit', existingArrangement: 'freeBar' } as const;
 
+const bar = 'exitTrim/secure/free';
+
 export const R73Cases = cases(
   ...found.flatMap((existingArrangement): readonly CaseRow[] => [
     [
@@ -25,11 +27,11 @@ export const R73Cases = cases(
       `${existingArrangement} in a hall`,
       { ...hall, ...plain, existingArrangement },
       'yes',
-      { clause: 'b', does: 'modify locksmith' },
+      { clause: 'b', on: bar, does: 'modify locksmith' },
     ],
   ]),
   ...bolts.flatMap((latch): readonly CaseRow[] => [
-    [`${latch} in a hall`, { ...hall, ...plain, latch }, 'yes', { clause: 'b' }],
+    [`${latch} in a hall`, { ...hall, ...plain, latch }, 'yes', { clause: 'b', on: bar }],
     [
       `${latch} in a hall`,
       { ...hall, latch },
@@ -37,8 +39,14 @@ export const R73Cases = cases(
       { clause: 'c', on: 'magnet/safe/doorSwitch', does: 'prohibit' },
     ],
   ]),
+  [
+    'the key lock that the main door may have in its place',
+    { ...hall, latch: 'hookbolt' },
+    'no',
+    { clause: 'b', on: 'mechanicalLock/none/keyInside' },
+  ],
   ['bar alone', { ...hall, ...plain }, 'no', { clause: 'a' }],
-  ['bar alone', { ...hall, ...plain }, 'no', { clause: 'b' }],
+  ['bar alone', { ...hall, ...plain }, 'no', { clause: 'b', on: bar }],
   ['bar alone', { ...hall, ...plain }, 'no', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
   [
     'office with a chain is R-08',
@@ -50,7 +58,7 @@ export const R73Cases = cases(
     'office with a deadbolt is R-08',
     { ...office, ...plain, latch: 'boredPlusDeadbolt' },
     'no',
-    { clause: 'b' },
+    { clause: 'b', on: bar },
   ],
   [
     'office with a deadbolt is R-08',
@@ -59,7 +67,7 @@ export const R73Cases = cases(
     { clause: 'c', on: 'magnet/safe/doorSwitch' },
   ],
   ['not surveyed', hall, 'unknown', { clause: 'a' }],
-  ['not surveyed', hall, 'unknown', { clause: 'b' }],
+  ['not surveyed', hall, 'unknown', { clause: 'b', on: bar }],
   ['not surveyed', hall, 'unknown', { clause: 'c', on: 'magnet/safe/doorSwitch' }],
   [
     'strike beside a deadbolt',

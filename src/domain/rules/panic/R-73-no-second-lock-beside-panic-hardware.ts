@@ -1,6 +1,7 @@
 import { under } from '../../codes/sections.ts';
 import { all, any, is, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
+import { notKeyInside } from './panicCases.ts';
 
 export const found = ['deadboltPlusLatch', 'doubleCylinder', 'padlock', 'slideBolt', 'barricade'] as const;
 export const bolts = ['boredPlusDeadbolt', 'mortiseDeadbolt', 'deadboltOnly', 'hookbolt'] as const;
@@ -27,6 +28,7 @@ export const R73 = defineRule({
       effect: 'modify',
       trade: 'locksmith',
       when: all(yes('panicWithLock'), any(is('existingArrangement', ...found), is('latch', ...bolts))),
+      of: notKeyInside,
       says: 'Remove every deadbolt, surface bolt, chain and padlock; only panic hardware may hold this door.',
     },
     {

@@ -4,6 +4,7 @@ import { without } from '../without.ts';
 const pair = {
   doorType: 'pair',
   roomUse: 'storage',
+  occupancyGroup: 'S-1',
   inactiveBolts: 'manualFlush',
   fireRatingMin: 0,
   wallRatingMin: 0,
@@ -14,6 +15,18 @@ export const R111Cases = cases(
   ['unrated storage pair', pair, 'yes', { clause: 'a', does: 'permit' }],
   ['unrated equipment pair', { ...pair, roomUse: 'equipment' }, 'yes', { clause: 'a' }],
   ['office pair', { ...pair, roomUse: 'office' }, 'no', { clause: 'a' }],
+  [
+    'closet on a hospital corridor, R-107',
+    { ...pair, occupancyGroup: 'I-2', suiteDoor: 'none', wallKind: 'smokePartition' },
+    'no',
+    { clause: 'a' },
+  ],
+  [
+    'closet elsewhere in a hospital',
+    { ...pair, occupancyGroup: 'I-2', suiteDoor: 'none', wallKind: 'none' },
+    'yes',
+    { clause: 'a' },
+  ],
   ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'a' }],
   ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'a' }],
   ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],

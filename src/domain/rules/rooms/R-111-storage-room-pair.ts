@@ -1,5 +1,6 @@
 import { under } from '../../codes/sections.ts';
-import { all, is, no, yes } from '../../logic/condition.ts';
+import { all, is, no, not, yes } from '../../logic/condition.ts';
+import { hospitalCorridorDoor } from '../health/conditions.ts';
 import { defineRule } from '../rule.ts';
 
 const boltedPair = all(
@@ -15,13 +16,13 @@ export const R111 = defineRule({
   book: 'ibc',
   cites: [under('boltLocks')],
   confidence: 'secondary',
-  note: 'Rated pairs are judged by R-45.',
+  note: 'Rated pairs are judged by R-45, pairs on the corridor of a hospital by R-107.',
   why: 'The second leaf opens for goods, not for people.',
   clauses: [
     {
       key: 'a',
       effect: 'permit',
-      when: all(boltedPair, no('fireRated'), no('inactiveHasHardware')),
+      when: all(boltedPair, no('fireRated'), no('inactiveHasHardware'), not(hospitalCorridorDoor)),
       says: 'Manual bolts may hold the inactive leaf of this unrated pair.',
     },
     {

@@ -39,6 +39,17 @@ export const R55Cases = cases(
   ['stair side open', { ...open, stairReleasePoint: 'none' }, 'no', { clause: 'b' }],
   ['NFPA 101 alone', { ...locked, stairReleasePoint: 'none' }, 'no', { clause: 'b', basis: nfpaOnly }],
   ['not asked', locked, 'unknown', { clause: 'b' }],
+  [
+    'nowhere to release from',
+    { ...locked, stairReleasePoint: 'none' },
+    'yes',
+    { clause: 'e', does: 'signOff must' },
+  ],
+  ['released at the entrance', atEntrance, 'no', { clause: 'e' }],
+  ['stair side open', { ...open, stairReleasePoint: 'none' }, 'no', { clause: 'e' }],
+  ['NFPA 101 alone', { ...locked, stairReleasePoint: 'none' }, 'no', { clause: 'e', basis: nfpaOnly }],
+  ['not asked', locked, 'unknown', { clause: 'e' }],
+  ...loneStairCases('no', 'yes', { clause: 'e' }, { stairReleasePoint: 'none' }),
   ...loneStairCases('no', 'yes', { clause: 'b' }, { stairReleasePoint: 'none' }),
   [
     'entrance, though a command center is there',

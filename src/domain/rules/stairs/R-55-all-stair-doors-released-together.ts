@@ -49,5 +49,13 @@ export const R55 = defineRule({
       when: lockedStair,
       says: 'A stair side is to be locked: a reviewer confirms the place of the release and that every locked door of the stair answers to it.',
     },
+    {
+      // While nobody named the place this waits for it, so the place is asked before the door is settled.
+      key: 'e',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(lockedStair, is('stairReleasePoint', 'none')),
+      says: 'A stair side is to be locked and nothing releases the stair doors together: a reviewer settles that before anything is ordered.',
+    },
   ],
 });
