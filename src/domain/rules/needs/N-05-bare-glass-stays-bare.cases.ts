@@ -1,19 +1,17 @@
 import { cases } from '../rule.ts';
 
+const bare = { wishGlassBareLook: true, leafMaterial: 'glassFrameless' } as const;
+
 export const N05Cases = cases(
-  ['bare look wished', { wishGlassBareLook: true }, 'yes', { on: 'magnet/safe/sensor', does: 'prohibit' }],
-  ['delayed magnet shows too', { wishGlassBareLook: true }, 'yes', { on: 'delayedMagnet/safe/delayed' }],
-  ['rim strike shows', { wishGlassBareLook: true }, 'yes', { on: 'strikeRim/secure/free' }],
-  ['battery lock shows', { wishGlassBareLook: true }, 'yes', { on: 'batteryLock/asIs/free' }],
-  ['a bar in the rail shows', { wishGlassBareLook: true }, 'yes', { on: 'glassRailExit/secure/free' }],
-  ['trim of a bar shows', { wishGlassBareLook: true }, 'yes', { on: 'exitTrim/secure/free' }],
-  ['a delayed bar shows', { wishGlassBareLook: true }, 'yes', { on: 'delayedExitDevice/safe/delayed' }],
-  [
-    'a shear magnet hides in the header',
-    { wishGlassBareLook: true },
-    'no',
-    { on: 'shearMagnet/safe/sensor' },
-  ],
-  ['look does not matter', { wishGlassBareLook: false }, 'no', { on: 'magnet/safe/sensor' }],
-  ['not asked', {}, 'unknown', { on: 'magnet/safe/sensor' }],
+  ['bare look wished', bare, 'yes', { on: 'magnet/safe/sensor', does: 'prohibit' }],
+  ['delayed magnet shows too', bare, 'yes', { on: 'delayedMagnet/safe/delayed' }],
+  ['rim strike shows', bare, 'yes', { on: 'strikeRim/secure/free' }],
+  ['battery lock shows', bare, 'yes', { on: 'batteryLock/asIs/free' }],
+  ['a bar in the rail shows', bare, 'yes', { on: 'glassRailExit/secure/free' }],
+  ['trim of a bar shows', bare, 'yes', { on: 'exitTrim/secure/free' }],
+  ['a delayed bar shows', bare, 'yes', { on: 'delayedExitDevice/safe/delayed' }],
+  ['a shear magnet hides in the header', bare, 'no', { on: 'shearMagnet/safe/sensor' }],
+  ['look does not matter', { ...bare, wishGlassBareLook: false }, 'no', { on: 'magnet/safe/sensor' }],
+  ['steel leaf', { ...bare, leafMaterial: 'hollowMetal' }, 'no', { on: 'strikeRim/secure/free' }],
+  ['not asked', { leafMaterial: 'glassFrameless' }, 'unknown', { on: 'magnet/safe/sensor' }],
 );

@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { yes } from '../../logic/condition.ts';
+import { all, is, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
 export const N05 = defineRule({
@@ -13,7 +13,7 @@ export const N05 = defineRule({
   clauses: [
     {
       effect: 'prohibit',
-      when: yes('wishGlassBareLook'),
+      when: all(yes('wishGlassBareLook'), is('leafMaterial', 'glassFrameless')),
       of: {
         device: [
           'magnet',

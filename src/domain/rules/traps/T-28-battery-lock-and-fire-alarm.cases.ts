@@ -1,25 +1,31 @@
 import { cases } from '../rule.ts';
 
+const on = 'batteryLock/asIs/free';
+const stairDoor = { wishUnlockOnAlarm: false, egressRole: 'stairEntry' } as const;
+
 export const T28Cases = cases(
   [
-    'owner wants it open on alarm',
-    { wishUnlockOnAlarm: true },
-    'yes',
-    { on: 'batteryLock/asIs/free', does: 'prohibit' },
-  ],
-  [
     'stair side locked',
-    { wishUnlockOnAlarm: false, egressRole: 'stairEntry', stairLockWanted: 'stairSide' },
+    { ...stairDoor, stairLockWanted: 'stairSide' },
     'yes',
-    { on: 'batteryLock/asIs/free' },
+    { clause: 'a', on, does: 'prohibit' },
   ],
+  ['stair door, wish not asked', stairDoor, 'yes', { clause: 'a', on }],
   [
-    'stair door, wish not asked',
-    { wishUnlockOnAlarm: false, egressRole: 'stairEntry' },
-    'yes',
-    { on: 'batteryLock/asIs/free' },
+    'a wish forbids nothing',
+    { wishUnlockOnAlarm: true, egressRole: 'exitAccess' },
+    'no',
+    { clause: 'a', on },
   ],
-  ['neither', { wishUnlockOnAlarm: false, egressRole: 'exitAccess' }, 'no', { on: 'batteryLock/asIs/free' }],
-  ['not known', {}, 'unknown', { on: 'batteryLock/asIs/free' }],
-  ['a wired lock can be released', { wishUnlockOnAlarm: true }, 'no', { on: 'mortiseLock/safe/free' }],
+  ['role not known', {}, 'unknown', { clause: 'a', on }],
+  ['a wired lock can be released', stairDoor, 'no', { clause: 'a', on: 'mortiseLock/safe/free' }],
+  ['owner wants it open on alarm', { wishUnlockOnAlarm: true }, 'yes', { clause: 'b', on, does: 'caution' }],
+  ['no such wish', { wishUnlockOnAlarm: false }, 'no', { clause: 'b', on }],
+  ['not asked', {}, 'unknown', { clause: 'b', on }],
+  [
+    'a wired lock can be released',
+    { wishUnlockOnAlarm: true },
+    'no',
+    { clause: 'b', on: 'mortiseLock/safe/free' },
+  ],
 );

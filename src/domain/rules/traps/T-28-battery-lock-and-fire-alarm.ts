@@ -1,5 +1,5 @@
 import { text } from '../../codes/sections.ts';
-import { any, is, yes } from '../../logic/condition.ts';
+import { is, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
 export const T28 = defineRule({
@@ -12,10 +12,18 @@ export const T28 = defineRule({
   why: 'Nothing that the alarm does reaches a lock without a wire, unless its radio release is listed.',
   clauses: [
     {
+      key: 'a',
       effect: 'prohibit',
-      when: any(yes('wishUnlockOnAlarm'), is('egressRole', 'stairEntry')),
+      when: is('egressRole', 'stairEntry'),
       of: { device: ['batteryLock'] },
       says: 'This door must unlock on a signal, and a battery lock has no wire for it and stays as it was.',
+    },
+    {
+      key: 'b',
+      effect: 'caution',
+      when: yes('wishUnlockOnAlarm'),
+      of: { device: ['batteryLock'] },
+      says: 'The owner wants the outside unlocked on fire alarm: a battery lock has no wire for it and stays locked outside. People get out by its lever or bar, with or without an alarm.',
     },
   ],
 });
