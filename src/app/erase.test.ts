@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { savedAs, viewsOf, withViews } from '../domain/grid/view.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { rawRows } from '../storage/testing/fakes.ts';
@@ -36,6 +37,7 @@ test('erased for good, nothing of a project is left in the database, the second 
   await app.openFile(fileFrom(saveProjectText({ ...house(secret), name: secret })));
   notes(app, `${secret}, again`);
   app.drafts.type(draft, secret);
+  app.preferences.set('gridViews', withViews('', 'p', savedAs(viewsOf('', 'p'), secret)));
   await app.flush();
   expect((await everything()).split(secret).length).toBeGreaterThan(4);
   expect(await app.eraseProject('p')).toEqual({ ok: true });

@@ -47,6 +47,7 @@ import { createDraftDesk, type DraftDesk } from './draftDesk.ts';
 import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
+import { withoutProject } from '../domain/grid/view.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
 import { createPhotoDesk, type PhotoDesk } from './photoDesk.ts';
 import { rejoin } from './detached.ts';
@@ -932,6 +933,7 @@ export function createApp(needs: AppNeeds = {}): App {
         const names = await photos.namesOf(id);
         const done = await projects.erase(id);
         if (!done.ok) return inWords(done);
+        preferences.set('gridViews', withoutProject(preferences.get('gridViews'), id));
         await photos.sweep(names);
         if (outside !== '') {
           store.getState().tell({

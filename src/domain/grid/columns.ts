@@ -1,11 +1,11 @@
 import type { Decision } from '../decide/decision.ts';
 import { candidateInWords, releaseInWords, type ShownState, shownStateWords } from '../decide/words.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
-import { compareMarks, type Opening, type Project } from '../model/project.ts';
-import { signatureOf } from '../review/status.ts';
+import { type Opening, type Project } from '../model/project.ts';
+import { type Signature, signatureOf } from '../review/status.ts';
 import { setNumbersOf } from '../schedules/sets.ts';
-import { borrowedFor } from '../survey/answers.ts';
-import { writeCell } from '../survey/readValue.ts';
+import { borrowedFor, borrowedValue } from '../survey/answers.ts';
+import { type Value, writeCell } from '../survey/readValue.ts';
 import { valueInWords } from '../text/format.ts';
 
 export interface GridRow {
@@ -49,27 +49,30 @@ export interface GridColumn {
 }
 
 export const notKnown = '?';
-const nothing = '—';
+export const nothing = '—';
 
-/** What was answered here, or else what the building or its space says. */
-function factText(key: FactKey) {
-  return ({ opening, decision }: GridRow, { project }: Ground) => {
-    const fact = opening.facts[key];
-    if (fact?.is === 'unknown') return notKnown;
-    if (fact) return valueInWords(key, fact.value);
-    const borrowed = borrowedFor(key, opening, project, decision);
-    return borrowed ? valueInWords(key, borrowed.value) : notKnown;
-  };
+/** What was answered here, or else what the building or its space says; undefined where nobody knows. */
+export function valueAt(
+  key: FactKey,
+  { opening, decision }: GridRow,
+  { project }: Ground,
+): Value | undefined {
+  const fact = opening.facts[key];
+  if (fact === undefined) return borrowedValue(key, opening, project, decision);
+  return fact.is === 'unknown' ? undefined : fact.value;
 }
 
-function factNumber(key: FactKey) {
-  return ({ opening, decision }: GridRow, { project }: Ground): SortKey => {
-    const fact = opening.facts[key];
-    if (fact?.is === 'unknown') return undefined;
-    const value = fact ? fact.value : borrowedFor(key, opening, project, decision)?.value;
+const factText = (key: FactKey) => (row: GridRow, ground: Ground) => {
+  const value = valueAt(key, row, ground);
+  return value === undefined ? notKnown : valueInWords(key, value);
+};
+
+const factNumber =
+  (key: FactKey) =>
+  (row: GridRow, ground: Ground): SortKey => {
+    const value = valueAt(key, row, ground);
     return typeof value === 'number' ? value : undefined;
   };
-}
 
 const longestWord = (text: string) => Math.max(...text.split(/\s+/).map((word) => word.length));
 
@@ -94,6 +97,29 @@ const factColumn = (
   fact: key,
   ...(fieldInfo(key).kind === 'number' ? { sortKey: factNumber(key) } : {}),
 });
+
+/** All that a signature may rest on besides its opening and decision; the openings themselves change with every edit. */
+const aroundOpenings = ({ openings: _openings, history: _history, ...rest }: Project) => Object.values(rest);
+const signed = new WeakMap<GridRow, { readonly around: readonly unknown[]; readonly signature: Signature }>();
+let lastAround: { readonly project: Project; readonly around: readonly unknown[] } | undefined;
+
+/** The signature of a row, remembered: to hold a signed opening against what was signed takes longer than all its facts. */
+export function signatureAt(row: GridRow, { project }: Ground): Signature {
+  if (lastAround?.project !== project) {
+    const around = aroundOpenings(project);
+    const same = lastAround?.around.every((part, at) => part === around[at]) ?? false;
+    lastAround = {
+      project,
+      around: same && lastAround?.around.length === around.length ? lastAround.around : around,
+    };
+  }
+  const { around } = lastAround;
+  const before = signed.get(row);
+  if (before?.around === around) return before.signature;
+  const signature = signatureOf(project, row.opening, row.decision);
+  signed.set(row, { around, signature });
+  return signature;
+}
 
 const nameOf = (things: Readonly<Record<string, { readonly name: string }>>, id: string | null) =>
   id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
@@ -137,7 +163,7 @@ const firstColumns: readonly GridColumn[] = [
     key: 'signOff',
     head: 'Sign-off',
     width: 12,
-    text: ({ decision, opening }, { project }) => signatureOf(project, opening, decision).short || nothing,
+    text: (row, ground) => signatureAt(row, ground).short || nothing,
   },
   factColumn('doorType', 'Door', 11),
   factColumn('leafMaterial', 'Leaf', 10),
@@ -206,29 +232,4 @@ export function copyText({ fact: key, text }: GridColumn, row: GridRow, ground: 
   if (opening.facts[key] !== undefined) return writeCell(opening.facts[key], inWords);
   const borrowed = borrowedFor(key, opening, ground.project, decision);
   return writeCell(borrowed && { is: 'assumed', value: borrowed.value, from: borrowed.from }, inWords);
-}
-
-const sortKeyOf = (column: GridColumn, row: GridRow, ground: Ground): SortKey => {
-  if (column.sortKey) return column.sortKey(row, ground);
-  const text = column.text(row, ground);
-  return text === '' || text === notKnown || text === nothing ? undefined : text;
-};
-
-export interface Sort {
-  readonly column: string;
-  readonly descending: boolean;
-}
-
-/** Rows by one column, as people count; what is alike keeps its order, what nobody knows stands last either way. */
-export function sortRows(rows: readonly GridRow[], sort: Sort | null, ground: Ground): readonly GridRow[] {
-  const column = sort && columnOf(sort.column);
-  if (!sort || !column) return rows;
-  const keyed = rows.map((row) => ({ row, key: sortKeyOf(column, row, ground) }));
-  return keyed
-    .toSorted(({ key: a }, { key: b }) => {
-      if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
-      const order = typeof a === 'number' && typeof b === 'number' ? a - b : compareMarks(`${a}`, `${b}`);
-      return sort.descending ? -order : order;
-    })
-    .map(({ row }) => row);
 }

@@ -6,18 +6,11 @@ import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { aProject, aValueOf, someFacts } from '../testing/arbitraries.ts';
 import { known } from '../testing/facts.ts';
-import {
-  allColumns,
-  columnOf,
-  copyText,
-  type GridColumn,
-  type GridRow,
-  groundOf,
-  sortRows,
-} from './columns.ts';
+import { allColumns, columnOf, copyText, type GridColumn, type GridRow, groundOf } from './columns.ts';
 import { cleared, fillDown, planReplace, setForAll } from './fill.ts';
 import { isFound, linesOf, narrowed, valuesIn } from './lines.ts';
 import { copied, planPaste } from './paste.ts';
+import { sortRows } from './sort.ts';
 import { changesIn, inOrderOfTrouble, needsALook, planInWords, planTexts } from './plan.ts';
 import { readFact } from '../survey/readFact.ts';
 
@@ -218,6 +211,15 @@ describe('copy and paste', () => {
     expect(openings['2']?.facts).toMatchObject({ fireRatingMin: known(0) });
   });
 
+  test('marks move on in one paste: one that was given up is free for the next', () => {
+    const project = house(door('1'), door('2'));
+    const { rows, ground } = gridOf(project);
+    const part = { rows, columns: columns('mark') };
+    const plan = planPaste([['9'], ['1']], part, { top: 0, bottom: 0, left: 0, right: 0 }, ground, ids());
+    const { openings } = after(project, plan.edits);
+    expect([openings['1']?.mark, openings['2']?.mark]).toEqual(['9', '1']);
+  });
+
   test('one copied cell fills the whole selection', () => {
     const { rows, ground } = gridOf(house(door('1'), door('2'), door('3')));
     const part = { rows, columns: columns('mark', 'latch', 'panicPresent') };
@@ -352,6 +354,20 @@ describe('what is shown, and in which order', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  test('every word of a search must stand in the row, in any of its fields', () => {
+    const { rows, ground } = gridOf(
+      house(door('1', { notes: 'Check the frame.', facts: { latch: known('mortise') } }), door('2')),
+    );
+    const found = (typed: string) =>
+      rows.filter((row) => isFound(row, typed, ground)).map(({ opening }) => opening.mark);
+    expect([found('  '), found('FRAME mortise'), found('frame rim'), found('2')]).toEqual([
+      ['1', '2'],
+      ['1'],
+      [],
+      ['2'],
+    ]);
   });
 
   test('groups hold every row once under its head; a folded one only counts them', () => {

@@ -1,19 +1,49 @@
 import { shownStateWords } from '../decide/words.ts';
 import { compareMarks } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
-import { allColumns, columnOf, type GridColumn, type GridRow, type Ground, notKnown } from './columns.ts';
+import {
+  allColumns,
+  columnOf,
+  type GridColumn,
+  type GridRow,
+  type Ground,
+  notKnown,
+  valueAt,
+} from './columns.ts';
+import type { FactKey } from '../model/fields.ts';
+import type { Value } from '../survey/readValue.ts';
+import { valueInWords } from '../text/format.ts';
+
+/** The set number is looked up only where it is asked for: sets of thousands of openings take their time. */
+const searched = allColumns.filter(({ key, fact }) => key !== 'set' && fact === undefined);
+const searchedFacts = allColumns.flatMap(({ fact }) => fact ?? []);
+
+/** Words of an answer, small, each made once: thousands of openings share a few hundred answers. */
+function answerWords(key: FactKey, value: Value): string {
+  const known = answers.get(key)?.get(value);
+  if (known !== undefined) return known;
+  const words = valueInWords(key, value).toLowerCase();
+  answers.set(key, (answers.get(key) ?? new Map<Value, string>()).set(value, words));
+  return words;
+}
+const answers = new Map<FactKey, Map<Value, string>>();
 
 /** Words of every field of a row, small: what the search looks in. */
 function wordsOf(row: GridRow, ground: Ground): string {
   const parts = partsOf(ground);
   const before = remembered.get(row);
   if (before && before.parts.every((part, at) => part === parts[at])) return before.words;
-  const words = allColumns
-    // The set number is looked up only where it is asked for: sets of thousands of openings take their time.
-    .filter(({ key }) => key !== 'set')
+  let words = searched
     .map((column) => column.text(row, ground))
     .join('\n')
     .toLowerCase();
+  let open = false;
+  for (const key of searchedFacts) {
+    const value = valueAt(key, row, ground);
+    if (value === undefined) open = true;
+    else words += `\n${answerWords(key, value)}`;
+  }
+  if (open) words += `\n${notKnown}`;
   remembered.set(row, { words, parts });
   return words;
 }

@@ -47,8 +47,13 @@ export function viewsOf(kept: string, projectId: string): KeptViews {
 }
 
 export function withViews(kept: string, projectId: string, views: KeptViews): string {
-  const others = Object.entries(boxOf(kept)).filter(([id]) => id !== projectId);
+  const others = Object.entries(boxOf(withoutProject(kept, projectId)));
   return JSON.stringify(Object.fromEntries([...others.slice(1 - mostProjects), [projectId, views]]));
+}
+
+/** The views of a project that is erased: their filters hold names of it. */
+export function withoutProject(kept: string, projectId: string): string {
+  return JSON.stringify(Object.fromEntries(Object.entries(boxOf(kept)).filter(([id]) => id !== projectId)));
 }
 
 /** The present view under a name, in place of the one that had it. */

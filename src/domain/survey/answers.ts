@@ -49,16 +49,36 @@ export function borrowedFor(
   key: FactKey,
   opening: Opening,
   project: Pick<Project, 'building'>,
-  decision: { readonly slots: Slots; readonly assumed: ReadonlyMap<FactKey, string> },
+  decision: Answering,
 ): Borrowed | undefined {
-  if (fieldInfo(key).scope === 'building' || opening.facts[key] !== undefined) return undefined;
-  const value = decision.slots[slotOf(key)];
+  const value = borrowedValue(key, opening, project, decision);
   if (value === undefined) return undefined;
-  const words = valueForSurveyor(key, value);
   const from = decision.assumed.get(key);
-  if (from !== undefined) return { value, words, from, assumed: true };
-  if (project.building[key] === undefined) return undefined;
-  return { value, words, from: 'said of the whole building', assumed: false };
+  const assumed = from !== undefined;
+  return {
+    value,
+    words: valueForSurveyor(key, value),
+    from: from ?? 'said of the whole building',
+    assumed,
+  };
+}
+
+interface Answering {
+  readonly slots: Slots;
+  readonly assumed: ReadonlyMap<FactKey, string>;
+}
+
+/** Its value alone, for a place that asks at thousands of openings. */
+export function borrowedValue(
+  key: FactKey,
+  opening: Opening,
+  project: Pick<Project, 'building'>,
+  { slots, assumed }: Answering,
+): Value | undefined {
+  if (opening.facts[key] !== undefined) return undefined;
+  const value = slots[slotOf(key)];
+  if (value === undefined || fieldInfo(key).scope === 'building') return undefined;
+  return assumed.has(key) || project.building[key] !== undefined ? value : undefined;
 }
 
 /** A label or a preparation is never confirmed along with the rest: two doors alike in all else differ in it. */

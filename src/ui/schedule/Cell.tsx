@@ -24,7 +24,7 @@ export function Cell({ column, row, ground }: Props) {
       </a>
     );
   }
-  if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} project={ground.project} />;
+  if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} ground={ground} />;
   if (text === '?') {
     return (
       <span className="value-unknown" title="Not surveyed">

@@ -2,6 +2,14 @@ import { type Ref, useId, useState } from 'react';
 import type { Ground } from '../../domain/grid/columns.ts';
 import { offeredFor } from '../../domain/grid/readCells.ts';
 import type { Part } from '../../domain/grid/paste.ts';
+import type { Replacing } from '../../domain/grid/fill.ts';
+import {
+  type Bounds,
+  everything,
+  type Selection,
+  wholeColumns,
+  wholeRows,
+} from '../../domain/grid/select.ts';
 import type { CellSteps } from './useCellSteps.ts';
 
 interface Props {
@@ -13,6 +21,8 @@ interface Props {
   readonly onTouchSelects: (selects: boolean) => void;
   readonly onFillDown: () => void;
   readonly onPaste: (text: string) => void;
+  readonly onReplace: (what: Replacing) => void;
+  readonly onSelect: (whole: (selection: Selection, bounds: Bounds) => Selection) => void;
 }
 
 /** What is done to all cells that are selected. */
@@ -59,7 +69,7 @@ export function CellTools({ ref, part, steps, ground, touchSelects, onTouchSelec
           className="row grid-form"
           onSubmit={(event) => {
             event.preventDefault();
-            steps.replace({ find, by, whole }, part);
+            does.onReplace({ find, by, whole });
           }}
         >
           <label className="field">
@@ -89,6 +99,26 @@ export function CellTools({ ref, part, steps, ground, touchSelects, onTouchSelec
           </button>
         </form>
         <div className="row grid-form">
+          <button type="button" className="button" onClick={() => does.onSelect(wholeRows)}>
+            Select rows
+          </button>
+          <button type="button" className="button" onClick={() => does.onSelect(wholeColumns)}>
+            Select columns
+          </button>
+          <button type="button" className="button" onClick={() => does.onSelect(everything)}>
+            Select all
+          </button>
+          <label className="choice-line">
+            <input
+              type="checkbox"
+              className="tick"
+              checked={touchSelects}
+              onChange={(event) => onTouchSelects(event.target.checked)}
+            />
+            <span>Taps select cells: the first begins, the second ends</span>
+          </label>
+        </div>
+        <div className="row grid-form">
           <button type="button" className="button" onClick={does.onFillDown}>
             Fill down
           </button>
@@ -102,30 +132,32 @@ export function CellTools({ ref, part, steps, ground, touchSelects, onTouchSelec
           >
             Copy
           </button>
-          <label className="field">
-            <span className="field-label">Paste here</span>
-            <textarea
-              className="input"
-              rows={1}
-              value=""
-              onChange={(event) => does.onPaste(event.target.value)}
-              onPaste={(event) => {
-                event.preventDefault();
-                does.onPaste(event.clipboardData.getData('text/plain'));
-              }}
-            />
-          </label>
-          <label className="choice-line">
-            <input
-              type="checkbox"
-              className="tick"
-              checked={touchSelects}
-              onChange={(event) => onTouchSelects(event.target.checked)}
-            />
-            <span>Taps select cells: the first begins, the second ends</span>
-          </label>
         </div>
+        <PasteField onPaste={does.onPaste} />
       </div>
     </details>
+  );
+}
+
+/** For whoever has no keys: cells are pasted into a field, and from there into the schedule. */
+function PasteField({ onPaste }: { onPaste: (text: string) => void }) {
+  const [text, setText] = useState('');
+  return (
+    <form
+      className="row grid-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onPaste(text);
+        setText('');
+      }}
+    >
+      <label className="field">
+        <span className="field-label">Cells from a spreadsheet</span>
+        <textarea className="input" rows={1} value={text} onChange={(event) => setText(event.target.value)} />
+      </label>
+      <button type="submit" className="button" disabled={text === ''}>
+        Paste
+      </button>
+    </form>
   );
 }

@@ -1,4 +1,5 @@
-import type { GridColumn, Sort } from '../../domain/grid/columns.ts';
+import type { GridColumn } from '../../domain/grid/columns.ts';
+import type { Sort } from '../../domain/grid/sort.ts';
 
 interface Props {
   readonly columns: readonly GridColumn[];

@@ -8,7 +8,8 @@ import {
   useRef,
   useState,
 } from 'react';
-import type { GridColumn, Ground, Sort } from '../../domain/grid/columns.ts';
+import type { GridColumn, Ground } from '../../domain/grid/columns.ts';
+import type { Sort } from '../../domain/grid/sort.ts';
 import { actionOf } from '../../domain/grid/keys.ts';
 import type { Line } from '../../domain/grid/lines.ts';
 import { boxOf, fitted, isIn, type Selection } from '../../domain/grid/select.ts';

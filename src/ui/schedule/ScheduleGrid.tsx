@@ -1,5 +1,6 @@
 import { type ClipboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { columnsFor, type GridRow, type Ground, sortRows } from '../../domain/grid/columns.ts';
+import { columnsFor, type GridRow, type Ground } from '../../domain/grid/columns.ts';
+import { sortRows } from '../../domain/grid/sort.ts';
 import { linesOf, narrowed } from '../../domain/grid/lines.ts';
 import { partOf, partToFill, rowsAlone, selectedInWords } from '../../domain/grid/paste.ts';
 import { boxOf, fitted, only } from '../../domain/grid/select.ts';
@@ -50,7 +51,8 @@ export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
   const steps = useCellSteps(ground);
   const tools = useRef<HTMLDetailsElement>(null);
 
-  const selection = fitted(chosen, { rows: lines.length, columns: columns.length });
+  const bounds = { rows: lines.length, columns: columns.length };
+  const selection = fitted(chosen, bounds);
   const box = boxOf(selection);
   const part = partOf(lines, columns, box);
 
@@ -107,6 +109,8 @@ export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
           onTouchSelects={setTouchSelects}
           onFillDown={fillDown}
           onPaste={paste}
+          onReplace={(what) => steps.replace(what, { rows: sorted, columns: part.columns })}
+          onSelect={(whole) => setSelection(whole(selection, bounds))}
         />
       </GridTools>
       {lines.length === 0 ? (

@@ -1,11 +1,9 @@
-import type { Project } from '../../domain/model/project.ts';
-import { signatureOf } from '../../domain/review/status.ts';
+import { type GridRow, type Ground, signatureAt } from '../../domain/grid/columns.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { reviewMarks } from '../parts/reviewMarks.ts';
-import type { GridRow } from '../../domain/grid/columns.ts';
 
 /** The signature of one opening. */
-export function SignOffCell({ row, project }: { row: GridRow; project: Project }) {
-  const { state, short } = signatureOf(project, row.opening, row.decision);
+export function SignOffCell({ row, ground }: { row: GridRow; ground: Ground }) {
+  const { state, short } = signatureAt(row, ground);
   return <StatusMark status={reviewMarks[state]}>{short}</StatusMark>;
 }
