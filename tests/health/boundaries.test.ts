@@ -87,10 +87,10 @@ const planted: readonly Planted[] = [
   allowed('domain/building', 'zod ../model/x.ts'),
   ...banned('domain/rules', 'react dexie ../../ui/x.ts').map(asTest),
   asTest(allowed('domain/rules', 'vitest fast-check node:fs ../testing/x.ts')),
-  ...banned('exporting', 'react zod node:fs ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts'),
+  ...banned('exporting', 'react node:fs ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts'),
   ...banned('exporting', '../domain/decide/decide.ts'),
   ...banned('cli', '../domain/decide/decide.ts'),
-  allowed('exporting', 'papaparse hucre/xlsx ../domain/rules/x.ts'),
+  allowed('exporting', 'papaparse hucre/xlsx zod ../domain/rules/x.ts'),
   ...banned(
     'intake',
     'react zod node:fs hucre ../storage/x.ts ../app/x.ts ../ui/x.ts ../cli/x.ts ../exporting/x.ts',
