@@ -10,8 +10,10 @@ import { bestTable } from '../../src/domain/import/sheets.ts';
 import { newProject } from '../../src/domain/model/newProject.ts';
 import { openProblemInWords, openProjectText, saveProjectText } from '../../src/domain/versions/file.ts';
 import { workbookOf } from '../../src/exporting/xlsx/workbook.ts';
+import { modelProcess } from '../../src/cli/modelReader.ts';
 import { packProject, readProjectFile } from '../../src/intake/container.ts';
 import { ifcEngine } from '../../src/intake/ifc/engine.ts';
+import type { ModelReader } from '../../src/intake/ifc/isModel.ts';
 import { readIfc } from '../../src/intake/ifc/readIfc.ts';
 import { readSchedule } from '../../src/intake/readFile.ts';
 import { stepModel } from '../../src/intake/ifc/testing/stepModel.ts';
@@ -37,6 +39,7 @@ const rows: readonly (readonly string[])[] = [
 ];
 const csv = rows.map((row) => row.map((cell) => `"${cell.replaceAll('"', '""')}"`).join(',')).join('\n');
 const engine = ifcEngine();
+const readHere: ModelReader = (bytes) => readIfc(bytes, engine);
 
 /** The whole file of a kind, and how it is mutated. */
 export interface Source {
@@ -105,11 +108,11 @@ const cpuMs = () => {
 };
 
 /** What must hold for any bytes. Time is that of the processor: a busy machine is no hang. */
-export async function outcomeOf(kind: Kind, bytes: Uint8Array): Promise<Outcome> {
+export async function outcomeOf(kind: Kind, bytes: Uint8Array, read: ModelReader = readHere): Promise<Outcome> {
   const started = cpuMs();
   let outcome: Outcome;
   try {
-    outcome = kind === 'container' ? projectOutcome(bytes) : await scheduleOutcome(bytes);
+    outcome = kind === 'container' ? projectOutcome(bytes) : await scheduleOutcome(bytes, read);
   } catch (error) {
     outcome = { refused: false, fault: `threw ${error instanceof Error ? error.stack : String(error)}` };
   }
@@ -132,8 +135,8 @@ function projectOutcome(bytes: Uint8Array): Outcome {
   return fault === undefined ? { refused: false } : { refused: false, fault };
 }
 
-async function scheduleOutcome(bytes: Uint8Array): Promise<Outcome> {
-  const read = await readSchedule(bytes, (model) => readIfc(model, engine));
+async function scheduleOutcome(bytes: Uint8Array, model: ModelReader): Promise<Outcome> {
+  const read = await readSchedule(bytes, model);
   if (!read.ok) return refusedWith(read.says);
   const found = bestTable(read.grids);
   if (!found.ok) return refusedWith(found.says);
@@ -175,14 +178,16 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const first = countOf(words[2], 'The first seed', 1);
   const source = await sourceOf(kind);
   // Loads what is loaded once, so that it is not counted as the first file's.
-  await outcomeOf(kind, source.whole);
+  // A process of its own for models, given up after half a second of silence: the command line waits longer.
+  const models = modelProcess(0.1);
+  await outcomeOf(kind, source.whole, models.read);
   let [faults, refused, slowest] = [0, 0, 0];
   for (let seed = first; seed < first + count; seed += 1) {
     const bytes = source.mutated(chance(seed));
     const started = cpuMs();
     // One after the other, so that the time of each is its own.
     // oxlint-disable-next-line no-await-in-loop
-    const outcome = await outcomeOf(kind, bytes);
+    const outcome = await outcomeOf(kind, bytes, models.read);
     slowest = Math.max(slowest, cpuMs() - started);
     if (outcome.refused) refused += 1;
     if (outcome.fault === undefined) continue;
@@ -192,5 +197,6 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   process.stdout.write(
     `${kind}: ${count} files, ${refused} refused with a sentence, ${faults} faults, slowest ${Math.round(slowest)} ms\n`,
   );
+  models.end();
   process.exitCode = faults > 0 ? 1 : 0;
 }

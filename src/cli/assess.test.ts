@@ -1,6 +1,5 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
@@ -9,10 +8,12 @@ import { decideAll } from '../domain/decide/decide.ts';
 import { hardwareSets } from '../domain/schedules/sets.ts';
 import { openProjectText, saveProjectText } from '../domain/versions/file.ts';
 import type { BuildingRecord, DecisionRecord } from '../exporting/jsonl/schema.ts';
+import { stepModel } from '../intake/ifc/testing/stepModel.ts';
 import { readBasis } from './basis.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const folder = mkdtempSync(join(tmpdir(), 'assess-'));
+// Among the packages, so that the reader of building models is found: it brings a program of its own and is not put in.
+const folder = mkdtempSync(join(root, 'node_modules', 'assess-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 // Put together once: each start from source would take two seconds.
@@ -21,7 +22,7 @@ beforeAll(async () => {
     configFile: false,
     logLevel: 'error',
     build: { ssr: join(root, 'src/cli/assess.ts'), outDir: folder, emptyOutDir: false, minify: false },
-    ssr: { noExternal: true },
+    ssr: { noExternal: true, external: ['web-ifc'] },
   });
 }, 60_000);
 
@@ -139,6 +140,12 @@ describe('assess, run as a program', () => {
     expect(setOf('P02')).toMatchObject({ set: 'HS-40', setFixed: true });
     expect(setOf('P01')).toMatchObject({ set: 'HS-41', setFixed: false });
     expect(setOf('404A')).toMatchObject({ set: null, setFixed: false });
+  });
+
+  it('reads a building model beside itself', () => {
+    const { status, stdout } = run(file(stepModel(), 'ifc'));
+    expect(status).toBe(0);
+    expect(lines(stdout).map(({ mark, globalId }) => `${mark} ${globalId?.slice(-2)}`)).toEqual(['101 01', '102 02', '201 03']);
   });
 
   it('takes another code basis, and prints for people', () => {

@@ -11,6 +11,7 @@ import { powerRecords } from '../exporting/jsonl/powerRecord.ts';
 import { comparisonRecord } from '../exporting/jsonl/comparisonRecord.ts';
 import { decisionRecord, recordLine } from '../exporting/jsonl/record.ts';
 import { readBasis } from './basis.ts';
+import { isModelReader } from './modelReader.ts';
 import { loadProject } from './source.ts';
 
 /**
@@ -135,4 +136,5 @@ function writeAll(text: string): void {
   }
 }
 
-process.exitCode = await main();
+// The reader of building models is started with the same file.
+if (!isModelReader) process.exitCode = await main();

@@ -6,11 +6,10 @@ import { newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
 import { placeOf } from '../domain/project/importPreview.ts';
 import { openProblemInWords, openProjectText } from '../domain/versions/file.ts';
-import { ifcEngine } from '../intake/ifc/engine.ts';
-import { readIfc } from '../intake/ifc/readIfc.ts';
 import { readSchedule } from '../intake/readFile.ts';
 import { isContainer, readProjectFile } from '../intake/container.ts';
 import { readProjectBytes } from '../intake/text.ts';
+import { modelProcess } from './modelReader.ts';
 
 export interface Loaded {
   readonly project: Project;
@@ -48,7 +47,9 @@ function fromJson(text: string): Source {
 }
 
 async function fromTable(bytes: Uint8Array): Promise<Source> {
-  const read = await readSchedule(bytes, (model) => readIfc(model, ifcEngine()));
+  const models = modelProcess();
+  const read = await readSchedule(bytes, models.read);
+  models.end();
   if (!read.ok) return read;
   const table = bestTable(read.grids);
   if (!table.ok) return table;

@@ -140,10 +140,17 @@ describe('a file that is no whole model', () => {
       stepModel().replace('IFCUNITASSIGNMENT((', 'IFCUNITASSIGNME'),
       /damaged near line 9/,
     ],
+    ['with a torn record number', stepModel().replace('#50=IFCDOOR', '#50OOR'), /damaged near line 24/],
+    ['with a number in a name', stepModel().replace('IFCPROPERTYSET', 'IFCPROP1.2E+02SET'), /damaged near line/],
     ['as XML', '<?xml version="1.0"?><ifcXML></ifcXML>', /IFC as XML/],
   ])('%s is refused with a sentence', async (_what, text, says) => {
     const answer = await read(text);
     expect(answer.ok ? '' : answer.says).toMatch(says);
+  });
+
+  it('reads past comments, records of several parts and names of its maker', async () => {
+    const more = [`/* ${'x'.repeat(400)}; ( */ #90 = /* here */ IFCWALL('w',$,$,$,$,$,$,$);`, "#91=(IFCA('x')IFCB());", '#92=!OWN(1);'];
+    expect(await read(stepModel({ more }))).toMatchObject({ ok: true });
   });
 
   it('names door records that cannot be read', async () => {

@@ -69,6 +69,8 @@ export async function readIfc(
   }
   const named = doorsNamed(bytes);
   const api = await engine.ready();
+  // The first word: the program is loaded, and from here on silence means something.
+  step(0, named);
   let model = -1;
   try {
     model = api.OpenModel(bytes);

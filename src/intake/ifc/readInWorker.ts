@@ -1,5 +1,6 @@
 import type { ReadModel } from '../../domain/import/buildingModel.ts';
-import type { ModelNews } from './modelWorker.ts';
+import { listenFor, noAnswer } from './patience.ts';
+import type { ModelNews } from './tell.ts';
 
 export interface ModelReading {
   readonly read: Promise<ReadModel>;
@@ -13,12 +14,15 @@ const stopped: ReadModel = { ok: false, says: 'Reading was stopped. Nothing was 
 export function readInWorker(bytes: Uint8Array, step: (done: number, total: number) => void): ModelReading {
   const worker = new Worker(new URL('modelWorker.ts', import.meta.url), { type: 'module' });
   let end: (read: ReadModel) => void = () => undefined;
+  const silence = listenFor(bytes.length, () => end(noAnswer));
   const read = new Promise<ReadModel>((resolve) => {
     end = (answer) => {
+      silence.done();
       worker.terminate();
       resolve(answer);
     };
     worker.addEventListener('message', ({ data }: MessageEvent<ModelNews>) => {
+      silence.heard();
       if (data.is === 'step') step(data.done, data.total);
       else end(data.read);
     });
