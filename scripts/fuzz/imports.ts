@@ -108,7 +108,11 @@ const cpuMs = () => {
 };
 
 /** What must hold for any bytes. Time is that of the processor: a busy machine is no hang. */
-export async function outcomeOf(kind: Kind, bytes: Uint8Array, read: ModelReader = readHere): Promise<Outcome> {
+export async function outcomeOf(
+  kind: Kind,
+  bytes: Uint8Array,
+  read: ModelReader = readHere,
+): Promise<Outcome> {
   const started = cpuMs();
   let outcome: Outcome;
   try {

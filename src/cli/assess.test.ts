@@ -145,7 +145,11 @@ describe('assess, run as a program', () => {
   it('reads a building model beside itself', () => {
     const { status, stdout } = run(file(stepModel(), 'ifc'));
     expect(status).toBe(0);
-    expect(lines(stdout).map(({ mark, globalId }) => `${mark} ${globalId?.slice(-2)}`)).toEqual(['101 01', '102 02', '201 03']);
+    expect(lines(stdout).map(({ mark, globalId }) => `${mark} ${globalId?.slice(-2)}`)).toEqual([
+      '101 01',
+      '102 02',
+      '201 03',
+    ]);
   });
 
   it('takes another code basis, and prints for people', () => {

@@ -35,7 +35,9 @@ export function modelProcess(scale = 1): ModelProcess {
       };
       const silence = listenFor(bytes.length, () => giveUp(noAnswer), scale);
       child.removeAllListeners();
-      child.on('exit', (code) => giveUp({ ok: false, says: `The model cannot be read (its reader ended with ${code}).` }));
+      child.on('exit', (code) =>
+        giveUp({ ok: false, says: `The model cannot be read (its reader ended with ${code}).` }),
+      );
       child.on('message', (news: ModelNews) => {
         silence.heard();
         if (news.is === 'step') return;

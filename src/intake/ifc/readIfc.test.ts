@@ -141,7 +141,11 @@ describe('a file that is no whole model', () => {
       /damaged near line 9/,
     ],
     ['with a torn record number', stepModel().replace('#50=IFCDOOR', '#50OOR'), /damaged near line 24/],
-    ['with a number in a name', stepModel().replace('IFCPROPERTYSET', 'IFCPROP1.2E+02SET'), /damaged near line/],
+    [
+      'with a number in a name',
+      stepModel().replace('IFCPROPERTYSET', 'IFCPROP1.2E+02SET'),
+      /damaged near line/,
+    ],
     ['as XML', '<?xml version="1.0"?><ifcXML></ifcXML>', /IFC as XML/],
   ])('%s is refused with a sentence', async (_what, text, says) => {
     const answer = await read(text);
@@ -149,7 +153,11 @@ describe('a file that is no whole model', () => {
   });
 
   it('reads past comments, records of several parts and names of its maker', async () => {
-    const more = [`/* ${'x'.repeat(400)}; ( */ #90 = /* here */ IFCWALL('w',$,$,$,$,$,$,$);`, "#91=(IFCA('x')IFCB());", '#92=!OWN(1);'];
+    const more = [
+      `/* ${'x'.repeat(400)}; ( */ #90 = /* here */ IFCWALL('w',$,$,$,$,$,$,$);`,
+      "#91=(IFCA('x')IFCB());",
+      '#92=!OWN(1);',
+    ];
     expect(await read(stepModel({ more }))).toMatchObject({ ok: true });
   });
 
