@@ -5,7 +5,7 @@ beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 test('a reader that falls silent is given up once, sooner after its first word', () => {
-  const gaveUp = vi.fn();
+  const gaveUp = vi.fn<() => void>();
   const listening = listenFor(2_000_000, gaveUp);
   vi.advanceTimersByTime(patienceMs(2_000_000, false) - 1);
   listening.heard();
@@ -16,7 +16,7 @@ test('a reader that falls silent is given up once, sooner after its first word',
 });
 
 test('a reader that speaks, or has ended, is not given up', () => {
-  const gaveUp = vi.fn();
+  const gaveUp = vi.fn<() => void>();
   const listening = listenFor(1_000, gaveUp);
   for (let word = 0; word < 100; word += 1) {
     listening.heard();
