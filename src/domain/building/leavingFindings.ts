@@ -28,13 +28,16 @@ export function leavingFindings(plan: Plan, states: readonly BuildingState[]): r
         if (plan.first[index] === plan.first[index + 1]) continue;
         const { edges, shut } = shutWay(index) ?? { edges: [], shut: [] };
         if (shut.length > 0 && shut.every((edge) => isKeyedWhileEmpty(plan.edges[edge]))) {
+          const byStair = passesStair(plan, index, edges);
           found.add({
             ...common,
             kind: 'keyed',
-            severity: conditions.includes('unlockedHours') ? 'serious' : 'note',
+            severity: conditions.includes('unlockedHours') || byStair ? 'serious' : 'note',
             openingIds: idsOf(plan, shut),
             path: idsOf(plan, edges),
-            says: says.keyed(space.name, marksOf(plan, shut)),
+            says: byStair
+              ? says.keyedBelowStair(space.name, marksOf(plan, shut))
+              : says.keyed(space.name, marksOf(plan, shut)),
           });
           continue;
         }
@@ -163,6 +166,16 @@ function restsOnTwo(plan: Plan, shut: readonly number[], conditions: readonly Co
     conditions.every((id) => doubleFaultIds.includes(id)) &&
     shut.every((index) => plan.edges[index]?.simulated?.outcomes.exitReleasesFailed.applies)
   );
+}
+
+/** People of other floors come by a stair, and keep no hours with the room whose door is locked. */
+function passesStair(plan: Plan, start: number, way: readonly number[]): boolean {
+  let here = start;
+  if (plan.spaces[here]?.kind === 'stair') return true;
+  return way.some((edge) => {
+    here = otherEnd(plan, edge, here);
+    return plan.spaces[here]?.kind === 'stair';
+  });
 }
 
 function leadsNowhere(plan: Plan, index: number): boolean {

@@ -54,6 +54,8 @@ export const says = {
       : `${space}: no one can leave; ${named(shut)} ${shut.length === 1 ? 'blocks' : 'block'} egress.`,
   keyed: (space: string, marks: readonly string[]) =>
     `${space}: while ${named(marks)} ${marks.length === 1 ? 'is' : 'are'} locked by key no one can leave. The rules here allow that only while no one is inside; someone must unlock it first and lock it last.`,
+  keyedBelowStair: (space: string, marks: readonly string[]) =>
+    `${space}: people from upstairs leave by ${named(marks)}, locked by key while the room there is closed. Whoever is still upstairs then cannot leave. The rules here allow such a lock only while no one is inside; have someone confirm who unlocks it, and for whom.`,
   noReentry: (stair: string, marks: readonly string[]) =>
     `${stair}: from inside the stair there is no re-entry to any floor, neither in locked hours nor under fire alarm nor on command (${named(marks)}). People who meet smoke below have nowhere to go (IBC 1010.1.9.12 of 2018, 1010.2.7 of 2021, from memory).`,
   staffOnly: (space: string, marks: readonly string[], staff: 'there' | 'none' | 'notKnown') =>

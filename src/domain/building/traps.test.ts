@@ -337,6 +337,37 @@ describe('no false alarm', () => {
     expect(kinds(all, 'Shop')).toEqual(['note keyed']);
   });
 
+  test('a lawful key lock of a shop is serious for whoever comes to it by a stair', () => {
+    const shop: Door = [
+      'X',
+      'Street',
+      'Shop',
+      { mainDoor: true, occupancyGroup: 'M', wishKeyLock: true },
+      key,
+    ];
+    const rooms: Room[] = [
+      ['Day care', 'room', 14],
+      ['Stock', 'room', 2],
+      ['Stair', 'stair', 0],
+      ['Shop', 'room', 20],
+      ['Street', 'outside'],
+    ];
+    const all = found(
+      building(rooms, [
+        ['D', 'Stair', 'Day care', { egressRole: 'stairEntry' }, lever],
+        ['S', 'Shop', 'Stair', { egressRole: 'stairDischarge' }, lever],
+        ['T', 'Shop', 'Stock', {}, lever],
+        shop,
+      ]),
+    );
+    const keyed = (space: string) => kinds(all, space).filter((one) => one.endsWith('keyed'));
+    expect([keyed('Day care'), keyed('Stair')]).toEqual([['serious keyed'], ['serious keyed']]);
+    expect([keyed('Shop'), keyed('Stock')]).toEqual([['note keyed'], ['note keyed']]);
+    expect(all.find((one) => one.spaceId === 'Day care' && one.kind === 'keyed')?.says).toMatch(
+      /people from upstairs leave by X/,
+    );
+  });
+
   test('a key lock that nothing lets stand is a trap', () => {
     const rooms: Room[] = [
       ['Ward', 'room', 25],

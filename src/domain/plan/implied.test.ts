@@ -45,6 +45,43 @@ const differs = (project: Project, mark: string) => impliedFor(project, at(proje
 const street = { kind: 'outside' } as const;
 const corridor = { kind: 'corridor' } as const;
 
+describe('a crowd that can leave only through another room', () => {
+  const through = (load: number, group: 'A-3' | 'H-3' | 'I-2' = 'A-3', more: readonly Door[] = []) =>
+    building({ street, hall: { occupantLoad: load }, office: { occupantLoad: 6 } }, [
+      ['1', 'office', 'hall', { occupancyGroup: group }],
+      ['2', 'street', 'office', { occupancyGroup: 'B', occupantLoad: 6 }],
+      ...more,
+    ]);
+
+  test('takes its group along to the door it must pass, as it takes its load', () => {
+    const hall = through(60);
+    expect(implied(hall, '2', 'occupancyGroup')).toBe('A-3');
+    expect(implied(hall, '2', 'occupantLoad')).toBe(66);
+    expect(differs(hall, '2')).toContain('planGroupStricter');
+    expect(valueIn(decide(hall, at(hall, '2')).slots, 'occupancyGroup')).toBe('A-3');
+  });
+
+  test.each([
+    ['fewer than make a crowd', through(49)],
+    ['another door of the hall', through(60, 'A-3', [['3', 'street', 'hall']])],
+    ['high hazard', through(60, 'H-3')],
+    ['care', through(60, 'I-2')],
+  ])('and does not with %s', (_name, project) => {
+    expect(implied(project, '2', 'occupancyGroup')).toBeUndefined();
+  });
+
+  test('nor in a corridor that has another exit', () => {
+    const exits = (more: readonly Door[]) =>
+      building({ street, corridor, hall: { occupantLoad: 60 } }, [
+        ['1', 'corridor', 'hall', { occupancyGroup: 'E' }],
+        ['2', 'street', 'corridor', { occupancyGroup: 'B', occupantLoad: 60 }],
+        ...more,
+      ]);
+    expect(implied(exits([]), '2', 'occupancyGroup')).toBe('E');
+    expect(implied(exits([['3', 'street', 'corridor']]), '2', 'occupancyGroup')).toBeUndefined();
+  });
+});
+
 describe('what the plan implies for an opening', () => {
   const cafe = building({ street, corridor, cafe: { occupantLoad: 60, use: 'assemblyTables' } }, [
     ['1', 'corridor', 'cafe', { occupantLoad: 12, occupancyGroup: 'B' }],

@@ -38,6 +38,8 @@ type Group = FactValue<'occupancyGroup'>;
 interface Served {
   readonly people: number;
   readonly names: readonly string[];
+  /** Their indexes, the space itself among them where it holds people. */
+  readonly from: readonly number[];
 }
 
 interface Remembered {
@@ -89,20 +91,21 @@ function samePlan(before: Project['openings'], after: Project['openings']): bool
 function servedBy(ways: Ways, basis: CodeBasis): readonly Served[] {
   const own = ways.spaces.map((space) => (endsTheWay(space) ? 0 : (peopleIn(space, basis) ?? 0)));
   const people = own.slice();
-  const names = ways.spaces.map((space, index) => ((own[index] as number) > 0 ? [space.name] : []));
+  const from = own.map((count, index) => (count > 0 ? [index] : []));
   const next = mustPass(ways);
-  ways.spaces.forEach((space, index) => {
+  ways.spaces.forEach((_space, index) => {
     if ((own[index] as number) === 0) return;
     for (let at = next[index] as number; at >= 0; at = next[at] as number) {
       const there = ways.spaces[at];
       if (there && endsTheWay(there)) break;
       people[at] = (people[at] as number) + (own[index] as number);
-      names[at]?.push(space.name);
+      from[at]?.push(index);
     }
   });
   return ways.spaces.map((_space, index) => ({
     people: people[index] as number,
-    names: (names[index] ?? []).toSorted(compareMarks),
+    names: (from[index] ?? []).map((one) => ways.spaces[one]?.name ?? '').toSorted(compareMarks),
+    from: from[index] ?? [],
   }));
 }
 
@@ -250,6 +253,8 @@ const strictest: readonly Group[] = [
   'E',
 ];
 
+const crowds: readonly Group[] = ['A-1', 'A-2', 'A-3', 'A-4', 'A-5', 'E'];
+
 /** Uses that are assembly from 50 people on (IBC 303.1.1 and 303.1.2, from memory). */
 const assemblyUses: readonly (Use | null)[] = [
   'assemblyChairs',
@@ -261,31 +266,67 @@ const assemblyUses: readonly (Use | null)[] = [
 ];
 const assemblyFrom = 50;
 
-/** The group of the space governs where its other doors, or its use and load, name one that asks for more. */
-function group(room: At, say: Say): void {
-  const { drawn, project, opening, at } = room;
+interface NamedGroup {
+  readonly group: Group;
+  /** Where it comes from, after "from the plan: ". */
+  readonly from: string;
+}
+
+/** What a space is by its other doors, or by its use and load. */
+function groupOfSpace({ drawn, project }: At, at: number): NamedGroup | undefined {
+  const space = drawn.ways.spaces[at];
+  if (!space || !rooms.includes(space.kind)) return undefined;
+  const named = strictest.find((one) => drawn.groups[at]?.has(one));
+  if (named !== undefined) {
+    const marks = (drawn.groups[at]?.get(named) ?? []).join(', ');
+    return { group: named, from: `Group ${named} of ${space.name}, named at ${marks}` };
+  }
+  const people = peopleIn(space, project.basis) ?? 0;
+  return assemblyUses.includes(space.use) && people >= assemblyFrom
+    ? { group: 'A-3', from: `Group A of ${space.name}, an assembly use for ${people} people` }
+    : undefined;
+}
+
+/**
+ * A crowd or a school that can leave only through here takes its group along: what is asked of its doors is asked of each
+ * door on its way (R-69, R-82, R-83). Fewer than make a crowd ask nothing of the next door. High hazard does not go along:
+ * that the room next to it were hazardous would be said of more than its door.
+ */
+function groupsPassing(room: At): readonly NamedGroup[] {
+  const { drawn, project, at } = room;
   const space = spaceAt(room);
-  if (!space || !rooms.includes(space.kind)) return;
+  if (!space || (!rooms.includes(space.kind) && otherDoors(room) > 0)) return [];
+  return (drawn.served[at]?.from ?? []).flatMap((behind) => {
+    const there = drawn.ways.spaces[behind];
+    const named = behind === at ? undefined : groupOfSpace(room, behind);
+    if (!there || !named) return [];
+    const people = peopleIn(there, project.basis) ?? 0;
+    return crowds.includes(named.group) && people >= assemblyFrom
+      ? [{ ...named, from: `${named.from}, whose people leave through here` }]
+      : [];
+  });
+}
+
+/** The group of the space governs, or that of people who can leave only through it, where it asks for more. */
+function group(room: At, say: Say): void {
+  const { project, opening, at } = room;
   const ofBuilding = project.building.occupancyGroup;
   const typed =
     surveyedValue(opening, 'occupancyGroup') ??
     (ofBuilding === undefined || ofBuilding.is === 'unknown' ? undefined : ofBuilding.value);
-  if (typed !== undefined && strictest.includes(typed)) {
-    const named = strictest.find((one) => drawn.groups[at]?.has(one));
-    if (named === undefined || strictest.indexOf(named) >= strictest.indexOf(typed)) return;
-  }
-  const named = strictest.find((one) => drawn.groups[at]?.has(one));
-  if (named !== undefined && named !== typed) {
-    const marks = (drawn.groups[at]?.get(named) ?? []).join(', ');
-    const from = `Group ${named} of ${space.name}, named at ${marks}`;
-    say({ key: 'occupancyGroup', value: named, from }, typed !== undefined && 'planGroupStricter');
-    return;
-  }
-  const people = peopleIn(space, project.basis) ?? 0;
-  if (named === undefined && assemblyUses.includes(space.use) && people >= assemblyFrom) {
-    const from = `Group A of ${space.name}, an assembly use for ${people} people`;
-    say({ key: 'occupancyGroup', value: 'A-3', from }, typed !== undefined && 'planGroupStricter');
-  }
+  const own = groupOfSpace(room, at);
+  const found = [...(own ? [own] : []), ...groupsPassing(room)];
+  const named = strictest.flatMap((one) => found.find((each) => each.group === one) ?? [])[0];
+  if (!named || named.group === typed) return;
+  const asksMore =
+    typed === undefined ||
+    !strictest.includes(typed) ||
+    strictest.indexOf(named.group) < strictest.indexOf(typed);
+  if (!asksMore) return;
+  say(
+    { key: 'occupancyGroup', value: named.group, from: named.from },
+    typed !== undefined && 'planGroupStricter',
+  );
 }
 
 /** Two areas of one room: the larger is the one that asks for more. */

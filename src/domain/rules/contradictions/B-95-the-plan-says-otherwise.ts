@@ -33,7 +33,7 @@ export const B95 = defineRule({
       field: 'occupancyGroup',
       severity: 'warn',
       when: yes('planGroupStricter'),
-      says: 'The space served belongs to another occupancy group by its use and load or by its other doors. This opening is judged as Group {occupancyGroup}.',
+      says: 'The space served, or one that can be left only through it, belongs to another occupancy group by its use and load or by its other doors. This opening is judged as Group {occupancyGroup}.',
     },
     {
       key: 'd',
