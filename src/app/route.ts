@@ -10,6 +10,7 @@ const words: Record<PageId, string> = {
   schedule: 'schedule',
   opening: 'opening',
   walk: 'walk',
+  plan: 'plan',
   project: 'project',
   review: 'review',
   building: 'building',

@@ -9,6 +9,7 @@ const pages = [
   'schedule',
   'opening/opening-103',
   'walk/opening-103',
+  'plan',
   'project',
   'review',
   // With one row of its loads and exits open.

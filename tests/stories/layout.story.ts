@@ -7,6 +7,7 @@ const pages = [
   'opening/opening-103',
   'opening/opening-s2-p',
   'walk/opening-103',
+  'plan',
   'building/space-daycare',
   'review',
   'pricing',

@@ -8,6 +8,7 @@ const pages = [
   'project',
   'review',
   'building',
+  'plan',
   'pricing',
   'power',
   'print',

@@ -17,6 +17,7 @@ import {
 import { closetSchema, productSchema, runFields, runSchema, supplySchema } from '../model/power.ts';
 import { bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
+import { floorPlanSchema, pinSchema } from '../model/floorPlan.ts';
 import { photoSchema } from '../model/photo.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 import { historySchema } from '../model/history.ts';
@@ -71,6 +72,9 @@ const edits = {
   putRemark: z.object({ kind: z.literal('putRemark'), id: idSchema, value: remarkSchema.nullable() }),
   /** What is known of a photo: added, captioned, pointed at with arrows, or removed. */
   putPhoto: z.object({ kind: z.literal('putPhoto'), id: idSchema, value: photoSchema.nullable() }),
+  putPlan: z.object({ kind: z.literal('putPlan'), id: idSchema, value: floorPlanSchema.nullable() }),
+  /** Where an opening or a closet stands on a plan. */
+  putPin: z.object({ kind: z.literal('putPin'), id: idSchema, value: pinSchema.nullable() }),
   setOverride: z.object({ kind: z.literal('setOverride'), id: idSchema, value: overrideSchema.nullable() }),
   putHardwareSet: z.object({
     kind: z.literal('putHardwareSet'),

@@ -37,7 +37,9 @@ const put =
       | 'prices'
       | 'itemBook'
       | 'remarks'
-      | 'photos',
+      | 'photos'
+      | 'plans'
+      | 'pins',
   ): Handler<K> =>
   (project, edit, { own }) => {
     const { id, value } = edit as Of<'putFloor'>;
@@ -142,6 +144,8 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
   },
   putRemark: put('remarks'),
   putPhoto: put('photos'),
+  putPlan: put('plans'),
+  putPin: put('pins'),
   setOverride: (project, edit, { own }) => {
     const { id, value } = edit;
     const opening = entry(project.openings, id);

@@ -6,6 +6,10 @@ export const pageWords = {
   },
   opening: { name: 'Opening', says: 'One opening in full: its survey, its decision, and every reason.' },
   walk: { name: 'Walk', says: 'The survey in the corridor, one question at a time.' },
+  plan: {
+    name: 'Floor plan',
+    says: 'A drawing of each floor with its openings and closets pinned on it, and what it says of cable runs.',
+  },
   building: {
     name: 'Building',
     says: 'The openings as one plan: who can leave, and what is reached without a credential.',

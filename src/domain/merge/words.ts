@@ -25,6 +25,8 @@ const tableWords: Readonly<Record<string, string>> = {
   prices: 'Price of',
   remarks: 'Comment or question',
   photos: 'Photo',
+  plans: 'Floor plan',
+  pins: 'Place on the plan of',
   verdicts: 'Entry of the log',
 };
 const recordWords: Readonly<Record<string, string>> = {
@@ -84,13 +86,20 @@ export function recordInWords(record: string, states: readonly Project[]): strin
       if (typeof of === 'string') return `${word} of ${of}`;
       continue;
     }
-    const row = rowOf(state, table === 'runs' ? 'openings' : table, id);
+    const row = rowOf(state, rowTable(state, table, id), id);
     const name = ['mark', 'number', 'name', 'says', 'text']
       .map((one) => entryOf(row, one))
       .find((one) => one !== undefined);
     if (typeof name === 'string' && name !== '') return `${word} ${name}`;
   }
   return `${word} ${id}`;
+}
+
+/** A cable and a pin are known by what they lead to or stand for. */
+function rowTable(state: Project, table: string, id: string): string {
+  if (table === 'runs') return 'openings';
+  if (table === 'pins') return rowOf(state, 'closets', id) === undefined ? 'openings' : 'closets';
+  return table;
 }
 
 function rowOf(state: Project, table: string, id: string): unknown {

@@ -30,6 +30,8 @@ export function newProject(id: string, name: string): Project {
     verdictIndex: {},
     remarks: {},
     photos: {},
+    plans: {},
+    pins: {},
   };
 }
 

@@ -32,6 +32,8 @@ const known: Readonly<Record<string, Shape>> = {
   spaces: 'table',
   openings: 'table',
   photos: 'table',
+  plans: 'table',
+  pins: 'table',
   amendments: 'list',
 };
 

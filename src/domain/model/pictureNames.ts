@@ -1,7 +1,7 @@
 import { isPlain } from './parts.ts';
 
 /** Tables of a project whose records name a picture by its hash. */
-const tables = ['photos'] as const;
+const tables = ['photos', 'plans'] as const;
 
 /**
  * Every picture that a project document of any format, or a list of edits, names. It reads shapes and no types, because

@@ -14,6 +14,7 @@ import {
   type Supply,
   supplySchema,
 } from './power.ts';
+import { type FloorPlan, floorPlanSchema, type Pin, pinSchema } from './floorPlan.ts';
 import { type Photo, photoSchema } from './photo.ts';
 import { useSchema } from './uses.ts';
 import { type Remark, remarkSchema, verdictSchema, type Verdicts } from './verdict.ts';
@@ -219,6 +220,9 @@ export const projectSchema = z.looseObject({
   remarks: z.record(idSchema, remarkSchema),
   /** What is known of each photo; the pictures are kept beside the project by their hash. */
   photos: z.record(idSchema, photoSchema),
+  plans: z.record(idSchema, floorPlanSchema),
+  /** By the id of the opening or closet. */
+  pins: z.record(idSchema, pinSchema),
   setAside: z.array(setAsideSchema).optional(),
   history: historySchema.optional(),
 });
@@ -249,6 +253,8 @@ export interface Project {
   readonly verdictIndex: Readonly<Record<string, string>>;
   readonly remarks: Readonly<Record<string, Remark>>;
   readonly photos: Readonly<Record<string, Photo>>;
+  readonly plans: Readonly<Record<string, FloorPlan>>;
+  readonly pins: Readonly<Record<string, Pin>>;
   readonly setAside?: readonly SetAside[] | undefined;
   /** Who wrote which part; absent until the first edit. */
   readonly history?: History | undefined;

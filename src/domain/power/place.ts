@@ -7,10 +7,11 @@ import type { PlanDistances } from './planDistance.ts';
 export const slackFt = 3 + 10;
 
 /** Where the length of a run comes from: the best of what is there. */
-export type LengthFrom = 'typed' | 'surveyed' | 'plan' | 'unknown';
+export type LengthFrom = 'typed' | 'surveyed' | 'pins' | 'plan' | 'unknown';
 export const lengthFromWords: Readonly<Record<LengthFrom, string>> = {
   typed: 'typed',
   surveyed: 'surveyed',
+  pins: 'measured on the floor plan',
   plan: 'estimated from the plan',
   unknown: 'not known',
 };
@@ -40,13 +41,14 @@ export function placingOf(project: Project, demand: Demand, distances: PlanDista
   const closet = own(project.closets, saidCloset);
   const typed = run?.lengthFt?.value;
   const planned = closet && distances.feet(closet, demand);
+  const isPinned = closet !== undefined && distances.pinned(closet, demand) !== undefined;
   const [feet, from]: readonly [number | null, LengthFrom] =
     typed !== undefined
       ? [typed, 'typed']
       : demand.surveyedFt !== null
         ? [demand.surveyedFt, 'surveyed']
         : planned !== undefined
-          ? [planned, 'plan']
+          ? [planned, isPinned ? 'pins' : 'plan']
           : [null, 'unknown'];
   return {
     closetId: closet?.id ?? null,

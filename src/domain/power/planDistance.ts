@@ -1,4 +1,5 @@
 import type { Closet } from '../model/power.ts';
+import { feetBetween, type FloorPlan } from '../model/floorPlan.ts';
 import type { Project, Space } from '../model/project.ts';
 
 /** A room of unknown area counts as one of 30 ft by 30 ft; a story is 14 ft high. Common practice, no source. */
@@ -51,6 +52,7 @@ function distancesFrom(start: string, links: Links, project: Project): ReadonlyM
 }
 
 interface Placed {
+  readonly id: string;
   readonly fromSpaceId: string | null;
   readonly toSpaceId: string | null;
 }
@@ -59,6 +61,8 @@ interface Placed {
 export interface PlanDistances {
   /** Whole feet one way, or undefined where the plan does not join the two. */
   readonly feet: (closet: Closet, opening: Placed) => number | undefined;
+  /** The same where both are pinned on one floor plan with a scale: measured there, so it goes before rooms and areas. */
+  readonly pinned: (closet: Closet, opening: Placed) => number | undefined;
 }
 
 export function planDistances(project: Project): PlanDistances {
@@ -73,14 +77,33 @@ export function planDistances(project: Project): PlanDistances {
     }
     return found;
   };
+  const pinned: PlanDistances['pinned'] = (closet, opening) => {
+    const feet = feetBetweenPins(project, closet.id, opening.id);
+    return feet === undefined ? undefined : runOf(feet);
+  };
   return {
-    feet: ({ spaceId }, opening) => {
-      if (spaceId === null) return undefined;
-      const known = from(spaceId);
+    pinned,
+    feet: (closet, opening) => {
+      const measured = pinned(closet, opening);
+      if (measured !== undefined || closet.spaceId === null) return measured;
+      const known = from(closet.spaceId);
       const ways = [opening.fromSpaceId, opening.toSpaceId].flatMap((id) =>
         id === null ? [] : (known.get(id) ?? []),
       );
-      return ways.length === 0 ? undefined : Math.round(Math.min(...ways) * pathFactor + ceilingDropFt);
+      return ways.length === 0 ? undefined : runOf(Math.min(...ways));
     },
   };
 }
+
+/** Whole feet of cable for a distance as the crow flies: its way along the building, and down to the frame. */
+const runOf = (feet: number) => Math.round(feet * pathFactor + ceilingDropFt);
+
+/** Between two pins of one plan, as the crow flies; undefined where they stand on none, or it has no scale. */
+function feetBetweenPins({ pins, plans }: Project, a: string, b: string): number | undefined {
+  const [first, second] = [pin(pins, a), pin(pins, b)];
+  if (!first || !second || first.planId !== second.planId || !Object.hasOwn(plans, first.planId))
+    return undefined;
+  return feetBetween(plans[first.planId] as FloorPlan, first, second);
+}
+
+const pin = (pins: Project['pins'], id: string) => (Object.hasOwn(pins, id) ? pins[id] : undefined);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { type CodeBasis, ibcEditions, necEditions, nfpa101Editions, nfpa72Editions } from '../codes/basis.ts';
+import type { FloorPlan, Pin } from '../model/floorPlan.ts';
 import type { Arrow, Photo } from '../model/photo.ts';
 import type { Command, Edit } from '../commands/command.ts';
 import type { Bid, ItemEntry, Price } from '../model/bid.ts';
@@ -163,6 +164,30 @@ const aPhoto = (id: fc.Arbitrary<string>): fc.Arbitrary<Photo> =>
     at: anInstant,
     by: aText,
   });
+
+const aPlan = (id: fc.Arbitrary<string>): fc.Arbitrary<FloorPlan> =>
+  fc.record({
+    id,
+    floorId: anId,
+    name: aText.map((text) => text.slice(0, 120)),
+    sha256: fc.constantFrom('c', 'd').map((digit) => digit.repeat(64)),
+    widthPx: fc.constantFrom(1200, 3000),
+    heightPx: fc.constantFrom(900, 2000),
+    bytes: fc.integer({ min: 1, max: 400_000 }),
+    scale: fc.option(
+      fc.record({
+        fromX: aShare,
+        fromY: aShare,
+        toX: aShare,
+        toY: aShare,
+        lengthFt: fc.constantFrom(3, 120.5),
+      }),
+    ),
+    at: anInstant,
+    by: aText,
+  });
+const aPin = (id: fc.Arbitrary<string>): fc.Arbitrary<Pin> =>
+  fc.record({ id, planId: anId, x: aShare, y: aShare });
 
 const aMark = fc
   .oneof(
@@ -366,6 +391,8 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   verdictIndex: fc.dictionary(anId, aText, { maxKeys: 1 }),
   remarks: table(aRemark, 1),
   photos: table(aPhoto, 2),
+  plans: table(aPlan, 1),
+  pins: table(aPin, 2),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -422,6 +449,8 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   ),
   putting('putRemark', aRemark),
   putting('putPhoto', aPhoto),
+  putting('putPlan', aPlan),
+  putting('putPin', aPin),
   fc.record({ kind: fc.constant('setOverride' as const), id: anId, value: fc.option(anOverride) }),
   fc.record({
     kind: fc.constant('keepSetNumbers' as const),

@@ -86,6 +86,7 @@ const tables: Readonly<Partial<Record<Edit['kind'], string>>> = {
   putOpening: 'openings',
   putHardwareSet: 'hardwareSets',
   putCloset: 'closets',
+  putPlan: 'plans',
   putSupply: 'supplies',
   putProduct: 'productBook',
 };

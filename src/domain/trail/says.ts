@@ -80,6 +80,8 @@ const says: { readonly [K in Edit['kind']]: Say<K> } = {
     value === null
       ? 'Photo removed.'
       : `${opening(ground, value.openingId)}. ${photoInWords(value).replace(/[.]$/, '')}.`,
+  putPlan: ({ id, value }, ground) => ground.put('plans', id, value),
+  putPin: ({ id, value }, ground) => `${ground.name('pins', id)} ${value === null ? 'taken away' : 'set'}.`,
   setOverride: ({ id, value }, ground, project) =>
     ground.changed(
       `openings/${id}/override`,

@@ -195,6 +195,12 @@ test('UsualOfTheBuilding, format 3 to 4: nothing is usual yet, and the rest stay
   expect(up('porridge')).toBe('porridge');
 });
 
+test('FloorsGetPlans, format 5 to 6: there are none yet, and what a file says of them stays', () => {
+  const up = step('FloorsGetPlans');
+  expect(up({ id: 'p', pins: { a: 1 } })).toEqual({ id: 'p', plans: {}, pins: { a: 1 } });
+  expect(up('porridge')).toBe('porridge');
+});
+
 test('OpeningsGetPhotos, format 5 to 6: there are none yet, and what a file says of them stays', () => {
   const up = step('OpeningsGetPhotos');
   expect(up({ id: 'p' })).toEqual({ id: 'p', photos: {} });

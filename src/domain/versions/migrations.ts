@@ -262,6 +262,11 @@ function openingsGetPhotos(project: unknown): unknown {
   return isObject(project) ? { photos: {}, ...project } : project;
 }
 
+/** Floors get a drawing with openings and closets pinned on it. */
+function floorsGetPlans(project: unknown): unknown {
+  return isObject(project) ? { plans: {}, pins: {}, ...project } : project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -274,6 +279,7 @@ export const migrations: readonly Migration[] = [
   { to: 5, name: 'OpeningsNameTheirModel', up: openingsNameTheirModel },
   { to: 6, name: 'LetterOfThePacket', up: letterOfThePacket },
   { to: 6, name: 'OpeningsGetPhotos', up: openingsGetPhotos },
+  { to: 6, name: 'FloorsGetPlans', up: floorsGetPlans },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

@@ -27,6 +27,7 @@ import {
   spaceSchema,
   weightsSchema,
 } from '../model/project.ts';
+import { floorPlanSchema, pinSchema } from '../model/floorPlan.ts';
 import { photoSchema } from '../model/photo.ts';
 import { closetSchema, productSchema, runSchema, supplySchema } from '../model/power.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
@@ -51,6 +52,8 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     verdictIndex: readIndex(recordOf('verdictIndex', project, setAside), setAside),
     ...readTable('remarks', 'Remark', project, setAside, wholeOr(remarkSchema)),
     ...readTable('photos', 'Photo', project, setAside, readPhoto),
+    ...readTable('plans', 'Floor plan', project, setAside, readPlan),
+    ...readTable('pins', 'Pin', project, setAside, wholeOr(pinSchema)),
     building: readFacts('Building', recordOf('building', project, setAside), setAside),
     usual: readFacts('The usual', recordOf('usual', project, setAside), setAside),
     amendments: readAmendments(project['amendments'], setAside),
@@ -400,6 +403,16 @@ const readPhoto: ReadEntry = (where, raw, setAside) =>
       caption: readPart(`${where}, caption`, shape.caption, photo['caption'], bad, ''),
       arrows: readPart(`${where}, arrows`, shape.arrows, photo['arrows'], bad, {}),
       by: readPart(`${where}, by`, shape.by, photo['by'], bad, ''),
+    };
+  });
+
+/** A scale that cannot be read is asked again; the drawing and its pins stay. */
+const readPlan: ReadEntry = (where, raw, setAside) =>
+  mendedOr(floorPlanSchema, where, raw, setAside, (plan, bad) => {
+    const { shape } = floorPlanSchema;
+    return {
+      name: readPart(`${where}, name`, shape.name, plan['name'], bad, ''),
+      scale: readPart(`${where}, scale`, shape.scale, plan['scale'], bad),
     };
   });
 

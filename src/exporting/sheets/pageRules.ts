@@ -37,7 +37,7 @@ function pageName(id: SheetId): string {
   return `sheet-${id}`;
 }
 
-const landscape: readonly SheetId[] = ['register', 'findings', 'loads', 'basis', 'power'];
+const landscape: readonly SheetId[] = ['register', 'findings', 'loads', 'basis', 'power', 'plans'];
 
 function sizeOf(id: SheetId, paper: PaperSize): string {
   const sizes = paperSizes[paper];

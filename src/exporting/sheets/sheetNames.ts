@@ -16,6 +16,7 @@ export const sheetIds = [
   'findings',
   'loads',
   'basis',
+  'plans',
   'legend',
 ] as const;
 export type SheetId = (typeof sheetIds)[number];
@@ -37,6 +38,7 @@ export const sheetNames: Record<SheetId, string> = {
   findings: 'Building findings',
   loads: 'Loads and exits',
   basis: 'Another basis, side by side',
+  plans: 'Floor plans',
   legend: 'Legend',
 };
 

@@ -14,6 +14,11 @@ const symbols: Record<ShownState, StatusWord> = {
   forbidden: 'refused',
 };
 
+/** The shape alone, where its word stands in the name of what it is on. */
+export function StateShape({ state }: { state: ShownState }) {
+  return <StatusMark status={symbols[state]} decorative />;
+}
+
 export function DecisionStateMark({ state, large = false }: { state: ShownState; large?: boolean }) {
   return (
     <StatusMark status={symbols[state]} large={large}>

@@ -1,7 +1,7 @@
-import type { PointerEvent } from 'react';
+import type { MouseEvent } from 'react';
 
 /** Where on an element the finger is, as shares of its width and height. */
-export function shareOf({ currentTarget, clientX, clientY }: PointerEvent<HTMLElement>): {
+export function shareOf({ currentTarget, clientX, clientY }: MouseEvent<HTMLElement>): {
   readonly x: number;
   readonly y: number;
 } {

@@ -33,9 +33,13 @@ const usual: ReadonlySet<SheetId> = new Set(
       id !== 'loads' &&
       id !== 'basis' &&
       id !== 'bill' &&
-      id !== 'packet',
+      id !== 'packet' &&
+      id !== 'plans',
   ),
 );
+
+/** A floor that has a drawing is known by it on site. */
+const withPlans: ReadonlySet<SheetId> = new Set([...usual, 'plans']);
 
 /** One sheet by its name in the address: the Review page sends its reader here for the packet. */
 function askedFor(address: string): ReadonlySet<SheetId> | undefined {
@@ -49,7 +53,9 @@ export default function PrintPage() {
   const current = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
   const otherBasis = useApp((state) => state.session.otherBasis);
-  const [sheets, setSheets] = useState(() => askedFor(location.hash) ?? usual);
+  const [sheets, setSheets] = useState(
+    () => askedFor(location.hash) ?? (Object.keys(current.plans).length > 0 ? withPlans : usual),
+  );
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [addendum, setAddendum] = useState<AddendumSheet | null>(null);
   const [frozen, setFrozen] = useState<Frozen | null>(null);

@@ -19,6 +19,7 @@ import { legendSheet } from '../../exporting/sheets/legendSheet.ts';
 import { loadsSheet } from '../../exporting/sheets/loadsSheet.ts';
 import { openingSheet } from '../../exporting/sheets/openingSheet.ts';
 import { packetSheet } from '../../exporting/sheets/packetSheet.ts';
+import { planSheet } from '../../exporting/sheets/planSheet.ts';
 import { powerPaper } from '../../exporting/sheets/powerPaper.ts';
 import { registerInWords, reviewRegister } from '../../exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../../exporting/sheets/sequencePages.ts';
@@ -43,6 +44,7 @@ import { OpeningSheets } from './OpeningSheets.tsx';
 import { PacketSheets } from './PacketSheets.tsx';
 import { Paper } from './Paper.tsx';
 import { ReviewRegister } from './ReviewRegister.tsx';
+import { PlanSheets } from './PlanSheets.tsx';
 import { PowerSheets } from './PowerSheets.tsx';
 import { SequenceSheets } from './SequenceSheets.tsx';
 import { TestSheets } from './TestSheets.tsx';
@@ -83,6 +85,7 @@ export const Sheets = memo(function Sheets(props: Props) {
       {props.sheets.has('findings') && <FindingsPart {...props} />}
       {props.sheets.has('loads') && <LoadsPart {...props} />}
       {props.sheets.has('basis') && <BasisPart {...props} />}
+      {props.sheets.has('plans') && <PlansPart {...props} />}
       {props.sheets.has('legend') && <LegendPart {...props} />}
     </>
   );
@@ -230,6 +233,15 @@ function PacketPart({ project, letter, paper, stamp }: Props) {
   return (
     <Paper id="packet" paper={paper} title={titleBlock(project, 'packet', stamp, holds(sheet.says))}>
       <PacketSheets sheet={sheet} letter={letter} />
+    </Paper>
+  );
+}
+
+function PlansPart({ project, decisions, paper, stamp }: Props) {
+  const sheet = useMemo(() => planSheet(project, decisions), [project, decisions]);
+  return (
+    <Paper id="plans" paper={paper} title={titleBlock(project, 'plans', stamp, holds(sheet.says))}>
+      <PlanSheets sheet={sheet} />
     </Paper>
   );
 }
