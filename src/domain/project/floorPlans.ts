@@ -187,7 +187,7 @@ export const floorPlanWords = {
   other: 'Remove this plan',
   removed: 'The plan and its pins were removed. Undo brings them back.',
   page: 'Page of the PDF',
-  usePage: 'Use this page',
+  takePage: 'Use this page',
   reading: 'The drawing is being read …',
   setScale: 'Set the scale',
   firstPoint: 'Tap one end of a length you know, such as a grid line or a wall with its dimension.',

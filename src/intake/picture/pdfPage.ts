@@ -1,3 +1,4 @@
+// oxlint-disable-next-line import/default -- the bundler makes an address of it
 import workerAddress from 'pdfjs-dist/legacy/build/pdf.worker.min.mjs?url';
 import { sizeWithin } from './jpeg.ts';
 

@@ -84,7 +84,7 @@ export function AddPlan({ floor }: { floor: Floor }) {
             disabled={working}
             onClick={() => void during(() => keepPage(chosen, page))}
           >
-            {floorPlanWords.usePage}
+            {floorPlanWords.takePage}
           </button>
         </div>
       )}
