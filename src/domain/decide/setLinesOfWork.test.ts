@@ -70,6 +70,22 @@ test('where the rules leave nothing, what every lock would need is asked for all
   expect(asked(hall)).not.toContain('panicHardware');
 });
 
+test('a narrow stile with push and pull gets the narrow-stile latch, never a bored or mortise lock', () => {
+  const storefront = decided('102', { latch: 'pushPull' });
+  expect(storefront.chosen?.candidate.deviceId).toBe('narrowStileLatch');
+  const out = storefront.rejected.map(({ candidate }) => candidate.deviceId);
+  expect(out).toEqual(expect.arrayContaining(['cylindricalLock', 'mortiseLock']));
+  expect(bought(storefront)).toContain('narrowStileLatch');
+});
+
+test('what is sealed off buys nothing electric, whatever reader is usual in the building', () => {
+  const sealed = decided('P05', { egressRole: 'sealedOff', readerSides: 'secure' });
+  expect(sealed.chosen?.candidate.device.family).toBe('mechanical');
+  for (const item of ['reader', 'accessController', 'lockSupply', 'lockCable'] as const)
+    expect(line(sealed, item)).toBeUndefined();
+  expect(sealed.findings.map(({ rule }) => rule.id)).toContain('B-90');
+});
+
 test('on a bar a battery drives the trim and brings no lockset', () => {
   const onBar = decided('S2-1', { powerAtDoor: false, cablePath: false }, 'batteryLock/asIs/free');
   expect(line(onBar, 'batteryTrim')).toBeDefined();
