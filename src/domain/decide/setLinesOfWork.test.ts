@@ -79,7 +79,7 @@ test('a narrow stile with push and pull gets the narrow-stile latch, never a bor
 });
 
 test('what is sealed off buys nothing electric, whatever reader is usual in the building', () => {
-  const sealed = decided('P05', { egressRole: 'sealedOff', readerSides: 'secure' });
+  const sealed = decided('110', { egressRole: 'sealedOff', readerSides: 'secure' });
   expect(sealed.chosen?.candidate.device.family).toBe('mechanical');
   for (const item of ['reader', 'accessController', 'lockSupply', 'lockCable'] as const)
     expect(line(sealed, item)).toBeUndefined();
