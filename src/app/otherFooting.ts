@@ -16,12 +16,15 @@ export interface OtherFooting {
   readonly compared: () => readonly ComparedOpening[];
 }
 
-export function otherFooting(project: Project, other: OtherBasis): OtherFooting {
-  const there = onOtherBasis(project, other);
+export const otherFooting = (project: Project, other: OtherBasis): OtherFooting =>
+  beside(project, onOtherBasis(project, other));
+
+/** The project as it stands and as it would be. */
+export function beside(project: Project, there: Project): OtherFooting {
   const alone = new Map<string, Decision>();
   return {
     decideAhead: (opening) => void alone.set(opening.id, decide(there, opening)),
     compared: () =>
-      compareProject(project, other, decisionsInBuilding(project), judgeBuilding(there, alone).decisions),
+      compareProject(project, there, decisionsInBuilding(project), judgeBuilding(there, alone).decisions),
   };
 }

@@ -18,6 +18,7 @@ import { closetSchema, productSchema, runFields, runSchema, supplySchema } from 
 import { bidSchema, itemEntrySchema, priceSchema } from '../model/bid.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
 import { floorPlanSchema, pinSchema } from '../model/floorPlan.ts';
+import { standardSchema } from '../model/standard.ts';
 import { photoSchema } from '../model/photo.ts';
 import { codeBasisSchema } from '../codes/basis.ts';
 import { historySchema } from '../model/history.ts';
@@ -97,6 +98,7 @@ const edits = {
   }),
   putCloset: z.object({ kind: z.literal('putCloset'), id: idSchema, value: closetSchema.nullable() }),
   putSupply: z.object({ kind: z.literal('putSupply'), id: idSchema, value: supplySchema.nullable() }),
+  putStandard: z.object({ kind: z.literal('putStandard'), id: idSchema, value: standardSchema.nullable() }),
   putProduct: z.object({ kind: z.literal('putProduct'), id: idSchema, value: productSchema.nullable() }),
   /** One answer about where the cable of an opening goes. */
   setRun: z.object({

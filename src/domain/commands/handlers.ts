@@ -39,7 +39,8 @@ const put =
       | 'remarks'
       | 'photos'
       | 'plans'
-      | 'pins',
+      | 'pins'
+      | 'standards',
   ): Handler<K> =>
   (project, edit, { own }) => {
     const { id, value } = edit as Of<'putFloor'>;
@@ -185,6 +186,7 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
   },
   putCloset: put('closets'),
   putSupply: put('supplies'),
+  putStandard: put('standards'),
   putProduct: put('productBook'),
   // Undone as a whole: an opening about which nothing is said has no entry.
   setRun: (project, edit, { takingBack, own }) => {

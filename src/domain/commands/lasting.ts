@@ -4,6 +4,7 @@ const lasting: ReadonlySet<Edit['kind']> = new Set([
   'appendVerdict',
   'setOverride',
   'putAmendment',
+  'putStandard',
   'setBasis',
   'putRemark',
 ]);

@@ -154,12 +154,20 @@ export function amendmentRule(amendment: Amendment): Rule {
   const when = conditions.length === 0 ? always : all(...conditions);
   return {
     id: `LOCAL-${amendment.id}`,
-    title: 'Local amendment',
+    title: amendment.standard === undefined ? 'Local amendment' : 'Owner’s standard',
     family: 'access',
     book: 'project',
-    cites: [text('project', amendment.source)],
+    cites: [
+      text(
+        'project',
+        amendment.standard === undefined ? amendment.source : `${amendment.source}; ${amendment.standard}`,
+      ),
+    ],
     confidence: 'project',
-    note: 'Entered by the project; not part of the model codes.',
+    note:
+      amendment.standard === undefined
+        ? 'Entered by the project; not part of the model codes.'
+        : 'A standard of the owner; not part of the model codes, and no authority asks for it.',
     why: amendment.says,
     clauses: [
       unread.length === 0 ? readAmendment(amendment, when) : unreadAmendment(amendment, when, unread),

@@ -27,6 +27,7 @@ const tableWords: Readonly<Record<string, string>> = {
   photos: 'Photo',
   plans: 'Floor plan',
   pins: 'Place on the plan of',
+  standards: 'Owner’s standard',
   verdicts: 'Entry of the log',
 };
 const recordWords: Readonly<Record<string, string>> = {

@@ -32,6 +32,7 @@ export function newProject(id: string, name: string): Project {
     photos: {},
     plans: {},
     pins: {},
+    standards: {},
   };
 }
 

@@ -34,6 +34,7 @@ const known: Readonly<Record<string, Shape>> = {
   photos: 'table',
   plans: 'table',
   pins: 'table',
+  standards: 'table',
   amendments: 'list',
 };
 

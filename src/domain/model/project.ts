@@ -15,6 +15,7 @@ import {
   supplySchema,
 } from './power.ts';
 import { type FloorPlan, floorPlanSchema, type Pin, pinSchema } from './floorPlan.ts';
+import { type Standard, standardSchema } from './standard.ts';
 import { type Photo, photoSchema } from './photo.ts';
 import { useSchema } from './uses.ts';
 import { type Remark, remarkSchema, verdictSchema, type Verdicts } from './verdict.ts';
@@ -142,6 +143,8 @@ export const amendmentSchema = z.looseObject({
   devices: z.array(z.string()),
   releases: z.array(z.string()),
   failModes: z.array(z.string()),
+  /** The owner’s standard it comes from, with its edition; absent where the project entered it. */
+  standard: z.string().optional(),
 });
 export type Amendment = Readonly<z.infer<typeof amendmentSchema>>;
 
@@ -223,6 +226,8 @@ export const projectSchema = z.looseObject({
   plans: z.record(idSchema, floorPlanSchema),
   /** By the id of the opening or closet. */
   pins: z.record(idSchema, pinSchema),
+  /** Owners’ standards the project follows, by id. */
+  standards: z.record(idSchema, standardSchema),
   setAside: z.array(setAsideSchema).optional(),
   history: historySchema.optional(),
 });
@@ -255,6 +260,7 @@ export interface Project {
   readonly photos: Readonly<Record<string, Photo>>;
   readonly plans: Readonly<Record<string, FloorPlan>>;
   readonly pins: Readonly<Record<string, Pin>>;
+  readonly standards: Readonly<Record<string, Standard>>;
   readonly setAside?: readonly SetAside[] | undefined;
   /** Who wrote which part; absent until the first edit. */
   readonly history?: History | undefined;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { type CodeBasis, ibcEditions, necEditions, nfpa101Editions, nfpa72Editions } from '../codes/basis.ts';
 import type { FloorPlan, Pin } from '../model/floorPlan.ts';
+import type { Standard } from '../model/standard.ts';
 import type { Arrow, Photo } from '../model/photo.ts';
 import type { Command, Edit } from '../commands/command.ts';
 import type { Bid, ItemEntry, Price } from '../model/bid.ts';
@@ -293,6 +294,10 @@ export const aSupply = (id: fc.Arbitrary<string>): fc.Arbitrary<Supply> =>
     fedBy: fc.constantFrom(...supplyFeeds),
   });
 
+const someIds = fc.dictionary(anId, fc.constant(true as const), { maxKeys: 2, noNullPrototype: true });
+const aStandard = (id: fc.Arbitrary<string>): fc.Arbitrary<Standard> =>
+  fc.record({ id, name: aName, edition: aName, amendments: someIds, products: someIds, items: someIds });
+
 export const aProduct = (id: fc.Arbitrary<string>): fc.Arbitrary<Product> =>
   fc
     .tuple(
@@ -393,6 +398,7 @@ export const aProject: fc.Arbitrary<Project> = fc.record({
   photos: table(aPhoto, 2),
   plans: table(aPlan, 1),
   pins: table(aPin, 2),
+  standards: table(aStandard, 2),
 });
 
 const aFactEdit = (keys: readonly FactKey[]) =>
@@ -458,6 +464,7 @@ export const anEdit: fc.Arbitrary<Edit> = fc.oneof(
   }),
   putting('putCloset', aCloset),
   putting('putSupply', aSupply),
+  putting('putStandard', aStandard),
   putting('putProduct', aProduct),
   putting('putRun', aRun),
   fc.record({

@@ -89,4 +89,5 @@ const tables: Readonly<Partial<Record<Edit['kind'], string>>> = {
   putPlan: 'plans',
   putSupply: 'supplies',
   putProduct: 'productBook',
+  putStandard: 'standards',
 };

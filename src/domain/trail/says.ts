@@ -4,6 +4,7 @@ import { fieldInWords, partInWords, recordInWords } from '../merge/words.ts';
 import type { Project } from '../model/project.ts';
 import { answersInOrder } from '../model/verdict.ts';
 import { verdictLabel } from '../review/draft.ts';
+import { standardInWords } from '../model/standard.ts';
 import { photoInWords } from '../survey/photos.ts';
 import { counted } from '../text/counted.ts';
 import type { Ground, Said } from './ground.ts';
@@ -100,6 +101,8 @@ const says: { readonly [K in Edit['kind']]: Say<K> } = {
   keepSetNumbers: ({ value }) => `${counted(Object.keys(value).length, 'set number')} fixed.`,
   putCloset: ({ id, value }, ground) => ground.put('closets', id, value),
   putSupply: ({ id, value }, ground) => ground.put('supplies', id, value),
+  putStandard: ({ id, value }, ground) =>
+    value === null ? ground.put('standards', id, null) : `The project follows ${standardInWords(value)}.`,
   putProduct: ({ id, value }, ground) => ground.put('productBook', id, value),
   setRun: ({ id, field, value }, ground) =>
     ground.changed(

@@ -267,6 +267,11 @@ function floorsGetPlans(project: unknown): unknown {
   return isObject(project) ? { plans: {}, pins: {}, ...project } : project;
 }
 
+/** The project remembers which edition of an owner’s standard it follows. */
+function ownersStandards(project: unknown): unknown {
+  return isObject(project) ? { standards: {}, ...project } : project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -278,6 +283,7 @@ export const migrations: readonly Migration[] = [
   { to: 4, name: 'ReviewsBecomeLog', up: reviewsBecomeLog },
   { to: 5, name: 'OpeningsNameTheirModel', up: openingsNameTheirModel },
   { to: 6, name: 'LetterOfThePacket', up: letterOfThePacket },
+  { to: 6, name: 'OwnersStandards', up: ownersStandards },
   { to: 6, name: 'OpeningsGetPhotos', up: openingsGetPhotos },
   { to: 6, name: 'FloorsGetPlans', up: floorsGetPlans },
 ];

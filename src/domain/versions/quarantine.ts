@@ -28,6 +28,7 @@ import {
   weightsSchema,
 } from '../model/project.ts';
 import { floorPlanSchema, pinSchema } from '../model/floorPlan.ts';
+import { standardSchema } from '../model/standard.ts';
 import { photoSchema } from '../model/photo.ts';
 import { closetSchema, productSchema, runSchema, supplySchema } from '../model/power.ts';
 import { remarkSchema, verdictSchema } from '../model/verdict.ts';
@@ -59,6 +60,7 @@ export function withoutDamage(whole: Raw, setAside: SetAside[]): Raw {
     amendments: readAmendments(project['amendments'], setAside),
     ...readTable('closets', 'Closet', project, setAside, readCloset),
     ...readTable('supplies', 'Supply', project, setAside, readSupply),
+    ...readTable('standards', 'Owner’s standard', project, setAside, wholeOr(standardSchema)),
     ...readTable('productBook', 'Product', project, setAside, wholeOr(productSchema)),
     ...readTable('runs', 'Run', project, setAside, readRun),
     ...readTable('hardwareSets', 'Hardware set', project, setAside, wholeOr(hardwareSetSchema)),

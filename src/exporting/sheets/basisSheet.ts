@@ -41,21 +41,41 @@ export function basisSheet(
   other: OtherBasis,
   compared: readonly ComparedOpening[] = compareProject(project, other),
 ): BasisSheet {
-  const differing = compared.filter((one) => one.differences.length > 0);
-  return {
-    says: `${counted(differing.length, 'opening')} of ${compared.length} would come out differently.`,
+  return comparedSheet(compared, {
     now: `Project: ${basisInWords(project.basis)}`,
     instead: `Instead: ${otherBasisInWords(project, other)}`,
-    groups: differing.map(({ mark, differences }) => ({
-      mark,
-      says: counted(differences.length, 'difference'),
-      lines: differences.map(lineOf),
-    })),
     notes: [
       'A rule is cited under the basis in which it applies. A dash means that side has nothing comparable.',
       'Survey, weights and choices by hand are the same on both sides. Of the findings about the whole building only severe ones are compared, at the openings they name.',
       'Rules that were not read in a code’s own text say so in the rule book. The authority names the basis that governs.',
     ],
+  });
+}
+
+/** The project as it stands, and as it would be under another edition of an owner’s standard. */
+export function standardSheet(compared: readonly ComparedOpening[], instead: string): BasisSheet {
+  return comparedSheet(compared, {
+    now: 'Project as it stands',
+    instead: `With ${instead}`,
+    notes: [
+      'Survey, code basis and choices by hand are the same on both sides. An owner’s standard lifts no rule of a code.',
+    ],
+  });
+}
+
+function comparedSheet(
+  compared: readonly ComparedOpening[],
+  heads: Pick<BasisSheet, 'now' | 'instead' | 'notes'>,
+): BasisSheet {
+  const differing = compared.filter((one) => one.differences.length > 0);
+  return {
+    says: `${counted(differing.length, 'opening')} of ${compared.length} would come out differently.`,
+    ...heads,
+    groups: differing.map(({ mark, differences }) => ({
+      mark,
+      says: counted(differences.length, 'difference'),
+      lines: differences.map(lineOf),
+    })),
   };
 }
 

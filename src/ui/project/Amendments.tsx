@@ -93,6 +93,7 @@ function AmendmentCard(props: {
       <p>{amendment.says}</p>
       <p className="note">
         {amendment.source}
+        {amendment.standard !== undefined && `. From ${amendment.standard}`}
         {clause && `. When: ${conditionLine(clause.when)}. Of: ${clause.of}.`}
       </p>
       <p className="note">{amendmentTouches(project, amendment, decisions)}</p>

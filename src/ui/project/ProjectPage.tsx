@@ -7,6 +7,7 @@ import { Floors } from './Floors.tsx';
 import { OtherBasis } from './OtherBasis.tsx';
 import { ProjectTexts } from './ProjectTexts.tsx';
 import { Spaces } from './Spaces.tsx';
+import { Standards } from './Standards.tsx';
 import { WeightsForm } from './WeightsForm.tsx';
 import './project.css';
 
@@ -20,6 +21,7 @@ export default function ProjectPage() {
     { name: 'Floors', part: <Floors key={project.id} project={project} /> },
     { name: 'Spaces', part: <Spaces key={project.id} project={project} /> },
     { name: 'Local amendments', part: <Amendments key={project.id} project={project} /> },
+    { name: 'Owner’s standards', part: <Standards key={project.id} project={project} /> },
     { name: 'Another basis, side by side', part: <OtherBasis key={project.id} project={project} /> },
     { name: 'Ranking weights', part: <WeightsForm project={project} /> },
   ];
