@@ -21,7 +21,16 @@ const text = (edition: string, devices: string[]) =>
       {
         ...project,
         amendments: [
-          { id: 'a', says: 'No strikes here.', source: 'Memo 7', effect: 'prohibit', when: {}, devices, releases: [], failModes: [] },
+          {
+            id: 'a',
+            says: 'No strikes here.',
+            source: 'Memo 7',
+            effect: 'prohibit',
+            when: {},
+            devices,
+            releases: [],
+            failModes: [],
+          },
         ],
       },
       { id: 's', name: 'District standard', edition },

@@ -33,7 +33,10 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
   setFact: own('Answer', 'What is known of one question at one opening.'),
   putCloset: own('Closet', 'A closet for power supplies that is added, changed or removed.'),
   putSupply: own('Power supply', 'A lock power supply that is added, changed or removed.'),
-  putStandard: own('Owner’s standard', 'An edition of an owner’s standard that the project follows, or no more.'),
+  putStandard: own(
+    'Owner’s standard',
+    'An edition of an owner’s standard that the project follows, or no more.',
+  ),
   putProduct: own('Product', 'A row of the project’s product book that is added, changed or removed.'),
   setRun: own('Run', 'The cable run of an opening, its closet or its supply.'),
   putRun: own('Run taken back', 'Where the cable of an opening goes, put back as it was.'),
