@@ -10,6 +10,7 @@ import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { createDatabase } from '../../src/storage/database.ts';
 import { createDraftBox } from '../../src/storage/drafts.ts';
 import { memoryKeeper } from '../../src/storage/testing/fakes.ts';
+import { fakeShrink } from './pictures.ts';
 import { AppContext } from '../../src/ui/context.ts';
 
 /** For tests of screens: a project of openings by mark, whose ids are their marks. */
@@ -31,6 +32,8 @@ export function show(screen: ReactNode, project: Project, other: Partial<App> = 
     channel: () => undefined,
     preferences: createPreferences(undefined),
     drafts: createDraftBox(box),
+    // The page has no canvas; pictures are taken as small already.
+    shrink: fakeShrink,
   });
   started.store.getState().replaceProject(project);
   started.store.getState().setReady(true);

@@ -6,11 +6,6 @@ import { jpegOf } from '../../../tests/screens/pictures.ts';
 import { useApp } from '../context.ts';
 import { Photos } from './Photos.tsx';
 
-/** The page has no canvas; the desk is handed a picture that is small already. */
-vi.mock('../../app/shrinkPicture.ts', async () => {
-  const { fakeShrink } = await import('../../../tests/screens/pictures.ts');
-  return { shrinkPicture: fakeShrink };
-});
 beforeEach(() => {
   vi.stubGlobal(
     'URL',
@@ -25,14 +20,17 @@ function Screen() {
 }
 const jpeg = (name: string, ...bytes: readonly number[]) =>
   new File([jpegOf(...bytes)], name, { type: 'image/jpeg' });
+/** The first database of a page takes a while on a busy machine. */
+const soon = { timeout: 15_000 };
 const unknown = { is: 'unknown' } as const;
 
 test('a photo is taken, captioned, moved to a place, pointed at by keyboard and removed; undo brings it back', async () => {
   const { user, store } = show(<Screen />, projectOf({ '101': {} }));
   await user.upload(screen.getByLabelText('Choose pictures'), [jpeg('a.jpg', 1), jpeg('b.jpg', 2)]);
-  const [first] = await screen.findAllByRole('button', { name: 'Photo, the opening', expanded: false });
+  await screen.findByText('2', {}, soon);
+  const [first] = await screen.findAllByRole('button', { name: 'Photo, the opening', expanded: false }, soon);
   await user.click(first as HTMLElement);
-  expect(await screen.findByRole('img', { name: 'Photo, the opening' })).toBeVisible();
+  expect(await screen.findByRole('img', { name: 'Photo, the opening' }, soon)).toBeVisible();
   await user.type(screen.getByRole('textbox', { name: 'Caption' }), 'worn');
   await user.selectOptions(screen.getByRole('combobox', { name: 'Shows' }), 'Head');
   screen.getByRole('button', { name: 'Draw an arrow' }).focus();
@@ -56,7 +54,7 @@ test('what nobody could tell is offered as a photo, one press each, until it is 
   const { user } = show(<Screen />, projectOf({ '101': { fireLabel: unknown, wishLockdown: unknown } }));
   const missing = screen.getByRole('group', { name: 'Photos still to take' });
   await user.upload(within(missing).getByLabelText('Fire label'), jpeg('a.jpg', 3));
-  expect(await screen.findByRole('button', { name: 'Photo, fire label' })).toBeVisible();
+  expect(await screen.findByRole('button', { name: 'Photo, fire label' }, soon)).toBeVisible();
   expect(screen.queryByRole('group', { name: 'Photos still to take' })).toBeNull();
 });
 
@@ -66,11 +64,13 @@ test('a full disk is said beside the button, and the picture waits there to be t
     throw new DOMException('no room', 'QuotaExceededError');
   });
   await user.upload(screen.getByLabelText('Take a photo'), jpeg('a.jpg', 4));
-  expect(await screen.findByRole('alert')).toHaveTextContent('storage is full, so the photo is not kept');
+  expect(await screen.findByRole('alert', {}, soon)).toHaveTextContent(
+    'storage is full, so the photo is not kept',
+  );
   expect(store.getState().document.project.photos).toEqual({});
   full.mockRestore();
   await user.click(screen.getByRole('button', { name: 'Try again' }));
-  expect(await screen.findByRole('button', { name: 'Photo, the opening' })).toBeVisible();
+  expect(await screen.findByRole('button', { name: 'Photo, the opening' }, soon)).toBeVisible();
   expect(screen.queryByRole('alert')).toBeNull();
 });
 
@@ -96,6 +96,6 @@ test('a picture that is not in this browser is said where it would stand', async
     by: '',
   };
   store.getState().dispatch('photo', [{ kind: 'putPhoto', id: 'x', value }]);
-  expect(await screen.findByText(/This picture is not in this browser/)).toBeVisible();
+  expect(await screen.findByText(/This picture is not in this browser/, {}, soon)).toBeVisible();
   expect(screen.getByText('Photo, edge and label: label')).toBeVisible();
 });

@@ -5,17 +5,15 @@ import { projectOf, show } from '../../../tests/screens/show.tsx';
 import type { Project } from '../../domain/model/project.ts';
 import PlanPage from './PlanPage.tsx';
 
-/** The page has no canvas; the desk is handed a drawing that is small already. */
-vi.mock('../../app/shrinkPicture.ts', async () => {
-  const { fakeShrink } = await import('../../../tests/screens/pictures.ts');
-  return { shrinkPicture: fakeShrink };
-});
 beforeEach(() => {
   vi.stubGlobal(
     'URL',
     Object.assign(URL, { createObjectURL: () => 'blob:picture', revokeObjectURL: () => undefined }),
   );
 });
+
+/** The first database of a page takes a while on a busy machine. */
+const soon = { timeout: 15_000 };
 
 const house: Project = {
   ...projectOf({ '101': {}, '102': {} }),
@@ -26,7 +24,7 @@ const drawing = new File([jpegOf(1)], 'A-101.jpg', { type: 'image/jpeg' });
 async function withDrawing() {
   const shown = show(<PlanPage />, house);
   await shown.user.upload(screen.getByLabelText('Choose an image or a PDF'), drawing);
-  await screen.findByRole('img', { name: 'Plan of Ground floor' });
+  await screen.findByRole('img', { name: 'Plan of Ground floor' }, soon);
   return shown;
 }
 /** A tap at shares of the drawing; the page lays nothing out, so its size is given. */
@@ -83,7 +81,7 @@ test('a file that is no picture is said, and nothing is on the floor', async () 
     screen.getByLabelText('Choose an image or a PDF'),
     new File(['a letter'], 'letter.png', { type: 'image/png' }),
   );
-  expect(await screen.findByRole('alert')).toHaveTextContent('not a picture');
+  expect(await screen.findByRole('alert', {}, soon)).toHaveTextContent('not a picture');
   expect(store.getState().document.project.plans).toEqual({});
 });
 
