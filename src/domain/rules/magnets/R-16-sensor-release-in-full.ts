@@ -9,7 +9,7 @@ export const R16 = defineRule({
   book: 'ibc',
   cites: [under('sensorRelease'), under('sensorReleaseNfpa')],
   confidence: 'secondary',
-  note: 'Unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge. Emergency lighting: not among the items of 2018, which were read; in 2021 and 2024 second-hand; beside NFPA 101 from general knowledge. Doors that need panic hardware: R-18 and R-124.',
+  note: 'Unlocking on loss of the sensor’s own power and the hold until reset: from general knowledge. Emergency lighting: not among the items of 2018, which were read; in 2021 and 2024 second-hand; beside NFPA 101 from general knowledge. Doors that need panic hardware: R-18 and R-124. That sensor and button may both fail is not among the items (2018 read, later editions second-hand), so where no alarm cuts lock power it is told as serious and forbids nothing.',
   why: 'A lock without mechanical egress is allowed only when every part of the arrangement is provided.',
   clauses: [
     {
