@@ -35,6 +35,8 @@ const forbiddenUntilKnown = [
   'R-59a',
   'R-59c',
   'R-66b',
+  // A lock that reads nothing, until the opening is said to be sealed off.
+  'N-01a',
   // A lock that nobody asked for.
   'N-10',
   'N-90',
