@@ -55,6 +55,7 @@ test('an office sorts, groups and narrows the schedule, saves the view and finds
   await page.getByRole('checkbox', { name: /^Provisional/ }).check();
   await page.getByRole('checkbox', { name: /^Refused/ }).check();
   const heads = page.getByRole('gridcell').getByRole('button', { expanded: true });
+  await expect(page.getByText('8 of 108 openings: only some values are shown of State.')).toBeVisible();
   await expect(heads).toHaveText([/Provisional.*openings/, /Refused.*1 opening/]);
   await page.getByText('Columns', { exact: true }).click();
   await page.getByLabel('Add a column').selectOption('Set');

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { longestName } from '../model/ids.ts';
+import { counted } from '../text/counted.ts';
 import { allColumns, columnOf } from './columns.ts';
 import { groupings } from './lines.ts';
 
@@ -108,7 +109,9 @@ export function withValue(
 }
 
 /** Which columns are narrowed, said beside the schedule so that no row is missed without a word; empty where none is. */
-export function narrowedInWords({ only }: GridView): string {
+export function narrowedInWords({ only }: GridView, left: number, all: number): string {
   const heads = Object.keys(only).flatMap((key) => columnOf(key)?.head ?? []);
-  return heads.length === 0 ? '' : `Only some values are shown of: ${heads.join(', ')}.`;
+  return heads.length === 0
+    ? ''
+    : `${left} of ${counted(all, 'opening')}: only some values are shown of ${heads.join(', ')}.`;
 }

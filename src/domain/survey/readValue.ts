@@ -99,15 +99,15 @@ type Unit = Exclude<NonNullable<FieldInfo['unit']>, 'in'>;
 const unitSpellings: Readonly<Record<Unit, readonly string[]>> = {
   ft: ['ft', 'ft.', 'feet', 'foot', "'"],
   'ft²': ['ft²', 'ft2', 'sq ft', 'sf', 'sqft'],
-  min: ['min', 'min.', 'minutes', 'm'],
-  people: ['people', 'persons', 'occupants'],
-  stories: ['stories', 'stories'],
-  A: ['a', 'amps', 'amperes'],
-  V: ['v', 'volts'],
+  min: ['min', 'min.', 'minutes', 'minute', 'm'],
+  people: ['people', 'person', 'persons', 'occupants', 'occupant'],
+  stories: ['stories', 'story'],
+  A: ['a', 'amp', 'amps', 'ampere', 'amperes'],
+  V: ['v', 'volt', 'volts'],
   lbf: ['lbf', 'lb'],
   doors: ['doors', 'door'],
-  s: ['s', 'sec', 'seconds'],
-  h: ['h', 'hr', 'hrs', 'hours'],
+  s: ['s', 'sec', 'second', 'seconds'],
+  h: ['h', 'hr', 'hrs', 'hour', 'hours'],
 };
 
 function readAmount(info: FieldInfo, text: string): ReadValue {

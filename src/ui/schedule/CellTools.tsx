@@ -36,7 +36,7 @@ export function CellTools({ ref, part, steps, ground, touchSelects, onTouchSelec
   return (
     <details ref={ref} className="grid-tool">
       <summary>Selected cells</summary>
-      <div className="grid-panel">
+      <div className="grid-panel stack stack-tight">
         <form
           className="row grid-form"
           onSubmit={(event) => {

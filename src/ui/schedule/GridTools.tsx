@@ -14,12 +14,14 @@ interface Props {
   readonly columns: readonly GridColumn[];
   readonly ground: Ground;
   readonly phone: boolean;
+  /** How many rows the filters by value leave. */
+  readonly left: number;
   readonly children: ReactNode;
 }
 
 /** How the schedule is looked at: each tool folds, and on a phone all of them together. */
-export function GridTools({ desk, rows, columns, ground, phone, children }: Props) {
-  const says = narrowedInWords(desk.view);
+export function GridTools({ desk, rows, columns, ground, phone, left, children }: Props) {
+  const says = narrowedInWords(desk.view, left, rows.length);
   return (
     <>
       <details className="grid-tools-folded" open={!phone}>

@@ -91,6 +91,7 @@ export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
     steps.paste(readPasted(text), alone.shown, alone.box);
   };
   const onCopy = (event: ClipboardEvent) => {
+    if (part.rows.length === 0) return;
     const { text, html } = steps.copy(part);
     event.clipboardData.setData('text/plain', text);
     event.clipboardData.setData('text/html', html);
@@ -99,7 +100,7 @@ export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
   const says = selectedInWords(part);
   return (
     <>
-      <GridTools desk={desk} rows={rows} columns={columns} ground={ground} phone={phone}>
+      <GridTools desk={desk} rows={rows} columns={columns} ground={ground} phone={phone} left={left.length}>
         <CellTools
           ref={tools}
           part={part}
