@@ -9,6 +9,7 @@ import { takeoffOf } from '../power/takeoff.ts';
 import { type OrderState, orderState, orderStateWords } from '../schedules/forOrder.ts';
 import { itemTerms } from '../schedules/itemTerms.ts';
 import { type Member, detailOf } from '../schedules/setLines.ts';
+import { naturally } from '../schedules/setGroups.ts';
 import { blockOf, setNumbersOf } from '../schedules/sets.ts';
 import {
   amountOf,
@@ -96,7 +97,12 @@ export function billOf(project: Project, decisions: ReadonlyMap<string, Decision
   return {
     rows,
     byFloor: [...subtotals(costs, floorOf), ...laidOutTotal(power)],
-    bySet: [...subtotals(costs, ({ opening }) => sets.get(opening.id) ?? ''), ...laidOutTotal(power)],
+    bySet: [
+      ...subtotals(costs, ({ opening }) => sets.get(opening.id) ?? '').toSorted((a, b) =>
+        naturally.compare(a.name, b.name),
+      ),
+      ...laidOutTotal(power),
+    ],
     byTrade: tradeTotals(rows),
     allowances: openings
       .filter((one) => !ordered.includes(one))

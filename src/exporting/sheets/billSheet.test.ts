@@ -40,6 +40,9 @@ describe('bill of quantities', () => {
       list.reduce((sum, one) => sum + one.amount, 0);
     expect(bill.missing).toEqual([]);
     expect(bill.base).toBe(bare.rows.reduce((sum, row) => sum + row.quantity * 1004, 0));
+    const numbers = bill.bySet.flatMap(({ name }) => /^HS-(\d+)$/.exec(name)?.[1] ?? []).map(Number);
+    expect(numbers.length).toBeGreaterThan(10);
+    expect(numbers).toEqual(numbers.toSorted((a, b) => a - b));
     expect([all(bill.byFloor), all(bill.bySet), all(bill.byTrade)]).toEqual([
       bill.base,
       bill.base,

@@ -119,7 +119,7 @@ function notesOf({ prices }: Project, bill: Bill, priced: boolean): readonly str
   const by = [...new Set(Object.values(prices).flatMap((price) => price.by ?? []))].toSorted();
   const missing = bill.missing.map((row) => row.name);
   return [
-    'In the sum stand the openings that may be ordered. Every other opening is listed below as an allowance.',
+    'In the sum stand the openings that may be ordered. Every other opening is listed as an allowance.',
     'Recurring duties, leaves and frames that stay, and what the survey saw in place are not in it.',
     ...(priced
       ? [

@@ -18,7 +18,8 @@ export interface PowerPaper extends PowerSheet {
 export function powerPaper(project: Project, decisions: Decisions, plan: PowerPlan): PowerPaper {
   return {
     ...powerSheet(project, plan),
-    pictures: powerPictures(project, plan, 'ownSheet'),
+    // The tall riser last: what is left of the page before it is filled by the low pictures.
+    pictures: powerPictures(project, plan, 'ownSheet').toReversed(),
     wirings: setWirings(project, decisions, plan, onPaper),
   };
 }

@@ -40,7 +40,7 @@ export function BillTable({ sheet }: { sheet: BillSheet }) {
                   {line.detail !== '' && <span className="set-detail">{line.detail}</span>}
                 </th>
                 <td>{line.finish}</td>
-                <td>{line.section}</td>
+                <td className="bill-section">{line.section}</td>
                 <td>{line.trade}</td>
                 {sheet.priced && (
                   <>
@@ -53,30 +53,32 @@ export function BillTable({ sheet }: { sheet: BillSheet }) {
           </Group>
         ))}
       </table>
-      {sheet.totals.map((group) => (
-        <Pairs key={group.head} head={group.head} lines={group.lines} />
-      ))}
-      {sheet.alternates.length > 0 && (
-        <Pairs head="Alternates, and what each saves" lines={sheet.alternates} />
-      )}
-      {sheet.allowances.length > 0 && (
-        <section className="set-part" aria-label="Allowances">
-          <h3>Allowances: openings that may not be ordered yet</h3>
-          <table className="schedule set-table">
-            <tbody>
-              {sheet.allowances.map((one) => (
-                <tr key={one.mark}>
-                  <th scope="row" className="mark">
-                    {one.mark}
-                  </th>
-                  <td>{one.because}</td>
-                  <td className="num bill-sum">{one.range}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
+      <div className="bill-parts">
+        {sheet.totals.map((group) => (
+          <Pairs key={group.head} head={group.head} lines={group.lines} />
+        ))}
+        {sheet.alternates.length > 0 && (
+          <Pairs head="Alternates, and what each saves" lines={sheet.alternates} />
+        )}
+        {sheet.allowances.length > 0 && (
+          <section className="set-part" aria-label="Allowances">
+            <h3>Allowances: openings that may not be ordered yet</h3>
+            <table className="schedule set-table">
+              <tbody>
+                {sheet.allowances.map((one) => (
+                  <tr key={one.mark}>
+                    <th scope="row" className="mark">
+                      {one.mark}
+                    </th>
+                    <td>{one.because}</td>
+                    <td className="num bill-sum">{one.range}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
+        )}
+      </div>
       <PaperNotes notes={sheet.notes} />
     </>
   );

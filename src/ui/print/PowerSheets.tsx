@@ -49,11 +49,11 @@ export function PowerSheets({ sheet }: { sheet: PowerPaper }) {
 
 function Closet({ closet }: { closet: ClosetPart }) {
   return (
-    <section aria-label={closet.name}>
+    <section aria-label={closet.name} className="power-closet">
       <h3>{closet.name}</h3>
       <p>{closet.says}</p>
       {closet.supplies.length > 0 && (
-        <table className="schedule schedule-close">
+        <table className="schedule schedule-close power-supplies">
           <thead>
             <tr>
               <th scope="col">Supply</th>
