@@ -50,7 +50,7 @@ test('a photo is taken at the door without a signal, pointed at, survives a relo
     await photos.getByText('Photos').first().tap();
     await expect(photos.getByRole('button', { name: /label painted over; 1 arrow$/ })).toBeVisible();
     await page.goto('#/schedule');
-    await page.getByRole('searchbox', { name: 'Find a mark or a room' }).fill('103');
+    await page.getByRole('searchbox', { name: 'Find in every field' }).fill('103');
     await page.goto('#/print?only=openings');
     const sheet = page.getByRole('article', { name: '103', exact: true });
     await expect(sheet.getByText(/label painted over; 1 arrow$/)).toBeVisible();

@@ -4,6 +4,7 @@ import type { Opening } from '../../domain/model/project.ts';
 import { useApp, useStore } from '../context.ts';
 import { photoPlace, photoWords } from '../../domain/survey/photos.ts';
 import { PhotoButton } from '../photos/PhotoButton.tsx';
+import { openingOf } from '../../domain/trail/says.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 
 interface Props {
@@ -52,8 +53,7 @@ function UndoHere({ openingId }: { openingId: string }) {
   const store = useStore();
   const last = useApp((state) => state.document.past.at(-1)?.command);
   const here = last?.edits.some(
-    (edit) =>
-      edit.kind === 'setBuildingFact' || edit.kind === 'setUsual' || ('id' in edit && edit.id === openingId),
+    (edit) => edit.kind === 'setBuildingFact' || edit.kind === 'setUsual' || openingOf(edit) === openingId,
   );
   return (
     <button

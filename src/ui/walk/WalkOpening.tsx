@@ -109,9 +109,9 @@ export function WalkOpening({ project, opening, order }: Props) {
             <NothingMore end={surveyEnd(project, opening, decision)} headingRef={heading} onAsk={setAgain} />
           )}
         </section>
-        <Photos key={`photos ${opening.id}`} project={project} opening={opening} />
         {!asked && <NextDoor project={project} opening={opening} />}
         <AnswersGiven answers={given} onChange={setAgain} />
+        <Photos key={`photos ${opening.id}`} project={project} opening={opening} />
         <section className="section" aria-label="Decision">
           <DecisionStateMark state={state} large />
           <p className="note">{shownStateWords[state].means}</p>
