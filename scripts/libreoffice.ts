@@ -6,13 +6,13 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Papa from 'papaparse';
 import { decideInBuilding } from '../src/domain/building/joined.ts';
 import { billOf } from '../src/domain/bid/bill.ts';
 import { coverSheet } from '../src/exporting/sheets/coverSheet.ts';
 import { draftOf } from '../src/exporting/sheets/stamp.ts';
 import { projectParts } from '../src/exporting/xlsx/projectParts.ts';
 import { type Part, workbookOf } from '../src/exporting/xlsx/workbook.ts';
-import { readSchedule } from '../src/intake/readFile.ts';
 import { demoProject } from './demo/demoProject.ts';
 
 /** Every sheet by its name, comma, quotes, UTF-8, formatted values off. */
@@ -29,10 +29,9 @@ function findOffice(): string | undefined {
   });
 }
 
-async function differs(part: Part, file: string): Promise<number> {
-  const read = await readSchedule(new Uint8Array(readFileSync(file)));
-  if (!read.ok) throw new Error(`${part.name}: ${read.says}`);
-  const rows = (read.grids[0]?.rows ?? []).map(({ cells }) => cells);
+function differs(part: Part, file: string): number {
+  // The comma was asked for; a guess would take the colons of the cover for one.
+  const rows = Papa.parse<string[]>(readFileSync(file, 'utf8'), { delimiter: ',' }).data;
   const wanted = [part.head, ...part.rows];
   return wanted.reduce((sum, row, line) => {
     const isSame = (was: string, is: string) =>
@@ -58,7 +57,7 @@ if (office === undefined) {
     for (const part of parts) {
       const file = made.find((name) => name === `bid-${part.name}.csv`);
       if (!file) throw new Error(`LibreOffice wrote no sheet ${part.name}.`);
-      const wrong = await differs(part, join(folder, file));
+      const wrong = differs(part, join(folder, file));
       console.log(`${part.name}: ${part.rows.length} rows, ${wrong} cells differ.`);
       if (wrong > 0) process.exitCode = 1;
     }
