@@ -201,6 +201,14 @@ test('FloorsGetPlans, format 5 to 6: there are none yet, and what a file says of
   expect(up('porridge')).toBe('porridge');
 });
 
+test('LetterOfThePacket and OwnersStandards, format 5 to 6: none was kept, and what a file says of them stays', () => {
+  expect(step('LetterOfThePacket')({ id: 'p' })).toEqual({ letter: '', id: 'p' });
+  expect(step('LetterOfThePacket')({ letter: 'Dear' })).toEqual({ letter: 'Dear' });
+  expect(step('OwnersStandards')({ id: 'p' })).toEqual({ standards: {}, id: 'p' });
+  expect(step('OwnersStandards')({ standards: { a: 1 } })).toEqual({ standards: { a: 1 } });
+  for (const name of ['LetterOfThePacket', 'OwnersStandards']) expect(step(name)('porridge')).toBe('porridge');
+});
+
 test('OpeningsGetPhotos, format 5 to 6: there are none yet, and what a file says of them stays', () => {
   const up = step('OpeningsGetPhotos');
   expect(up({ id: 'p' })).toEqual({ id: 'p', photos: {} });
