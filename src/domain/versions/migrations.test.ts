@@ -206,7 +206,8 @@ test('LetterOfThePacket and OwnersStandards, format 5 to 6: none was kept, and w
   expect(step('LetterOfThePacket')({ letter: 'Dear' })).toEqual({ letter: 'Dear' });
   expect(step('OwnersStandards')({ id: 'p' })).toEqual({ standards: {}, id: 'p' });
   expect(step('OwnersStandards')({ standards: { a: 1 } })).toEqual({ standards: { a: 1 } });
-  for (const name of ['LetterOfThePacket', 'OwnersStandards']) expect(step(name)('porridge')).toBe('porridge');
+  for (const name of ['LetterOfThePacket', 'OwnersStandards'])
+    expect(step(name)('porridge')).toBe('porridge');
 });
 
 test('OpeningsGetPhotos, format 5 to 6: there are none yet, and what a file says of them stays', () => {
