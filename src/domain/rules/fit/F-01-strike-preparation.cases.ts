@@ -120,6 +120,12 @@ export const F01Cases = cases(
     does: 'modify doorSupplier',
   }),
   ...onEach(cutStrikes, 'new frame, residential', { ...ordered, strikePrep: 'residential' }, 'yes', 'g'),
+  [
+    'new frame, a rim strike sits on the face',
+    { ...ordered, strikePrep: 'none' },
+    'no',
+    { clause: 'g', on: 'strikeRim/secure/free' },
+  ],
   ...onEach(cutStrikes, 'new frame made for it', { ...ordered, strikePrep: 'ansi478' }, 'no', 'g'),
   ...onEach(cutStrikes, 'frame in place', { ...inPlace, strikePrep: 'none' }, 'no', 'g'),
   ...onEach(cutStrikes, 'new or not: not known', { strikePrep: 'none' }, 'unknown', 'g'),

@@ -35,6 +35,12 @@ export const N01Cases = cases(
     'no',
     { clause: 'a', on: 'mechanicalLock/none/free' },
   ],
+  [
+    'cabinet with a reader',
+    { readerSides: 'secure', egressRole: 'noOccupiedSpace' },
+    'yes',
+    { clause: 'a', on: 'mechanicalLock/none/free' },
+  ],
   ['no lock answers nothing', { readerSides: 'secure' }, 'yes', { clause: 'a', on: 'noLock/none/free' }],
   ['no reader wanted', { readerSides: 'none' }, 'no', { clause: 'a', on: 'mechanicalLock/none/free' }],
   [

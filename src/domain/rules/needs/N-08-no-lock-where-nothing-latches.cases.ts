@@ -69,6 +69,20 @@ export const N08Cases = cases(
       { clause: 'b', on: 'noLock/none/free' },
     ],
   ),
+  ...(
+    [
+      ['suite entrance of a hospital', 'I-2', 'perimeter', 'none', 'yes'],
+      ['inside a suite of a hospital', 'I-2', 'inside', 'none', 'no'],
+      ['corridor of an office building', 'B', 'none', 'corridor', 'no'],
+    ] as const
+  ).map(
+    ([name, occupancyGroup, suiteDoor, wallKind, expect]): CaseRow => [
+      name,
+      { fireRatingMin: 0, wallRatingMin: 0, roomUse: 'office', occupancyGroup, suiteDoor, wallKind },
+      expect,
+      { clause: 'b', on: 'noLock/none/free' },
+    ],
+  ),
   ['rating not known', { roomUse: 'office' }, 'unknown', { clause: 'b', on: 'noLock/none/free' }],
   ['a mechanical lock latches', { fireRatingMin: 90 }, 'no', { clause: 'b', on: 'mechanicalLock/none/free' }],
   [

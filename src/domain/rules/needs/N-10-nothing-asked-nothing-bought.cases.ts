@@ -44,6 +44,22 @@ export const N10Cases = cases(
     'no',
     { on },
   ],
+  ...(
+    [
+      ['suite entrance of a hospital', 'I-2', 'perimeter', 'none', 'no'],
+      ['inside a suite of a hospital', 'I-2', 'inside', 'none', 'yes'],
+      ['hospital corridor', 'I-2', 'none', 'corridor', 'no'],
+      ['corridor of an office building', 'B', 'none', 'corridor', 'yes'],
+    ] as const
+  ).map(
+    ([name, occupancyGroup, suiteDoor, wallKind, expect]): CaseRow => [
+      name,
+      { ...toilet, occupancyGroup, suiteDoor, wallKind },
+      expect,
+      { on },
+    ],
+  ),
+  ['exit with a reader', { ...toilet, readerSides: 'secure', egressRole: 'exteriorExit' }, 'no', { on }],
   ['inside a suite', { ...toilet, suiteDoor: 'inside' }, 'yes', { on }],
   ['lockdown not asked', without(toilet, 'wishLockdown'), 'unknown', { on }],
 );

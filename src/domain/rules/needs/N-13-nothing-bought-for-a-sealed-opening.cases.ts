@@ -11,7 +11,12 @@ export const N13Cases = cases(
     'yes',
     { does: 'prohibit' },
   ),
-  ...onEach(['mechanicalLock/none/free', 'noLock/none/free'], 'sealed off', sealed, 'no'),
+  ...onEach(
+    ['mechanicalLock/none/free', 'noLock/none/free', 'detentionLock/none/attended'],
+    'sealed off',
+    sealed,
+    'no',
+  ),
   ['cabinet', { egressRole: 'noOccupiedSpace' }, 'no', { on: 'strikeMortise/secure/free' }],
   ['role not known', {}, 'unknown', { on: 'strikeMortise/secure/free' }],
 );

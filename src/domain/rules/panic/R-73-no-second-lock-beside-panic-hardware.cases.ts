@@ -1,3 +1,4 @@
+import { onEach } from '../onEach.ts';
 import { cases, type CaseRow } from '../rule.ts';
 import { found, bolts } from './R-73-no-second-lock-beside-panic-hardware.ts';
 
@@ -45,6 +46,23 @@ export const R73Cases = cases(
     'no',
     { clause: 'b', on: 'mechanicalLock/none/keyInside' },
   ],
+  ...onEach(
+    [
+      'strikeRim/secure/free',
+      'magnet/safe/doorSwitch',
+      'boltMotor/safe/doorSwitch',
+      'mortiseLock/secure/free',
+      'delayedExitDevice/safe/delayed',
+      'batteryLock/asIs/free',
+      'mechanicalLock/none/free',
+      'detentionLock/none/attended',
+    ],
+    'a deadbolt in a hall, whichever lock comes',
+    { ...hall, latch: 'deadboltOnly' },
+    'yes',
+    'b',
+  ),
+  ['no lock comes', { ...hall, latch: 'deadboltOnly' }, 'no', { clause: 'b', on: 'noLock/none/free' }],
   ['bar alone', { ...hall, ...plain }, 'no', { clause: 'a' }],
   ['bar alone', { ...hall, ...plain }, 'no', { clause: 'b', on: bar }],
   ['bar alone', { ...hall, ...plain }, 'no', { clause: 'c', on: 'magnet/safe/doorSwitch' }],

@@ -1,4 +1,4 @@
-import { cases } from '../rule.ts';
+import { type CaseRow, cases } from '../rule.ts';
 import { without } from '../without.ts';
 
 const pair = {
@@ -27,6 +27,23 @@ export const R111Cases = cases(
     'yes',
     { clause: 'a' },
   ],
+  ...(
+    [
+      ['hospital corridor', 'I-2', 'none', 'corridor', 'no'],
+      ['corridor of an office building', 'B', 'none', 'corridor', 'yes'],
+      ['suite entrance of a hospital', 'I-2', 'perimeter', 'none', 'no'],
+      ['inside a suite', 'I-2', 'inside', 'none', 'yes'],
+      ['suite recorded in ambulatory care', 'B', 'perimeter', 'none', 'no'],
+      ['inside a suite of ambulatory care', 'B', 'inside', 'none', 'yes'],
+    ] as const
+  ).map(
+    ([name, occupancyGroup, suiteDoor, wallKind, expect]): CaseRow => [
+      name,
+      { ...pair, occupancyGroup, suiteDoor, wallKind },
+      expect,
+      { clause: 'a' },
+    ],
+  ),
   ['single leaf', { ...pair, doorType: 'single' }, 'no', { clause: 'a' }],
   ['automatic bolts', { ...pair, inactiveBolts: 'automaticFlush' }, 'no', { clause: 'a' }],
   ['rated pair', { ...pair, fireRatingMin: 45 }, 'no', { clause: 'a' }],
