@@ -42,7 +42,7 @@ export default defineConfig({
     passWithNoTests: false,
     restoreMocks: true,
     // Some tests start the compiler or the linter, which takes long on a busy machine.
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 30_000,
     // Left to itself a run on two cores takes one.
     maxWorkers: '100%',

@@ -346,7 +346,7 @@ export const badOpenings: readonly BadOpening[] = [
     { wishDelayedEgress: true, sprinklered: false, detectionThroughout: false },
     'wishDelayedEgress',
     'warn',
-    'Delayed egress is wanted in a building with neither sprinklers nor detection throughout; check the building facts or withdraw the request.',
+    'Delayed egress is wanted in a building with neither a full sprinkler system (NFPA 13) nor smoke or heat detection throughout; check the building facts or withdraw the request.',
   ],
   [
     '30 s without a delay',
