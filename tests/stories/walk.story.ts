@@ -32,6 +32,31 @@ test('the next door is the same as the last: what is assumed is shown whole, and
   await expect(page.getByText('assumed: same as 103')).toHaveCount(0);
 });
 
+test('any door is the template: found by mark, what differs is answered there, mark and floor are asked', async ({
+  page,
+}) => {
+  await walkFrom(page, 'opening-103');
+  await page.getByRole('button', { name: 'Same as another door, but …' }).tap();
+  await page.getByRole('searchbox', { name: 'Find by mark' }).fill('201');
+  await page.getByRole('button', { name: /^201 / }).tap();
+  const add = page.getByRole('button', { name: /^Add .*, the same as 201$/ });
+  const proposed = await page.getByRole('textbox', { name: 'Mark', exact: true }).inputValue();
+  await expect(add).toBeEnabled();
+  await page.getByRole('textbox', { name: 'Mark', exact: true }).fill('299');
+  await expect(page.getByText('Other marks like 299 are on “Second floor”')).toBeVisible();
+  await expect(add).toBeDisabled();
+  await page.getByRole('button', { name: `Mark it ${proposed}` }).tap();
+  await add.tap();
+  await expect(page.getByRole('heading', { level: 1, name: proposed, exact: true })).toBeVisible();
+  const but = page.getByRole('region', { name: 'Same as 201, but …' });
+  await expect(but.getByRole('listitem')).toHaveCount(4);
+  await but.getByRole('button', { name: 'Reader: No reader' }).tap();
+  await expect(but.getByRole('listitem').filter({ hasText: 'seen here' })).toHaveCount(1);
+  await expect(but.getByRole('listitem')).toHaveCount(4);
+  const assumed = page.getByRole('region', { name: 'Assumed facts' });
+  await expect(assumed.getByText('Label and preparation: looked at here?')).toBeVisible();
+});
+
 test('one answer leads to the next question, is shown, and can be taken back or corrected', async ({
   page,
 }) => {

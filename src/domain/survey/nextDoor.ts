@@ -29,17 +29,17 @@ export function runToLookAt(count: number): string {
 }
 
 /** What a mark begins with: "2-" of 2-06, "G-" of G-01, "3" of 301. */
-function beginning(mark: string): string {
+export function beginningOfMark(mark: string): string {
   return /^(.*?\D)\d+\D*$/.exec(mark)?.[1] ?? /^(\d+)\d\d\D*$/.exec(mark)?.[1] ?? '';
 }
 
 /** The floor that other openings with the same beginning of a mark stand on, where all of them agree. */
 export function floorOfMark(project: Project, mark: string, except?: string): string | undefined {
-  const start = beginning(mark);
+  const start = beginningOfMark(mark);
   if (start === '') return undefined;
   const floors = new Set(
     Object.values(project.openings)
-      .filter((one) => one.id !== except && one.floorId !== null && beginning(one.mark) === start)
+      .filter((one) => one.id !== except && one.floorId !== null && beginningOfMark(one.mark) === start)
       .map((one) => one.floorId),
   );
   const [floor] = floors;

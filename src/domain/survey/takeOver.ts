@@ -11,7 +11,7 @@ import type { Opening } from '../model/project.ts';
 type Value = string | number | boolean;
 
 /** Where a copied fact says it came from. */
-function likeOpening(mark: string): string {
+export function likeOpening(mark: string): string {
   return `same as ${mark}`;
 }
 

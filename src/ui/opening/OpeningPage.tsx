@@ -13,6 +13,7 @@ import { ChooseByHand } from './ChooseByHand.tsx';
 import { ConditionTable } from './ConditionTable.tsx';
 import { DecisionHead, DecisionPanel } from './DecisionPanel.tsx';
 import { FileDoubts } from './FileDoubts.tsx';
+import { FloorDoubt } from './FloorDoubt.tsx';
 import { focusField } from './FindingLinks.tsx';
 import { OpeningDrawing } from './OpeningDrawing.tsx';
 import { OpeningHead } from './OpeningHead.tsx';
@@ -110,6 +111,7 @@ function OpeningSheet({ project, opening, openGroups, onOpenGroup }: SheetProps)
     <div className="sheet">
       <div className="sheet-body stack">
         <OpeningHead project={project} opening={opening} before={before} after={after} />
+        <FloorDoubt project={project} opening={opening} />
         <FileDoubts project={project} opening={opening} />
         <div className="opening-columns">
           <section aria-label="Survey">

@@ -15,6 +15,8 @@ import { FactField } from './FactField.tsx';
 import { FindingLinks } from './FindingLinks.tsx';
 import { NothingMore } from './NothingMore.tsx';
 import { Question } from './Question.tsx';
+import { SameAs } from './SameAs.tsx';
+import { SameBut } from './SameBut.tsx';
 import { TakeOverFacts } from './TakeOverFacts.tsx';
 import { useAnswer } from './useAnswer.ts';
 
@@ -64,6 +66,7 @@ export function SurveyForm({ project, opening, decision, openGroups, onOpenGroup
           <NothingMore end={surveyEnd(project, opening, decision)} onAsk={setAgain} />
         )}
       </section>
+      <SameBut project={project} opening={opening} />
       <ConfirmAll opening={opening} />
       <div>
         {surveyGroups.map(({ group, name }) => {
@@ -117,6 +120,7 @@ export function SurveyForm({ project, opening, decision, openGroups, onOpenGroup
         />
         Show every question, including those that do not apply here
       </label>
+      <SameAs project={project} opening={opening} goesTo="opening" />
       <TakeOverFacts project={project} opening={opening} />
     </div>
   );

@@ -28,7 +28,8 @@ export function NextDoor({ project, opening }: Props) {
   const add = (openings: readonly Opening[], label: string) => {
     const placed = openings.map((one) => ({
       ...one,
-      floorId: floorOfMark(project, one.mark) ?? one.floorId,
+      // The floor one stands on holds; a mark that speaks for another is asked about at the new door.
+      floorId: one.floorId ?? floorOfMark(project, one.mark) ?? null,
     }));
     const result = app.store.getState().dispatch(
       label,

@@ -5,16 +5,19 @@ import type { FactKey } from '../../domain/model/fields.ts';
 import { asksForOrder } from '../../domain/survey/nextQuestion.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { answersGiven } from '../../domain/survey/answers.ts';
-import { floorDoubt, nextDoorWords } from '../../domain/survey/nextDoor.ts';
+import { nextDoorWords } from '../../domain/survey/nextDoor.ts';
 import { placeOf } from '../../domain/survey/place.ts';
 import { surveyEnd } from '../../domain/survey/surveyEnd.ts';
 import { usualFrom } from '../../domain/survey/usual.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
 import { useStore } from '../context.ts';
 import { ConfirmAll } from '../opening/ConfirmAll.tsx';
+import { FloorDoubt } from '../opening/FloorDoubt.tsx';
 import { Notes } from '../opening/Notes.tsx';
 import { NothingMore } from '../opening/NothingMore.tsx';
 import { PlacePicks } from '../opening/PlacePicks.tsx';
+import { SameAs } from '../opening/SameAs.tsx';
+import { SameBut } from '../opening/SameBut.tsx';
 import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { useStartAtTop } from '../parts/useStartAtTop.ts';
@@ -50,7 +53,6 @@ export function WalkOpening({ project, opening, order }: Props) {
   const forOrder = again === null && asking.ask?.kind === 'fact' && asksForOrder(decision);
   const heading = useFocusOn(what, top, decision.state === 'refused');
   const given = answersGiven(opening);
-  const doubt = floorDoubt(project, opening);
   const makeUsual = () =>
     store.getState().dispatch(
       `The usual: ${opening.mark}`,
@@ -72,26 +74,10 @@ export function WalkOpening({ project, opening, order }: Props) {
             </div>
           </details>
         </div>
-        {doubt && (
-          <p className="remark row">
-            <span>{doubt.says}</span>
-            <button
-              type="button"
-              className="button"
-              onClick={() =>
-                store
-                  .getState()
-                  .dispatch(`${opening.mark}: place`, [
-                    { kind: 'setOpening', id: opening.id, field: 'floorId', value: doubt.floorId },
-                  ])
-              }
-            >
-              {doubt.move}
-            </button>
-          </p>
-        )}
+        <FloorDoubt project={project} opening={opening} />
         <DoorLines project={project} opening={opening} decision={decision} onAsk={setAgain} />
         <Contradictions findings={report.findings} onMend={setAgain} />
+        <SameBut project={project} opening={opening} />
         <ConfirmAll opening={opening} />
         <section className="section next-question" aria-label="Next question">
           {asked ? (
@@ -110,6 +96,7 @@ export function WalkOpening({ project, opening, order }: Props) {
           )}
         </section>
         {!asked && <NextDoor project={project} opening={opening} />}
+        <SameAs project={project} opening={opening} goesTo="walk" />
         <AnswersGiven answers={given} onChange={setAgain} />
         <Photos key={`photos ${opening.id}`} project={project} opening={opening} />
         <section className="section" aria-label="Decision">
