@@ -96,8 +96,8 @@ export function WalkOpening({ project, opening, order }: Props) {
           )}
         </section>
         {!asked && <NextDoor project={project} opening={opening} />}
-        <SameAs project={project} opening={opening} goesTo="walk" />
         <AnswersGiven answers={given} onChange={setAgain} />
+        <SameAs project={project} opening={opening} goesTo="walk" />
         <Photos key={`photos ${opening.id}`} project={project} opening={opening} />
         <section className="section" aria-label="Decision">
           <DecisionStateMark state={state} large />
