@@ -10,7 +10,7 @@ import { counted } from '../text/counted.ts';
 export const standardFormat = 'latchward-standard';
 const standardVersion = 1;
 
-/** An owner’s standard as a file: what one project was taught, for many. */
+/** An owner’s standard as a file: the rules, products and items of one project, for many. */
 const standardFileSchema = z.looseObject({
   format: z.literal(standardFormat),
   version: z.literal(standardVersion),
@@ -23,7 +23,7 @@ const standardFileSchema = z.looseObject({
 });
 export type StandardFile = Readonly<z.infer<typeof standardFileSchema>>;
 
-/** What a project was taught, as a standard for others. */
+/** What a project holds of rules, products and items, as a standard for others. */
 export function standardOf(
   project: Project,
   { id, name, edition }: Pick<Standard, 'id' | 'name' | 'edition'>,

@@ -20,7 +20,7 @@ import { useSteps } from '../files/useSteps.ts';
 import { BasisTable } from '../print/BasisTable.tsx';
 import { useCommand } from './useCommand.ts';
 
-/** Owners’ standards: followed from a file, in an edition, and made from what this project was taught. */
+/** Owners’ standards: followed from a file, in an edition, and made from what this project holds. */
 export function Standards({ project }: { project: Project }) {
   const followed = Object.values(project.standards);
   return (
@@ -148,6 +148,7 @@ function MakeStandard({ project }: { project: Project }) {
         setTold(`${saved} was handed to the browser to save.`);
       }}
     >
+      <h3>Make a standard from this project</h3>
       <div className="project-fields">
         <label className="field">
           <span className="field-label">Name of the standard</span>
@@ -160,7 +161,7 @@ function MakeStandard({ project }: { project: Project }) {
       </div>
       <div className="row">
         <button type="submit" className="button">
-          Save what this project was taught as a standard
+          Save this project’s rules and products as a standard
         </button>
       </div>
       <output>{told}</output>
