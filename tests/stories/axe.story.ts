@@ -34,6 +34,9 @@ for (const address of pages) {
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.setViewportSize({ width, height: 900 });
       await lookAt(page, address);
+      // The bar at the foot covers what lies under it until one scrolls: in a window as high as the page nothing does.
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      if (address.startsWith('walk')) await page.setViewportSize({ width, height: Math.max(900, height) });
       // A sheet out of sight is a box of guessed height: its lines would be judged against the desk behind it.
       await page.addStyleTag({ content: '.paper { content-visibility: visible !important; }' });
       await putChecker(page);
