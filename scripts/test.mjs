@@ -34,6 +34,12 @@ async function step(title, body) {
   }
 }
 
+/** @param {Promise<import('./lib/run.mjs').Outcome>} outcome */
+async function mustSucceed(outcome) {
+  const { code } = await outcome;
+  if (code !== 0) throw new StepFailed();
+}
+
 /**
  * Steps that do not depend on each other, side by side. Each one's output is shown in one piece when it ends.
  * @param {readonly { title: string, body: () => Promise<import('./lib/run.mjs').Outcome> }[]} steps
@@ -78,17 +84,21 @@ async function everything() {
     { title: 'Build', body: () => build({ quiet: true }) },
   ]);
 
-  // Half of a story is waiting for a page, so the unit tests are worked off meanwhile.
-  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`];
-  const env = { LATCHWARD_STORIES_PORT: String(await freePort()) };
-  const stories = [tools.playwright, 'test', '-c', 'tests/stories/playwright.config.ts'];
-  const tested = together([
-    { title: 'Unit tests', body: () => runNode([tools.vitest, 'run', ...reporters], { quiet: true }) },
-    { title: 'Stories in the browser', body: () => runNode(stories, { env }) },
-  ]);
-  await tested.catch(() => undefined);
-  totals = add(readTotals(unitReport, vitestTotals), readTotals(storiesReport, storyTotals));
-  await tested;
+  await step('Unit tests', async () => {
+    const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`];
+    const outcome = runNode([tools.vitest, 'run', ...reporters]);
+    await outcome;
+    totals = add(totals, readTotals(unitReport, vitestTotals));
+    await mustSucceed(outcome);
+  });
+
+  await step('Stories in the browser', async () => {
+    const env = { LATCHWARD_STORIES_PORT: String(await freePort()) };
+    const outcome = runNode([tools.playwright, 'test', '-c', 'tests/stories/playwright.config.ts'], { env });
+    await outcome;
+    totals = add(totals, readTotals(storiesReport, storyTotals));
+    await mustSucceed(outcome);
+  });
 
   if (totals.passed + totals.failed === 0) throw new Error('Not a single test ran.');
   if (totals.failed > 0) throw new StepFailed();
