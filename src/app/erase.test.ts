@@ -1,19 +1,12 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { savedAs, viewsOf, withViews } from '../domain/grid/view.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { rawRows } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
-import { aMachine, fileFrom, noRoom, notes, notices, project } from '../../tests/screens/machine.ts';
+import { machineOfEach, fileFrom, noRoom, notes, notices, project } from '../../tests/screens/machine.ts';
 
-let machine = aMachine();
-beforeEach(() => {
-  machine = aMachine();
-});
-afterEach(async () => {
-  vi.restoreAllMocks();
-  await machine.closeAll();
-});
+const machine = machineOfEach();
 
 /** Everything this browser holds, as text. */
 async function everything(): Promise<string> {

@@ -1,20 +1,13 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { newestFormat } from '../domain/versions/migrations.ts';
 import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase, type Database } from '../storage/database.ts';
 import type { StorageProblem } from '../storage/problems.ts';
 import { rawPut, rawRows } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
-import { aMachine, noRoom, notes, notices, project, saving } from '../../tests/screens/machine.ts';
+import { machineOfEach, noRoom, notes, notices, project, saving } from '../../tests/screens/machine.ts';
 
-let machine = aMachine();
-beforeEach(() => {
-  machine = aMachine();
-});
-afterEach(async () => {
-  vi.restoreAllMocks();
-  await machine.closeAll();
-});
+const machine = machineOfEach();
 
 const noAnswer = { kind: 'noAnswer', doing: 'opening', seconds: 8, blocked: false } as const;
 const dead = () => createDatabase({ indexedDB: undefined });

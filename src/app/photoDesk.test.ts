@@ -1,23 +1,16 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { zipSync, unzipSync } from 'fflate';
 import type { Project } from '../domain/model/project.ts';
 import { captioned } from '../domain/survey/photos.ts';
 import { saveProjectText } from '../domain/versions/file.ts';
 import { rawRows } from '../storage/testing/fakes.ts';
-import { aMachine, noRoom, notices, project } from '../../tests/screens/machine.ts';
+import { aMachine, machineOfEach, noRoom, notices, project } from '../../tests/screens/machine.ts';
 import { fakeShrink, jpegOf } from '../../tests/screens/pictures.ts';
 import { newOpening } from '../domain/model/newProject.ts';
 import { house } from '../storage/testing/projects.ts';
 import type { App } from './session.ts';
 
-let machine = aMachine();
-beforeEach(() => {
-  machine = aMachine();
-});
-afterEach(async () => {
-  vi.restoreAllMocks();
-  await machine.closeAll();
-});
+const machine = machineOfEach();
 
 const opening = newOpening('a', '101');
 const withOpening = (): Project => ({ ...house('House'), openings: { a: opening } });

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { openDifferences } from '../domain/merge/differences.ts';
 import type { Project } from '../domain/model/project.ts';
 import { edited } from '../domain/testing/copies.ts';
@@ -11,16 +11,17 @@ import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import type { TakeHow } from './meeting.ts';
 import { type App, type AppNeeds, createApp } from './session.ts';
-import { aMachine, fileFrom, noRoom, notes, notices, project, saving } from '../../tests/screens/machine.ts';
+import {
+  machineOfEach,
+  fileFrom,
+  noRoom,
+  notes,
+  notices,
+  project,
+  saving,
+} from '../../tests/screens/machine.ts';
 
-let machine = aMachine();
-beforeEach(() => {
-  machine = aMachine();
-});
-afterEach(async () => {
-  vi.restoreAllMocks();
-  await machine.closeAll();
-});
+const machine = machineOfEach();
 const openWindow = (over: Partial<AppNeeds> = {}) => machine.open(over);
 const storedProjects = () => machine.storedProjects();
 /** Opens a file and, where its project is here already, says what becomes of it. */

@@ -1,4 +1,4 @@
-import { vi } from 'vitest';
+import { afterEach, beforeEach, vi } from 'vitest';
 import type { Project } from '../../src/domain/model/project.ts';
 import { IDBObjectStore } from 'fake-indexeddb';
 import {
@@ -60,6 +60,19 @@ export function aMachine() {
     closeAll: () => Promise.all(apps.map((app) => app.close())),
   };
   return machine;
+}
+
+/** For a whole file of tests: a fresh machine before each, with nothing mocked and all windows shut after it. */
+export function machineOfEach(): ReturnType<typeof aMachine> {
+  let now = aMachine();
+  beforeEach(() => {
+    now = aMachine();
+  });
+  afterEach(async () => {
+    vi.restoreAllMocks();
+    await now.closeAll();
+  });
+  return new Proxy(now, { get: (_first, key) => Reflect.get(now, key) as unknown });
 }
 
 export const saving = (app: App) => app.store.getState().saving;

@@ -75,7 +75,7 @@ export function readStandard(text: string): ReadStandard {
 /** Edits that make the project follow it: what an earlier edition brought and this one does not, goes. One command. */
 export function followEdits(project: Project, file: StandardFile): readonly Edit[] {
   const { id, name, edition } = file;
-  const before = Object.hasOwn(project.standards, id) ? project.standards[id] : undefined;
+  const before = followed(project, id);
   const gone = (had: Readonly<Record<string, true>> | undefined, has: ReadonlySet<string>) =>
     Object.keys(had ?? {}).filter((one) => !has.has(one));
   const [amendments, products, items] = [
@@ -112,12 +112,15 @@ export function followEdits(project: Project, file: StandardFile): readonly Edit
   ];
 }
 
+const followed = ({ standards }: Project, id: string): Standard | undefined =>
+  Object.hasOwn(standards, id) ? standards[id] : undefined;
+
 const named = (ids: ReadonlySet<string>): Record<string, true> =>
   Object.fromEntries([...ids].map((id) => [id, true as const]));
 
 /** What following it would do to the project, one sentence each. */
 export function followInWords(project: Project, file: StandardFile): readonly string[] {
-  const before = Object.hasOwn(project.standards, file.id) ? project.standards[file.id] : undefined;
+  const before = followed(project, file.id);
   const here = new Map(project.amendments.map(({ standard: _standard, ...one }) => [one.id, one]));
   const amendments = file.amendments.map(({ standard: _standard, ...one }) => one);
   const changes = [

@@ -1,10 +1,12 @@
 import { z } from 'zod';
-import { failModeWords, stateWords } from '../../domain/decide/words.ts';
+import { failModeWords, gradeWords, stateWords } from '../../domain/decide/words.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds } from '../../domain/devices/devices.ts';
 import { factKeys } from '../../domain/model/fields.ts';
 import { reviewStateWords } from '../../domain/review/words.ts';
+import { differenceWords } from '../../domain/schedules/otherBasis.ts';
 import { conditionIds } from '../../domain/simulate/conditions.ts';
+import { severityWords } from '../../domain/simulate/outcome.ts';
 
 /**
  * What goes out to other programs, known once: types of the writers, the published JSON Schema and its check are read
@@ -16,8 +18,8 @@ const keysOf = <T extends string>(of: Readonly<Record<T, unknown>>) => oneOf(Obj
 
 const marks = list(z.string());
 const cites = list(z.string()).describe('Sections with their edition.');
-const severity = z.enum(['severe', 'serious', 'note']);
-const grade = z.enum(['must', 'should', 'note']);
+const severity = keysOf(severityWords);
+const grade = keysOf(gradeWords);
 const factKey = oneOf(factKeys);
 const device = oneOf(deviceIds);
 const failMode = keysOf(failModeWords);
@@ -46,7 +48,7 @@ const comparisonRecordSchema = z
     basis: z.string(),
     differences: list(
       z.strictObject({
-        kind: z.enum(['decided', 'required', 'signed', 'reported']),
+        kind: keysOf(differenceWords),
         now: z.string().describe('Empty where only the other basis says something.'),
         instead: z.string().describe('Empty where only this basis says something.'),
         rules: list(z.strictObject({ rule: z.string(), cites })),
