@@ -27,18 +27,18 @@ export const scheduleColumns = [
   column('to', 'To', 6, 'Opening'),
   column('doorType', 'Door type', 5.5, 'Door and frame'),
   column('size', 'W × H × T', 5, 'Door and frame'),
-  column('leaf', 'Leaf', 6, 'Door and frame'),
+  column('leaf', 'Leaf', 5.5, 'Door and frame'),
   column('frame', 'Frame', 5.5, 'Door and frame'),
   column('handing', 'Hand', 3, 'Door and frame'),
   column('label', 'Label', 3.5, 'Fire and egress'),
-  column('egressRole', 'Egress role', 7, 'Fire and egress'),
+  column('egressRole', 'Egress role', 6.5, 'Fire and egress'),
   column('set', 'Set', 4, 'Locking'),
-  column('device', 'Locked by', 8, 'Locking'),
+  column('device', 'Locked by', 7.5, 'Locking'),
   column('failMode', 'Power lost', 4.5, 'Locking'),
   column('release', 'Egress', 7.5, 'Locking'),
-  column('fireAlarm', 'On fire alarm', 7, 'Locking'),
+  column('fireAlarm', 'On fire alarm', 9.5, 'Locking'),
   column('flags', 'Flags', 9.5, 'Standing'),
-  column('remarks', 'Remarks', 8, 'Standing'),
+  column('remarks', 'Remarks', 7, 'Standing'),
 ] as const;
 
 export interface ScheduleCell {
