@@ -85,6 +85,8 @@ export interface AppState {
   readonly redo: () => Dispatched;
 
   readonly goTo: (page: PageId) => void;
+  /** Page and opening in one step, as an address names them. */
+  readonly visit: (page: PageId, openingId: string | null) => void;
   readonly select: (openingId: string | null) => void;
   readonly filter: (change: Partial<Filters>) => void;
   readonly compareWith: (choice: OtherBasisChoice | null) => void;
@@ -223,6 +225,12 @@ export function createAppStore(needs: StoreNeeds): AppStore {
       },
 
       goTo: (page) => set(({ session }) => ({ session: { ...session, page } })),
+      visit: (page, selectedId) => {
+        const { session } = get();
+        if (session.page !== page || session.selectedId !== selectedId) {
+          set({ session: { ...session, page, selectedId } });
+        }
+      },
       select: (selectedId) => set(({ session }) => ({ session: { ...session, selectedId } })),
       filter: (change) =>
         set(({ session }) => ({ session: { ...session, filters: { ...session.filters, ...change } } })),

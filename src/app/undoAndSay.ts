@@ -33,6 +33,6 @@ function leaveWhatIsGone(store: AppStore): void {
     .toReversed()
     .flatMap(({ command }) => command.edits.map((edit) => ('id' in edit ? edit.id : '')))
     .find((id) => Object.hasOwn(document.project.openings, id));
-  select(before ?? null);
   if (before === undefined && page === 'opening') goTo('schedule');
+  select(before ?? null);
 }
