@@ -6,6 +6,7 @@ import {
   type Edit,
 } from '../domain/commands/command.ts';
 import { applyCommand, bringsHistory } from '../domain/commands/stamp.ts';
+import { type Filters, noFilters } from '../domain/grid/shown.ts';
 import type { PageId } from '../domain/manual/pages.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';
@@ -29,13 +30,6 @@ export interface DocumentSlice {
   readonly project: Project;
   readonly past: readonly Step[];
   readonly future: readonly Step[];
-}
-
-export interface Filters {
-  readonly text: string;
-  readonly floorId: string | null;
-  /** A word of the screen's own: all, unsettled, needs sign-off … */
-  readonly show: string;
 }
 
 /** Of this tab only; lost at reload without harm. */
@@ -131,8 +125,6 @@ export const isVerdict = (step: Step | undefined): boolean =>
 
 /** Enough for a long day; beyond it the oldest step can no longer be undone. */
 export const historyLimit = 500;
-
-const noFilters: Filters = { text: '', floorId: null, show: 'all' };
 
 export function createAppStore(needs: StoreNeeds): AppStore {
   return createStore<AppState>()((set, get) => {

@@ -27,7 +27,7 @@ import { draftOf } from '../../src/exporting/sheets/stamp.ts';
 import { reviewRegister } from '../../src/exporting/sheets/reviewRegister.ts';
 import { sequenceSheets, testSheets } from '../../src/exporting/sequence/sheets.ts';
 import { columnOf, groundOf } from '../../src/domain/grid/columns.ts';
-import { shownRows } from '../../src/ui/schedule/shown.ts';
+import { rowsOf } from '../../src/app/gridRows.ts';
 import Papa from 'papaparse';
 import { demo } from './paperOpenings.ts';
 
@@ -39,9 +39,7 @@ function placesOf(project: Project) {
   const check = createBuildingCheck({ atOnceUpTo: 10_000 });
   const shown = check.shown(project);
   const { decisions } = shown;
-  const grid = new Map(
-    shownRows(project, { text: '', floorId: null, show: 'all' }, shown).map((row) => [row.opening.id, row]),
-  );
+  const grid = new Map(rowsOf(project, shown).map((row) => [row.opening.id, row]));
   const openings = Object.values(project.openings);
   const rows = scheduleRows(project, decisions);
   const [head = [], ...body] = Papa.parse<string[]>(scheduleCsv(rows), { delimiter: ',' }).data;

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { longestName } from '../model/ids.ts';
-import { counted } from '../text/counted.ts';
 import { allColumns, columnOf } from './columns.ts';
 import { groupings } from './lines.ts';
 
@@ -106,12 +105,4 @@ export function withValue(
     : before.filter((one) => one !== value);
   const others = Object.fromEntries(Object.entries(only).filter(([key]) => key !== column));
   return after.length === 0 ? others : { ...others, [column]: after };
-}
-
-/** Which columns are narrowed, said beside the schedule so that no row is missed without a word; empty where none is. */
-export function narrowedInWords({ only }: GridView, left: number, all: number): string {
-  const heads = Object.keys(only).flatMap((key) => columnOf(key)?.head ?? []);
-  return heads.length === 0
-    ? ''
-    : `${left} of ${counted(all, 'opening')}: only some values are shown of ${heads.join(', ')}.`;
 }

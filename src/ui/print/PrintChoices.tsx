@@ -16,6 +16,9 @@ interface Props {
   readonly onPaper: (paper: PaperSize) => void;
   readonly shown: number;
   readonly total: number;
+  /** Which openings the sheets by opening print, and why not the others. */
+  readonly says: string;
+  readonly onShowAll: () => void;
   readonly children?: ReactNode;
   /** The preview has caught up with the ticks; before that an old print would come out. */
   readonly ready: boolean;
@@ -42,7 +45,7 @@ export function PrintChoices(props: Props) {
                   {sheetNames[id]}
                   {isPerOpening(id) && (
                     <span className="note row-end">
-                      {shown === total ? `all ${total}` : `${shown} of ${total}, as the schedule shows`}
+                      {shown === total ? `all ${total}` : `${shown} of ${total}`}
                     </span>
                   )}
                 </label>
@@ -64,6 +67,7 @@ export function PrintChoices(props: Props) {
                 ))}
               </select>
             </label>
+            <PrintedOpenings {...props} />
             <p className="note">
               Below is what prints. The printer breaks it into pages, with heads, caution and page numbers on
               each. Print at 100 % so that drawings keep their scale.
@@ -80,6 +84,24 @@ export function PrintChoices(props: Props) {
         </div>
         {props.children}
       </div>
+    </div>
+  );
+}
+
+/** Sheets by opening print what the schedule shows; all others print the whole building. */
+function PrintedOpenings({ sheets, shown, total, says, onShowAll }: Props) {
+  const byOpening = [...sheets].filter(isPerOpening);
+  if (byOpening.length === 0) return null;
+  return (
+    <div className="note">
+      <p>
+        <strong>{byOpening.map((id) => sheetNames[id]).join(', ')}.</strong> {says}
+      </p>
+      {shown < total && (
+        <button type="button" className="button button-small button-quiet" onClick={onShowAll}>
+          Show all openings
+        </button>
+      )}
     </div>
   );
 }

@@ -8,7 +8,7 @@ import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../expo
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Scroller } from '../parts/Scroller.tsx';
-import { shownRows } from '../schedule/shown.ts';
+import { useShown } from '../schedule/useShown.ts';
 import { Editions, type Frozen } from './Editions.tsx';
 import { LetterForm } from './LetterForm.tsx';
 import { useOfferedLetter } from './useOfferedLetter.ts';
@@ -51,7 +51,6 @@ function askedFor(address: string): ReadonlySet<SheetId> | undefined {
 export default function PrintPage() {
   const { clock } = useApplication();
   const current = useApp((state) => state.document.project);
-  const filters = useApp((state) => state.session.filters);
   const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(
     () => askedFor(location.hash) ?? (Object.keys(current.plans).length > 0 ? withPlans : usual),
@@ -70,10 +69,9 @@ export default function PrintPage() {
     () => ({ day, issued: frozen?.edition ?? null, standing: standingOf(project, decisions).says }),
     [project, decisions, frozen, day],
   );
-  const shown = useMemo(
-    () => shownRows(project, filters, { decisions, checking: false }).map((row) => row.opening),
-    [project, filters, decisions],
-  );
+  const walked = useMemo(() => ({ decisions, checking: false }), [decisions]);
+  const { shown, says, showAll } = useShown(project, walked);
+  const openings = useMemo(() => shown.left.map(({ opening }) => opening), [shown]);
   return (
     <div className="print-page">
       <style>{pageRules(project, stamp, paper)}</style>
@@ -82,7 +80,9 @@ export default function PrintPage() {
         onSheets={setSheets}
         paper={paper}
         onPaper={setPaper}
-        shown={shown.length}
+        shown={openings.length}
+        says={says}
+        onShowAll={showAll}
         total={decisions.size}
         ready={wanted === sheets}
       >
@@ -106,7 +106,7 @@ export default function PrintPage() {
           <Sheets
             project={project}
             decisions={decisions}
-            shown={shown}
+            shown={openings}
             sheets={wanted}
             paper={paper}
             stamp={stamp}

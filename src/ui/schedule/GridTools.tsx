@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { allColumns, type GridColumn, type GridRow, type Ground } from '../../domain/grid/columns.ts';
 import { type Grouping, groupings } from '../../domain/grid/lines.ts';
-import { narrowedInWords } from '../../domain/grid/view.ts';
+import { narrowedInWords } from '../../domain/grid/shown.ts';
 import { ColumnTool } from './ColumnTool.tsx';
 import { Unfolded } from '../parts/Unfolded.tsx';
 import type { ViewDesk } from './useGridView.ts';
@@ -21,7 +21,7 @@ interface Props {
 
 /** How the schedule is looked at: each tool folds, and on a phone all of them together. */
 export function GridTools({ desk, rows, columns, ground, phone, left, children }: Props) {
-  const says = narrowedInWords(desk.view, left, rows.length);
+  const says = narrowedInWords(desk.view.only, left, rows.length);
   return (
     <>
       <details className="grid-tools-folded" open={!phone}>

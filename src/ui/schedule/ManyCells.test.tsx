@@ -1,12 +1,11 @@
 import { fireEvent, screen, within } from '@testing-library/react';
 import { beforeAll, expect, test, vi } from 'vitest';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
-import { groundOf } from '../../domain/grid/columns.ts';
 import { known } from '../../domain/testing/facts.ts';
 import { useApp } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { ScheduleGrid } from './ScheduleGrid.tsx';
-import { shownRows } from './shown.ts';
+import { useShown } from './useShown.ts';
 
 // The rows in sight are found by measuring, and jsdom measures nothing; it opens no dialogs either.
 beforeAll(() => {
@@ -24,16 +23,8 @@ beforeAll(() => {
 });
 function Schedule() {
   const project = useApp((state) => state.document.project);
-  const filters = useApp((state) => state.session.filters);
-  const shown = useDecisions();
-  const ground = groundOf(project, shown.decisions);
-  return (
-    <ScheduleGrid
-      rows={shownRows(project, filters, shown)}
-      ground={ground}
-      onOpen={vi.fn<(id: string) => void>()}
-    />
-  );
+  const { desk, shown, ground } = useShown(project, useDecisions());
+  return <ScheduleGrid desk={desk} shown={shown} ground={ground} onOpen={vi.fn<(id: string) => void>()} />;
 }
 
 async function atCell(mark: string, column: string) {

@@ -1,12 +1,11 @@
 import { fireEvent, screen } from '@testing-library/react';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { known } from '../../domain/testing/facts.ts';
-import { groundOf } from '../../domain/grid/columns.ts';
 import { useApp } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { ScheduleGrid } from './ScheduleGrid.tsx';
-import { shownRows } from './shown.ts';
+import { useShown } from './useShown.ts';
 
 // The rows in sight are found by measuring, and jsdom measures nothing: here the grid is 600 px, a row 48 px high.
 beforeAll(() => {
@@ -19,10 +18,8 @@ beforeAll(() => {
 
 function Grid({ onOpen }: { onOpen: (id: string) => void }) {
   const project = useApp((state) => state.document.project);
-  const filters = useApp((state) => state.session.filters);
-  const shown = useDecisions();
-  const ground = groundOf(project, shown.decisions);
-  return <ScheduleGrid rows={shownRows(project, filters, shown)} ground={ground} onOpen={onOpen} />;
+  const { desk, shown, ground } = useShown(project, useDecisions());
+  return <ScheduleGrid desk={desk} shown={shown} ground={ground} onOpen={onOpen} />;
 }
 
 async function atFirstCell() {

@@ -1,7 +1,8 @@
 import { type ClipboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { columnsFor, type GridRow, type Ground } from '../../domain/grid/columns.ts';
+import { columnsFor, type Ground } from '../../domain/grid/columns.ts';
 import { sortRows } from '../../domain/grid/sort.ts';
-import { linesOf, narrowed } from '../../domain/grid/lines.ts';
+import { linesOf } from '../../domain/grid/lines.ts';
+import type { Shown } from '../../domain/grid/shown.ts';
 import { partOf, partToFill, rowsAlone, selectedInWords } from '../../domain/grid/paste.ts';
 import { boxOf, fitted, only } from '../../domain/grid/select.ts';
 import { nextSort } from '../../domain/grid/view.ts';
@@ -12,10 +13,11 @@ import { GridTools } from './GridTools.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
 import { PlanPreview } from './PlanPreview.tsx';
 import { useCellSteps } from './useCellSteps.ts';
-import { useGridView } from './useGridView.ts';
+import type { ViewDesk } from './useGridView.ts';
 
 interface Props {
-  readonly rows: readonly GridRow[];
+  readonly desk: ViewDesk;
+  readonly shown: Shown;
   readonly ground: Ground;
   readonly startId?: string | null;
   readonly onOpen: (openingId: string) => void;
@@ -26,12 +28,11 @@ const deskRowPx = 48;
 const phoneRowPx = 64;
 
 /** The schedule as an office works with it: the grid, how it is looked at, and what is done to many cells at once. */
-export function ScheduleGrid({ rows, ground, startId = null, onOpen }: Props) {
+export function ScheduleGrid({ desk, shown, ground, startId = null, onOpen }: Props) {
   const phone = useMedia('(max-width: 40rem)');
-  const desk = useGridView();
   const { view } = desk;
+  const { listed: rows, left } = shown;
   const [folded, setFolded] = useState<ReadonlySet<string>>(new Set());
-  const left = useMemo(() => narrowed(rows, view.only, ground), [rows, view.only, ground]);
   const sorted = useMemo(() => sortRows(left, view.sort, ground), [left, view.sort, ground]);
   const lines = useMemo(
     () => linesOf(sorted, view.group, folded, ground),

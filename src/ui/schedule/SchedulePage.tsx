@@ -1,19 +1,17 @@
-import { useMemo } from 'react';
-import { groundOf } from '../../domain/grid/columns.ts';
+import { noFilters, shows } from '../../domain/grid/shown.ts';
 import { useApp, useStore } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { NewOpening } from './NewOpening.tsx';
 import { ScheduleGrid } from './ScheduleGrid.tsx';
-import { shownRows, shows } from './shown.ts';
+import { useShown } from './useShown.ts';
 
 export default function SchedulePage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
   const startId = useApp((state) => state.session.selectedId);
-  const shown = useDecisions();
-  const ground = useMemo(() => groundOf(project, shown.decisions), [project, shown]);
-  const rows = useMemo(() => shownRows(project, filters, shown, ground), [project, filters, shown, ground]);
+  const { desk, shown, ground } = useShown(project, useDecisions());
+  const { listed } = shown;
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
 
@@ -23,7 +21,7 @@ export default function SchedulePage() {
         <div className="row row-baseline">
           <h1>{project.name}</h1>
           <p className="note" role="status">
-            {rows.length === total ? `${total} openings` : `${rows.length} of ${total} openings`}
+            {listed.length === total ? `${total} openings` : `${listed.length} of ${total} openings`}
           </p>
         </div>
         <div className="toolbar" role="search">
@@ -73,21 +71,18 @@ export default function SchedulePage() {
               <a href="#/project">Project</a>.
             </p>
           </div>
-        ) : rows.length === 0 ? (
+        ) : listed.length === 0 ? (
           <div className="empty">
             <p>None of the {total} openings match the search and filters above.</p>
-            <button
-              type="button"
-              className="button"
-              onClick={() => store.getState().filter({ text: '', floorId: null, show: 'all' })}
-            >
+            <button type="button" className="button" onClick={() => store.getState().filter(noFilters)}>
               Show all openings
             </button>
           </div>
         ) : (
           <ScheduleGrid
             key={project.id}
-            rows={rows}
+            desk={desk}
+            shown={shown}
             ground={ground}
             startId={startId}
             onOpen={(id) => (location.hash = `#/opening/${encodeURIComponent(id)}`)}
