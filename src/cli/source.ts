@@ -1,6 +1,7 @@
 import { applyEdits, commandProblemInWords } from '../domain/commands/command.ts';
 import { importEdits } from '../domain/import/again.ts';
 import { importTable } from '../domain/import/csv.ts';
+import { roomsTold } from '../domain/import/roomProposals.ts';
 import { bestTable } from '../domain/import/sheets.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project } from '../domain/model/project.ts';
@@ -65,6 +66,7 @@ async function fromTable(bytes: Uint8Array): Promise<Source> {
     problems: [
       ...(read.note === '' ? [] : [read.note]),
       ...table.notes,
+      ...roomsTold(imported.rooms),
       ...told.map(({ row, why }) => `Row ${row.number} is no opening: ${why}`),
       ...imported.problems.map(
         (problem) => `${placeOf(problem)}: ${problem.says}${problem.refuses ? ' The row was left out.' : ''}`,

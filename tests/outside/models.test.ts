@@ -138,6 +138,22 @@ describe.each(cobieFiles)('%s', (name) => {
   });
 });
 
+/** What is proposed of each file's rooms: uses without a doubt, uses in doubt, not read, passed through. */
+const proposed: Readonly<Record<string, readonly number[]>> = {
+  'Duplex_A_20110907.ifc': [2, 10, 2, 7],
+  'AC20-FZK-Haus.ifc': [0, 0, 7, 0],
+  '2013-10-09-Clinic-Design-v14-WORKING-01.xlsx': [94, 35, 64, 76],
+};
+describe.each(Object.entries(proposed))('the rooms of %s', (name, counts) => {
+  it.skipIf(!existsSync(join(folder, name)))('are proposed a use, and none is taken by itself', async () => {
+    const { rooms: uses, spaces } = await importOf(name);
+    const clear = uses.proposals.filter(({ doubt }) => doubt === '').length;
+    const unread = uses.unread.flatMap((one) => one.rooms).length;
+    expect([clear, uses.proposals.length - clear, unread, uses.passed]).toEqual(counts);
+    expect(spaces.filter(({ use }) => use !== null)).toEqual([]);
+  });
+});
+
 it('reads the one real rating among them as minutes', () => {
   expect(readFireRating('30')).toMatchObject({ ok: true, minutes: 30 });
 });

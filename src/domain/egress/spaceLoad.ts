@@ -7,7 +7,7 @@ import { nfpaUseFactors, type UseFactor, useFactors } from './occupantFactors.ts
 import { occupantLoad, occupantLoadNfpa } from './occupantLoad.ts';
 import { figure, peopleInWords, type Reason, resting, surveyed } from './reason.ts';
 
-type Part = Pick<Space, 'occupantLoad' | 'use' | 'areaFt2'>;
+type Part = Pick<Space, 'occupantLoad' | 'use' | 'areaFt2' | 'useFrom' | 'occupantLoadFrom'>;
 
 /** What one adopted code makes of use and area. `notAsked`: it sets no load for such a use. */
 export interface CodeLoad {
@@ -80,12 +80,21 @@ function workOut(space: Part, basis: CodeBasis): SpaceLoad {
     people,
     says: inWords(typed, computed, byCode, missing),
     reasons: [
+      ...originsOf(space).map(surveyed),
       ...byCode.map((one) => one.reason),
       ...(known.length > 1 ? [surveyed('Both codes are adopted, so the larger load counts.')] : []),
       ...(typed !== null && computed !== null && typed < computed ? [smallerNeedsApproval] : []),
     ],
     missing,
   };
+}
+
+/** Where use and load come from when no person entered them; one sentence each. */
+export function originsOf({ useFrom, occupantLoadFrom }: Part): readonly string[] {
+  return [
+    ...(useFrom === undefined ? [] : [`The use was read from the ${useFrom}.`]),
+    ...(occupantLoadFrom === undefined ? [] : [`The load was taken from the ${occupantLoadFrom}.`]),
+  ];
 }
 
 const smallerNeedsApproval = resting(

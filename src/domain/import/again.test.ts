@@ -66,7 +66,11 @@ describe('a newer list over a project', () => {
   });
 
   it('takes the surveyed one too where a person says so, and removes what is gone only then', () => {
-    const choices = { takes: { 'a leafWidthIn': true, 'a leafHeightIn': false }, removeGone: true };
+    const choices = {
+      takes: { 'a leafWidthIn': true, 'a leafHeightIn': false },
+      removeGone: true,
+      rooms: {},
+    };
     const { openings } = after(project, imported, choices).project;
     expect(openings['a']?.facts.leafWidthIn).toMatchObject({ value: 34 });
     expect(openings['a']?.facts.leafHeightIn).toMatchObject({ value: 84 });
@@ -74,13 +78,13 @@ describe('a newer list over a project', () => {
   });
 
   it('is one step that is taken back whole', () => {
-    const applied = after(project, imported, { ...usualChoices, removeGone: true });
+    const applied = after(project, imported, { ...usualChoices, removeGone: true, rooms: {} });
     const back = applyEdits(applied.project, applied.inverse, true);
     expect(back.ok && back.project).toEqual(project);
   });
 
   it('says nothing new the second time', () => {
-    const once = after(project, imported, { takes: {}, removeGone: true }).project;
+    const once = after(project, imported, { takes: {}, removeGone: true, rooms: {} }).project;
     const rows = [
       ['101', '34 in', '80 in', ''],
       ['102', '', '', '20'],
@@ -126,6 +130,10 @@ it('leaves a place out that only a change needs which is not taken', () => {
   const there = { ...withOpenings({ ...newOpening('a', '101'), floorId: 'f' }), floors };
   const imported = against(there, ['Mark', 'Floor'], ['101', 'Attic']);
   expect(Object.keys(after(there, imported).project.floors)).toEqual(['f']);
-  const taken = after(there, imported, { takes: { 'a floorId': true }, removeGone: false }).project;
+  const taken = after(there, imported, {
+    takes: { 'a floorId': true },
+    removeGone: false,
+    rooms: {},
+  }).project;
   expect(Object.values(taken.floors).map(({ name }) => name)).toEqual(['Ground', 'Attic']);
 });

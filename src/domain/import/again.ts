@@ -6,6 +6,7 @@ import { oneSpelling, type Value } from '../survey/readValue.ts';
 import { counted } from '../text/counted.ts';
 import { valueInWords } from '../text/format.ts';
 import type { Imported } from './csv.ts';
+import { type RoomProposal, withTaken } from './roomProposals.ts';
 
 type AnyFact = Fact<Value>;
 type Field = 'mark' | 'floorId' | 'fromSpaceId' | 'toSpaceId' | 'notes' | 'override' | 'externalId';
@@ -38,8 +39,10 @@ export interface Again {
 export interface AgainChoices {
   readonly takes: Readonly<Record<string, boolean>>;
   readonly removeGone: boolean;
+  /** Uses and numbers of occupants of a model that are taken, by key of the proposal. */
+  readonly rooms: Readonly<Record<string, boolean>>;
 }
-export const usualChoices: AgainChoices = { takes: {}, removeGone: false };
+export const usualChoices: AgainChoices = { takes: {}, removeGone: false, rooms: {} };
 
 const surveyed = 'surveyed here';
 const known = 'known here, only assumed by the file';
@@ -189,7 +192,11 @@ export function importEdits(
     const opening = after.get(change.openingId) ?? project.openings[change.openingId];
     if (opening) after.set(opening.id, withChange(opening, change));
   }
-  const { floors, spaces } = neededPlaces(imported, [...after.values()]);
+  const rooms = imported.rooms.proposals.filter(({ key }) => choices.rooms[key] === true);
+  const { floors, spaces: needed } = neededPlaces(imported, [...after.values()], rooms);
+  const known = new Set(rooms.map(({ spaceId }) => spaceId));
+  const met = Object.values(project.spaces).filter(({ id }) => known.has(id));
+  const spaces = [...needed, ...met].map((space) => withTaken(space, rooms));
   return [
     ...floors.map((value): Edit => ({ kind: 'putFloor', id: value.id, value })),
     ...spaces.map((value): Edit => ({ kind: 'putSpace', id: value.id, value })),
@@ -218,12 +225,13 @@ function withChange(opening: Opening, { field, value }: Change): Opening {
 }
 
 /** Places that a door which comes in stands at, and rooms of a model that are there without any door. */
-function neededPlaces(imported: Imported, after: readonly Opening[]) {
+function neededPlaces(imported: Imported, after: readonly Opening[], rooms: readonly RoomProposal[]) {
+  const taken = new Set(rooms.map(({ spaceId }) => spaceId));
   const placesOf = (openings: readonly Opening[]) =>
     new Set(openings.flatMap(({ floorId, fromSpaceId, toSpaceId }) => [floorId, fromSpaceId, toSpaceId]));
   const [now, asRead] = [placesOf(after), placesOf(imported.openings)];
   const spaces = imported.spaces.filter(
-    ({ id, areaFt2 }) => now.has(id) || !asRead.has(id) || areaFt2 !== null,
+    ({ id, areaFt2 }) => now.has(id) || !asRead.has(id) || areaFt2 !== null || taken.has(id),
   );
   const underSpaces = new Set(spaces.map(({ floorId }) => floorId));
   const floors = imported.floors.filter(({ id }) => now.has(id) || underSpaces.has(id) || !asRead.has(id));

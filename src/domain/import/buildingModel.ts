@@ -1,5 +1,5 @@
 import { counted } from '../text/counted.ts';
-import type { Grid, GridRow } from './grid.ts';
+import type { GivenSpace, Grid, GridRow, SaidOfRoom } from './grid.ts';
 
 /** What a building model says of its doors and rooms, whatever format held it. Absent is not stated. */
 export interface BuildingModel {
@@ -31,12 +31,7 @@ export interface ModelDoor {
   readonly doubts: readonly string[];
 }
 
-export interface ModelSpace {
-  readonly number: string;
-  readonly name: string;
-  readonly floor: string;
-  readonly areaFt2: number | null;
-}
+export type ModelSpace = GivenSpace;
 
 export interface ModelFloor {
   readonly name: string;
@@ -55,6 +50,26 @@ export function stated(field: string, text: string): string {
   if (/^(n\/a|na|none|null|undefined|unset|notdefined|not defined|unknown|\$|-+)$/i.test(word)) return '';
   return plain(word) === plain(field) ? '' : word;
 }
+
+const longestWords = 120;
+
+/** What a model says about a room, each text once; a name without a word in it is its number. */
+export function saidOf(texts: readonly (readonly [SaidOfRoom['where'], string])[]): readonly SaidOfRoom[] {
+  const seen = new Set<string>();
+  return texts.flatMap(([where, text]) => {
+    const short = text.slice(0, longestWords).trim();
+    if (!/\p{L}{2}/u.test(short) || seen.has(short)) return [];
+    seen.add(short);
+    return [{ where, text: short }];
+  });
+}
+
+/** Of a count as models write it; part of a person is a person. */
+export function peopleIn(texts: readonly string[]): number | null {
+  const counts = texts.map(Number).filter((count) => count > 0 && count <= mostPeople);
+  return counts.length === 0 ? null : Math.ceil(Math.max(...counts));
+}
+const mostPeople = 100_000;
 
 type Told = readonly [header: string, of: (door: ModelDoor) => string];
 const measure = (mm: number | null) => (mm === null ? '' : String(Math.round(mm * 10) / 10));

@@ -4,7 +4,9 @@ import {
   type BuildingModel,
   type ModelDoor,
   type ModelSpace,
+  peopleIn,
   type ReadModel,
+  saidOf,
   stated,
 } from './buildingModel.ts';
 import { type Grid, isBlank } from './grid.ts';
@@ -36,20 +38,32 @@ export function cobieModel(grids: readonly Grid[]): ReadModel | undefined {
   const notes: string[] = [];
   const lengths = new Lengths(facility?.of('LinearUnits') ?? '', notes);
   const squareFeet = squareFeetOf(facility?.of('AreaUnits') ?? '');
+  const ofRooms = attributesOf(find('Attribute'), 'space');
   const spaces = rooms.rows.map((row): ModelSpace => {
-    const area = Number(row.of('GrossArea')) || Number(row.of('NetArea'));
-    const isArea = area > 0 && squareFeet !== undefined;
+    const areaOf = (heading: string) => {
+      const area = Number(row.of(heading));
+      return area > 0 && squareFeet !== undefined ? Math.round(area * squareFeet * 100) / 100 : null;
+    };
     const named = row.of('Description');
+    const more = ofRooms.get(oneSpelling(row.of('Name')));
+    const attribute = (name: string) => more?.get(name)?.value ?? '';
     return {
       number: named === '' ? '' : row.of('Name'),
       name: named === '' ? row.of('Name') : named,
       floor: row.of('FloorName'),
-      areaFt2: isArea ? Math.round(area * squareFeet * 100) / 100 : null,
+      areaFt2: areaOf('GrossArea') ?? areaOf('NetArea'),
+      netFt2: areaOf('NetArea'),
+      said: saidOf([
+        ['occupancy', attribute('OccupancyType')],
+        ['class', row.of('Category')],
+        ['name', named === '' ? row.of('Name') : named],
+      ]),
+      people: peopleIn([attribute('OccupancyNumber'), attribute('OccupancyNumberPeak')]),
     };
   });
   const spaceByName = new Map(rooms.rows.map((row, index) => [oneSpelling(row.of('Name')), spaces[index]]));
   const typeByName = new Map(types.rows.map((row) => [oneSpelling(row.of('Name')), row]));
-  const attributes = attributesOf(sheetOf(find('Attribute')));
+  const attributes = attributesOf(find('Attribute'), 'component');
 
   const doors = components.rows.flatMap((row): ModelDoor[] => {
     const type = typeByName.get(oneSpelling(row.of('TypeName')));
@@ -98,10 +112,10 @@ function isDoor(component: Row, type: Row | undefined): boolean {
 
 type Values = ReadonlyMap<string, { readonly value: string; readonly unit: string }>;
 
-function attributesOf(sheet: Sheet | undefined): ReadonlyMap<string, Values> {
+function attributesOf(grid: Grid | undefined, of: 'component' | 'space'): ReadonlyMap<string, Values> {
   const byRow = new Map<string, Map<string, { value: string; unit: string }>>();
-  for (const row of sheet?.rows ?? []) {
-    if (oneSpelling(row.of('SheetName')) !== 'component') continue;
+  for (const row of sheetOf(grid)?.rows ?? []) {
+    if (oneSpelling(row.of('SheetName')) !== of) continue;
     const value = stated(row.of('Name'), row.of('Value'));
     if (value === '') continue;
     const key = oneSpelling(row.of('RowName'));
@@ -111,6 +125,16 @@ function attributesOf(sheet: Sheet | undefined): ReadonlyMap<string, Values> {
   }
   return byRow;
 }
+
+const bareRoom: ModelSpace = {
+  number: '',
+  name: '',
+  floor: '',
+  areaFt2: null,
+  netFt2: null,
+  said: [],
+  people: null,
+};
 
 interface Joined {
   readonly spaceByName: ReadonlyMap<string, ModelSpace | undefined>;
@@ -128,9 +152,7 @@ function doorOf(row: Row, type: Row | undefined, { spaceByName, lengths, said }:
   const missing = names.filter((name) => !spaceByName.get(oneSpelling(name)));
   if (missing.length > 0) doubts.push(`The Space sheet has no ${missing.join(', ')}.`);
   if (!type) doubts.push(`The Type sheet has no ${row.of('TypeName') || 'type for it'}.`);
-  const spaces = names.map(
-    (name) => spaceByName.get(oneSpelling(name)) ?? { number: '', name, floor: '', areaFt2: null },
-  );
+  const spaces = names.map((name) => spaceByName.get(oneSpelling(name)) ?? { ...bareRoom, name });
   const floors = [...new Set(spaces.map(({ floor }) => floor).filter((floor) => floor !== ''))];
   if (floors.length > 1)
     doubts.push(`Its spaces lie on ${counted(floors.length, 'floor')}; the first stands.`);

@@ -17,6 +17,7 @@ import type { GridRow } from './grid.ts';
 import { type Column, mappedHeaders, type Role } from './headers.ts';
 import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
 import { PlaceBook, type Places } from './places.ts';
+import { type RoomUses, roomUsesOf } from './roomProposals.ts';
 import { roomUseOf } from './rooms.ts';
 import { oneSpelling, readCell, type Value } from '../survey/readValue.ts';
 import { valueInWords } from '../text/format.ts';
@@ -51,6 +52,8 @@ export interface Imported {
   readonly columns: readonly Column[];
   /** Doors of the project that a row stands for: by the id of what was read, the id of the opening that is there. */
   readonly meets: ReadonlyMap<string, string>;
+  /** What the rooms of a building model may be used for; empty for a list. */
+  readonly rooms: RoomUses;
   /** Words that may mean two things, each once; a person may say which. */
   readonly undecided: readonly UndecidedWord[];
 }
@@ -102,6 +105,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     skipped,
     columns,
     meets,
+    rooms: roomUsesOf(book.rooms, into.spaces),
     undecided: [...undecided.values()],
   });
   if (!markColumn) {
@@ -112,6 +116,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
 
   let floorHeading: Said | undefined;
   book.addGiven();
+  for (const says of book.alike) problems.push({ row: null, column: null, says, refuses: false });
   for (const { row: gridRow, is, why } of sorted) {
     const { number: row, cells } = gridRow;
     const complain = (column: string | null, says: string, refuses: boolean) =>

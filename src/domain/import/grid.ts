@@ -10,12 +10,26 @@ export interface Grid {
 
 export interface GivenPlaces {
   readonly floors: readonly { readonly name: string; readonly elevationMm: number | null }[];
-  readonly spaces: readonly {
-    readonly number: string;
-    readonly name: string;
-    readonly floor: string;
-    readonly areaFt2: number | null;
-  }[];
+  readonly spaces: readonly GivenSpace[];
+}
+
+/** Words about a room, and where a model has them. */
+export interface SaidOfRoom {
+  readonly where: 'occupancy' | 'class' | 'type' | 'name';
+  readonly text: string;
+}
+
+/** A room as a building model states it. Absent is null or empty. */
+export interface GivenSpace {
+  readonly number: string;
+  readonly name: string;
+  readonly floor: string;
+  /** Gross where it is stated, as the larger load, otherwise whatever area there is. */
+  readonly areaFt2: number | null;
+  readonly netFt2: number | null;
+  readonly said: readonly SaidOfRoom[];
+  /** Number of occupants the designer gave. */
+  readonly people: number | null;
 }
 
 export interface GridRow {

@@ -4,7 +4,10 @@ import { type Floor, type Project, type Space, spaceSchema } from '../model/proj
 import type { Said } from './architect.ts';
 import type { Role } from './headers.ts';
 import { isWay, spaceKindOf } from './rooms.ts';
-import type { GivenPlaces } from './grid.ts';
+import { counted } from '../text/counted.ts';
+import { roomInWords } from './buildingModel.ts';
+import type { GivenPlaces, GivenSpace } from './grid.ts';
+import type { GivenRoom } from './roomProposals.ts';
 import { oneSpelling } from '../survey/readValue.ts';
 
 export interface Places {
@@ -50,6 +53,10 @@ function levelIn(name: string): number | undefined {
 export class PlaceBook {
   readonly floors: Floor[] = [];
   readonly spaces: Space[] = [];
+  /** Rooms of a model beside their spaces. */
+  readonly rooms: GivenRoom[] = [];
+  /** Sentences about rooms that cannot be told apart. */
+  readonly alike: string[] = [];
   readonly #floorByName = new Map<string, string>();
   readonly #spaceByName = new Map<string, string>();
   readonly #levels = new Set<number>();
@@ -82,14 +89,33 @@ export class PlaceBook {
     byElevation.forEach(({ name, elevationMm }, index) => {
       if (elevationMm !== null) this.#order.set(oneSpelling(name), index - Math.max(0, ground));
     });
-    for (const { name, number, floor, areaFt2 } of this.#given.spaces) {
-      const full = [name, number].filter((part) => part !== '').join(' ');
+    const met = new Map<string, GivenSpace[]>();
+    for (const given of this.#given.spaces) {
+      const full = roomInWords(given);
       if (full === '' || full.length > longestName) continue;
-      const floorId = floor === '' ? null : this.#floor(floor);
-      // An area that no building has is a slip of the model's unit; none is better than that one.
-      const area = spaceSchema.shape.areaFt2.safeParse(areaFt2);
-      this.#spaceNamed(full, spaceKindOf(name), floorId, area.success ? area.data : null);
+      const floorId = given.floor === '' ? null : this.#floor(given.floor);
+      const key = spaceKey(floorId, full);
+      const alike = met.get(key);
+      if (alike) alike.push(given);
+      else met.set(key, [given]);
+      const spaceId = this.#spaceNamed(full, spaceKindOf(given.name), floorId, areaOf(given.areaFt2));
+      if (!alike) this.rooms.push({ spaceId, given });
     }
+    for (const alike of met.values()) if (alike.length > 1) this.#joinAlike(alike);
+  }
+
+  /** Rooms of one floor that share name and number are one space here, whose size and use nobody can tell. */
+  #joinAlike(alike: readonly GivenSpace[]): void {
+    const at = this.rooms.findIndex(({ given }) => given === alike[0]);
+    const [room] = this.rooms.splice(at, 1);
+    if (!room) return;
+    const index = this.spaces.findIndex(({ id }) => id === room.spaceId);
+    const space = this.spaces[index];
+    if (space) this.spaces[index] = { ...space, areaFt2: null };
+    const floor = room.given.floor === '' ? '' : ` on ${room.given.floor}`;
+    this.alike.push(
+      `${counted(alike.length, 'room')} of the model${floor} are called ${roomInWords(room.given)}. They come in as one space without area and use; give them names of their own.`,
+    );
   }
 
   read(cells: readonly Said[], exterior: boolean): Places {
@@ -146,6 +172,12 @@ export class PlaceBook {
     this.spaces.push(space);
     return space.id;
   }
+}
+
+/** An area that no building has is a slip of the model's unit; none is better than that one. */
+function areaOf(areaFt2: number | null): number | null {
+  const area = spaceSchema.shape.areaFt2.safeParse(areaFt2);
+  return area.success ? area.data : null;
 }
 
 function spaceKey(floorId: string | null, name: string): string {

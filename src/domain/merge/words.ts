@@ -55,6 +55,8 @@ const fieldWords: Readonly<Record<string, string>> = {
   securityLevel: 'Security level',
   occupantLoad: 'Occupant load',
   use: 'Use',
+  useFrom: 'Where the use comes from',
+  occupantLoadFrom: 'Where the load comes from',
   areaFt2: 'Area, ft²',
   commonPathFt: 'Common path, ft',
   preparedBy: 'Prepared by',

@@ -43,6 +43,7 @@ export type Floor = Readonly<z.infer<typeof floorSchema>>;
 export const securityLevels = ['public', 'general', 'staff', 'restricted', 'critical'] as const;
 export type SecurityLevel = (typeof securityLevels)[number];
 
+const longestFrom = 1_000;
 export const spaceSchema = z.looseObject({
   id: idSchema,
   name: aName('A space needs a name.'),
@@ -65,6 +66,9 @@ export const spaceSchema = z.looseObject({
     .min(0, 'The common path cannot be below 0 ft.')
     .max(5_000, 'The common path cannot be above 5,000 ft; check the unit.')
     .nullable(),
+  /** What a building model says, where use or load were taken from it; absent where a person entered them. */
+  useFrom: z.string().min(1).max(longestFrom).optional(),
+  occupantLoadFrom: z.string().min(1).max(longestFrom).optional(),
   /** Of a space outdoors: true where leaving ends there, false where a fence or wall keeps people in; null is unknown. */
   publicWay: z.boolean().nullable(),
 });

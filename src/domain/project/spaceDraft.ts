@@ -59,10 +59,11 @@ export function readSpace(project: Project, id: string, draft: SpaceDraft): Read
   if (twin) return refuse('name', `There is a space ${name} on that floor already.`);
   const read = readAmounts(draft);
   if (!read.ok) return read;
+  const before = project.spaces[id] ?? newSpace(id, name);
   return {
     ok: true,
     value: {
-      ...(project.spaces[id] ?? newSpace(id, name)),
+      ...withOrigins(before, read.value),
       ...read.value,
       name,
       floorId,
@@ -70,6 +71,18 @@ export function readSpace(project: Project, id: string, draft: SpaceDraft): Read
       publicWay: draft.kind !== 'outside' || draft.publicWay === '' ? null : draft.publicWay === 'yes',
       securityLevel: securityLevels.find((level) => level === draft.securityLevel) ?? null,
     },
+  };
+}
+
+/** What a person changes no longer comes from a model. */
+function withOrigins(before: Space, now: Pick<Space, 'use' | 'occupantLoad'>): Space {
+  const { useFrom, occupantLoadFrom, ...rest } = before;
+  return {
+    ...rest,
+    ...(useFrom === undefined || now.use !== before.use ? {} : { useFrom }),
+    ...(occupantLoadFrom === undefined || now.occupantLoad !== before.occupantLoad
+      ? {}
+      : { occupantLoadFrom }),
   };
 }
 

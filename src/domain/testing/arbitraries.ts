@@ -215,6 +215,10 @@ const aFloor = (id: fc.Arbitrary<string>): fc.Arbitrary<Floor> =>
   fc.record({ id, name: aName, level: fc.oneof(fc.integer({ min: -3, max: 60 }), fc.constantFrom(0.5, -0)) });
 
 const aSpace = (id: fc.Arbitrary<string>): fc.Arbitrary<Space> =>
+  fc
+    .record({ space: aBareSpace(id), useFrom: fc.option(aName, { freq: 3 }) })
+    .map(({ space, useFrom }) => (useFrom === null ? space : { ...space, useFrom }));
+const aBareSpace = (id: fc.Arbitrary<string>): fc.Arbitrary<Space> =>
   fc.record({
     id,
     name: aName,

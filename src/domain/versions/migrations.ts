@@ -272,6 +272,11 @@ function ownersStandards(project: unknown): unknown {
   return isObject(project) ? { standards: {}, ...project } : project;
 }
 
+/** Use and load of a space may say which model they were taken from. Nobody has said so yet. */
+function spacesSayWhereTheirUseIsFrom(project: unknown): unknown {
+  return project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -286,6 +291,7 @@ export const migrations: readonly Migration[] = [
   { to: 6, name: 'OwnersStandards', up: ownersStandards },
   { to: 6, name: 'OpeningsGetPhotos', up: openingsGetPhotos },
   { to: 6, name: 'FloorsGetPlans', up: floorsGetPlans },
+  { to: 7, name: 'SpacesSayWhereTheirUseIsFrom', up: spacesSayWhereTheirUseIsFrom },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

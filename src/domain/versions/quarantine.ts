@@ -357,8 +357,12 @@ const readSpace: ReadEntry = (where, raw, setAside) =>
     const { shape } = spaceSchema;
     const part = (word: string, key: keyof typeof shape) =>
       readPart(`${where}, ${word}`, shape[key], space[key], bad);
+    const optional = (word: string, key: 'useFrom' | 'occupantLoadFrom') =>
+      key in space ? { [key]: readPart(`${where}, ${word}`, shape[key], space[key], bad, undefined) } : {};
     return {
       name: readName(`${where}, name`, shape.name, space['name'], '', bad),
+      ...optional('where its use comes from', 'useFrom'),
+      ...optional('where its load comes from', 'occupantLoadFrom'),
       floorId: part('floor', 'floorId'),
       securityLevel: part('security level', 'securityLevel'),
       occupantLoad: part('occupant load', 'occupantLoad'),

@@ -2,14 +2,14 @@ import type { BuildingModel, ModelDoor, ModelFloor, ModelSpace } from '../../dom
 import { stated } from '../../domain/import/buildingModel.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { type Lines, number, references, text } from './lines.ts';
-import { areaIn, propertiesIn, type Property, related, type Related } from './relations.ts';
+import { propertiesIn, type Property, related, type Related } from './relations.ts';
+import { classesOf, spaceIn } from './spaceIn.ts';
 import { type Units, unitsOf } from './units.ts';
 
 export type Step = (done: number, total: number) => void;
 
 const doorKinds = ['IFCDOOR', 'IFCDOORSTANDARDCASE'];
 const boundaryKinds = ['IFCRELSPACEBOUNDARY', 'IFCRELSPACEBOUNDARY1STLEVEL', 'IFCRELSPACEBOUNDARY2NDLEVEL'];
-const squareFeetPerM2 = 1 / 0.3048 ** 2;
 /** Larger or lower than any door: a unit is wrong, and no size is better than that one. */
 const mostMm = 30_000;
 
@@ -52,21 +52,18 @@ export function modelIn(lines: Lines, step: Step): BuildingModel {
 
   const storeys = new Map(lines.ids('IFCBUILDINGSTOREY').map((id) => [id, floorIn(lines, id, units)]));
   const floorOf = (id: number) => storeys.get(storeyOf(id, storeys, contained, wholes) ?? -1)?.name ?? '';
+  const classes = classesOf(lines, new Set(spaces));
   const roomById = new Map(
-    spaces.map((id): [number, ModelSpace] => {
-      const line = lines.line(id);
-      const area = areaIn(lines, sets.get(id) ?? []);
-      const [name, long] = [stated('Name', text(line?.[2])), stated('LongName', text(line?.[7]))];
-      return [
-        id,
-        {
-          number: long === '' || long === name ? '' : name,
-          name: long === '' ? name : long,
-          floor: floorOf(id),
-          areaFt2: area === null ? null : Math.round(area * units.m2PerArea * squareFeetPerM2 * 100) / 100,
-        },
-      ];
-    }),
+    spaces.map((id): [number, ModelSpace] => [
+      id,
+      spaceIn(lines, id, {
+        sets: sets.get(id) ?? [],
+        type: types.get(id)?.[0],
+        classes: classes.get(id) ?? [],
+        floor: floorOf(id),
+        m2PerArea: units.m2PerArea,
+      }),
+    ]),
   );
   next();
 

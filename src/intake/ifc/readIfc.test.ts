@@ -113,6 +113,28 @@ describe('a building model', () => {
     expect((await importOf(packed)).openings).toHaveLength(3);
   });
 
+  it.each(['IFC2X3', 'IFC4'] as const)('says what a room is for, in %s', async (schema) => {
+    const more = [
+      "#90=IFCCLASSIFICATION('OmniClass','2012',$,'OmniClass Table 13');",
+      "#91=IFCCLASSIFICATIONREFERENCE($,'13-15 11 34 11','Office',#90);",
+      `#92=IFCRELASSOCIATESCLASSIFICATION('c',$,$,$,(#31),#91);`,
+      "#93=IFCPROPERTYSINGLEVALUE('OccupancyType',$,IFCLABEL('OccupancyType'),$);",
+      "#94=IFCPROPERTYSINGLEVALUE('OccupancyNumber',$,IFCCOUNTMEASURE(3),$);",
+      "#95=IFCPROPERTYSINGLEVALUE('OccupancyNumberPeak',$,IFCCOUNTMEASURE(7),$);",
+      `#96=IFCPROPERTYSET('p',$,'Pset_SpaceOccupancyRequirements',$,(#93,#94,#95));`,
+      `#97=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#31),#96);`,
+    ];
+    const { spaces } = await modelOf({ schema, more });
+    const office = spaces.find(({ name }) => name === 'Office');
+    expect(office).toMatchObject({ people: 7, netFt2: expect.closeTo(215.28, 2) as number });
+    expect(office?.said).toEqual([
+      { where: 'class', text: '13-15 11 34 11: Office' },
+      { where: 'name', text: 'Office' },
+    ]);
+    // A name that is only its number says nothing.
+    expect(spaces.find(({ name }) => name === 'Hall')?.said).toEqual([{ where: 'name', text: 'Hall' }]);
+  });
+
   it('keeps two doors of one name apart', async () => {
     const more = [`#53=IFCDOOR('0aBcDeFgHiJkLmNoPqRs04',$,'101',$,$,$,$,'T',2.1,0.9,.DOOR.,.NOTDEFINED.,$);`];
     const { openings, problems } = await importOf(strToU8(stepModel({ more })));

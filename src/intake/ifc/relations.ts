@@ -51,8 +51,14 @@ function valueOf(name: string, argument: Argument): string {
   return stated(name, texts(argument).join(', '));
 }
 
-/** The floor area among the quantities of a space, in the unit of the model; gross before net, as the larger load. */
-export function areaIn(lines: Lines, sets: readonly number[]): number | null {
+export interface Areas {
+  /** Gross before net, as the larger load. */
+  readonly area: number | null;
+  readonly net: number | null;
+}
+
+/** Floor areas among the quantities of a space, in the unit of the model. */
+export function areasIn(lines: Lines, sets: readonly number[]): Areas {
   const areas = new Map<string, number>();
   for (const id of sets) {
     if (lines.kind(id) !== 'IFCELEMENTQUANTITY') continue;
@@ -64,9 +70,9 @@ export function areaIn(lines: Lines, sets: readonly number[]): number | null {
       if (area !== null && area > 0 && !areas.has(name)) areas.set(name, area);
     }
   }
-  for (const name of ['grossfloorarea', 'netfloorarea', 'gsa bim area', 'area']) {
-    const area = areas.get(name);
-    if (area !== undefined) return area;
-  }
-  return null;
+  const first = (names: readonly string[]) => names.flatMap((name) => areas.get(name) ?? [])[0] ?? null;
+  return {
+    area: first(['grossfloorarea', 'netfloorarea', 'gsa bim area', 'area']),
+    net: first(['netfloorarea']),
+  };
 }

@@ -16,6 +16,7 @@ import { csvText } from '../../exporting/csv/cells.ts';
 import type { ChosenWords } from '../../domain/import/words.ts';
 import { downloadText } from './download.ts';
 import { ImportAgain } from './ImportAgain.tsx';
+import { RoomUses } from './RoomUses.tsx';
 import { UndecidedWords } from './UndecidedWords.tsx';
 
 interface Props {
@@ -84,6 +85,7 @@ export function ImportPreview(props: Props) {
       )}
       <UndecidedWords imported={imported} words={props.words} onWord={props.onWord} />
       {props.again && <ImportAgain again={props.again} choices={props.choices} onChoices={props.onChoices} />}
+      <RoomUses rooms={imported.rooms} choices={props.choices} onChoices={props.onChoices} />
       <h4>Columns</h4>
       <table className="schedule schedule-close schedule-folds">
         <thead>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project, Space } from '../../domain/model/project.ts';
-import { loadOf } from '../../domain/egress/spaceLoad.ts';
+import { loadOf, originsOf } from '../../domain/egress/spaceLoad.ts';
 import { kindInWords } from '../../domain/building/sentences.ts';
 import { securityLevelWords, spacesInOrder, standsAtSpace } from '../../domain/project/places.ts';
 import { emptySpace, readSpace, spaceDraftOf, useAndAreaInWords } from '../../domain/project/spaceDraft.ts';
@@ -113,7 +113,14 @@ function SpaceRow({ project, space, onEdit }: { project: Project; space: Space; 
         <td data-head="Security level">
           {space.securityLevel === null ? <NotKnown /> : securityLevelWords[space.securityLevel]}
         </td>
-        <td data-head="Use and area">{useAndAreaInWords(space) ?? <NotKnown />}</td>
+        <td data-head="Use and area">
+          {useAndAreaInWords(space) ?? <NotKnown />}
+          {originsOf(space).map((says) => (
+            <div key={says} className="note">
+              {says}
+            </div>
+          ))}
+        </td>
         <td data-head="Occupant load" className="num">
           {people === null ? (
             <NotKnown />
