@@ -96,7 +96,7 @@ export function roomUsesOf(rooms: readonly GivenRoom[], spaces: Project['spaces'
     const before = spaces[spaceId];
     const base = { spaceId, room, floor: given.floor, words: wordsInWords(said) };
     const read = readAll(said);
-    if (read.is === 'use') proposals.push(...useProposal(base, given, read, before));
+    if (read.is === 'use') proposals.push(...proposedUse(base, given, read, before));
     else if (read.is === 'passed') passed += 1;
     else if (before?.use === undefined || before.use === null) {
       const why = read.is === 'open' ? read.says : 'These words are not known here.';
@@ -104,14 +104,14 @@ export function roomUsesOf(rooms: readonly GivenRoom[], spaces: Project['spaces'
       row.rooms.push(room);
       unread.set(`${base.words} ${why}`, row);
     }
-    proposals.push(...loadProposal(base, given, before));
+    proposals.push(...proposedLoad(base, given, before));
   }
   return { proposals, unread: [...unread.values()], passed };
 }
 
 type Base = Pick<RoomProposal, 'spaceId' | 'room' | 'floor' | 'words'>;
 
-function useProposal(
+function proposedUse(
   base: Base,
   given: GivenSpace,
   { use, doubt }: { readonly use: Use; readonly doubt: string },
@@ -141,7 +141,7 @@ function useProposal(
   ];
 }
 
-function loadProposal(base: Base, given: GivenSpace, before: Space | undefined): readonly RoomProposal[] {
+function proposedLoad(base: Base, given: GivenSpace, before: Space | undefined): readonly RoomProposal[] {
   if (given.people === null || before?.occupantLoad === given.people) return [];
   const here = before?.occupantLoad;
   return [
