@@ -55,7 +55,7 @@ export function whatPlaceHangsOn(place: Place, byHand: boolean): Hanging {
   if (byHand) return { steps: [...steps], facts: [] };
   const others = challengers(place);
   for (const { index } of others) for (const step of whyOpen(judgment, index)) steps.add(step);
-  if (others.length > 0 && judgment.rows.length > 1) {
+  if (others.length > 0 && (judgment.rows.length > 1 || judgment.mayBeOutside)) {
     for (const row of judgment.rows) steps.add(row.unsureStep);
   }
   return { steps: [...steps], facts: rankingGaps(leader, others, totals.facts, weights) };

@@ -4,6 +4,7 @@ import { type Slots, slotOf } from '../logic/compile.ts';
 import { type CandidateSet, emptySet, has, include, restrict, setOf } from './candidateSet.ts';
 import { type Answers, answersOf, type ClauseSet, lowestBit } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';
+import { mayBeOutside } from './outsideTable.ts';
 import type { ReadyClause, ReadyRow, RuleBook, Step } from './ruleBook.ts';
 
 /** What rules and fit leave of the candidates, and who said so. */
@@ -14,6 +15,8 @@ export interface Judgment {
   readonly sure: readonly ReadyClause[];
   readonly unsure: readonly ReadyClause[];
   readonly rows: readonly ReadyRow[];
+  /** None of the rows may be the one: an answer still open may lead out of the table. */
+  readonly mayBeOutside: boolean;
   readonly impossible: CandidateSet;
   readonly fitDoubted: CandidateSet;
   /** The step that keeps devices without a label off this door: sure where it is rated, in doubt where it may be. */
@@ -48,21 +51,22 @@ export function judge(
       }
     }
   }
-  const rows = possibleRows(book, slots);
-  const { impossible, fitDoubted } = judgeFit(rows, slots);
+  const { rows, certain } = possibleRows(book, slots);
+  const outside = !certain && mayBeOutside(book, slots);
+  const { impossible, fitDoubted } = judgeFit(rows, outside, slots);
   include(rejected, impossible);
   include(doubted, fitDoubted);
   const rated = slots[ratedSlot];
   const ratedStep =
     rated === true ? book.ratedStep : rated === undefined ? book.ratedStep.ready.unknown : undefined;
-  return { rejected, doubted, sure, unsure, rows, impossible, fitDoubted, ratedStep };
+  return { rejected, doubted, sure, unsure, rows, mayBeOutside: outside, impossible, fitDoubted, ratedStep };
 }
 
 /** The one row that surely fits the survey, or all that nothing known excludes. */
-function possibleRows({ rows, rowIndex }: RuleBook, slots: Slots): readonly ReadyRow[] {
+function possibleRows({ rows, rowIndex }: RuleBook, slots: Slots) {
   const { speak, sure } = answersOf(rowIndex, slots);
   const [certain] = chosenFrom(rows, sure);
-  return certain ? [certain] : chosenFrom(rows, speak);
+  return { rows: certain ? [certain] : chosenFrom(rows, speak), certain: certain !== undefined };
 }
 
 function chosenFrom(rows: readonly ReadyRow[], set: ClauseSet): readonly ReadyRow[] {
@@ -75,15 +79,12 @@ function chosenFrom(rows: readonly ReadyRow[], set: ClauseSet): readonly ReadyRo
   return chosen;
 }
 
-function judgeFit(rows: readonly ReadyRow[], slots: Slots) {
+function judgeFit(rows: readonly ReadyRow[], outside: boolean, slots: Slots) {
   const impossible = emptySet();
   const fitDoubted = emptySet();
-  if (rows.length === 0) {
-    // The pairing is outside the table, so every device but the mechanical ones must be asked about.
-    include(fitDoubted, everyFitted);
-  } else {
-    impossible.fill(0xffffffff);
-  }
+  // Outside the table every device but the mechanical ones must be asked about.
+  if (outside) include(fitDoubted, everyFitted);
+  else impossible.fill(0xffffffff);
   for (const ready of rows) {
     restrict(impossible, ready.impossible);
     include(fitDoubted, ready.impossible);

@@ -113,7 +113,9 @@ function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
  */
 function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
   const best = decision.wouldHaveLed;
-  if (!best || best.because.length === 0 || !best.because.every(isSecondHand)) return undefined;
+  // Whether a lock goes into a leaf is the trade's to say, not the authority's.
+  const unread = best?.because.every((step) => isSecondHand(step) && step.rule.book !== 'practice');
+  if (!best || best.because.length === 0 || !unread) return undefined;
   const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
   return {
     flag: `secondHand:${ids}`,

@@ -324,7 +324,7 @@ export const fitRows: readonly FitRow[] = [
   row(
     33,
     'Pair, rim device on one leaf, rods on the other',
-    all(pair, is('latch', 'rimPlusRods')),
+    all(pair, any(metalLeaf, woodLeaf, narrow, mediumOrWide), is('latch', 'rimPlusRods')),
     'no, no, mod23 +T, ok x2, mod1, ask, no, no, ok +T, ok +T, mod6, ok +T, ok x2, no, no, no, no',
   ),
   row(

@@ -97,6 +97,10 @@ const derivedWords: Record<DerivedKey | PlanKey, readonly [yes: string, no: stri
   planOnlyDoor: ['the plan shows it as the only door of its room', 'the plan shows other doors of its room'],
   planLoadLarger: ['the plan gives a larger occupant load', 'the plan gives no larger occupant load'],
   planGroupStricter: ['the plan names a stricter group', 'the plan names no stricter group'],
+  planHighHazardLeaves: [
+    'people of a Group H room can leave only through here',
+    'no people of a Group H room must leave through here',
+  ],
   planAreaDiffers: ['the plan gives another area', 'the plan gives no other area'],
   planNoOtherDoor: ['the plan shows no other exit', 'the plan shows another exit'],
   planSpaceLoads: ['the space has one load as given and another by use and area', 'the space has one load'],

@@ -70,6 +70,23 @@ describe('a crowd that can leave only through another room', () => {
     expect(implied(project, '2', 'occupancyGroup')).toBeUndefined();
   });
 
+  test.each([1, 60, null])(
+    'of high hazard, %s people, is a reviewer’s at the next door, and stays its own',
+    (load) => {
+      const hall = building({ street, hall: { occupantLoad: load }, office: { occupantLoad: 6 } }, [
+        ['1', 'office', 'hall', { occupancyGroup: 'H-3' }],
+        ['2', 'street', 'office', { occupancyGroup: 'B', doorType: 'single', egressRole: 'exteriorExit' }],
+      ]);
+      expect(differs(hall, '2')).toContain('planHighHazardLeaves');
+      const signed = decide(hall, at(hall, '2')).signOffs.map(
+        ({ rule, clause }) => `${rule.id}${clause.key}`,
+      );
+      expect(signed).toContain('R-70g');
+      expect(differs(hall, '1')).not.toContain('planHighHazardLeaves');
+      expect(differs(through(60), '2')).not.toContain('planHighHazardLeaves');
+    },
+  );
+
   test('nor in a corridor that has another exit', () => {
     const exits = (more: readonly Door[]) =>
       building({ street, corridor, hall: { occupantLoad: 60 } }, [

@@ -38,8 +38,8 @@ type Group = FactValue<'occupancyGroup'>;
 interface Served {
   readonly people: number;
   readonly names: readonly string[];
-  /** Their indexes, the space itself among them where it holds people. */
-  readonly from: readonly number[];
+  /** Indexes of the other spaces that have no way out but through it, unless it is known that nobody is in them. */
+  readonly behind: readonly number[];
 }
 
 interface Remembered {
@@ -89,23 +89,25 @@ function samePlan(before: Project['openings'], after: Project['openings']): bool
 
 /** The load a way out carries includes everybody who has to pass it (IBC 1004.2, from memory). */
 function servedBy(ways: Ways, basis: CodeBasis): readonly Served[] {
-  const own = ways.spaces.map((space) => (endsTheWay(space) ? 0 : (peopleIn(space, basis) ?? 0)));
-  const people = own.slice();
-  const from = own.map((count, index) => (count > 0 ? [index] : []));
+  const own = ways.spaces.map((space) => (endsTheWay(space) ? 0 : peopleIn(space, basis)));
+  const people = own.map((count) => count ?? 0);
+  const behind = own.map((): number[] => []);
   const next = mustPass(ways);
-  ways.spaces.forEach((_space, index) => {
-    if ((own[index] as number) === 0) return;
+  own.forEach((count, index) => {
+    if (count === 0) return;
     for (let at = next[index] as number; at >= 0; at = next[at] as number) {
       const there = ways.spaces[at];
       if (there && endsTheWay(there)) break;
-      people[at] = (people[at] as number) + (own[index] as number);
-      from[at]?.push(index);
+      people[at] = (people[at] as number) + (count ?? 0);
+      behind[at]?.push(index);
     }
   });
   return ways.spaces.map((_space, index) => ({
     people: people[index] as number,
-    names: (from[index] ?? []).map((one) => ways.spaces[one]?.name ?? '').toSorted(compareMarks),
-    from: from[index] ?? [],
+    names: [index, ...(behind[index] ?? [])]
+      .flatMap((one) => ((own[one] ?? 0) > 0 ? (ways.spaces[one]?.name ?? '') : []))
+      .toSorted(compareMarks),
+    behind: behind[index] ?? [],
   }));
 }
 
@@ -163,6 +165,7 @@ function impliedBy(project: Project, opening: Opening, drawn: Drawn): Implied {
     spaceLoads(room, differs);
     load(room, say);
     group(room, say);
+    highHazardLeaves(room, differs);
     area(room, say);
     noOtherDoor(room, differs);
   }
@@ -289,22 +292,36 @@ function groupOfSpace({ drawn, project }: At, at: number): NamedGroup | undefine
 
 /**
  * A crowd or a school that can leave only through here takes its group along: what is asked of its doors is asked of each
- * door on its way (R-69, R-82, R-83). Fewer than make a crowd ask nothing of the next door. High hazard does not go along:
- * that the room next to it were hazardous would be said of more than its door.
+ * door on its way (R-69, R-82, R-83). Fewer than make a crowd ask nothing of the next door.
  */
 function groupsPassing(room: At): readonly NamedGroup[] {
+  return namedBehind(room).flatMap(({ named, people }) =>
+    crowds.includes(named.group) && people >= assemblyFrom
+      ? [{ ...named, from: `${named.from}, whose people leave through here` }]
+      : [],
+  );
+}
+
+/** Groups of the spaces whose people can leave only through this one. */
+function namedBehind(room: At): readonly { readonly named: NamedGroup; readonly people: number }[] {
   const { drawn, project, at } = room;
   const space = spaceAt(room);
   if (!space || (!rooms.includes(space.kind) && otherDoors(room) > 0)) return [];
-  return (drawn.served[at]?.from ?? []).flatMap((behind) => {
+  return (drawn.served[at]?.behind ?? []).flatMap((behind) => {
     const there = drawn.ways.spaces[behind];
-    const named = behind === at ? undefined : groupOfSpace(room, behind);
-    if (!there || !named) return [];
-    const people = peopleIn(there, project.basis) ?? 0;
-    return crowds.includes(named.group) && people >= assemblyFrom
-      ? [{ ...named, from: `${named.from}, whose people leave through here` }]
-      : [];
+    const named = groupOfSpace(room, behind);
+    return there && named ? [{ named, people: peopleIn(there, project.basis) ?? 0 }] : [];
   });
+}
+
+/**
+ * High hazard does not take its group along, whatever the load: that the next room were hazardous would be said of more
+ * than its door. That the people of a hazardous room leave by this door is said, and a reviewer judges it (R-70).
+ */
+function highHazardLeaves(room: At, differs: PlanKey[]): void {
+  if (!isCounted(room)) return;
+  const behind = namedBehind(room).some(({ named }) => named.group.startsWith('H-'));
+  if (behind) differs.push('planHighHazardLeaves');
 }
 
 /** The group of the space governs, or that of people who can leave only through it, where it asks for more. */

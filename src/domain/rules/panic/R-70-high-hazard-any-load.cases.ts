@@ -46,6 +46,16 @@ const latchRows: readonly CaseRow[] = [
   ],
 ];
 
+const office = { egressRole: 'exitAccess', occupancyGroup: 'B', planHighHazardLeaves: true } as const;
+
+const passingRows: readonly CaseRow[] = [
+  ['office through which a hazardous room leaves', office, 'yes'],
+  ['office by itself', { egressRole: 'exitAccess', occupancyGroup: 'B' }, 'no'],
+  ['itself high hazard: the whole opening is reviewed already', { ...office, occupancyGroup: 'H-3' }, 'no'],
+  ['sealed off', { ...office, egressRole: 'sealedOff' }, 'no'],
+  ['group not known', { egressRole: 'exitAccess', planHighHazardLeaves: true }, 'unknown'],
+];
+
 export const R70Cases = cases(
   [
     'pushed and pulled',
@@ -128,4 +138,5 @@ export const R70Cases = cases(
   ['ordinary factory', { ...room, occupancyGroup: 'F-1' }, 'no', { clause: 'f' }],
   ['sealed off', { ...room, egressRole: 'sealedOff' }, 'no', { clause: 'f' }],
   ['group not known', { egressRole: 'exitAccess' }, 'unknown', { clause: 'f' }],
+  ...inEach([{ clause: 'g', does: 'signOff must' }], passingRows),
 );

@@ -60,5 +60,12 @@ export const R70 = defineRule({
       when: all(yes('isEgress'), yes('groupH')),
       says: 'People leave a high-hazard space by this door: a reviewer reviews the whole opening, whatever is chosen.',
     },
+    {
+      key: 'g',
+      effect: 'signOff',
+      grade: 'must',
+      when: all(yes('isEgress'), no('groupH'), yes('planHighHazardLeaves')),
+      says: 'People of a high-hazard room can leave only through this one. A door that serves a high-hazard room needs panic hardware even for one person: a reviewer says whether this door does.',
+    },
   ],
 });
