@@ -4,7 +4,7 @@ import { putInto } from '../../src/domain/decide/factView.ts';
 import { indexClauses } from '../../src/domain/decide/indexClauses.ts';
 import { citesInWords } from '../../src/domain/decide/words.ts';
 import { fillSentence } from '../../src/domain/text/format.ts';
-import { type Slots, slotCount } from '../../src/domain/logic/compile.ts';
+import { type Slots, slotCount } from '../../src/domain/logic/slots.ts';
 import { fillDerived } from '../../src/domain/logic/derived.ts';
 import type { Facts } from '../../src/domain/model/fact.ts';
 import { answersByHand, type ByHand } from './byHand/clauses.ts';

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { applyEdits, type Edit } from '../domain/commands/command.ts';
 import { newOpening, newProject, newSpace } from '../domain/model/newProject.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
-import { rememberByIdentity, rememberForAll, rememberLast, rememberOrder } from './derive.ts';
+import { rememberByIdentity, rememberForAll } from './derive.ts';
+import { rememberOrder } from './order.ts';
+import { rememberLast } from './rememberLast.ts';
 
 function house(): Project {
   return {

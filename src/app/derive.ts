@@ -1,5 +1,7 @@
-import { type Opening, openingsInOrder, type Project } from '../domain/model/project.ts';
+import type { Opening, Project } from '../domain/model/project.ts';
 import { impliedFor } from '../domain/plan/implied.ts';
+import { orderedOpenings } from './order.ts';
+import { rememberLast } from './rememberLast.ts';
 
 /**
  * Answers are computed from the document and never stored. They are remembered by object identity: edits make
@@ -41,15 +43,6 @@ export function rememberByIdentity<T>(
   };
 }
 
-/** Remembers the last answer while the argument stays the same object; selectors need a stable result. */
-export function rememberLast<A extends object, T>(fn: (argument: A) => T): (argument: A) => T {
-  let last: { readonly argument: A; readonly answer: T } | undefined;
-  return (argument) => {
-    if (last?.argument !== argument) last = { argument, answer: fn(argument) };
-    return last.answer;
-  };
-}
-
 /** What a walk through the building reads of an opening. */
 const walkedParts = [
   'mark',
@@ -72,38 +65,6 @@ export function sameBuilding(before: Project, after: Project): boolean {
     return one === other || (one && other && walkedParts.every((part) => one[part] === other[part]));
   });
 }
-
-interface Order {
-  readonly floors: Project['floors'];
-  readonly openings: readonly Opening[];
-}
-
-/**
- * All openings in the order of the schedule. Sorting marks as people count costs more than deciding one door, and an
- * answer moves no door: while ids, marks and floors are the same, the order is too.
- */
-export function rememberOrder(): (project: Project) => readonly Opening[] {
-  let last: Order | undefined;
-  return rememberLast((project) => {
-    const openings = (last && stillInOrder(last, project)) ?? openingsInOrder(project);
-    last = { floors: project.floors, openings };
-    return openings;
-  });
-}
-
-/** Today's openings in the remembered order; undefined when they have to be sorted again. */
-function stillInOrder({ floors, openings }: Order, project: Project): readonly Opening[] | undefined {
-  if (floors !== project.floors || openings.length !== Object.keys(project.openings).length) return undefined;
-  const now: Opening[] = [];
-  for (const before of openings) {
-    const one = project.openings[before.id];
-    if (!one || one.mark !== before.mark || one.floorId !== before.floorId) return undefined;
-    now.push(one);
-  }
-  return now;
-}
-
-export const orderedOpenings = rememberOrder();
 
 /** One answer per opening id, each remembered by `answerFor`. */
 export function rememberForAll<T>(

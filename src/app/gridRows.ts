@@ -3,7 +3,7 @@ import { type ShownState, shownState } from '../domain/decide/words.ts';
 import type { GridRow } from '../domain/grid/columns.ts';
 import type { Opening, Project } from '../domain/model/project.ts';
 import type { ShownDecisions } from './buildingCheck.ts';
-import { orderedOpenings } from './derive.ts';
+import { orderedOpenings } from './order.ts';
 
 /** The same row for the same answer, so that only rows are drawn anew in which something changed. */
 function rowOf(opening: Opening, decision: Decision, state: ShownState): GridRow {

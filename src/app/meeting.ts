@@ -1,4 +1,6 @@
+import type { Edit } from '../domain/commands/command.ts';
 import { type Compared, compareCopies } from '../domain/merge/differences.ts';
+import { mergeEdit } from '../domain/merge/merge.ts';
 import { longestName } from '../domain/model/ids.ts';
 import { changedParts } from '../domain/model/parts.ts';
 import type { Project } from '../domain/model/project.ts';
@@ -14,7 +16,11 @@ export interface Meeting {
 
 export type TakeHow = 'merge' | 'copy' | 'replace';
 
-export const mergeLabel = 'Merge of a file';
+/** What is dispatched to merge the one into the other. */
+export const mergeCommand = (here: Project, there: Project): { label: string; edits: readonly Edit[] } => ({
+  label: 'Merge of a file',
+  edits: [mergeEdit(here, there)],
+});
 
 /** Undefined when the file holds just what is here. */
 export function meetingOf(here: Project, read: Extract<OpenedFile, { ok: true }>): Meeting | undefined {

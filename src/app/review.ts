@@ -2,7 +2,7 @@ import type { Project } from '../domain/model/project.ts';
 import { openSignatures, questionsOf } from '../domain/review/questions.ts';
 import { unsignedOpenings } from '../domain/review/status.ts';
 import { buildingFindingsFor, decisionsInBuilding } from './buildings.ts';
-import { rememberLast } from './derive.ts';
+import { rememberLast } from './rememberLast.ts';
 
 /** Every question that asks for a name, worked out again after an edit. */
 export const questionsFor = rememberLast((project: Project) =>

@@ -1,9 +1,8 @@
 import type { Command } from '../domain/commands/command.ts';
-import { mergeEdit } from '../domain/merge/merge.ts';
+import { picturesMissing } from '../domain/survey/photos.ts';
 import { counted } from '../domain/text/counted.ts';
 import { newProject } from '../domain/model/newProject.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
-import { picturesMissing } from '../domain/survey/photos.ts';
 import { createAutosave } from '../storage/autosave.ts';
 import type { Timers } from '../storage/timers.ts';
 import { createDatabase, type Database, type Edition } from '../storage/database.ts';
@@ -12,14 +11,7 @@ import { createJournal } from '../storage/copy/journal.ts';
 import { createKnownProjects } from '../storage/copy/known.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
 import { type Answer, createSecondCopy, type SecondCopy } from '../storage/copy/secondCopy.ts';
-import {
-  downloadFile,
-  fileOf,
-  type FileToSave,
-  locked,
-  openFile,
-  type OpenedFile,
-} from '../storage/fileAccess.ts';
+import type { FileToSave, OpenedFile } from '../storage/fileAccess.ts';
 import {
   isOutOfReach,
   type Result,
@@ -42,23 +34,21 @@ import {
   type TabGuard,
 } from '../storage/tabGuard.ts';
 import { type Clock, type NewId, randomIds, systemClock } from './clock.ts';
-import { type BuildingCheck, createBuildingCheck } from './buildingCheck.ts';
 import { createDraftDesk, type DraftDesk } from './draftDesk.ts';
 import { firstProject } from './firstProject.ts';
 import { watchLeaving } from './leaving.ts';
 import { createLineLog } from './lineLog.ts';
-import { withoutProject } from '../domain/grid/view.ts';
+import { withoutProject } from '../domain/grid/viewBox.ts';
 import { createPreferences, type PreferenceBox } from './preferences.ts';
 import { createPhotoDesk, type PhotoDesk } from './photoDesk.ts';
 import { rejoin } from './detached.ts';
-import { apart, type Meeting, meetingOf, mergeLabel, type TakeHow } from './meeting.ts';
+import type { Meeting, TakeHow } from './meeting.ts';
 import { type Found, reconcile } from './reconcile.ts';
 import { fromCopy, wholeOf } from './wholeCopy.ts';
 import { atFirst, type Standing, type StandingEvent, step, storedAt } from './standing.ts';
 import { type AcceptedHow, type AppStore, createAppStore } from './store.ts';
 import type { ShrinkPicture } from './shrinkPicture.ts';
 import { createSignerBox, type SignerBox } from './signerBox.ts';
-import { createVerdictDesk, type VerdictDesk } from './verdictDesk.ts';
 import { whereKept } from './whereKept.ts';
 
 export type { BackupSummary, ProjectSummary } from '../storage/projectStore.ts';
@@ -75,7 +65,6 @@ export interface AppNeeds {
   readonly timers?: Timers;
   readonly page?: Window;
   readonly firstProject?: (ids: NewId) => Promise<Project>;
-  readonly buildingCheck?: BuildingCheck;
   readonly shrink?: ShrinkPicture;
 }
 
@@ -84,8 +73,6 @@ export type Told<T = object> = ({ readonly ok: true } & T) | { readonly ok: fals
 
 export interface App {
   readonly store: AppStore;
-  /** Where every screen reads what is decided. */
-  readonly buildingCheck: BuildingCheck;
   readonly preferences: PreferenceBox;
   /** What is typed into the fields of the shown project. */
   readonly drafts: Pick<DraftDesk, 'type' | 'drop' | 'show'>;
@@ -93,8 +80,6 @@ export interface App {
   readonly newId: NewId;
   /** What time it is; screens ask here, so that a test can say. */
   readonly clock: Clock;
-  /** Where verdicts of reviewers are written. */
-  readonly desk: VerdictDesk;
   readonly signer: SignerBox;
   /** Pictures of openings: kept, read and sent with a file. */
   readonly photos: PhotoDesk;
@@ -161,6 +146,12 @@ interface Handed {
   readonly position: Position;
 }
 
+/** Fetched when they are first needed, or ahead of that while nobody waits (`ahead`). */
+const fileAccess = () => import('../storage/fileAccess.ts');
+const meetings = () => import('./meeting.ts');
+/** What a first screen does without and an action may need when there is no network any more. */
+export const ahead: readonly (() => Promise<unknown>)[] = [fileAccess, meetings];
+
 export function createApp(needs: AppNeeds = {}): App {
   const clock = needs.clock ?? systemClock;
   const ids = needs.ids ?? randomIds;
@@ -202,6 +193,7 @@ export function createApp(needs: AppNeeds = {}): App {
   });
   const copyOf = async (project: Project): Promise<CopyToSave> => {
     const { pictures, missing } = await photos.ofProject(project);
+    const { fileOf } = await fileAccess();
     return { ...fileOf(project, clock(), pictures), says: picturesNotSent(missing.length) };
   };
   const tellProblem = (says: string) => {
@@ -800,12 +792,10 @@ export function createApp(needs: AppNeeds = {}): App {
 
   return {
     store,
-    buildingCheck: needs.buildingCheck ?? createBuildingCheck(),
     preferences,
     drafts,
     newId: ids,
     clock,
-    desk: createVerdictDesk({ store, clock, newId: ids }),
     signer: createSignerBox(),
     photos,
     start: () =>
@@ -851,7 +841,7 @@ export function createApp(needs: AppNeeds = {}): App {
     downloadCopy: async () => {
       const [project, position] = [shown(), standing.now];
       const file = await copyOf(project);
-      downloadFile(file);
+      (await fileAccess()).downloadFile(file);
       tellProblem(file.says);
       noteCopied(project, position);
     },
@@ -859,6 +849,7 @@ export function createApp(needs: AppNeeds = {}): App {
       const [project, position] = [shown(), standing.now];
       try {
         const file = await copyOf(project);
+        const { downloadFile, locked } = await fileAccess();
         downloadFile(await locked(file, passphrase));
         tellProblem(file.says);
       } catch (error) {
@@ -871,12 +862,14 @@ export function createApp(needs: AppNeeds = {}): App {
     openFile: (file, passphrase) =>
       inTurn(() =>
         reenter<{ readonly meets?: Meeting; readonly locked?: string }>(async () => {
+          const { openFile } = await fileAccess();
           const read = await openFile(file, passphrase);
           if (!read.ok) return read.locked ? { ok: true, locked: read.says } : read;
           tellProblem(read.note);
           await takePictures(read);
           const here = await stateHere(read.opened.project.id);
           if (!here) return replaceBy(read);
+          const { meetingOf } = await meetings();
           const meets = meetingOf(here, read);
           return meets ? { ok: true, meets } : enterAgain(here.id);
         }),
@@ -885,6 +878,7 @@ export function createApp(needs: AppNeeds = {}): App {
       inTurn(() =>
         reenter(async () => {
           const { read } = meeting;
+          const { apart, mergeCommand } = await meetings();
           if (how === 'replace') return replaceBy(read);
           if (how === 'copy') {
             const project = apart(meeting, ids());
@@ -894,12 +888,13 @@ export function createApp(needs: AppNeeds = {}): App {
           if (!entered.ok) return entered;
           const kept = await projects.backup(shown().id, 'import');
           if (!kept.ok && !isOutOfReach(kept.problem)) return inWords(kept);
-          return { ok: true, merge: read.opened.project };
+          return { ok: true, merge: () => mergeCommand(shown(), read.opened.project) };
         }),
       ).then((told) => {
         // Only now: while a project is being left or entered no edit is taken.
         if (!told.ok || !('merge' in told)) return told;
-        const done = store.getState().dispatch(mergeLabel, [mergeEdit(shown(), told.merge)]);
+        const { label, edits } = told.merge();
+        const done = store.getState().dispatch(label, edits);
         if (!done.ok) return { ok: false, says: done.says };
         announce(meeting.read.opened);
         return { ok: true };

@@ -6,7 +6,7 @@ import {
   type Edit,
 } from '../domain/commands/command.ts';
 import { applyCommand, bringsHistory } from '../domain/commands/stamp.ts';
-import { type Filters, noFilters } from '../domain/grid/shown.ts';
+import { type Filters, noFilters } from '../domain/grid/filters.ts';
 import type { PageId } from '../domain/manual/pages.ts';
 import type { Project, SetAside } from '../domain/model/project.ts';
 import type { OtherBasisChoice } from '../domain/schedules/otherBasis.ts';

@@ -47,6 +47,15 @@ export interface VerdictDesk {
   ) => Promise<Dispatched>;
 }
 
+const desks = new WeakMap<AppStore, VerdictDesk>();
+
+/** The desk of one app: entries written from two places wait for one another. */
+export function deskOf(needs: DeskNeeds): VerdictDesk {
+  const desk = desks.get(needs.store) ?? createVerdictDesk(needs);
+  desks.set(needs.store, desk);
+  return desk;
+}
+
 const noHash =
   'This browser makes no hashes on a page that is not served securely, so nothing can be signed here. Open Latchward at localhost or over HTTPS.';
 const notComplete = 'Something is missing or changed in the meantime. Look at the form again.';

@@ -1,15 +1,17 @@
 import { Suspense, useEffect } from 'react';
-import type { App as Application } from '../app/session.ts';
+import { ahead, type App as Application } from '../app/session.ts';
 import { useAppState } from '../app/useAppState.ts';
 import { type PageId, pageWords } from '../domain/manual/pages.ts';
 import { AppContext, useApp } from './context.ts';
 import { AddressBar } from './frame/AddressBar.tsx';
+import { helpSheet } from './frame/HelpButton.tsx';
 import { Masthead } from './frame/Masthead.tsx';
 import { Tour } from './frame/Tour.tsx';
 import { lazyPage, type LazyPage, loadAll } from './frame/lazyPage.ts';
 import { ErrorPanel } from './parts/ErrorPanel.tsx';
 import { ParkedDrafts } from './parts/ParkedDrafts.tsx';
 import { Notices } from './parts/Tell.tsx';
+import { decidedGrid } from './schedule/decidedGrid.ts';
 
 const pages: Record<PageId, LazyPage> = {
   schedule: lazyPage(() => import('./schedule/SchedulePage.tsx')),
@@ -26,6 +28,9 @@ const pages: Record<PageId, LazyPage> = {
   files: lazyPage(() => import('./files/FilesPage.tsx')),
   legend: lazyPage(() => import('./legend/LegendPage.tsx')),
 };
+
+/** Everything that is not loaded with the first page. */
+const later = [decidedGrid.load, ...Object.values(pages).map(({ load }) => load), helpSheet.load, ...ahead];
 
 export function App({ app }: { app: Application }) {
   const busy = useAppState(app.store, (state) => state.session.busy);
@@ -54,7 +59,7 @@ function CurrentPage() {
     // While the project is opened, so that the one need not wait for the other; what fails is fetched again below.
     if (!ready) void load().catch(() => undefined);
   }, [ready, load]);
-  useEffect(() => (ready ? loadAll(Object.values(pages)) : undefined), [ready]);
+  useEffect(() => (ready ? loadAll(later) : undefined), [ready]);
   if (!ready) return <p className="sheet-body lead">Opening the project…</p>;
   return (
     <ErrorPanel key={page} name={pageWords[page].name}>

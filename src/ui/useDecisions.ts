@@ -1,17 +1,19 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
-import type { ShownDecisions } from '../app/buildingCheck.ts';
+import { createBuildingCheck, type ShownDecisions } from '../app/buildingCheck.ts';
 import type { Decision } from '../domain/decide/decision.ts';
 import { type ShownState, shownState } from '../domain/decide/words.ts';
-import { useApp, useApplication } from './context.ts';
+import { useApp } from './context.ts';
+
+/** One for the window: what it rests on is remembered once as well (app/buildings.ts). */
+const buildingCheck = createBuildingCheck();
 
 /** What is decided at every opening, as the building leaves it: the one place where a screen learns that. */
 export function useDecisions(): ShownDecisions {
-  const { buildingCheck } = useApplication();
   const project = useApp((state) => state.document.project);
   const shown = useSyncExternalStore(buildingCheck.subscribe, () => buildingCheck.shown(project));
   useEffect(() => {
     if (shown.checking) buildingCheck.walk(project);
-  }, [buildingCheck, project, shown]);
+  }, [project, shown]);
   return shown;
 }
 

@@ -8,7 +8,7 @@ import { partsOf } from '../../src/domain/decide/parts.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { type ItemId, items, trades } from '../../src/domain/devices/items.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
-import { slotOf } from '../../src/domain/logic/compile.ts';
+import { slotOf } from '../../src/domain/logic/slots.ts';
 import { sizeInWords } from '../../src/domain/schedules/openingWords.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';

@@ -1,7 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { ItemId } from '../devices/items.ts';
-import { type Slots, slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/slots.ts';
 import type { Readable } from '../logic/condition.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { bareLatches, handBolts } from '../model/latches.ts';

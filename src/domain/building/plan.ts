@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import type { Simulated } from '../decide/whatHappens.ts';

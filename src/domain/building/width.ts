@@ -2,7 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import { capacityOf } from '../egress/capacity.ts';
 import { clearWidthButt, clearWidthOfPairLeaf, clearWidthSwingClear } from '../egress/clearWidth.ts';
 import { type WidthFactor, widthFactors } from '../egress/widthFactors.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { type FactKey, type FactValues, fieldInfo } from '../model/fields.ts';
 import { qty } from '../units/quantity.ts';
 import type { Edge } from './plan.ts';

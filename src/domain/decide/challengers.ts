@@ -1,5 +1,5 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
-import type { Slots } from '../logic/compile.ts';
+import type { Slots } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Weights } from '../model/project.ts';
 import { type CandidateSet, has } from './candidateSet.ts';

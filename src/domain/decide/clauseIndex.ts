@@ -1,4 +1,4 @@
-import type { Slots } from '../logic/compile.ts';
+import type { Slots } from '../logic/slots.ts';
 
 /**
  * Hundreds of clauses answered together. Each is written as alternatives of parts that read one fact each, so it can

@@ -1,6 +1,6 @@
 import { type Candidate, candidateById, candidates, unlawfulReleases } from '../devices/candidates.ts';
 import { fitCell, type FitRow } from '../fit/matrix.ts';
-import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
+import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project, Weights } from '../model/project.ts';
 import { add, type CandidateSet, emptySet, has, setOf } from './candidateSet.ts';

@@ -1,7 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { Cell, FitRow } from '../fit/matrix.ts';
-import type { Slots } from '../logic/compile.ts';
+import type { Slots } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Hanging } from './challengers.ts';
 import type { FactSet, Step } from './ruleBook.ts';

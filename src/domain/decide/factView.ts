@@ -1,5 +1,5 @@
 import type { CodeBasis } from '../codes/basis.ts';
-import { type Slots, slotCount, slotOf } from '../logic/compile.ts';
+import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
 import type { Readable } from '../logic/condition.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';

@@ -1,5 +1,5 @@
 import type { ItemId } from '../devices/items.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { barLatches, leverLatches } from '../model/latches.ts';
 import { valueIn } from './factView.ts';
 import type { Arranged } from './decision.ts';

@@ -1,6 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { limitValue } from '../codes/limits.ts';
-import { compile, type Slots, slotCount, slotOf, type Test } from '../logic/compile.ts';
+import { compile, type Test } from '../logic/compile.ts';
+import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
 import type { Condition, Readable } from '../logic/condition.ts';
 import { termsOf } from '../logic/terms.ts';
 import { NO, UNKNOWN } from '../logic/verdict.ts';

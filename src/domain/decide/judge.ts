@@ -1,6 +1,6 @@
 import { candidates } from '../devices/candidates.ts';
 import { neverOnRatedDoor } from '../fit/matrix.ts';
-import { type Slots, slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/slots.ts';
 import { type CandidateSet, emptySet, has, include, restrict, setOf } from './candidateSet.ts';
 import { type Answers, answersOf, type ClauseSet, lowestBit } from './clauseIndex.ts';
 import type { OpenCandidate, Rejection } from './decision.ts';

@@ -1,4 +1,4 @@
-import { type Slots, slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/slots.ts';
 import { R165 } from '../rules/access/R-165-unlawful-lock-found.ts';
 import type { SortedSteps } from './steps.ts';
 

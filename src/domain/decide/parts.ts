@@ -2,7 +2,7 @@ import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/
 import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { leverLatches } from '../model/latches.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import type { Arranged } from './decision.ts';
 import { valueIn } from './factView.ts';
 import { workNotes } from './workNotes.ts';

@@ -5,7 +5,7 @@ import { fitNotes } from '../fit/notes.ts';
 import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';
 import { type ItemId, itemOf, items, type Trade, trades } from '../devices/items.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { knownValues } from './factView.ts';
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';

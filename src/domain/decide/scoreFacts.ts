@@ -1,5 +1,5 @@
 import { candidates } from '../devices/candidates.ts';
-import { type Slots, slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/slots.ts';
 import type { FactValue } from '../model/fields.ts';
 import { type CandidateSet, has } from './candidateSet.ts';
 import type { ScoreFacts } from './score.ts';

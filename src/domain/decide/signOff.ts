@@ -1,7 +1,7 @@
 import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { fillSentence, valueInSentence } from '../text/format.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { midSentence } from '../text/midSentence.ts';
 import type { Grade } from '../rules/rule.ts';
 import { unmetNeeds } from './unmetNeeds.ts';

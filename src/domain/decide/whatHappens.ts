@@ -1,7 +1,7 @@
 import { arrangedFacts, arrangementOf, type Surroundings } from '../arrangement/arrange.ts';
 import type { Simulable } from '../arrangement/arrangement.ts';
 import type { CodeBasis } from '../codes/basis.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import type { Readable } from '../logic/condition.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { type Ran, runArrangement } from '../simulate/simulate.ts';

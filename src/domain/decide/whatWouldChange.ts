@@ -1,6 +1,6 @@
 import { type Candidate, candidateById, freeReleases, unlawfulReleases } from '../devices/candidates.ts';
 import { type Trade, trades } from '../devices/items.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { midSentence } from '../text/midSentence.ts';

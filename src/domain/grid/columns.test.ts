@@ -9,6 +9,7 @@ import { reviewStateWords } from '../review/words.ts';
 import { verdictOn, withVerdict } from '../testing/verdicts.ts';
 import { scheduleRows } from '../schedules/openings.ts';
 import { columnOf, groundOf } from './columns.ts';
+import { undecided } from './placeColumns.ts';
 
 function projectOf(openings: Readonly<Record<string, Facts>>): Project {
   const entries = Object.entries(openings).map(([mark, facts]): [string, Opening] => [
@@ -74,4 +75,32 @@ test('what the grid says about names is what the door schedule prints, a stale m
   expect(said({ verdict: 'refused' }, { verdict: 'approved' })).toContain(reviewStateWords.refused);
   expect(said({ verdict: 'passedToAuthority' })).toContain(reviewStateWords.passedToAuthority);
   expect(said({ verdict: 'approved', saw: other })).toBe('Stale');
+});
+
+test('before anything is decided each opening says where it is, and nothing of a decision', () => {
+  const marks = Array.from({ length: 70 }, (_, at) => `D${at + 1}`);
+  const project = projectOf(Object.fromEntries(marks.map((mark) => [mark, {}])));
+  const all = Object.values(project.openings);
+  const few = undecided(all.slice(0, 2), false);
+  const cells = few.columns.map((column) =>
+    column.text({ opening: few.openings[0] as Opening }, { project }),
+  );
+  expect(cells).toEqual(['D1', '', '', '', 'Deciding…']);
+  expect([few.says, few.then]).toEqual([
+    '2 openings, being decided',
+    'Search and filters take hold once they are decided.',
+  ]);
+  const many = undecided(all, true);
+  expect([many.openings.length, many.says, many.then]).toEqual([
+    60,
+    '70 openings, being decided',
+    'The first 60 are listed until then. Search and filters take hold once they are decided.',
+  ]);
+  expect(many.columns.map(({ head }) => head)).toEqual([
+    'Mark',
+    'State',
+    'Floor',
+    'Secure side',
+    'Egress side',
+  ]);
 });

@@ -6,6 +6,7 @@ import { type Signature, signatureOf } from '../review/status.ts';
 import { setNumbersOf } from '../schedules/sets.ts';
 import { borrowedFor, borrowedValue } from '../survey/answers.ts';
 import { type Value, writeCell } from '../survey/readValue.ts';
+import { type ColumnOf, markWidth, placeColumns, type SortKey, stateHead } from './placeColumns.ts';
 import { valueInWords } from '../text/format.ts';
 
 export interface GridRow {
@@ -29,24 +30,7 @@ export function groundOf(project: Project, decisions: ReadonlyMap<string, Decisi
   };
 }
 
-/** What of an opening a cell edits, besides facts. */
-export type OpeningField = 'mark' | 'floorId' | 'fromSpaceId' | 'toSpaceId' | 'notes';
-/** Sorts after everything that is known. */
-export type SortKey = string | number | undefined;
-
-export interface GridColumn {
-  readonly key: string;
-  readonly head: string;
-  /** Width in rem at a desk. */
-  readonly width: number;
-  /** As the cell shows it: empty where nothing is entered, “?” where nobody knows. */
-  readonly text: (row: GridRow, ground: Ground) => string;
-  /** By what it sorts, where that is not its text. */
-  readonly sortKey?: (row: GridRow, ground: Ground) => SortKey;
-  /** The fact a cell edits, or the field of the opening; neither where what stands there is worked out. */
-  readonly fact?: FactKey;
-  readonly field?: OpeningField;
-}
+export type GridColumn = ColumnOf<GridRow, Ground>;
 
 export const notKnown = '?';
 export const nothing = '—';
@@ -121,32 +105,10 @@ export function signatureAt(row: GridRow, { project }: Ground): Signature {
   return signature;
 }
 
-const nameOf = (things: Readonly<Record<string, { readonly name: string }>>, id: string | null) =>
-  id !== null && Object.hasOwn(things, id) ? (things[id]?.name ?? '') : '';
-
-const side = (key: string, head: string, field: 'fromSpaceId' | 'toSpaceId'): GridColumn => ({
-  key,
-  head,
-  width: 10,
-  field,
-  text: ({ opening }, { project }) => nameOf(project.spaces, opening[field]),
-});
-
 /** Columns that stand there until somebody chooses others, in their order. */
 const firstColumns: readonly GridColumn[] = [
-  { key: 'mark', head: 'Mark', width: 5.5, field: 'mark', text: ({ opening }) => opening.mark },
-  {
-    key: 'floor',
-    head: 'Floor',
-    width: 7,
-    field: 'floorId',
-    text: ({ opening }, { project }) => nameOf(project.floors, opening.floorId),
-    sortKey: ({ opening }, { project }) =>
-      opening.floorId === null ? undefined : project.floors[opening.floorId]?.level,
-  },
-  side('from', 'Secure side', 'fromSpaceId'),
-  side('to', 'Egress side', 'toSpaceId'),
-  { key: 'state', head: 'State', width: 9.5, text: ({ state }) => shownStateWords[state].word },
+  ...placeColumns,
+  { ...stateHead, text: ({ state }) => shownStateWords[state].word },
   {
     key: 'device',
     head: 'Locked by',
@@ -189,12 +151,6 @@ export const firstKeys: readonly string[] = firstColumns.map(({ key }) => key);
 const byKey = new Map(allColumns.map((column) => [column.key, column]));
 export const columnOf = (key: string): GridColumn | undefined => byKey.get(key);
 
-/** The column of marks is as wide as the longest mark needs, up to where a phone would see nothing else. */
-function markWidth(rows: readonly GridRow[], widest: number): number {
-  const longest = Math.max(0, ...rows.map(({ opening }) => opening.mark.length));
-  return Math.min(widest, Math.max(5.5, 1.5 + longest * 0.7));
-}
-
 /** On a phone the decision comes right after the mark; at a desk the place does. */
 const phoneFirst = ['mark', 'state', 'device', 'signOff'];
 /** Paragraphs would make the rows of a phone longer than its screen. */
@@ -210,7 +166,7 @@ export function columnsFor(
   return ['mark', ...keys.filter((key) => key !== 'mark')].flatMap((key) => {
     const column = columnOf(key);
     if (!column) return [];
-    if (key === 'mark') return [{ ...column, width: markWidth(rows, phone ? 7 : 28) }];
+    if (key === 'mark') return [{ ...column, width: markWidth(rows, phone) }];
     if (phone && key === 'device') return [{ ...column, width: 10 }];
     return [column];
   });

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { known } from '../testing/facts.ts';
 import { door, gridOf, house } from '../testing/grids.ts';
-import { noFilters, shownInWords, shownOf } from './shown.ts';
+import { noFilters } from './filters.ts';
+import { shownInWords, shownOf } from './shown.ts';
 
 test('search, floor and values of columns narrow together, and each reason is said', () => {
   const project = house(

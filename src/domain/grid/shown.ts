@@ -2,25 +2,8 @@ import type { Project } from '../model/project.ts';
 import { reviewState } from '../review/status.ts';
 import { counted } from '../text/counted.ts';
 import { columnOf, type GridRow, type Ground } from './columns.ts';
+import { type Filters, shows } from './filters.ts';
 import { isFound, type Narrowed, narrowed } from './lines.ts';
-
-/** What the list can be narrowed to. */
-export const shows = {
-  all: 'All openings',
-  unsettled: 'Not settled',
-  signOff: 'Needs sign-off',
-  findings: 'With contradictions',
-} as const;
-
-/** What stands above the schedule: words searched, a floor, a part of the list. */
-export interface Filters {
-  readonly text: string;
-  readonly floorId: string | null;
-  /** A key of `shows`. */
-  readonly show: string;
-}
-
-export const noFilters: Filters = { text: '', floorId: null, show: 'all' };
 
 function isShown(project: Project, row: GridRow, show: string): boolean {
   switch (show) {

@@ -1,13 +1,6 @@
 import { compareMarks } from '../model/project.ts';
-import {
-  columnOf,
-  type GridColumn,
-  type GridRow,
-  type Ground,
-  nothing,
-  notKnown,
-  type SortKey,
-} from './columns.ts';
+import { columnOf, type GridColumn, type GridRow, type Ground, nothing, notKnown } from './columns.ts';
+import type { SortKey } from './placeColumns.ts';
 
 const sortKeyOf = (column: GridColumn, row: GridRow, ground: Ground): SortKey => {
   if (column.sortKey) return column.sortKey(row, ground);

@@ -23,10 +23,10 @@ import {
   toggled,
   viewsOf,
   without,
-  withoutProject,
   withValue,
   withViews,
 } from './view.ts';
+import { withoutProject } from './viewBox.ts';
 
 const byFloor: GridView = {
   columns: ['mark', 'notes'],

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { longestName } from '../model/ids.ts';
 import { allColumns, columnOf } from './columns.ts';
 import { groupings } from './lines.ts';
+import { boxOf, withoutProject } from './viewBox.ts';
 
 const keys = Object.keys(groupings) as [keyof typeof groupings, ...(keyof typeof groupings)[]];
 
@@ -26,18 +27,8 @@ const keptSchema = z.object({
 export type KeptViews = Readonly<z.infer<typeof keptSchema>>;
 const noViews: KeptViews = { now: firstView, saved: [] };
 
-const boxSchema = z.record(z.string(), z.unknown());
 /** Projects of long ago give their place to those of today. */
 const mostProjects = 50;
-
-function boxOf(kept: string): Readonly<Record<string, unknown>> {
-  try {
-    const read = boxSchema.safeParse(JSON.parse(kept));
-    return read.success ? read.data : {};
-  } catch {
-    return {};
-  }
-}
 
 /** What is kept may be of another version, cut off or edited by hand: what cannot be read is as if it were not there. */
 export function viewsOf(kept: string, projectId: string): KeptViews {
@@ -49,11 +40,6 @@ export function viewsOf(kept: string, projectId: string): KeptViews {
 export function withViews(kept: string, projectId: string, views: KeptViews): string {
   const others = Object.entries(boxOf(withoutProject(kept, projectId)));
   return JSON.stringify(Object.fromEntries([...others.slice(1 - mostProjects), [projectId, views]]));
-}
-
-/** The views of a project that is erased: their filters hold names of it. */
-export function withoutProject(kept: string, projectId: string): string {
-  return JSON.stringify(Object.fromEntries(Object.entries(boxOf(kept)).filter(([id]) => id !== projectId)));
 }
 
 /** The present view under a name, in place of the one that had it. */

@@ -1,31 +1,10 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { limitValue } from '../codes/limits.ts';
-import { factKeys } from '../model/fields.ts';
-import type { Condition, Readable } from './condition.ts';
-import { derivedKeys } from './derivedKeys.ts';
-import { planKeys } from './planKeys.ts';
+import type { Condition } from './condition.ts';
+import { type Slots, slotOf } from './slots.ts';
 import { NO, UNKNOWN, type Verdict, YES } from './verdict.ts';
 
-/** Values by slot; `undefined` is unknown. An array, because property look-ups by name cost most of the time. */
-export type Slots = (string | number | boolean | undefined)[];
 export type Test = (slots: Slots) => Verdict;
-
-const readables: readonly Readable[] = [...factKeys, ...derivedKeys, ...planKeys];
-const slotByKey = new Map<Readable, number>(readables.map((key, index) => [key, index]));
-export const slotCount = slotByKey.size;
-
-export function slotOf(key: Readable): number {
-  const slot = slotByKey.get(key);
-  if (slot === undefined) throw new Error(`No slot for fact ${key}.`);
-  return slot;
-}
-
-/** The fact that a slot holds. */
-export function readableAt(slot: number): Readable {
-  const key = readables[slot];
-  if (key === undefined) throw new Error(`No fact in slot ${slot}.`);
-  return key;
-}
 
 const never: Test = () => NO;
 const certainly: Test = () => YES;

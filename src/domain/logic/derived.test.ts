@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { caseBasis } from '../rules/rule.ts';
 import { slotsFrom } from '../rules/runCase.ts';
 import { type DerivedCase, derivedCases } from '../testing/derivedCases.ts';
-import { slotOf } from './compile.ts';
+import { slotOf } from './slots.ts';
 import { derivedKeys } from './derivedKeys.ts';
 
 test.each(derivedCases.map((one) => [...one.slice(0, 3), one] as const))('%s of %j is %s', (...row) => {

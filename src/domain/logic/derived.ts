@@ -1,6 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { basisKey } from '../codes/basis.ts';
-import { compile, type Slots, slotOf, type Test } from './compile.ts';
+import { compile, type Test } from './compile.ts';
+import { type Slots, slotOf } from './slots.ts';
 import {
   all,
   any,

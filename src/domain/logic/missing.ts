@@ -1,6 +1,7 @@
 import { type CodeBasis, basisKey } from '../codes/basis.ts';
 import { type FactKey, isFactKey } from '../model/fields.ts';
-import { compile, type Slots, type Test } from './compile.ts';
+import { compile, type Test } from './compile.ts';
+import type { Slots } from './slots.ts';
 import type { Condition, Readable } from './condition.ts';
 import { derivedDefinition } from './derived.ts';
 import { isPlanKey } from './planKeys.ts';

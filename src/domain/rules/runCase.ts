@@ -1,5 +1,6 @@
 import { candidateById, matches } from '../devices/candidates.ts';
-import { compile, type Slots, slotCount, slotOf } from '../logic/compile.ts';
+import { compile } from '../logic/compile.ts';
+import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
 import { fillDerived } from '../logic/derived.ts';
 import { isPlanKey, type PlanSays } from '../logic/planKeys.ts';
 import { type VerdictWord, verdictWord } from '../logic/verdict.ts';

@@ -3,7 +3,7 @@ import { countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../decide/inPlace.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { articleOf } from './article.ts';
 
 const ratedSlot = slotOf('fireRated');

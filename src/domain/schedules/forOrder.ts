@@ -6,7 +6,7 @@ import { leavesOf } from '../decide/inPlace.ts';
 import { partsOf } from '../decide/parts.ts';
 import { answered, waitingFor } from '../decide/whatMatters.ts';
 import { workNotes } from '../decide/workNotes.ts';
-import { readableAt, type Slots } from '../logic/compile.ts';
+import { readableAt, type Slots } from '../logic/slots.ts';
 import { missingFacts } from '../logic/missing.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';

@@ -4,7 +4,7 @@ import { candidateInWords } from '../decide/words.ts';
 import type { ItemId } from '../devices/items.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Arrangement } from '../arrangement/arrangement.ts';
 import { simulate } from '../decide/whatHappens.ts';

@@ -4,7 +4,7 @@ import { decide, decideAll } from '../decide/decide.ts';
 import { isIncluded } from '../decide/counting.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import type { ItemId } from '../devices/items.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { type Facts } from '../model/fact.ts';
 import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';

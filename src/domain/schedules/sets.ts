@@ -5,7 +5,7 @@ import { leavesOf } from '../decide/inPlace.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
 import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
 import type { Project } from '../model/project.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { type FedOpening, powerPlan } from '../power/powerPlan.ts';
 import { type OrderState, orderState } from './forOrder.ts';
 import { type ItemTerms, itemTerms } from './itemTerms.ts';

@@ -3,7 +3,7 @@ import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../decide/factView.ts';
 import { isSwinging } from '../decide/inPlace.ts';
 import { type Part, partsOf } from '../decide/parts.ts';
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 
 const ratedSlot = slotOf('fireRated');

@@ -1,5 +1,5 @@
-import type { Slots } from '../logic/compile.ts';
-import { slotOf } from '../logic/compile.ts';
+import type { Slots } from '../logic/slots.ts';
+import { slotOf } from '../logic/slots.ts';
 import type { Fact } from '../model/fact.ts';
 import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';

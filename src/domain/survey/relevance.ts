@@ -1,6 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { mayBeLeftBothWays } from '../logic/derived.ts';
-import { compile, type Slots } from '../logic/compile.ts';
+import { compile } from '../logic/compile.ts';
+import type { Slots } from '../logic/slots.ts';
 import { all, any, type Condition, is, no, not, over, yes } from '../logic/condition.ts';
 import { type Verdict, YES } from '../logic/verdict.ts';
 import type { FactKey } from '../model/fields.ts';

@@ -1,4 +1,4 @@
-import { slotOf } from '../logic/compile.ts';
+import { slotOf } from '../logic/slots.ts';
 import { answersTo } from '../decide/answers.ts';
 import { decide, firstFacts } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';

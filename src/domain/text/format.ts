@@ -1,4 +1,4 @@
-import { type Slots, slotOf } from '../logic/compile.ts';
+import { type Slots, slotOf } from '../logic/slots.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
 import { midSentence, startSentence } from './midSentence.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { buildingFindingsFor, buildingFor } from '../../app/buildings.ts';
-import { rememberLast } from '../../app/derive.ts';
+import { rememberLast } from '../../app/rememberLast.ts';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
 import { buildingInNumbers } from '../../domain/building/sentences.ts';

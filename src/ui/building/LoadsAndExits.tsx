@@ -1,5 +1,5 @@
 import { Fragment, useEffect, useRef, useState } from 'react';
-import { rememberLast } from '../../app/derive.ts';
+import { rememberLast } from '../../app/rememberLast.ts';
 import { spaceEgressFor } from '../../app/buildings.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { type LoadLine, loadsSheet } from '../../exporting/sheets/loadsSheet.ts';

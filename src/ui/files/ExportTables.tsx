@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { buildingFindingsFor, decideAhead, decisionsInBuilding } from '../../app/buildings.ts';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { dayOf } from '../../app/today.ts';
 import { billOf } from '../../domain/bid/bill.ts';
 import { standingOf } from '../../domain/bid/openQuestions.ts';

@@ -1,7 +1,7 @@
 import { useId, useMemo, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import { decideAhead } from '../../app/buildings.ts';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { compareAgain, importEdits, isFirst, usualChoices } from '../../domain/import/again.ts';
 import { importTable } from '../../domain/import/csv.ts';
 import type { Grid } from '../../domain/import/grid.ts';

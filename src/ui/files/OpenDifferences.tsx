@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { rememberLast } from '../../app/derive.ts';
+import { rememberLast } from '../../app/rememberLast.ts';
 import { type OpenDifference, openDifferences } from '../../domain/merge/differences.ts';
 import { useApp, useStore } from '../context.ts';
 import { SideOfDifference } from './SideOfDifference.tsx';

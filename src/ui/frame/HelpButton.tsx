@@ -1,29 +1,29 @@
-import { useEffect, useRef } from 'react';
-import { gridKeyLines } from '../../domain/grid/keys.ts';
-import {
-  factHelp,
-  type HelpLine,
-  keysEverywhere,
-  keysOnOpening,
-  stateHelp,
-} from '../../domain/survey/help.ts';
+import { Suspense, useCallback, useEffect, useRef, useState } from 'react';
 import { useApplication } from '../context.ts';
-import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
+import { ErrorPanel } from '../parts/ErrorPanel.tsx';
+import { lazyPage } from './lazyPage.ts';
+
+export const helpSheet = lazyPage(() => import('./HelpSheet.tsx'));
 
 /** Keys and words on one sheet, from every page: by the button or by "?". */
 export function HelpButton() {
   const dialog = useRef<HTMLDialogElement>(null);
   const { preferences } = useApplication();
+  const [asked, setAsked] = useState(false);
+  const show = useCallback(() => {
+    setAsked(true);
+    dialog.current?.showModal();
+  }, []);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.key !== '?' || event.ctrlKey || event.metaKey || event.altKey) return;
       if ((event.target as HTMLElement | null)?.closest('input, textarea, select')) return;
       event.preventDefault();
-      dialog.current?.showModal();
+      show();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
-  }, []);
+  }, [show]);
   const tourAgain = () => {
     preferences.set('tourSeen', '');
     dispatchEvent(new Event('latchward-tour'));
@@ -31,35 +31,18 @@ export function HelpButton() {
   };
   return (
     <>
-      <button
-        type="button"
-        className="button button-small"
-        aria-haspopup="dialog"
-        onClick={() => dialog.current?.showModal()}
-      >
+      <button type="button" className="button button-small" aria-haspopup="dialog" onClick={show}>
         Help
       </button>
       <dialog ref={dialog} className="dialog dialog-wide help" aria-labelledby="help-title">
         <h2 id="help-title">Help</h2>
-        <h3>What a decision can be</h3>
-        <dl className="help-lines">
-          {stateHelp.map((line) => (
-            <div key={line.state}>
-              <dt>
-                <DecisionStateMark state={line.state} />
-              </dt>
-              <dd>{line.says}</dd>
-            </div>
-          ))}
-        </dl>
-        <h3>Words</h3>
-        <Lines lines={factHelp} />
-        <h3>Keys on the schedule</h3>
-        <Lines lines={gridKeyLines} keys />
-        <h3>Keys at an opening</h3>
-        <Lines lines={keysOnOpening} keys />
-        <h3>Keys everywhere</h3>
-        <Lines lines={keysEverywhere} keys />
+        {asked && (
+          <ErrorPanel name="Help">
+            <Suspense fallback={<p>Loading…</p>}>
+              <helpSheet.Page />
+            </Suspense>
+          </ErrorPanel>
+        )}
         <div className="dialog-actions">
           <button type="button" className="button button-quiet" onClick={tourAgain}>
             Take the tour again
@@ -70,18 +53,5 @@ export function HelpButton() {
         </div>
       </dialog>
     </>
-  );
-}
-
-function Lines({ lines, keys = false }: { lines: readonly HelpLine[]; keys?: boolean }) {
-  return (
-    <dl className="help-lines">
-      {lines.map((line) => (
-        <div key={line.name}>
-          <dt>{keys ? <kbd>{line.name}</kbd> : line.name}</dt>
-          <dd>{line.says}</dd>
-        </div>
-      ))}
-    </dl>
   );
 }

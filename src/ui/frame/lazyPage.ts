@@ -14,17 +14,17 @@ export function lazyPage(load: Load): LazyPage {
 }
 
 /**
- * Fetches pages while nobody waits, one after another: where the network is lost before a page was first opened, it is
- * there. A fetch that fails is tried again when the page is opened. Returns what calls it off.
+ * Fetches what comes later while nobody waits, one after another: where the network is lost before it was first needed,
+ * it is there. A fetch that fails is tried again when it is needed. Returns what calls it off.
  */
-export function loadAll(pages: readonly LazyPage[]): () => void {
-  const [first, ...others] = pages;
+export function loadAll(loads: readonly (() => Promise<unknown>)[]): () => void {
+  const [first, ...others] = loads;
   if (!first) return () => undefined;
   let callOff = whenIdle(() => {
     const next = () => {
       callOff = loadAll(others);
     };
-    void first.load().then(next, next);
+    void first().then(next, next);
   });
   return () => callOff();
 }

@@ -1,4 +1,4 @@
-import { rememberLast } from '../../app/derive.ts';
+import { rememberLast } from '../../app/rememberLast.ts';
 import { doubtsAt, doubtsOf } from '../../domain/project/doubts.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';

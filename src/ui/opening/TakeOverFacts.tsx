@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import type { FieldGroup } from '../../domain/model/field.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { surveyGroups } from '../../domain/survey/fieldGroups.ts';

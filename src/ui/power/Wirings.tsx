@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { decisionsInBuilding } from '../../app/buildings.ts';
-import { rememberLast } from '../../app/derive.ts';
+import { rememberLast } from '../../app/rememberLast.ts';
 import { powerFor } from '../../app/power.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { setWirings } from '../../exporting/sheets/wiringSheet.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { otherFooting } from '../../app/otherFooting.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { otherBasisOf, type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';

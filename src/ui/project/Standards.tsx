@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { beside } from '../../app/otherFooting.ts';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { randomIds } from '../../app/clock.ts';
 import { applyEdits } from '../../domain/commands/command.ts';
 import type { Project } from '../../domain/model/project.ts';

@@ -1,3 +1,4 @@
+import { deskOf } from '../../app/verdictDesk.ts';
 import { type SubmitEvent, useState } from 'react';
 import { type Target, verdictWarnings } from '../../domain/review/draft.ts';
 import { useApp, useApplication } from '../context.ts';
@@ -20,7 +21,9 @@ interface Props {
 
 /** A verdict on one opening, or on one question at many. */
 export function VerdictForm({ name, where, targets, questions, building = [], onWritten }: Props) {
-  const { desk, signer } = useApplication();
+  const app = useApplication();
+  const { signer } = app;
+  const desk = deskOf(app);
   const project = useApp((state) => state.document.project);
   const { draft, kept, problems, form, day, change, check } = useVerdictDraft(where);
   const [told, setTold] = useState('');

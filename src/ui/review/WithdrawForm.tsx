@@ -1,3 +1,4 @@
+import { deskOf } from '../../app/verdictDesk.ts';
 import { type SubmitEvent, useState } from 'react';
 import type { Verdict } from '../../domain/model/verdict.ts';
 import { useApp, useApplication } from '../context.ts';
@@ -13,7 +14,9 @@ interface Props {
 
 /** Takes a verdict back: it stays on file, with the reason beside it. */
 export function WithdrawForm({ target, onWritten, onCancel }: Props) {
-  const { desk, signer } = useApplication();
+  const app = useApplication();
+  const { signer } = app;
+  const desk = deskOf(app);
   const project = useApp((state) => state.document.project);
   const { draft, kept, problems, form, day, change, check } = useVerdictDraft(
     { place: `withdraw/${target.id}`, label: 'Withdrawal of a verdict', href: '#/review' },

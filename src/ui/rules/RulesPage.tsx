@@ -1,5 +1,5 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { basisInWords } from '../../domain/codes/basis.ts';
 import { groupOf, type RuleGroup, ruleGroups } from '../../domain/manual/ruleGroups.ts';
 import { whereFired } from '../../domain/manual/whereFired.ts';

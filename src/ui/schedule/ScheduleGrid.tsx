@@ -12,6 +12,7 @@ import { CellTools } from './CellTools.tsx';
 import { GridTools } from './GridTools.tsx';
 import { OpeningGrid } from './OpeningGrid.tsx';
 import { PlanPreview } from './PlanPreview.tsx';
+import { deskRowPx, phoneRowPx } from './rowHeights.ts';
 import { useCellSteps } from './useCellSteps.ts';
 import type { ViewDesk } from './useGridView.ts';
 
@@ -22,10 +23,6 @@ interface Props {
   readonly startId?: string | null;
   readonly onOpen: (openingId: string) => void;
 }
-
-const deskRowPx = 48;
-/** A phone's columns are narrow: three lines in a cell. */
-const phoneRowPx = 64;
 
 /** The schedule as an office works with it: the grid, how it is looked at, and what is done to many cells at once. */
 export function ScheduleGrid({ desk, shown, ground, startId = null, onOpen }: Props) {

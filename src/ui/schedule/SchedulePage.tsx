@@ -1,17 +1,23 @@
-import { noFilters, shows } from '../../domain/grid/shown.ts';
+import { useState } from 'react';
+import { orderedOpenings } from '../../app/order.ts';
+import { shows } from '../../domain/grid/filters.ts';
+import { foundInWords, undecided } from '../../domain/grid/placeColumns.ts';
 import { useApp, useStore } from '../context.ts';
-import { useDecisions } from '../useDecisions.ts';
+import { useLater } from '../frame/later.ts';
+import { useMedia } from '../parts/useMedia.ts';
+import { decidedGrid } from './decidedGrid.ts';
 import { NewOpening } from './NewOpening.tsx';
-import { ScheduleGrid } from './ScheduleGrid.tsx';
-import { useShown } from './useShown.ts';
+import { deskRowPx, phoneRowPx } from './rowHeights.ts';
+import { UndecidedGrid } from './UndecidedGrid.tsx';
 
 export default function SchedulePage() {
   const store = useStore();
   const project = useApp((state) => state.document.project);
   const filters = useApp((state) => state.session.filters);
-  const startId = useApp((state) => state.session.selectedId);
-  const { desk, shown, ground } = useShown(project, useDecisions());
-  const { listed } = shown;
+  const grid = useLater(decidedGrid);
+  const phone = useMedia('(max-width: 40rem)');
+  const first = grid ? undefined : undecided(orderedOpenings(project), phone);
+  const [found, setFound] = useState('');
   const total = Object.keys(project.openings).length;
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
 
@@ -21,7 +27,7 @@ export default function SchedulePage() {
         <div className="row row-baseline">
           <h1>{project.name}</h1>
           <p className="note" role="status">
-            {listed.length === total ? `${total} openings` : `${listed.length} of ${total} openings`}
+            {total === 0 ? foundInWords(0, 0) : (first?.says ?? found)}
           </p>
         </div>
         <div className="toolbar" role="search">
@@ -71,22 +77,10 @@ export default function SchedulePage() {
               <a href="#/project">Project</a>.
             </p>
           </div>
-        ) : listed.length === 0 ? (
-          <div className="empty">
-            <p>None of the {total} openings match the search and filters above.</p>
-            <button type="button" className="button" onClick={() => store.getState().filter(noFilters)}>
-              Show all openings
-            </button>
-          </div>
+        ) : first ? (
+          <UndecidedGrid {...first} project={project} rowHeightPx={phone ? phoneRowPx : deskRowPx} />
         ) : (
-          <ScheduleGrid
-            key={project.id}
-            desk={desk}
-            shown={shown}
-            ground={ground}
-            startId={startId}
-            onOpen={(id) => (location.hash = `#/opening/${encodeURIComponent(id)}`)}
-          />
+          grid && <grid.DecidedGrid onFound={setFound} />
         )}
         <p className="note grid-keys">
           Arrow keys move, letters find a mark, <kbd>Enter</kbd> opens, <kbd>F2</kbd> edits, <kbd>?</kbd>{' '}

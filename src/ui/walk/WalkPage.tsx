@@ -1,4 +1,4 @@
-import { orderedOpenings } from '../../app/derive.ts';
+import { orderedOpenings } from '../../app/order.ts';
 import { useApp } from '../context.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
 import { SetUp } from './SetUp.tsx';
