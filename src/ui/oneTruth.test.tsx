@@ -9,11 +9,13 @@ import { scheduleRows } from '../domain/schedules/openings.ts';
 import { lobbyTrap, stairTrap } from '../domain/testing/smallBuilding.ts';
 import OpeningPage from './opening/OpeningPage.tsx';
 import ReviewPage from './review/ReviewPage.tsx';
+import { decidedGrid } from './schedule/decidedGrid.ts';
 import SchedulePage from './schedule/SchedulePage.tsx';
 import WalkPage from './walk/WalkPage.tsx';
 
 // The rows in sight are found by measuring, and jsdom measures nothing.
-beforeAll(() => {
+beforeAll(async () => {
+  await decidedGrid.load();
   Object.defineProperties(HTMLElement.prototype, {
     clientHeight: { configurable: true, get: () => 600 },
     clientWidth: { configurable: true, get: () => 1000 },

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { defaultBasis } from '../codes/basis.ts';
 import { candidates } from '../devices/candidates.ts';
-import { slotCount, slotOf, type Slots } from '../logic/compile.ts';
+import { slotCount, slotOf, type Slots } from '../logic/slots.ts';
 import { YES } from '../logic/verdict.ts';
 import type { FactKey } from '../model/fields.ts';
 import { answersTo } from './answers.ts';

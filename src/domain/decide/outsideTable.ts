@@ -1,5 +1,5 @@
 import { fitRows } from '../fit/matrix.ts';
-import { readableAt, type Slots, slotOf } from '../logic/compile.ts';
+import { readableAt, type Slots, slotOf } from '../logic/slots.ts';
 import { factsRead, type Readable } from '../logic/condition.ts';
 import { YES } from '../logic/verdict.ts';
 import { isFactKey } from '../model/fields.ts';
