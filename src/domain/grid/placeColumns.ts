@@ -76,7 +76,7 @@ export interface Undecided {
   readonly columns: readonly PlaceColumn[];
   readonly says: string;
   /** What else is to be waited for. */
-  readonly then: string;
+  readonly waits: string;
 }
 
 /** How many of all openings pass the search and the filters. */
@@ -105,6 +105,6 @@ export function undecided(openings: readonly Opening[], phone: boolean): Undecid
     openings: first,
     columns,
     says: `${counted(all, 'opening')}, being decided`,
-    then: `${first.length < all ? `The first ${first.length} are listed until then. ` : ''}Search and filters take hold once they are decided.`,
+    waits: `${first.length < all ? `The first ${first.length} are listed until then. ` : ''}Search and filters take hold once they are decided.`,
   };
 }

@@ -7,14 +7,14 @@ interface Props extends Undecided {
 }
 
 /** The schedule at its first sight: the same rows at the same places, and no word of a decision. */
-export function UndecidedGrid({ openings, columns, then, project, rowHeightPx }: Props) {
+export function UndecidedGrid({ openings, columns, waits, project, rowHeightPx }: Props) {
   const style = {
     gridTemplateColumns: columns.map((column) => `${column.width}rem`).join(' '),
     width: `${columns.reduce((sum, column) => sum + column.width, 0)}rem`,
   };
   return (
     <>
-      <p className="note grid-wait">{then}</p>
+      <p className="note grid-wait">{waits}</p>
       <div className="grid-scroll" role="table" aria-label="Openings, being decided" aria-busy>
         <div className="grid-row grid-head" role="row" style={style}>
           {columns.map((column) => (
