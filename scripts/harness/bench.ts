@@ -91,7 +91,7 @@ export async function harness(
 }
 
 /** The server builds the app first when it is out of date; a browser that comes before that is refused. */
-async function served(baseURL: string, tries = 1_500): Promise<void> {
+export async function served(baseURL: string, tries = 1_500): Promise<void> {
   const isUp = await fetch(baseURL).then(
     (answer) => answer.ok,
     () => false,

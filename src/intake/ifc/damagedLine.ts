@@ -3,6 +3,9 @@ const [open, shut, semicolon] = [0x28, 0x29, 0x3b];
 const isPlain = (byte: number) =>
   (byte >= 0x20 && byte < 0x7f) || byte === 0x09 || byte === 0x0a || byte === 0x0d;
 
+/** All bits of a place within a megabyte. */
+const aMegabyte = 0xf_ffff;
+
 /** "#12=IFCDOOR", "#12=" before a record of several parts, "FILE_NAME"; comments left out. */
 const head = /^\s*(?:#\d+\s*=\s*(?:!?[A-Z][A-Z0-9_]*)?|[A-Z][A-Z0-9_]*)\s*$/i;
 const asText = new TextDecoder('latin1');
@@ -13,7 +16,10 @@ const isHead = (bytes: Uint8Array) => head.test(asText.decode(bytes).replaceAll(
  * the first record whose brackets do not close, or that does not begin with its number and its name. The library would
  * look for the end of the first two without end, and drop the last unsaid or turn in a circle.
  */
-export function damagedLine(bytes: Uint8Array): number | undefined {
+export function damagedLine(
+  bytes: Uint8Array,
+  step: (done: number, total: number) => void = () => undefined,
+): number | undefined {
   let line = 1;
   let depth = 0;
   let begin = 0;
@@ -23,6 +29,7 @@ export function damagedLine(bytes: Uint8Array): number | undefined {
   for (let at = 0; at < bytes.length; at += 1) {
     const byte = bytes[at] ?? 0;
     if (byte === newLine) line += 1;
+    if ((at & aMegabyte) === 0) step(at, bytes.length);
     if (inComment) {
       if (byte === slash && bytes[at - 1] === star) inComment = false;
     } else if (byte === quote) inText = !inText;

@@ -3,13 +3,22 @@ import { stated } from '../../domain/import/buildingModel.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { type Lines, number, references, text } from './lines.ts';
 import { propertiesIn, type Property, related, type Related } from './relations.ts';
-import { classesOf, spaceIn } from './spaceIn.ts';
+import { spaceIn } from './spaceIn.ts';
 import { type Units, unitsOf } from './units.ts';
 
 export type Step = (done: number, total: number) => void;
 
 const doorKinds = ['IFCDOOR', 'IFCDOORSTANDARDCASE'];
 const boundaryKinds = ['IFCRELSPACEBOUNDARY', 'IFCRELSPACEBOUNDARY1STLEVEL', 'IFCRELSPACEBOUNDARY2NDLEVEL'];
+const relationKinds = [
+  'IFCRELCONTAINEDINSPATIALSTRUCTURE',
+  'IFCRELAGGREGATES',
+  'IFCRELFILLSELEMENT',
+  'IFCRELDEFINESBYTYPE',
+  'IFCRELDEFINESBYPROPERTIES',
+  'IFCRELASSOCIATESCLASSIFICATION',
+] as const;
+type RelationKind = (typeof relationKinds)[number];
 /** Larger or lower than any door: a unit is wrong, and no size is better than that one. */
 const mostMm = 30_000;
 
@@ -33,39 +42,39 @@ export function modelIn(lines: Lines, step: Step): BuildingModel {
   const doors = doorKinds.flatMap((kind) => lines.ids(kind));
   const spaces = lines.ids('IFCSPACE');
   const wanted = new Set([...doors, ...spaces]);
-  const total = doors.length + 6;
+  const total = [...relationKinds, ...boundaryKinds].reduce(
+    (sum, kind) => sum + lines.ids(kind).length,
+    doors.length + spaces.length,
+  );
   let done = 0;
   const next = () => step((done += 1), total);
+  const relation = (kind: RelationKind, ends: readonly [number, number], of?: ReadonlySet<number>) =>
+    related(lines, [kind], ends, of, next);
 
-  const contained = related(lines, ['IFCRELCONTAINEDINSPATIALSTRUCTURE'], [4, 5]);
-  next();
-  const wholes = related(lines, ['IFCRELAGGREGATES'], [5, 4]);
-  const openings = related(lines, ['IFCRELFILLSELEMENT'], [5, 4], wanted);
-  next();
-  const types = related(lines, ['IFCRELDEFINESBYTYPE'], [4, 5], wanted);
-  next();
-  const sets = related(lines, ['IFCRELDEFINESBYPROPERTIES'], [4, 5], wanted);
-  next();
+  const contained = relation('IFCRELCONTAINEDINSPATIALSTRUCTURE', [4, 5]);
+  const wholes = relation('IFCRELAGGREGATES', [5, 4]);
+  const openings = relation('IFCRELFILLSELEMENT', [5, 4], wanted);
+  const types = relation('IFCRELDEFINESBYTYPE', [4, 5], wanted);
+  const sets = relation('IFCRELDEFINESBYPROPERTIES', [4, 5], wanted);
+  const classes = relation('IFCRELASSOCIATESCLASSIFICATION', [4, 5], new Set(spaces));
   const atElements = new Set([...doors, ...[...openings.values()].flat()]);
-  const boundaries = related(lines, boundaryKinds, [5, 4], atElements);
-  next();
+  const boundaries = related(lines, boundaryKinds, [5, 4], atElements, next);
 
   const storeys = new Map(lines.ids('IFCBUILDINGSTOREY').map((id) => [id, floorIn(lines, id, units)]));
   const floorOf = (id: number) => storeys.get(storeyOf(id, storeys, contained, wholes) ?? -1)?.name ?? '';
-  const classes = classesOf(lines, new Set(spaces));
   const roomById = new Map(
-    spaces.map((id): [number, ModelSpace] => [
-      id,
-      spaceIn(lines, id, {
+    spaces.map((id): [number, ModelSpace] => {
+      next();
+      const around = {
         sets: sets.get(id) ?? [],
         type: types.get(id)?.[0],
         classes: classes.get(id) ?? [],
         floor: floorOf(id),
         m2PerArea: units.m2PerArea,
-      }),
-    ]),
+      };
+      return [id, spaceIn(lines, id, around)];
+    }),
   );
-  next();
 
   const notes = units.stated ? [] : ['The model names no unit of length; it was read in meters.'];
   const read = doors.flatMap((id): ModelDoor[] => {

@@ -135,6 +135,27 @@ describe('a building model', () => {
     expect(spaces.find(({ name }) => name === 'Hall')?.said).toEqual([{ where: 'name', text: 'Hall' }]);
   });
 
+  it('says how far it is, from the first byte to the last record, and never goes back', async () => {
+    const told: number[] = [];
+    const filling = Array.from(
+      { length: 60_000 },
+      (_, index) => `#${1_000 + index}=IFCCARTESIANPOINT((0.,0.,0.));`,
+    );
+    await readIfc(strToU8(stepModel({ more: filling })), engine, (done, total) =>
+      told.push((100 * done) / total),
+    );
+    expect(told).toEqual(told.toSorted((a, b) => a - b));
+    expect([told[0], told.at(-1)]).toEqual([0, 100]);
+    // Checked, loaded and taken: each part is told while it lasts.
+    for (const [from, to] of [
+      [5, 40],
+      [41, 89],
+      [91, 99],
+    ] as const) {
+      expect(told.some((percent) => percent >= from && percent <= to)).toBe(true);
+    }
+  });
+
   it('keeps two doors of one name apart', async () => {
     const more = [`#53=IFCDOOR('0aBcDeFgHiJkLmNoPqRs04',$,'101',$,$,$,$,'T',2.1,0.9,.DOOR.,.NOTDEFINED.,$);`];
     const { openings, problems } = await importOf(strToU8(stepModel({ more })));

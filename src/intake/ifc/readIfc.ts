@@ -47,6 +47,38 @@ function doorsNamed(bytes: Uint8Array): number {
   return [...text.matchAll(/#\d+\s*=\s*IFCDOOR(?:STANDARDCASE)?\s*\(/gi)].length;
 }
 
+/** How much of the time each part takes on a large model, in hundredths of the whole. */
+const whole = 100;
+interface Part {
+  readonly from: number;
+  readonly to: number;
+}
+const checking: Part = { from: 0, to: 40 };
+const loading: Part = { from: 40, to: 90 };
+const taking: Part = { from: 90, to: whole };
+
+const partOf =
+  (step: Step, { from, to }: Part): Step =>
+  (done, total) =>
+    step(Math.floor(from + ((to - from) * Math.min(done, total)) / Math.max(total, 1)), whole);
+
+/** The library fetches the file twice from beginning to end: once for its words, once for what stands in them. */
+const passes = 2;
+/** So much at a time, so that it can be told how far it is. */
+const pieceBytes = 1 << 20;
+
+function open(api: IfcAPI, bytes: Uint8Array, step: Step): number {
+  let served = 0;
+  return api.OpenModelFromCallback(
+    (offset, size) => {
+      const piece = bytes.subarray(offset, offset + size);
+      step((served += piece.length), bytes.length * passes);
+      return piece;
+    },
+    { TAPE_SIZE: pieceBytes },
+  );
+}
+
 /** Bytes of an IFC file or ifcZIP → doors, rooms and floors, or a sentence. Nothing is thrown. */
 export async function readIfc(
   packed: Uint8Array,
@@ -60,7 +92,7 @@ export async function readIfc(
   }
   const refusal = refusalOf(bytes);
   if (refusal !== undefined) return { ok: false, says: refusal };
-  const stray = damagedLine(bytes);
+  const stray = damagedLine(bytes, partOf(step, checking));
   if (stray !== undefined) {
     return {
       ok: false,
@@ -69,17 +101,17 @@ export async function readIfc(
   }
   const named = doorsNamed(bytes);
   const api = await engine.ready();
-  // The first word: the program is loaded, and from here on silence means something.
-  step(0, named);
+  // The program is loaded, and from here on silence means something.
+  step(loading.from, whole);
   let model = -1;
   try {
-    model = api.OpenModel(bytes);
+    model = open(api, bytes, partOf(step, loading));
     if (model < 0) {
       const schema = /FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'/.exec(startOf(bytes))?.[1] ?? '';
       const says = `The model is written in “${schema.slice(0, 40)}”, which is not read. IFC2x3, IFC4 and IFC4.3 are.`;
       return { ok: false, says };
     }
-    const read = modelIn(linesOf(api, model), step);
+    const read = modelIn(linesOf(api, model), partOf(step, taking));
     const lost = named - read.doors.length;
     const notes =
       lost > 0 && !read.notes.some((note) => note.includes('could not be read'))

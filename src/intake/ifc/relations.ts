@@ -10,10 +10,12 @@ export function related(
   kinds: readonly string[],
   [from, to]: readonly [number, number],
   wanted?: ReadonlySet<number>,
+  next: () => void = () => undefined,
 ): Related {
   const found = new Map<number, number[]>();
   for (const id of kinds.flatMap((kind) => lines.ids(kind))) {
     const line = lines.line(id);
+    next();
     if (!line) continue;
     const ends = references(line[to]);
     for (const start of references(line[from])) {

@@ -1,14 +1,10 @@
 import { type ModelSpace, peopleIn, saidOf, stated } from '../../domain/import/buildingModel.ts';
 import { type Lines, references, text } from './lines.ts';
-import { areasIn, type Property, propertiesIn, related, type Related } from './relations.ts';
+import { areasIn, type Property, propertiesIn } from './relations.ts';
 
 const squareFeetPerM2 = 1 / 0.3048 ** 2;
 
-/** Classes of records by the record: number and title of each, of IFC2x3 as of IFC4 and later. */
-export function classesOf(lines: Lines, wanted: ReadonlySet<number>): Related {
-  return related(lines, ['IFCRELASSOCIATESCLASSIFICATION'], [4, 5], wanted);
-}
-
+/** Number and title of a class, of IFC2x3 as of IFC4 and later. */
 function classInWords(lines: Lines, id: number): string {
   if (lines.kind(id) !== 'IFCCLASSIFICATIONREFERENCE') return '';
   const line = lines.line(id);

@@ -149,7 +149,12 @@ export function ImportSchedule() {
           </p>
         ))}
       {model.progress && (
-        <ProgressBar what="Reading the building model" progress={model.progress} onStop={model.stop} />
+        <ProgressBar
+          what="Reading the building model"
+          progress={model.progress}
+          inPercent
+          onStop={model.stop}
+        />
       )}
       {source.note !== '' && <p className="remark">{source.note}</p>}
       {source.grids.length > 1 && (

@@ -1,7 +1,13 @@
 import type { Progress } from './useSteps.ts';
 
-export function ProgressBar(props: { what: string; progress: Progress; onStop: () => void }) {
-  const { what, progress, onStop } = props;
+export function ProgressBar(props: {
+  what: string;
+  progress: Progress;
+  /** In hundredths, where what is counted would say nothing to anybody. */
+  inPercent?: boolean;
+  onStop: () => void;
+}) {
+  const { what, progress, inPercent = false, onStop } = props;
   // Nobody knows yet how much there is.
   const isOpen = progress.total === 0;
   const percent = isOpen ? 0 : Math.floor((progress.done / progress.total) * 100);
@@ -9,7 +15,7 @@ export function ProgressBar(props: { what: string; progress: Progress; onStop: (
     <div className="stack stack-tight">
       <p>
         {what}
-        {isOpen ? ' …' : `: ${progress.done} of ${progress.total}`}
+        {isOpen ? ' …' : inPercent ? `: ${percent}%` : `: ${progress.done} of ${progress.total}`}
       </p>
       <progress
         className="visually-hidden"
