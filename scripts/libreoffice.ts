@@ -14,20 +14,10 @@ import { draftOf } from '../src/exporting/sheets/stamp.ts';
 import { projectParts } from '../src/exporting/xlsx/projectParts.ts';
 import { type Part, workbookOf } from '../src/exporting/xlsx/workbook.ts';
 import { demoProject } from './demo/demoProject.ts';
+import { findOffice } from './lib/office.ts';
 
 /** Every sheet by its name, comma, quotes, UTF-8, formatted values off. */
 const asCsv = 'csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1';
-
-function findOffice(): string | undefined {
-  return ['soffice', 'libreoffice'].find((name) => {
-    try {
-      execFileSync(name, ['--version'], { stdio: 'ignore' });
-      return true;
-    } catch {
-      return false;
-    }
-  });
-}
 
 function differs(part: Part, file: string): number {
   // The comma was asked for; a guess would take the colons of the cover for one.

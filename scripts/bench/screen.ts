@@ -1,8 +1,5 @@
-import { spawn } from 'node:child_process';
-import { type Browser, chromium, type Page } from 'playwright';
-import { saveProjectText } from '../../src/domain/versions/file.ts';
-import { browserArgs, findBrowser } from '../browser.mjs';
-import { freePort } from '../lib/free-port.mjs';
+import type { Browser, Page } from 'playwright';
+import { middleOf, pageOf, withApp } from './app.ts';
 import { type Line, table } from './measure.ts';
 import { projectOf } from './openings.ts';
 
@@ -19,18 +16,8 @@ interface Waits {
 }
 
 async function waits(browser: Browser, address: string, count: number): Promise<readonly Waits[]> {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  await page.addInitScript(() => localStorage.setItem('latchward.tourSeen', 'yes'));
-  await page.goto(`${address}#/files`);
-  const file = page.locator('input[type="file"][accept*="json"]').first();
-  await file.waitFor();
   const project = { ...projectOf(count), id: `bench-${count}`, name: `Bench ${count}` };
-  await file.setInputFiles({
-    name: 'bench.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(saveProjectText(project)),
-  });
-  await page.getByText('was opened').waitFor({ timeout: 60_000 });
+  const page = await pageOf(browser, address, project);
   const found: Waits[] = [];
   const note = async (name: string, once: (round: number) => Promise<number>) => {
     const ms: number[] = [];
@@ -92,33 +79,15 @@ async function goTo(page: Page, from: string, to: string, shown: string): Promis
   );
 }
 
-const port = await freePort();
-const address = `http://127.0.0.1:${port}/`;
-const server = spawn(process.execPath, ['scripts/serve-built.mjs', String(port)], { stdio: 'inherit' });
-try {
-  for (;;) {
-    const up = await fetch(address).then(
-      ({ ok }) => ok,
-      () => false,
-    );
-    if (up) break;
-    await new Promise((done) => setTimeout(done, 200));
-  }
-  const executablePath = findBrowser();
-  if (executablePath === undefined) throw new Error('No browser. Run: node scripts/browser.mjs --install');
-  const browser = await chromium.launch({ executablePath, args: browserArgs });
+await withApp(async (browser, address) => {
   const small = await waits(browser, address, sizes[0]);
   const large = await waits(browser, address, sizes[1]);
-  const middle = (ms: readonly number[]) => ms.toSorted((a, b) => a - b)[Math.floor(ms.length / 2)] ?? 0;
   const lines = large.map(({ name, ms }, index): Line => {
-    const [few, many] = [middle(small[index]?.ms ?? []), middle(ms)];
+    const [few, many] = [middleOf(small[index]?.ms ?? []), middleOf(ms)];
     return {
       what: name,
       figure: `${few.toFixed(0)} ms with ${sizes[0]} openings, ${many.toFixed(0)} ms with 5,000: ${(many / few).toFixed(1)} times`,
     };
   });
   console.log(table('What somebody at the screen waits', lines));
-  await browser.close();
-} finally {
-  server.kill();
-}
+});

@@ -7,9 +7,10 @@ import { type PaperSize, paperSizes, type SheetId, sheetIds, sheetNames } from '
 
 /**
  * Page rules for the whole print. What must stand on every page, however loose it gets, is set in the margins:
- * whose sheet it is, under which code basis, how far it may be relied on, the caution, and which page of how many.
+ * whose sheet it is, under which code basis, how far it may be relied on, the caution, and which page of how many, and of
+ * which part where they are printed in several.
  */
-export function pageRules(project: Project, stamp: Stamp, paper: PaperSize): string {
+export function pageRules(project: Project, stamp: Stamp, paper: PaperSize, part = ''): string {
   const { name, basis, preparedBy } = project;
   const { day, issued, standing } = stamp;
   const edition = issued ? `Edition ${issued.number}` : 'Not issued';
@@ -22,7 +23,7 @@ export function pageRules(project: Project, stamp: Stamp, paper: PaperSize): str
   @top-left { content: ${cssString(owner.join('  ·  '))}; ${lettering} width: 55%; }
   @top-right { content: ${cssString([standing, sheetNames[id]].filter((one) => one !== '').join('  ·  '))}; ${lettering} width: 45%; text-align: right; }
   @bottom-left { content: ${cssString(standingCaution)}; ${smallText} width: 82%; }
-  @bottom-right { content: "Page " counter(page) " of " counter(pages); ${lettering} width: 18%; text-align: right; }
+  @bottom-right { content: ${cssString(part === '' ? '' : `${part} · `)} "Page " counter(page) " of " counter(pages); ${lettering} width: 18%; text-align: right; }
 }`,
     )
     .join('\n');

@@ -53,13 +53,20 @@ function Line({ line }: { line: ScheduleLine }) {
       </th>
       {line.cells.map((cell) => (
         <td key={cell.key} data-column={cell.key} data-strong={cell.strong || undefined}>
-          {cell.says.map((says) => (
-            <div key={says}>
-              <Unbroken text={says} />
-            </div>
-          ))}
+          <Says says={cell.says} />
         </td>
       ))}
     </tr>
   );
+}
+
+/** A paragraph of its own only where there are several: thousands of rows are held in memory while they print. */
+function Says({ says }: { says: readonly string[] }) {
+  const [only, ...others] = says;
+  if (only !== undefined && others.length === 0) return <Unbroken text={only} />;
+  return says.map((one) => (
+    <div key={one}>
+      <Unbroken text={one} />
+    </div>
+  ));
 }

@@ -14,7 +14,7 @@ interface Props {
 export function PacketSheets({ sheet, letter }: Props) {
   return (
     <>
-      <p className="packet-letter">{letter}</p>
+      {letter !== '' && <p className="packet-letter">{letter}</p>}
       {sheet.questions.map((question) => (
         <OneQuestion key={question.number} question={question} />
       ))}

@@ -3,9 +3,37 @@ import type { ClosetPart } from '../../exporting/sheets/powerSheet.ts';
 import { Drawn } from './Drawn.tsx';
 import { PaperNotes } from './Grouped.tsx';
 
+interface Props {
+  readonly sheet: PowerPaper;
+  /** The tables went out with an earlier run of the printer. */
+  readonly onlyWirings: boolean;
+}
+
 /** Findings, then pictures, closets with their supplies and runs, takeoff, and wiring by hardware set. */
-export function PowerSheets({ sheet }: { sheet: PowerPaper }) {
+export function PowerSheets({ sheet, onlyWirings }: Props) {
   if (sheet.closets.length === 0) return <p className="lead">No opening is fed yet.</p>;
+  return (
+    <>
+      {!onlyWirings && <PowerTables sheet={sheet} />}
+      <div className="wirings">
+        {sheet.wirings.map((set) => (
+          <article key={set.id} aria-label={set.id}>
+            <header>
+              <h3 className="mark">{set.id}</h3>
+              <p>{set.title}</p>
+              <p className="test-arrangement">
+                {set.marks} · {set.closets}
+              </p>
+            </header>
+            <Drawn drawings={[set.drawing]} />
+          </article>
+        ))}
+      </div>
+    </>
+  );
+}
+
+function PowerTables({ sheet }: { sheet: PowerPaper }) {
   return (
     <>
       <p className="lead">{sheet.says}.</p>
@@ -29,20 +57,6 @@ export function PowerSheets({ sheet }: { sheet: PowerPaper }) {
       ))}
       <Takeoff sheet={sheet} />
       <PaperNotes notes={[...sheet.poe, ...sheet.notes]} />
-      <div className="wirings">
-        {sheet.wirings.map((set) => (
-          <article key={set.id} aria-label={set.id}>
-            <header>
-              <h3 className="mark">{set.id}</h3>
-              <p>{set.title}</p>
-              <p className="test-arrangement">
-                {set.marks} · {set.closets}
-              </p>
-            </header>
-            <Drawn drawings={[set.drawing]} />
-          </article>
-        ))}
-      </div>
     </>
   );
 }

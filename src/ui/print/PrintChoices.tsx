@@ -20,8 +20,9 @@ interface Props {
   readonly says: string;
   readonly onShowAll: () => void;
   readonly children?: ReactNode;
-  /** The preview has caught up with the ticks; before that an old print would come out. */
-  readonly ready: boolean;
+  /** While parts go to the printer nothing else may be chosen. */
+  readonly busy: boolean;
+  readonly printing: ReactNode;
 }
 
 export function PrintChoices(props: Props) {
@@ -36,7 +37,7 @@ export function PrintChoices(props: Props) {
       <div className="sheet-body stack">
         <h1>Print</h1>
         <div className="print-choices">
-          <fieldset className="field">
+          <fieldset className="field" disabled={props.busy}>
             <legend>What to print</legend>
             <div className="choices">
               {sheetIds.map((id) => (
@@ -58,6 +59,7 @@ export function PrintChoices(props: Props) {
               <select
                 className="input"
                 value={paper}
+                disabled={props.busy}
                 onChange={(event) => isPaperSize(event.target.value) && props.onPaper(event.target.value)}
               >
                 {Object.entries(paperSizes).map(([value, { name }]) => (
@@ -72,14 +74,7 @@ export function PrintChoices(props: Props) {
               Below is what prints. The printer breaks it into pages, with heads, caution and page numbers on
               each. Print at 100 % so that drawings keep their scale.
             </p>
-            <button
-              type="button"
-              className="button button-main"
-              disabled={sheets.size === 0 || total === 0 || !props.ready}
-              onClick={() => window.print()}
-            >
-              Print
-            </button>
+            {props.printing}
           </div>
         </div>
         {props.children}

@@ -1,9 +1,11 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { decisionsInBuilding } from '../../app/buildings.ts';
 import { standingOf } from '../../domain/bid/openQuestions.ts';
+import { itemsOf, sheetData } from '../../app/sheetData.ts';
 import { dayOf } from '../../app/today.ts';
 import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
+import { partsOf, type PrintPart } from '../../exporting/sheets/parts.ts';
 import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
@@ -13,9 +15,11 @@ import { Editions, type Frozen } from './Editions.tsx';
 import { LetterForm } from './LetterForm.tsx';
 import { useOfferedLetter } from './useOfferedLetter.ts';
 import { FewerSets } from './FewerSets.tsx';
+import { PrintButtons } from './PrintButtons.tsx';
 import { PrintChoices } from './PrintChoices.tsx';
 import { SetNumbers } from './SetNumbers.tsx';
 import { Sheets } from './Sheets.tsx';
+import { usePrintRun } from './usePrintRun.ts';
 import './sheets.css';
 import './running.css';
 import './packet.css';
@@ -48,6 +52,9 @@ function askedFor(address: string): ReadonlySet<SheetId> | undefined {
   return found && new Set([found]);
 }
 
+/** The same each time, so that nothing is drawn anew. */
+const noPart: PrintPart = [];
+
 export default function PrintPage() {
   const { clock } = useApplication();
   const current = useApp((state) => state.document.project);
@@ -72,9 +79,22 @@ export default function PrintPage() {
   const walked = useMemo(() => ({ decisions, checking: false }), [decisions]);
   const { shown, says, showAll } = useShown(project, walked);
   const openings = useMemo(() => shown.left.map(({ opening }) => opening), [shown]);
+  const data = useMemo(
+    () => sheetData(project, decisions, openings, stamp),
+    [project, decisions, openings, stamp],
+  );
+  const parts = useMemo(() => {
+    if (decisions.size === 0) return [];
+    const chosen = sheetIds.filter((id) => wanted.has(id));
+    return partsOf(
+      chosen.map((id) => ({ id, items: itemsOf(id, data, openings.length, addendum !== null) })),
+    );
+  }, [wanted, data, decisions, openings, addendum]);
+  const run = usePrintRun(parts);
+  const of = parts.length > 1 ? `Part ${run.at + 1} of ${parts.length}` : '';
   return (
     <div className="print-page">
-      <style>{pageRules(project, stamp, paper)}</style>
+      <style>{pageRules(project, stamp, paper, of)}</style>
       <PrintChoices
         sheets={sheets}
         onSheets={setSheets}
@@ -84,7 +104,8 @@ export default function PrintPage() {
         says={says}
         onShowAll={showAll}
         total={decisions.size}
-        ready={wanted === sheets}
+        busy={run.running}
+        printing={<PrintButtons parts={parts} run={run} ready={wanted === sheets} />}
       >
         {!frozen && (
           <>
@@ -101,13 +122,15 @@ export default function PrintPage() {
         />
         {wanted.has('packet') && !frozen && <LetterForm project={current} offered={offered} />}
       </PrintChoices>
-      <Scroller className="print-preview" label="Preview">
+      <Scroller className="print-preview" label="Preview" busy={run.running}>
         <ErrorPanel name="The preview">
           <Sheets
             project={project}
             decisions={decisions}
+            data={data}
             shown={openings}
             sheets={wanted}
+            part={parts[run.at] ?? noPart}
             paper={paper}
             stamp={stamp}
             otherBasis={otherBasis}
