@@ -22,8 +22,9 @@ test('every item goes to the printer once, in the order in which it is bound, an
         expect(pieces.reduce((sum, { from, to }) => sum + to - from, 0)).toBe(items);
         expect(pieces[0]?.from ?? 0).toBe(0);
       }
-      // What is planned by pages is divided between whole items: one of each sheet may be too many.
-      if (parts.length > 1) for (const part of parts) expect(pagesOf(part)).toBeLessThanOrEqual(40 + 5);
+      // Pages are divided between whole items: one of each sheet may be too many. A single print may be larger.
+      const largest = Math.max(0, ...parts.map(pagesOf));
+      expect(largest).toBeLessThanOrEqual(parts.length > 1 ? 45 : 120);
       expect(parts.every((part) => part.length > 0)).toBe(true);
     }),
     { numRuns: 25 },
