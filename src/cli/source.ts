@@ -27,9 +27,9 @@ export async function loadProject(bytes: Uint8Array): Promise<Source> {
     const read = readProjectFile(bytes);
     return read.ok ? fromJson(read.text) : read;
   }
+  if (!/^\uFEFF?\s*[{[]/.test(new TextDecoder().decode(bytes.subarray(0, 1000)))) return fromTable(bytes);
   const text = readProjectBytes(bytes);
-  const start = text.ok ? text.text.replace(/^\uFEFF/, '').trimStart() : '';
-  return text.ok && (start.startsWith('{') || start.startsWith('[')) ? fromJson(text.text) : fromTable(bytes);
+  return text.ok ? fromJson(text.text) : text;
 }
 
 function fromJson(text: string): Source {

@@ -20,6 +20,7 @@ import { PlaceBook, type Places } from './places.ts';
 import { type RoomUses, roomUsesOf } from './roomProposals.ts';
 import { roomUseOf } from './rooms.ts';
 import { oneSpelling, readCell, type Value } from '../survey/readValue.ts';
+import { counted } from '../text/counted.ts';
 import { valueInWords } from '../text/format.ts';
 
 export interface ImportProblem {
@@ -305,7 +306,7 @@ function checkWidth(cells: readonly string[], width: number, complain: Complain)
     complain(null, 'The row has more cells than the heading; a separator may stand inside a text.', true);
   }
   if (cells.length < width) {
-    const says = `The row has ${cells.length} cells under ${width} headings; what is missing at the end stays unknown.`;
+    const says = `The row has ${counted(cells.length, 'cell')} under ${width} headings; what is missing at the end stays unknown.`;
     complain(null, says, false);
   }
 }

@@ -101,7 +101,7 @@ describe('columns', () => {
 describe('damage', () => {
   it('says short rows, and refuses the halves of one that a line break cut', () => {
     const short = read({ rows: [...grid('Mark|Width|Rating').rows, { number: 2, cells: ['1'] }] });
-    expect(short.problems.map((one) => one.says).join()).toContain('1 cells under 3 headings');
+    expect(short.problems.map((one) => one.says).join()).toContain('1 cell under 3 headings');
     const cut = read(
       grid('Mark|Room Name|Width|Rating', '101|Conference', `Room A|36"|20`, `102|Lab|36"|20`),
     );

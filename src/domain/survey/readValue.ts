@@ -110,14 +110,24 @@ const unitSpellings: Readonly<Record<Unit, readonly string[]>> = {
   h: ['h', 'hr', 'hrs', 'hour', 'hours'],
 };
 
+const withoutCommas = (figure: string) => figure.replaceAll(',', '');
+
+/** A point between thousands, as many countries write it: no room has 1.120 ft², and nobody measures a last zero. */
+const mayBeThousands = (figure: string) =>
+  /^[1-9]\d{0,2}\.\d{3}$/.test(figure) && (figure.endsWith('0') || Number(figure) < 10);
+
 function readAmount(info: FieldInfo, text: string): ReadValue {
-  const parts = /^(-?\d+(?:\.\d+)?)\s*(.*)$/s.exec(text);
+  const parts = /^(-?\d+(?:\.\d+)?)\s*(.*)$/s.exec(text.replace(/^\d{1,3}(?:,\d{3})+(?!\d)/, withoutCommas));
   if (!parts) {
     const unit = info.unit ? ` in ${info.unit}` : '';
     return { ok: false, says: `${info.label} must be a number${unit}, not “${text}”.` };
   }
   const unit = oneSpelling(parts[2] ?? '');
   const number = Number(parts[1]);
+  if (info.unit === 'ft²' && mayBeThousands(parts[1] ?? '')) {
+    const whole = (parts[1] ?? '').replace('.', ',');
+    return { ok: false, says: `${info.label} “${text}” may mean ${whole} or ${number}; write it again.` };
+  }
   if (unit === '') return { ok: true, value: number };
   if (info.unit === 'min' && /^(h|hr|hrs|hour|hours)\.?$/.test(unit)) return { ok: true, value: number * 60 };
   if (info.unit !== undefined && info.unit !== 'in' && unitSpellings[info.unit].includes(unit)) {

@@ -2,7 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import { mayBeLeftBothWays } from '../logic/derived.ts';
 import { compile } from '../logic/compile.ts';
 import type { Slots } from '../logic/slots.ts';
-import { all, any, type Condition, is, no, not, over, yes } from '../logic/condition.ts';
+import { all, any, type Condition, is, isKnown, no, not, over, yes } from '../logic/condition.ts';
 import { type Verdict, YES } from '../logic/verdict.ts';
 import type { FactKey } from '../model/fields.ts';
 import { healthCare } from '../rules/special/conditions.ts';
@@ -18,6 +18,8 @@ const electrical = is(
   'batteryRoom',
   'modularDataCenter',
 );
+/** It may stand in any room: where somebody entered it, the rest is asked. */
+const largeEquipment = any(electrical, isKnown('equipmentAmps'), isKnown('equipmentVolts'));
 const keptIn = any(
   yes('wishControlledEgress'),
   is('clinicalNeed', 'containment', 'securityThreat', 'protection'),
@@ -78,7 +80,7 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   reentryFloorTraps: is('egressRole', 'stairEntry'),
   roofUse: is('egressRole', 'roofDoor'),
   lobbyHasOtherExit: is('egressRole', 'elevatorLobby'),
-  safeDispersalArea: is('egressRole', 'dischargeGate', 'egressCourt'),
+  safeDispersalArea: any(is('egressRole', 'dischargeGate', 'egressCourt'), is('doorType', 'gateSwing')),
   poolBarrierGate: is('doorType', 'gateSwing', 'gateSlide'),
   delayedDoorsOnPath: any(keptIn, yes('wishDelayedEgress')),
   wishDelay30s: yes('wishDelayedEgress'),
@@ -90,9 +92,9 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   seriesSpacingIn: yes('doorsInSeries'),
   equipmentAmps: electrical,
   equipmentVolts: electrical,
-  equipmentWidthFt: electrical,
-  overcurrentDevices: electrical,
-  doorToWorkingSpaceFt: electrical,
+  equipmentWidthFt: largeEquipment,
+  overcurrentDevices: largeEquipment,
+  doorToWorkingSpaceFt: largeEquipment,
   roomAreaFt2: is('roomUse', 'refrigerationMachinery', 'officeTerrace'),
   unitOccupantLoad: dwelling,
   unitSingleExit: dwelling,
