@@ -34,7 +34,7 @@ describe('what must not matter', () => {
         { numRuns: 60, seed: 9 },
       );
     }
-  }, 60_000);
+  }, 120_000);
 
   test('ids, marks, names, notes, floors, spaces’ names and the order of openings', () => {
     fc.assert(
@@ -48,7 +48,7 @@ describe('what must not matter', () => {
       }),
       { numRuns: 100, seed: 10 },
     );
-  }, 60_000);
+  }, 120_000);
 });
 
 /** The same building under other names; what openings and spaces hold stays. */
@@ -133,7 +133,7 @@ describe('the score', () => {
       }),
       { numRuns: 200, seed: 11 },
     );
-  }, 60_000);
+  }, 120_000);
 });
 
 describe('two codes together', () => {
@@ -170,5 +170,5 @@ describe('two codes together', () => {
       }),
       { numRuns: 800, seed: 12 },
     );
-  }, 60_000);
+  }, 120_000);
 });
