@@ -9,11 +9,11 @@ import { candidates } from '../../src/domain/devices/candidates.ts';
 import { type Cell, fitCell, fitRows } from '../../src/domain/fit/matrix.ts';
 import { basisKey, type CodeBasis } from '../../src/domain/codes/basis.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
-import type { Project, Weights } from '../../src/domain/model/project.ts';
-import { defaultWeights, scoreParts } from '../../src/domain/model/project.ts';
+import type { Project } from '../../src/domain/model/project.ts';
+import { defaultWeights, mostPreferencePoints, scoreParts } from '../../src/domain/model/project.ts';
 import { allRules } from '../../src/domain/rules/all.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
-import { aProject, aValueOf } from '../../src/domain/testing/arbitraries.ts';
+import { aProject, aValueOf, someWeights as anyWeights } from '../../src/domain/testing/arbitraries.ts';
 import { aSurvey, decideSurvey, essence } from './surveys.ts';
 import { bases, seeded } from './space.ts';
 
@@ -93,12 +93,7 @@ function rename(project: Project): Project {
 }
 
 describe('the score', () => {
-  const someWeights: fc.Arbitrary<Weights> = fc.oneof(
-    fc.constant(defaultWeights),
-    fc
-      .tuple(...scoreParts.map(() => fc.nat(100)))
-      .map((all) => Object.fromEntries(scoreParts.map((part, index) => [part, all[index]])) as Weights),
-  );
+  const someWeights = fc.oneof(fc.constant(defaultWeights), anyWeights);
   const maybe = <K extends Parameters<typeof aValueOf>[0]>(key: K) =>
     fc.option(aValueOf(key), { nil: undefined });
   const someFacts = fc.record({
@@ -122,12 +117,14 @@ describe('the score', () => {
         const totals = new Int32Array(candidates.length);
         scoreAll(facts, cellOf, weights, totals);
         for (const candidate of candidates) {
-          const { tenths, parts } = score(candidate, facts, cellOf(candidate), weights);
+          const { tenths, parts, preference } = score(candidate, facts, cellOf(candidate), weights);
           expect(parts.map((one) => one.part)).toEqual(scoreParts);
-          expect(parts.reduce((sum, one) => sum + one.tenths, 0)).toBe(tenths);
+          const more = preference?.tenths ?? 0;
+          expect(parts.reduce((sum, one) => sum + one.tenths, more)).toBe(tenths);
           // Each of seven parts is rounded by at most half a tenth.
           expect(tenths).toBeGreaterThanOrEqual(0);
-          expect(tenths).toBeLessThanOrEqual(1003);
+          expect(tenths - more).toBeLessThanOrEqual(1003);
+          expect(more).toBeLessThanOrEqual(mostPreferencePoints * 10);
           expect(totals[candidate.index], candidate.id).toBe(tenths);
         }
       }),

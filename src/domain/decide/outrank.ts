@@ -4,7 +4,7 @@ import type { FactKey } from '../model/fields.ts';
 import { fieldInfo } from '../model/fields.ts';
 import type { ScorePart, Weights } from '../model/project.ts';
 import { add, type CandidateSet, emptySet } from './candidateSet.ts';
-import { partTenths, type ScoreFacts } from './score.ts';
+import { partTenths, preferenceTenths, type ScoreFacts } from './score.ts';
 import type { Totals } from './totals.ts';
 
 /**
@@ -55,7 +55,8 @@ function workOut(
   weights: Weights,
 ): CandidateSet {
   const found = emptySet();
-  const most = new Int32Array(candidates.length);
+  const ofLeader = preferenceTenths(leader.deviceId, weights);
+  const most = Int32Array.from(candidates, ({ deviceId }) => preferenceTenths(deviceId, weights) - ofLeader);
   const gain = (surveys: readonly ScoreFacts[], part: ScorePart) => {
     const best = new Int32Array(candidates.length).fill(-1_000_000);
     for (const survey of surveys) {

@@ -30,6 +30,8 @@ import {
   type StepWords,
   stepInWords,
   stepsInWords,
+  preferenceInWords,
+  preferenceWord,
   whyItLost,
 } from './words.ts';
 
@@ -51,6 +53,8 @@ export interface DecisionReport {
   readonly permits: readonly StepWords[];
   readonly runnerUp: RunnerUp | null;
   readonly score: readonly ScoreLine[];
+  /** What the owner prefers here and why, one sentence each. */
+  readonly preference: readonly string[];
   readonly strength: StrengthWords | null;
   readonly rejected: readonly RejectedDevice[];
   readonly open: readonly OpenWords[];
@@ -143,6 +147,7 @@ export function reportOf(decision: Decision): DecisionReport {
     permits: stepsInWords(decision.permits, decision),
     runnerUp: runnerUpOf(decision),
     score: scoreLines(decision),
+    preference: preferenceInWords(decision),
     strength: strengthOf(decision),
     rejected: rejectedByDevice(decision),
     open: decision.open.map((one) => ({
@@ -261,7 +266,7 @@ function itemLines(decision: Decision): readonly ItemLine[] {
 
 function scoreLines(decision: Decision): readonly ScoreLine[] {
   const { chosen, runnerUp } = decision;
-  return (chosen?.score.parts ?? []).map((one, index) => {
+  const parts = (chosen?.score.parts ?? []).map((one, index) => {
     const other = runnerUp?.score.parts[index];
     return {
       part: scorePartWords[one.part],
@@ -271,6 +276,18 @@ function scoreLines(decision: Decision): readonly ScoreLine[] {
       runnerUpPoints: other ? pointsInWords(other.tenths) : '',
     };
   });
+  const [own, others] = [chosen?.score.preference, runnerUp?.score.preference];
+  if (!own && !others) return parts;
+  return [
+    ...parts,
+    {
+      part: preferenceWord,
+      value: own ? 100 : 0,
+      weight: (own ?? others)?.because.points ?? 0,
+      points: pointsInWords(own?.tenths ?? 0),
+      runnerUpPoints: runnerUp ? pointsInWords(others?.tenths ?? 0) : '',
+    },
+  ];
 }
 
 function strengthOf(decision: Decision): StrengthWords | null {

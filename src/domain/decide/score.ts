@@ -4,7 +4,7 @@ import type { Cell } from '../fit/matrix.ts';
 import { fitNotes, groutNote, transferHours } from '../fit/notes.ts';
 import { limitingStrength, type StrengthValues } from '../fit/strength.ts';
 import type { FactValue } from '../model/fields.ts';
-import { type ScorePart, scoreParts, type Weights } from '../model/project.ts';
+import { type Preference, type ScorePart, scoreParts, type Weights } from '../model/project.ts';
 
 /**
  * Ranking of what the rules leave. Every part is 0 to 100; points are whole tenths, so the parts of a score
@@ -22,6 +22,8 @@ export interface ScoredPart {
 export interface Score {
   readonly tenths: number;
   readonly parts: readonly ScoredPart[];
+  /** What the owner’s preference adds to the parts; absent where the device is not a preferred one. */
+  readonly preference?: { readonly tenths: number; readonly because: Preference } | undefined;
 }
 
 /** What of the opening the ranking looks at. A value left out is unknown and ranked as the middle case. */
@@ -170,6 +172,14 @@ function tenths(value: number, weight: number, total: number): number {
   return Math.round((value * weight * 10) / total);
 }
 
+/** The owner’s preference for a device, in tenths of a point: it ranks what the rules leave, as every part does. */
+export function preferenceTenths(device: DeviceId, { preferred }: Weights): number {
+  return Math.round((preferenceOf(device, preferred)?.points ?? 0) * 10);
+}
+
+const preferenceOf = (device: DeviceId, preferred: Weights['preferred']): Preference | undefined =>
+  preferred !== undefined && Object.hasOwn(preferred, device) ? preferred[device] : undefined;
+
 function sumOf(weights: Weights): number {
   let total = 0;
   for (const part of scoreParts) total += weights[part];
@@ -205,7 +215,7 @@ function rankingFor(weights: Weights): Ranking {
             return Int32Array.from(candidates, (candidate) =>
               fixedParts.reduce(
                 (sum, part) => sum + tenths(value(part, candidate, facts, undefined), weights[part], total),
-                0,
+                preferenceTenths(candidate.deviceId, weights),
               ),
             );
           }),
@@ -279,7 +289,13 @@ export function score(
     const worth = value(part, candidate, facts, cell);
     return { part, value: worth, weight: weights[part], tenths: tenths(worth, weights[part], total) };
   });
-  return { tenths: parts.reduce((sum, one) => sum + one.tenths, 0), parts };
+  const because = preferenceOf(candidate.deviceId, weights.preferred);
+  const more = preferenceTenths(candidate.deviceId, weights);
+  return {
+    tenths: parts.reduce((sum, one) => sum + one.tenths, more),
+    parts,
+    ...(because === undefined ? {} : { preference: { tenths: more, because } }),
+  };
 }
 
 /** Closer than this and the ranking is called a near-tie: 2 points of 100. */

@@ -1,5 +1,6 @@
 import { candidateInWords } from '../decide/words.ts';
 import { candidateById } from '../devices/candidates.ts';
+import { deviceIds, devices } from '../devices/devices.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
 import { whole } from '../model/history.ts';
 import { entryOf, frame, isPlain, namesOf } from '../model/parts.ts';
@@ -61,6 +62,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   commonPathFt: 'Common path, ft',
   preparedBy: 'Prepared by',
   letter: 'Letter to the authority',
+  preferred: 'Preferred devices',
   jurisdiction: 'Jurisdiction',
   says: 'Text',
   source: 'Source',
@@ -138,8 +140,19 @@ export function partInWords(field: string, value: unknown, states: readonly Proj
     return typeof named === 'string' ? named : value;
   }
   if (name === 'override' && isPlain(value)) return choiceInWords(value);
+  if (name === 'preferred' && isPlain(value)) return preferredInWords(value);
   if (typeof value === 'string') return value === '' ? 'empty' : value;
   return textOf(value);
+}
+
+/** "Electrified mortise lock +2: stocked here". */
+function preferredInWords(value: Readonly<Record<string, unknown>>): string {
+  const said = Object.entries(value).map(([device, one]) => {
+    const known = deviceIds.find((id) => id === device);
+    const name = known === undefined ? device : devices[known].name;
+    return isPlain(one) ? `${name} +${String(one['points'])}: ${String(one['says'])}` : name;
+  });
+  return said.length === 0 ? 'none' : said.join('; ');
 }
 
 function factInWords(

@@ -152,6 +152,9 @@ export const amendmentSchema = z.looseObject({
 });
 export type Amendment = Readonly<z.infer<typeof amendmentSchema>>;
 
+/** Five near-ties: enough to choose among what is nearly as good, too little to bring a weak lock to the top. */
+export const mostPreferencePoints = 10;
+
 export const scoreParts = [
   'security',
   'simplicity',
@@ -162,13 +165,26 @@ export const scoreParts = [
   'power',
 ] as const;
 export type ScorePart = (typeof scoreParts)[number];
-export const weightsSchema = z.looseObject(
-  Object.fromEntries(scoreParts.map((part) => [part, z.number().min(0).max(100)])) as Record<
+/** A device that the owner would rather have, by how many points of 100, and why. */
+export const preferenceSchema = z.looseObject({
+  points: z.number().min(0.1).max(mostPreferencePoints, `At most ${mostPreferencePoints} points.`),
+  says: z.string().min(1, 'Say why it is preferred.').max(1_000),
+  /** The owner’s standard it comes from, with its edition; absent where the project entered it. */
+  standard: z.string().optional(),
+});
+export type Preference = Readonly<z.infer<typeof preferenceSchema>>;
+
+export const weightsSchema = z.looseObject({
+  ...(Object.fromEntries(scoreParts.map((part) => [part, z.number().min(0).max(100)])) as Record<
     ScorePart,
     z.ZodNumber
-  >,
-);
-export type Weights = Readonly<Record<ScorePart, number>>;
+  >),
+  /** By device. */
+  preferred: z.record(z.string().min(1), preferenceSchema).optional(),
+});
+export type Weights = Readonly<Record<ScorePart, number>> & {
+  readonly preferred?: Readonly<Record<string, Preference>> | undefined;
+};
 export const defaultWeights: Weights = {
   security: 30,
   simplicity: 25,

@@ -1,7 +1,23 @@
 import { z } from 'zod';
+import { factsSchema } from './fact.ts';
 import { idSchema } from './ids.ts';
 
 const aLine = z.string().max(300);
+
+/** An opening as the owner usually has it, to start another from. Its facts are assumed where they are taken over. */
+export const standardTemplateSchema = z.looseObject({
+  name: aLine.min(1, 'A template needs a name.'),
+  facts: factsSchema,
+});
+/** What headings of door schedules are read as, and what their words mean, by heading or word. */
+const mappingSchema = z.record(z.string(), z.string());
+
+/** What a standard carries for those who work by it, beside what it decides. */
+export const standardHelpShape = {
+  templates: z.record(idSchema, standardTemplateSchema).optional(),
+  columns: mappingSchema.optional(),
+  words: mappingSchema.optional(),
+};
 
 /** An owner’s standard that a project follows: which edition of it, and what of the project came from it. */
 export const standardSchema = z.looseObject({
@@ -13,6 +29,7 @@ export const standardSchema = z.looseObject({
   amendments: z.record(idSchema, z.literal(true)),
   products: z.record(idSchema, z.literal(true)),
   items: z.record(idSchema, z.literal(true)),
+  ...standardHelpShape,
 });
 export type Standard = Readonly<z.infer<typeof standardSchema>>;
 

@@ -7,6 +7,7 @@ import { importRows } from '../testing/tables.ts';
 import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { type Project, openingsInOrder } from '../model/project.ts';
+import { type ScorePart, scoreParts } from '../model/project.ts';
 import { amendmentTouches, emptyAmendment, readAmendment } from './amendments.ts';
 import { basisMeans, withEdition } from './basisMeans.ts';
 import { mayImport, previewColumns, problemsInOrder } from './importPreview.ts';
@@ -96,7 +97,7 @@ test('weights are read as typed, and shares of nothing are nothing', () => {
   ]);
   const { weights } = house();
   expect(weightShares(weights).security).toBe(30);
-  const none = Object.fromEntries(Object.keys(weights).map((part) => [part, 0])) as typeof weights;
+  const none = Object.fromEntries(scoreParts.map((part) => [part, 0])) as Record<ScorePart, number>;
   expect(weightShares(none).security).toBe(0);
 });
 

@@ -6,7 +6,10 @@ import { citesInWords } from '../decide/words.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Amendment, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
+import { openingLike } from '../survey/takeOver.ts';
+import { standardTemplates } from '../survey/standardTemplates.ts';
 import { known } from '../testing/facts.ts';
+import { mappingsOf, readTemplates } from './standardHelp.ts';
 import {
   followEdits,
   followInWords,
@@ -74,6 +77,66 @@ describe('an owner’s standard', () => {
     expect(after.amendments).toEqual([mine]);
     expect(after.standards['s']?.edition).toBe('2');
     expect(followInWords(after, second)).toContain('Nothing else in the project would change.');
+  });
+
+  it('brings preferred devices under its name, and takes back only its own', () => {
+    const preferred = { mortiseLock: { points: 5, says: 'Stocked.' } };
+    const mine = { says: 'Asked for by the tenant.', points: 2 };
+    const one: StandardFile = { ...first, weights: { ...house.weights, preferred } };
+    const here = { ...other, weights: { ...other.weights, preferred: { strikeMortise: mine } } };
+    expect(followInWords(here, one)).toContain('1 preferred device added.');
+    const there = follow(here, one);
+    expect(there.weights.preferred).toEqual({
+      strikeMortise: mine,
+      mortiseLock: { points: 5, says: 'Stocked.', standard: 'Standard of the school district, edition 1' },
+    });
+    // Made into a standard again, a preference stands without the name of the one it came from.
+    expect(standardOf(there, first).weights?.preferred).toEqual({ strikeMortise: mine, ...preferred });
+    const second: StandardFile = { ...one, edition: '2', weights: null };
+    expect(followInWords(there, second)).toContain('1 preferred device removed.');
+    expect(follow(there, second).weights.preferred).toEqual({ strikeMortise: mine });
+  });
+
+  it('brings templates and mappings, and says what of them an update changes', () => {
+    const templates = { t: { name: 'Office', facts: { doorType: known('single' as const) } } };
+    const one: StandardFile = { ...first, templates, columns: { tür: 'mark' }, words: { 'rating b': '60' } };
+    expect(followInWords(other, one)).toEqual(
+      expect.arrayContaining(['1 template added.', '2 mappings added.']),
+    );
+    const there = follow(other, one);
+    expect(mappingsOf(there)).toEqual({ columns: { tür: 'mark' }, words: { 'rating b': '60' } });
+    const [template] = standardTemplates(there);
+    expect(template?.mark).toBe('Office (Standard of the school district, edition 1)');
+    expect(template && openingLike('n', '1', template).facts.doorType).toEqual({
+      is: 'assumed',
+      value: 'single',
+      from: 'same as Office (Standard of the school district, edition 1)',
+    });
+    const second: StandardFile = { ...one, edition: '2', templates: {}, words: { 'rating b': '90' } };
+    expect(followInWords(there, second)).toEqual(
+      expect.arrayContaining(['1 template removed.', '1 mapping changed.']),
+    );
+  });
+
+  it('takes openings along as templates by mark, without who saw them and when', () => {
+    const seen = { ...known('single' as const), at: '2026-01-01T00:00:00Z', by: 'Kim' };
+    const opening = {
+      ...newOpening('a', '101'),
+      facts: { doorType: seen, latch: { is: 'unknown' as const } },
+    };
+    const project = { ...other, openings: { a: opening } };
+    expect(readTemplates(project, ' 101: Office on a corridor \n')).toEqual({
+      ok: true,
+      templates: { a: { name: 'Office on a corridor', facts: { doorType: known('single') } } },
+    });
+    expect(readTemplates(project, '102')).toEqual({
+      ok: false,
+      says: 'There is no opening 102 to take as a template.',
+    });
+  });
+
+  it('of format 1 is read as it is', () => {
+    expect(readStandard(standardText({ ...first, version: 1 })).ok).toBe(true);
   });
 
   it('is followed in one step that undo takes back whole', () => {

@@ -3,31 +3,40 @@ import type { Edit } from '../commands/edits.ts';
 import { itemEntrySchema } from '../model/bid.ts';
 import { idSchema } from '../model/ids.ts';
 import { productSchema } from '../model/power.ts';
-import { amendmentSchema, type Project, weightsSchema } from '../model/project.ts';
-import { type Standard, standardInWords, standardSchema } from '../model/standard.ts';
+import { amendmentSchema, type Project, scoreParts, type Weights, weightsSchema } from '../model/project.ts';
+import { type Standard, standardHelpShape, standardInWords, standardSchema } from '../model/standard.ts';
+import { withPreferred } from './preferences.ts';
 import { counted } from '../text/counted.ts';
 
 export const standardFormat = 'latchward-standard';
-const standardVersion = 1;
+/** 2 brought preferred devices, templates and mappings; a standard of format 1 has none. */
+const standardVersion = 2;
 
 /** An owner’s standard as a file: the rules, products and items of one project, for many. */
 const standardFileSchema = z.looseObject({
   format: z.literal(standardFormat),
-  version: z.literal(standardVersion),
+  version: z.union([z.literal(1), z.literal(standardVersion)]),
   ...standardSchema.pick({ id: true, name: true, edition: true }).shape,
   amendments: z.array(amendmentSchema),
   /** How much each part of the score counts; null leaves it to the project. */
   weights: weightsSchema.nullable(),
   products: z.record(idSchema, productSchema),
   items: z.record(idSchema, itemEntrySchema),
+  ...standardHelpShape,
 });
 export type StandardFile = Readonly<z.infer<typeof standardFileSchema>>;
 
-/** What a project holds of rules, products and items, as a standard for others. */
+export type StandardHelp = Pick<Standard, 'templates' | 'columns' | 'words'>;
+
+/** What a project holds of rules, preferences, products and items, as a standard for others. */
 export function standardOf(
   project: Project,
   { id, name, edition }: Pick<Standard, 'id' | 'name' | 'edition'>,
+  help: StandardHelp = {},
 ): StandardFile {
+  const preferred = Object.entries(project.weights.preferred ?? {}).map(
+    ([device, { standard: _standard, ...one }]) => [device, one] as const,
+  );
   return {
     format: standardFormat,
     version: standardVersion,
@@ -35,9 +44,10 @@ export function standardOf(
     name,
     edition,
     amendments: project.amendments.map(({ standard: _standard, ...amendment }) => amendment),
-    weights: { ...project.weights },
+    weights: withPreferred(project.weights, Object.fromEntries(preferred)),
     products: { ...project.productBook },
     items: { ...project.itemBook },
+    ...help,
   };
 }
 
@@ -84,6 +94,7 @@ export function followEdits(project: Project, file: StandardFile): readonly Edit
     Object.keys(file.items),
   ].map((ids) => new Set(ids)) as [Set<string>, Set<string>, Set<string>];
   const standard = standardInWords(file);
+  const weights = weightsUnder(project, file);
   const value: Standard = {
     id,
     name,
@@ -91,6 +102,9 @@ export function followEdits(project: Project, file: StandardFile): readonly Edit
     amendments: named(amendments),
     products: named(products),
     items: named(items),
+    ...(file.templates === undefined ? {} : { templates: file.templates }),
+    ...(file.columns === undefined ? {} : { columns: file.columns }),
+    ...(file.words === undefined ? {} : { words: file.words }),
   };
   return [
     ...gone(before?.amendments, amendments).map(
@@ -107,9 +121,27 @@ export function followEdits(project: Project, file: StandardFile): readonly Edit
     ...Object.entries(file.items).map(
       ([one, entry]): Edit => ({ kind: 'putItemEntry', id: one, value: entry }),
     ),
-    ...(file.weights === null ? [] : [{ kind: 'setWeights', value: file.weights } as const]),
+    ...(JSON.stringify(weights) === JSON.stringify(project.weights)
+      ? []
+      : [{ kind: 'setWeights', value: weights } as const]),
     { kind: 'putStandard', id, value },
   ];
+}
+
+/**
+ * Weights under the standard: its own preferences under its name, those the project or another standard entered as they
+ * stand, and none that an earlier edition of it brought. A device that both prefer goes by the standard.
+ */
+function weightsUnder(project: Project, file: StandardFile): Weights {
+  const before = followed(project, file.id);
+  const hadName = before === undefined ? undefined : standardInWords(before);
+  const own = Object.entries(project.weights.preferred ?? {}).filter(
+    ([, one]) => one.standard === undefined || one.standard !== hadName,
+  );
+  const brought = Object.entries(file.weights?.preferred ?? {}).map(
+    ([device, one]) => [device, { ...one, standard: standardInWords(file) }] as const,
+  );
+  return withPreferred(file.weights ?? project.weights, Object.fromEntries([...own, ...brought]));
 }
 
 const followed = ({ standards }: Project, id: string): Standard | undefined =>
@@ -132,8 +164,17 @@ export function followInWords(project: Project, file: StandardFile): readonly st
     ),
     ...counts('product', Object.entries(file.products), (id) => project.productBook[id], before?.products),
     ...counts('item', Object.entries(file.items), (id) => project.itemBook[id], before?.items),
+    ...preferenceCounts(project, file),
+    ...counts(
+      'template',
+      Object.entries(file.templates ?? {}),
+      (id) => before?.templates?.[id],
+      before?.templates,
+    ),
+    ...mappingCounts(before, file),
   ];
-  const weights = file.weights !== null && JSON.stringify(file.weights) !== JSON.stringify(project.weights);
+  const bare = (weights: Weights) => JSON.stringify(scoreParts.map((part) => weights[part]));
+  const weights = file.weights !== null && bare(file.weights) !== bare(project.weights);
   return [
     before === undefined
       ? `The project does not follow “${file.name}” yet. Edition ${file.edition} would be taken.`
@@ -144,11 +185,29 @@ export function followInWords(project: Project, file: StandardFile): readonly st
   ];
 }
 
+function preferenceCounts(project: Project, file: StandardFile): readonly string[] {
+  const bare = (preferred: Weights['preferred'] = {}) =>
+    Object.entries(preferred).map(([device, { points, says }]) => [device, { points, says }] as const);
+  const here = new Map(bare(project.weights.preferred));
+  const after = bare(weightsUnder(project, file).preferred);
+  return counts('preferred device', after, (device) => here.get(device), Object.fromEntries(here));
+}
+
+/** Headings and words that would be read by the standard from now on, or no longer. */
+function mappingCounts(before: Standard | undefined, file: StandardFile): readonly string[] {
+  const all = ({ columns = {}, words = {} }: StandardHelp) => [
+    ...Object.entries(columns).map(([key, use]) => [`column ${key}`, use] as const),
+    ...Object.entries(words).map(([key, use]) => [`word ${key}`, use] as const),
+  ];
+  const here = new Map<string, string>(before ? all(before) : []);
+  return counts('mapping', all(file), (key) => here.get(key), Object.fromEntries(here));
+}
+
 function counts(
   word: string,
   entries: readonly (readonly [string, unknown])[],
   hereOf: (id: string) => unknown,
-  had: Readonly<Record<string, true>> = {},
+  had: Readonly<Record<string, unknown>> = {},
 ): readonly string[] {
   const has = new Set(entries.map(([id]) => id));
   const added = entries.filter(([id]) => hereOf(id) === undefined).length;

@@ -3,6 +3,7 @@ import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { startSentence } from '../text/midSentence.ts';
 import { sayFact } from './sayFact.ts';
+import { standardTemplates } from './standardTemplates.ts';
 import { likeOpening } from './takeOver.ts';
 
 type Value = string | number | boolean;
@@ -138,7 +139,7 @@ export function templateOf(project: Project, opening: Opening): Opening | undefi
   const counts = new Map<string, number>();
   for (const fact of Object.values(opening.facts))
     if (fact.is === 'assumed') counts.set(fact.from, (counts.get(fact.from) ?? 0) + 1);
-  return Object.values(project.openings)
+  return [...Object.values(project.openings), ...standardTemplates(project)]
     .filter((one) => one.id !== opening.id && counts.has(likeOpening(one.mark)))
     .toSorted((a, b) => (counts.get(likeOpening(b.mark)) ?? 0) - (counts.get(likeOpening(a.mark)) ?? 0))[0];
 }

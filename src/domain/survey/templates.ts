@@ -4,6 +4,7 @@ import { compareMarks, type Opening, type Project } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence, startSentence } from '../text/midSentence.ts';
 import { valueForSurveyor } from './amounts.ts';
+import { standardTemplates } from './standardTemplates.ts';
 import { openingLike } from './takeOver.ts';
 
 export interface Template {
@@ -52,7 +53,7 @@ export function templatesFor(
   const wanted = bare(typed);
   const rank = (one: Opening) =>
     (bare(one.mark).startsWith(wanted) ? 0 : 2) + (one.floorId === near.floorId ? 0 : 1);
-  const found = Object.values(project.openings)
+  const found = [...Object.values(project.openings), ...standardTemplates(project)]
     .filter((one) => tellsAnything(one) && bare(one.mark).includes(wanted))
     .toSorted((a, b) => rank(a) - rank(b) || compareMarks(a.mark, b.mark));
   return {

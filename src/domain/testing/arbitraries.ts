@@ -33,6 +33,7 @@ import {
   type Supply,
   supplyFeeds,
 } from '../model/power.ts';
+import { deviceIds } from '../devices/devices.ts';
 import { uses } from '../model/uses.ts';
 import { type Remark, type Verdict, verdictKinds } from '../model/verdict.ts';
 
@@ -251,9 +252,21 @@ export const aBasis: fc.Arbitrary<CodeBasis> = fc.record({
   nfpa72: fc.option(fc.constantFrom(...nfpa72Editions)),
 });
 
-const someWeights: fc.Arbitrary<Weights> = fc
+export const someWeights: fc.Arbitrary<Weights> = fc
   .tuple(...scoreParts.map(() => fc.nat(100)))
-  .map((numbers) => Object.fromEntries(scoreParts.map((part, index) => [part, numbers[index]])) as Weights);
+  .map((numbers) => Object.fromEntries(scoreParts.map((part, index) => [part, numbers[index]])) as Weights)
+  .chain((weights) =>
+    fc
+      .option(
+        fc.dictionary(
+          fc.constantFrom(...deviceIds),
+          fc.record({ points: fc.constantFrom(1, 2, 5, 10), says: aName }),
+          { maxKeys: 2 },
+        ),
+        { freq: 2 },
+      )
+      .map((preferred) => (preferred === null ? weights : { ...weights, preferred })),
+  );
 
 /** A table of things that know their own key. */
 function table<T>(
@@ -300,7 +313,19 @@ export const aSupply = (id: fc.Arbitrary<string>): fc.Arbitrary<Supply> =>
 
 const someIds = fc.dictionary(anId, fc.constant(true as const), { maxKeys: 2, noNullPrototype: true });
 const aStandard = (id: fc.Arbitrary<string>): fc.Arbitrary<Standard> =>
-  fc.record({ id, name: aName, edition: aName, amendments: someIds, products: someIds, items: someIds });
+  fc.record(
+    {
+      id,
+      name: aName,
+      edition: aName,
+      amendments: someIds,
+      products: someIds,
+      items: someIds,
+      templates: table(() => fc.record({ name: aName, facts: someFacts(['doorType', 'latch']) }), 2),
+      columns: fc.dictionary(aName, aName, { maxKeys: 2 }),
+    },
+    { requiredKeys: ['id', 'name', 'edition', 'amendments', 'products', 'items'] },
+  );
 
 export const aProduct = (id: fc.Arbitrary<string>): fc.Arbitrary<Product> =>
   fc

@@ -277,6 +277,14 @@ function spacesSayWhereTheirUseIsFrom(project: unknown): unknown {
   return project;
 }
 
+/**
+ * Weights may name preferred devices, and a standard that is followed may bring templates and mappings. There are none yet, and
+ * an absent list is none.
+ */
+function standardsBringMore(project: unknown): unknown {
+  return project;
+}
+
 export const migrations: readonly Migration[] = [
   { to: 2, name: 'SpacesGetUseAndArea', up: spacesGetUseAndArea },
   { to: 3, name: 'LabelsAndPreparations', up: labelsAndPreparations },
@@ -292,6 +300,7 @@ export const migrations: readonly Migration[] = [
   { to: 6, name: 'OpeningsGetPhotos', up: openingsGetPhotos },
   { to: 6, name: 'FloorsGetPlans', up: floorsGetPlans },
   { to: 7, name: 'SpacesSayWhereTheirUseIsFrom', up: spacesSayWhereTheirUseIsFrom },
+  { to: 7, name: 'StandardsBringMore', up: standardsBringMore },
 ];
 
 /** Format 1 is the first; several steps may lead to the same one. */

@@ -25,6 +25,8 @@ import {
   type SetAside,
   setAsideSchema,
   spaceSchema,
+  preferenceSchema,
+  type Weights,
   weightsSchema,
 } from '../model/project.ts';
 import { floorPlanSchema, pinSchema } from '../model/floorPlan.ts';
@@ -130,7 +132,7 @@ function readBasis(raw: unknown, setAside: SetAside[]): Raw {
   return { ...basis, ...Object.fromEntries(read) };
 }
 
-function readWeights(raw: unknown, usual: Readonly<Record<string, number>>, setAside: SetAside[]): Raw {
+function readWeights(raw: unknown, usual: Weights, setAside: SetAside[]): Raw {
   if (!isRecord(raw)) {
     setAside.push({
       where: 'Weights',
@@ -146,7 +148,27 @@ function readWeights(raw: unknown, usual: Readonly<Record<string, number>>, setA
     setAside.push({ where: `Weights, ${part}`, says, raw: raw[part] ?? null });
     return [part, usual[part]];
   });
-  return { ...raw, ...Object.fromEntries(read) };
+  return { ...raw, ...Object.fromEntries(read), ...readPreferred(raw, setAside) };
+}
+
+/** Device by device: one that cannot be read is set aside alone. */
+function readPreferred({ preferred }: Raw, setAside: SetAside[]): Raw {
+  if (preferred === undefined) return {};
+  if (!isRecord(preferred)) {
+    setAside.push({
+      where: 'Weights, preferred devices',
+      says: 'It should be a list by device.',
+      raw: preferred,
+    });
+    return { preferred: undefined };
+  }
+  const kept = Object.entries(preferred).filter(([device, one]) => {
+    const parsed = checked(preferenceSchema, one);
+    if (!parsed.success)
+      setAside.push({ where: `Weights, preferred ${device}`, says: inWords(parsed.error), raw: one });
+    return parsed.success;
+  });
+  return { preferred: Object.fromEntries(kept) };
 }
 
 /** What was set aside before travels along; only a list that is none is set aside itself. */

@@ -135,7 +135,7 @@ function whyInWords(report: DecisionReport): string {
   const rest = report.runnerUp
     ? runnerUpInWords(report.runnerUp)
     : 'Nothing else is left to compare it with.';
-  return `${report.points} points of 100. ${rest}`;
+  return [`${report.points} points of 100.`, rest, ...report.preference].join(' ');
 }
 
 const filled = (pairs: readonly (readonly [string, string])[]) =>

@@ -7,6 +7,7 @@ import { importTable } from '../../domain/import/csv.ts';
 import type { Grid } from '../../domain/import/grid.ts';
 import { mappingFrom, mappingKey } from '../../domain/import/headers.ts';
 import { bestTable } from '../../domain/import/sheets.ts';
+import { mappingsOf } from '../../domain/project/standardHelp.ts';
 import { broughtIn, importLabel } from '../../domain/project/importPreview.ts';
 import { readSchedule, type ReadSchedule, readScheduleText } from '../../intake/readFile.ts';
 import { useApp, useApplication, useStore } from '../context.ts';
@@ -42,15 +43,18 @@ export function ImportSchedule() {
   const { progress, run, stop } = useSteps();
   const model = useModelReader();
 
+  const mappings = useMemo(() => mappingsOf(project), [project]);
+  const allWords = useMemo(() => ({ ...mappings.words, ...words }), [mappings, words]);
   const read = useMemo(() => {
     if (source.grids.length === 0) return undefined;
     const found = bestTable(source.grids, sheet);
     if (!found.ok) return found;
-    const options = { newId: randomIds, into: project, columns: byHand, rows, words };
+    const columns = { ...mappings.columns, ...byHand };
+    const options = { newId: randomIds, into: project, columns, rows, words: allWords };
     const imported = importTable(found.table, options);
     const again = isFirst(imported) ? undefined : compareAgain(project, imported);
     return { ...found, imported, again };
-  }, [source, sheet, project, byHand, rows, words]);
+  }, [source, sheet, project, mappings, byHand, rows, allWords]);
 
   const take = (answer: ReadSchedule | undefined, name: string) => {
     setDone('');
@@ -187,7 +191,7 @@ export function ImportSchedule() {
           onChoices={setChoices}
           notes={read.notes}
           onColumn={takeColumn}
-          words={words}
+          words={allWords}
           onWord={takeWord}
           onRow={(row, as) => setRows(new Map(rows).set(row, as))}
         />

@@ -81,6 +81,11 @@ export function Reasons({ project, opening, decision, report }: Props) {
               </tbody>
             </table>
           </details>
+          {report.preference.map((says) => (
+            <p key={says} className="remark">
+              {says}
+            </p>
+          ))}
           {report.permits.length > 0 && (
             <details>
               <summary>Allowed, and not needed ({report.permits.length})</summary>

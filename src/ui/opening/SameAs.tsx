@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { surveyGroups } from '../../domain/survey/fieldGroups.ts';
 import { sameAsInWords, takenOver, takenOverInWords } from '../../domain/survey/takeOver.ts';
+import { standardTemplates, templateById } from '../../domain/survey/standardTemplates.ts';
 import { templatesFor, templateWords } from '../../domain/survey/templates.ts';
 import { useStore } from '../context.ts';
 import { NewLike } from './NewLike.tsx';
@@ -17,8 +18,8 @@ interface Props {
 export function SameAs({ project, opening, goesTo }: Props) {
   const [open, setOpen] = useState(false);
   const [likeId, setLikeId] = useState<string | null>(null);
-  const like = likeId === null ? undefined : project.openings[likeId];
-  if (Object.keys(project.openings).length < 2) return null;
+  const like = likeId === null ? undefined : templateById(project, likeId);
+  if (Object.keys(project.openings).length + standardTemplates(project).length < 2) return null;
   if (!open)
     return (
       <button type="button" className="button self-start" onClick={() => setOpen(true)}>

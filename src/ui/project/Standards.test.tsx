@@ -1,9 +1,10 @@
-import { screen } from '@testing-library/react';
+import { screen, within } from '@testing-library/react';
 import { expect, test } from 'vitest';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
 import { known } from '../../domain/testing/facts.ts';
 import { standardOf, standardText } from '../../domain/project/standardFile.ts';
 import type { Facts } from '../../domain/model/fact.ts';
+import { PreferredDevices } from './PreferredDevices.tsx';
 import { Standards } from './Standards.tsx';
 import { useApp } from '../context.ts';
 
@@ -58,3 +59,32 @@ test('an owner’s standard is looked at before it is followed, and undone in on
   expect(await screen.findByText('This project follows none.')).toBeVisible();
   expect(store.getState().document.project.amendments).toEqual([]);
 });
+
+test('a device is preferred with its reason, and an opening is taken along as a template', async () => {
+  const { user, store } = show(<Both />, project);
+  const form = screen.getByRole('form', { name: 'Prefer a device' });
+  await user.click(within(form).getByRole('button', { name: 'Prefer this device' }));
+  expect(within(form).getByRole('alert')).toHaveTextContent('Choose the device');
+  await user.selectOptions(within(form).getByLabelText('Device'), 'strikeMortise');
+  await user.type(within(form).getByLabelText('Why'), 'Stocked in the shop.');
+  await user.click(within(form).getByRole('button', { name: 'Prefer this device' }));
+  expect(store.getState().document.project.weights.preferred).toEqual({
+    strikeMortise: { points: 2, says: 'Stocked in the shop.' },
+  });
+  expect(screen.getByText(/2 points: Stocked in the shop\./)).toBeVisible();
+  const standard = screen.getByRole('form', { name: 'Save this project’s standard' });
+  await user.type(within(standard).getByLabelText('Name of the standard'), 'District');
+  await user.type(within(standard).getByLabelText('Edition'), '1');
+  await user.type(within(standard).getByLabelText('Openings to take along as templates'), '999');
+  await user.click(within(standard).getByRole('button', { name: /^Save/ }));
+  expect(within(standard).getByRole('status')).toHaveTextContent('There is no opening 999');
+});
+
+function Both() {
+  return (
+    <>
+      <PreferredDevices project={useApp((state) => state.document.project)} />
+      <Page />
+    </>
+  );
+}

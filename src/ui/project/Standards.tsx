@@ -1,7 +1,6 @@
 import { useId, useState } from 'react';
 import { beside } from '../../app/otherFooting.ts';
 import { orderedOpenings } from '../../app/order.ts';
-import { randomIds } from '../../app/clock.ts';
 import { applyEdits } from '../../domain/commands/command.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { standardInWords } from '../../domain/model/standard.ts';
@@ -10,14 +9,12 @@ import {
   followInWords,
   readStandard,
   type StandardFile,
-  standardOf,
-  standardText,
 } from '../../domain/project/standardFile.ts';
 import { type BasisSheet, standardSheet } from '../../exporting/sheets/basisSheet.ts';
-import { downloadText, fileName } from '../files/download.ts';
 import { ProgressBar } from '../files/ProgressBar.tsx';
 import { useSteps } from '../files/useSteps.ts';
 import { BasisTable } from '../print/BasisTable.tsx';
+import { MakeStandard } from './MakeStandard.tsx';
 import { useCommand } from './useCommand.ts';
 
 /** Owners’ standards: followed from a file, in an edition, and made from what this project holds. */
@@ -26,8 +23,9 @@ export function Standards({ project }: { project: Project }) {
   return (
     <div className="stack">
       <p className="note">
-        An owner’s standard is a file with the rules, the products, the items and the weights that one owner
-        wants in every building. It adds to the codes and lifts nothing in them.
+        An owner’s standard is a file with what one owner wants in every building: rules, weights, preferred
+        devices, products, items, templates to start openings from, and how schedules are read. It adds to the
+        codes and lifts nothing in them.
       </p>
       {followed.length === 0 ? (
         <p>This project follows none.</p>
@@ -120,51 +118,5 @@ function Follow({ project }: { project: Project }) {
         </section>
       )}
     </div>
-  );
-}
-
-/** The rules, products, items and weights of this project, under a name and an edition of the owner’s. */
-function MakeStandard({ project }: { project: Project }) {
-  const [first] = Object.values(project.standards);
-  const [name, setName] = useState(first?.name ?? '');
-  const [edition, setEdition] = useState('');
-  const [told, setTold] = useState('');
-  return (
-    <form
-      className="stack"
-      aria-label="Save this project’s standard"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (name.trim() === '' || edition.trim() === '')
-          return setTold('A standard needs a name and an edition.');
-        const known = Object.values(project.standards).find((one) => one.name === name.trim());
-        const file = standardOf(project, {
-          id: known?.id ?? randomIds(),
-          name: name.trim(),
-          edition: edition.trim(),
-        });
-        const saved = fileName(name, `edition ${edition.trim()}.standard.json`);
-        downloadText(saved, standardText(file), 'application/json');
-        setTold(`${saved} was handed to the browser to save.`);
-      }}
-    >
-      <h3>Make a standard from this project</h3>
-      <div className="project-fields">
-        <label className="field">
-          <span className="field-label">Name of the standard</span>
-          <input className="input" value={name} onChange={(event) => setName(event.target.value)} />
-        </label>
-        <label className="field">
-          <span className="field-label">Edition</span>
-          <input className="input" value={edition} onChange={(event) => setEdition(event.target.value)} />
-        </label>
-      </div>
-      <div className="row">
-        <button type="submit" className="button">
-          Save this project’s rules and products as a standard
-        </button>
-      </div>
-      <output>{told}</output>
-    </form>
   );
 }

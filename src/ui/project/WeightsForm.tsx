@@ -8,6 +8,8 @@ import {
   scorePartMeans,
   weightShares,
 } from '../../domain/project/weightsMean.ts';
+import { withPreferred } from '../../domain/project/preferences.ts';
+import { PreferredDevices } from './PreferredDevices.tsx';
 import { useCommand } from './useCommand.ts';
 import { DraftNote } from '../parts/DraftNote.tsx';
 import { useDraft } from '../parts/useDraft.ts';
@@ -41,12 +43,15 @@ export function WeightsForm({ project }: { project: Project }) {
           className="button"
           disabled={usual}
           onClick={() =>
-            command('Weights reset to default', [{ kind: 'setWeights', value: { ...defaultWeights } }])
+            command('Weights reset to default', [
+              { kind: 'setWeights', value: withPreferred(defaultWeights, project.weights.preferred ?? {}) },
+            ])
           }
         >
           Reset to default weights
         </button>
       </div>
+      <PreferredDevices project={project} />
     </div>
   );
 }
