@@ -8,7 +8,7 @@ import { aMachine, machineOfEach, noRoom, notices, project } from '../../tests/s
 import { fakeShrink, jpegOf } from '../../tests/screens/pictures.ts';
 import { newOpening } from '../domain/model/newProject.ts';
 import { house } from '../storage/testing/projects.ts';
-import type { App } from './session.ts';
+import type { App } from './session/app.ts';
 
 const machine = machineOfEach();
 

@@ -10,7 +10,8 @@ import { createDatabase } from '../storage/database.ts';
 import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import type { TakeHow } from './meeting.ts';
-import { type App, type AppNeeds, createApp } from './session.ts';
+import type { App } from './session/app.ts';
+import { type AppNeeds, createApp } from './session.ts';
 import {
   machineOfEach,
   fileFrom,

@@ -14,7 +14,8 @@ import {
 } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import { countingIds, steppingClock } from './testing/clock.ts';
-import { type App, createApp } from './session.ts';
+import type { App } from './session/app.ts';
+import { createApp } from './session.ts';
 
 /**
  * Sudden ends by the hundred, in memory: what `scripts/harness` does with real browsers. From the moment of an end

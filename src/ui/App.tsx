@@ -1,5 +1,6 @@
 import { Suspense, useEffect } from 'react';
-import { ahead, type App as Application } from '../app/session.ts';
+import type { App as Application } from '../app/session/app.ts';
+import { ahead } from '../app/session/ahead.ts';
 import { useAppState } from '../app/useAppState.ts';
 import { type PageId, pageWords } from '../domain/manual/pages.ts';
 import { AppContext, useApp } from './context.ts';

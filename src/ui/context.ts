@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { App } from '../app/session.ts';
+import type { App } from '../app/session/app.ts';
 import type { AppState, AppStore } from '../app/store.ts';
 import { useAppState } from '../app/useAppState.ts';
 

@@ -13,7 +13,8 @@ import {
 import { house } from '../../src/storage/testing/projects.ts';
 import { countingIds, steppingClock } from '../../src/app/testing/clock.ts';
 import { createPreferences } from '../../src/app/preferences.ts';
-import { type App, type AppNeeds, createApp } from '../../src/app/session.ts';
+import type { App } from '../../src/app/session/app.ts';
+import { type AppNeeds, createApp } from '../../src/app/session.ts';
 
 /** One machine with one browser: its database, its private files and its windows. */
 export function aMachine() {

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { BackupSummary, Told } from '../../app/session.ts';
+import type { BackupSummary } from '../../storage/projectStore.ts';
+import type { Told } from '../../app/session/kit.ts';
 import { whatIsKept } from '../../app/whatIsKept.ts';
 import { useApp, useApplication } from '../context.ts';
 import { EraseForGood } from './EraseForGood.tsx';

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { firstProject } from '../../app/firstProject.ts';
 import { randomIds } from '../../app/clock.ts';
-import type { ProjectSummary, Told } from '../../app/session.ts';
+import type { ProjectSummary } from '../../storage/projectStore.ts';
+import type { Told } from '../../app/session/kit.ts';
 import { saveProjectText } from '../../domain/versions/file.ts';
 import { useApp, useApplication } from '../context.ts';
 import { AddName } from '../project/AddName.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Told } from '../../app/session.ts';
+import type { Told } from '../../app/session/kit.ts';
 
 /** Asks the storage when shown and when `key` changes; an answer that comes too late is dropped. */
 export function useTold<T>(ask: () => Promise<Told<T>>, key: string): Told<T> | undefined {
