@@ -12,6 +12,8 @@ import type { SignerBox } from '../signerBox.ts';
 import type { AppStore } from '../store.ts';
 import type { Told } from './kit.ts';
 
+export type { BackupSummary, ProjectSummary } from '../../storage/projectStore.ts';
+
 /** What screens ask of the session. */
 export interface App {
   readonly store: AppStore;

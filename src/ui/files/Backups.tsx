@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { BackupSummary } from '../../storage/projectStore.ts';
+import type { BackupSummary } from '../../app/session/app.ts';
 import type { Told } from '../../app/session/kit.ts';
 import { whatIsKept } from '../../app/whatIsKept.ts';
 import { useApp, useApplication } from '../context.ts';

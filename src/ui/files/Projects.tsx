@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { firstProject } from '../../app/firstProject.ts';
 import { randomIds } from '../../app/clock.ts';
-import type { ProjectSummary } from '../../storage/projectStore.ts';
+import type { ProjectSummary } from '../../app/session/app.ts';
 import type { Told } from '../../app/session/kit.ts';
 import { saveProjectText } from '../../domain/versions/file.ts';
 import { useApp, useApplication } from '../context.ts';
