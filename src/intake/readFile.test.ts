@@ -1,3 +1,4 @@
+import { workbookOf } from '../exporting/xlsx/workbook.ts';
 import { zipSync } from 'fflate';
 import { writeXlsx } from 'hucre/xlsx';
 import { describe, expect, it } from 'vitest';
@@ -80,4 +81,14 @@ describe('workbooks', () => {
     expect(zipRefusal(zipSync({ [name]: bytes('x') }))).toContain(says);
     expect(zipRefusal(zipSync({ 'xl/sheet.xml': bytes('x') }))).toBeUndefined();
   });
+});
+
+it('reads a workbook whole that only has sheets called as those of COBie', async () => {
+  const sheets = ['Component', 'Type', 'Space', 'Doors'].map((name) => ({
+    name,
+    head: ['Mark', 'Width'],
+    rows: [[`${name} 1`, '36 in']],
+  }));
+  const read = await readSchedule(await workbookOf(sheets));
+  expect(read.ok && read.grids.map(({ name }) => name)).toEqual(sheets.map(({ name }) => name));
 });

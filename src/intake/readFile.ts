@@ -1,5 +1,5 @@
 import { gridOfModel, modelInWords, type ReadModel } from '../domain/import/buildingModel.ts';
-import { cobieModel } from '../domain/import/cobie.ts';
+import { cobieModel, cobieSheets } from '../domain/import/cobie.ts';
 import type { Grid } from '../domain/import/grid.ts';
 import { readCsv } from './csv.ts';
 import { isModel, type ModelReader } from './ifc/isModel.ts';
@@ -31,12 +31,13 @@ export async function readSchedule(
     };
   }
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) {
-    const book = await readWorkbook(bytes);
+    const book = await readWorkbook(bytes, cobieSheets);
     if (!book.ok) return book;
     const model = cobieModel(book.grids);
-    return model
-      ? asTable(model, 'Read as COBie: Component, Type, Space and Attribute joined.')
-      : { ...book, note: '' };
+    if (model) return asTable(model, 'Read as COBie: Component, Type, Space and Attribute joined.');
+    // Sheets of those names, and yet another workbook: then it is read whole.
+    const whole = cobieSheets(book.grids.map(({ name }) => name)) ? await readWorkbook(bytes) : book;
+    return whole.ok ? { ...whole, note: '' } : whole;
   }
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf) {
     return {

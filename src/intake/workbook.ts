@@ -10,13 +10,26 @@ export type ReadWorkbook =
 const mostColumns = 1_000;
 const mostRows = 50_000;
 
-/** Bytes of an XLSX workbook → one grid a sheet. The library is loaded when the first workbook comes. */
-export async function readWorkbook(bytes: Uint8Array): Promise<ReadWorkbook> {
+/** Which sheets to read, by the names of all of them; undefined reads the whole workbook. */
+export type PickSheets = (names: readonly string[]) => ReadonlySet<string> | undefined;
+
+/**
+ * Bytes of an XLSX workbook → one grid a sheet. The library is loaded when the first workbook comes. Sheets that are picked are
+ * read for their values alone: what is struck out or shown as a date is told of whole workbooks only.
+ */
+export async function readWorkbook(bytes: Uint8Array, pick?: PickSheets): Promise<ReadWorkbook> {
   const refusal = zipRefusal(bytes);
   if (refusal !== undefined) return { ok: false, says: refusal };
   const { readXlsx } = await import('hucre/xlsx');
   try {
-    const { sheets } = await readXlsx(bytes, { readStyles: true, maxRows: mostRows });
+    const names: string[] = [];
+    if (pick) await readXlsx(bytes, { sheets: ({ name }) => names.push(name) < 0 });
+    const picked = pick?.(names);
+    const { sheets } = await readXlsx(bytes, {
+      readStyles: picked === undefined,
+      maxRows: mostRows,
+      ...(picked === undefined ? {} : { sheets: ({ name }: { readonly name: string }) => picked.has(name) }),
+    });
     if (sheets.some((sheet) => sheet.rows.length >= mostRows)) {
       return { ok: false, says: `A sheet has ${mostRows} rows or more; save the door schedule by itself.` };
     }

@@ -4,7 +4,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import type { BuildingModel, ReadModel } from '../../src/domain/import/buildingModel.ts';
-import { cobieModel } from '../../src/domain/import/cobie.ts';
+import { cobieModel, cobieSheets } from '../../src/domain/import/cobie.ts';
 import { importTable } from '../../src/domain/import/csv.ts';
 import { bestTable } from '../../src/domain/import/sheets.ts';
 import { readFireRating } from '../../src/domain/import/fireRating.ts';
@@ -124,7 +124,7 @@ describe.each(ifcFiles)('%s', (name) => {
 
 describe.each(cobieFiles)('%s', (name) => {
   it.skipIf(!existsSync(join(folder, name)))('says of every door what another reader found', async () => {
-    const book = await readWorkbook(bytesOf(name));
+    const book = await readWorkbook(bytesOf(name), cobieSheets);
     if (!book.ok) throw new Error(book.says);
     const expected = expectedOf(name);
     const model = modelOf(cobieModel(book.grids));

@@ -7,7 +7,8 @@ import { bestTable } from '../../src/domain/import/sheets.ts';
 import { findTable } from '../../src/domain/import/layout.ts';
 import type { Fact, Facts } from '../../src/domain/model/fact.ts';
 import { buildingFactKeys, openingFactKeys } from '../../src/domain/model/fields.ts';
-import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../../src/domain/model/newProject.ts';
+import type { Opening, Project } from '../../src/domain/model/project.ts';
 import { someFacts } from '../../src/domain/testing/arbitraries.ts';
 import { factsCsv, surveyTable } from '../../src/exporting/csv/factsCsv.ts';
 import { workbookOf } from '../../src/exporting/xlsx/workbook.ts';
@@ -54,43 +55,106 @@ describe('CSV of the survey', () => {
   });
 });
 
-/** A project with everything that the survey table says: facts, facts of the building, notes, choices, GlobalIds. */
+/** What places are called: words an architect's schedule would be read by, long names, and signs that a cell has to quote. */
+const aPlaceName = fc
+  .oneof(
+    fc.constantFrom(
+      'Outside',
+      'Stair 2',
+      'CORRIDOR',
+      'Level 2',
+      'N/A',
+      '-',
+      'unknown',
+      '101',
+      '=A1',
+      'a, "b"',
+    ),
+    fc.string({ minLength: 1, maxLength: 12 }).filter((name) => name.trim() !== ''),
+    fc.constantFrom('x'.repeat(120), 'y'.repeat(60)),
+  )
+  .map((name) => name.replaceAll(/\s+/g, ' ').trim());
+
+/** Lines and signs as somebody types or pastes them. */
+const aNote = fc.oneof(
+  fc.constantFrom(
+    '',
+    'Check the strike.',
+    'a;b,"c"\nd',
+    '=1+2',
+    '  two spaces ahead',
+    'end \n',
+    "'quoted'",
+    '-',
+    'N/A',
+  ),
+  fc.string({ maxLength: 20 }),
+);
+
+/** A project with everything that the survey table says: places by their names, facts, facts of the building, notes, choices, GlobalIds. */
 const surveyed = fc
   .record({
     building: someFacts(buildingFactKeys),
+    names: fc.uniqueArray(aPlaceName, { minLength: 5, maxLength: 5, selector: (name) => name.toLowerCase() }),
     doors: fc.array(
       fc.record({
         facts: someFacts(openingFactKeys),
-        notes: fc.constantFrom('', 'Check the strike.', 'a;b,"c"\nd', '=1+2'),
+        notes: aNote,
         chosen: fc.boolean(),
         modeled: fc.boolean(),
+        floor: fc.option(fc.constantFrom('f0', 'f1')),
+        from: fc.option(fc.constantFrom('s0', 's1', 's2')),
+        to: fc.option(fc.constantFrom('s0', 's1', 's2')),
       }),
       { minLength: 1, maxLength: 4 },
     ),
   })
-  .map(({ building, doors }) => ({
-    ...newProject('p', 'P'),
-    building: bare(building),
-    openings: Object.fromEntries(
-      doors.map(({ facts, notes, chosen, modeled }, index) => [
-        `o${index}`,
-        {
-          ...newOpening(`o${index}`, `10${index}`),
-          facts: bare(facts),
-          notes,
-          override: chosen
-            ? {
-                candidate: 'strike/safe/lever',
-                reason: 'The owner, “as built”.',
-                by: 'Kim',
-                at: '2026-01-01T00:00:00Z',
-              }
-            : null,
-          ...(modeled ? { externalId: `G${index}` } : {}),
-        },
-      ]),
-    ),
-  }));
+  .map(
+    ({ building, doors, names }): Project => ({
+      ...newProject('p', 'P'),
+      building: bare(building),
+      floors: Object.fromEntries(
+        names.slice(0, 2).map((name, at) => [`f${at}`, { id: `f${at}`, name, level: at }]),
+      ),
+      spaces: Object.fromEntries(names.slice(2).map((name, at) => [`s${at}`, newSpace(`s${at}`, name)])),
+      openings: Object.fromEntries(
+        doors.map(({ facts, notes, chosen, modeled, floor, from, to }, index) => [
+          `o${index}`,
+          {
+            ...newOpening(`o${index}`, `10${index}`),
+            facts: bare(facts),
+            floorId: floor,
+            fromSpaceId: from,
+            toSpaceId: to,
+            notes,
+            override: chosen
+              ? {
+                  candidate: 'strike/safe/lever',
+                  reason: 'The owner, “as built”.',
+                  by: 'Kim',
+                  at: '2026-01-01T00:00:00Z',
+                }
+              : null,
+            ...(modeled ? { externalId: `G${index}` } : {}),
+          },
+        ]),
+      ),
+    }),
+  );
+
+const byMark = (a: { mark: string }, b: { mark: string }) => (a.mark < b.mark ? -1 : 1);
+
+/** An opening with its places by name: ids are drawn anew. */
+const said =
+  ({ floors, spaces }: Project) =>
+  ({ id: _id, floorId, fromSpaceId, toSpaceId, ...rest }: Opening) => ({
+    ...rest,
+    // Blanks around a cell are no part of it.
+    notes: rest.notes.trim(),
+    floor: floors[floorId ?? '']?.name,
+    from: spaces[fromSpaceId ?? '']?.name,
+    to: spaces[toSpaceId ?? '']?.name,
+  });
 
 async function tableIn(bytes: Uint8Array) {
   const read = await readSchedule(bytes);
@@ -118,9 +182,8 @@ describe('our own CSV and workbook', () => {
           expect(first.problems).toEqual([]);
           const applied = applyEdits(newProject('q', 'Q'), importEdits(newProject('q', 'Q'), first));
           if (!applied.ok) throw new Error(applied.problem.kind);
-          const withoutId = ({ id: _id, ...rest }: (typeof first.openings)[number]) => rest;
-          expect(Object.values(applied.project.openings).map(withoutId)).toEqual(
-            Object.values(project.openings).map(withoutId),
+          expect(Object.values(applied.project.openings).map(said(applied.project)).toSorted(byMark)).toEqual(
+            Object.values(project.openings).map(said(project)).toSorted(byMark),
           );
           expect(applied.project.building).toEqual(project.building);
           const again = compareAgain(project, importTable(table, { newId, into: project }));

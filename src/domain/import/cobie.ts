@@ -21,6 +21,14 @@ interface Row {
 }
 
 const wanted = ['Component', 'Type', 'Space'] as const;
+const alsoRead = ['Facility', 'Floor', 'Attribute'];
+
+/** The sheets of a COBie workbook about doors and rooms, by the names of all its sheets; undefined where it is none. */
+export function cobieSheets(names: readonly string[]): ReadonlySet<string> | undefined {
+  const called = (wish: string) => names.filter((name) => oneSpelling(name) === wish.toLowerCase());
+  if (wanted.some((wish) => called(wish).length === 0)) return undefined;
+  return new Set([...wanted, ...alsoRead].flatMap(called));
+}
 
 /**
  * A COBie workbook (NBIMS-US V3, chapter 4.2) as a building model: doors are components that an IfcDoor lies behind, or

@@ -354,3 +354,24 @@ describe('P7: bringing it in', () => {
     expect(findTable(rows(['a', 'b']))).toBeUndefined();
   });
 });
+
+describe('our own survey table', () => {
+  it('is given no place that it does not name, and keeps a name as long as a name may be', () => {
+    let count = 0;
+    const long = 'x'.repeat(120);
+    const back = importRows(
+      ['mark', 'floor', 'from', 'to', 'exterior'],
+      [
+        ['1', long, '', 'Hall', 'yes'],
+        ['2', '', long, '', ''],
+      ],
+      { newId: () => `n${(count += 1)}` },
+    );
+    expect(back.problems).toEqual([]);
+    expect(back.openings.map(({ fromSpaceId, notes }) => [fromSpaceId === null, notes])).toEqual([
+      [true, ''],
+      [false, ''],
+    ]);
+    expect(back.spaces.map(({ name }) => name)).toEqual(['Hall', long]);
+  });
+});

@@ -16,7 +16,7 @@ import type { ChosenWords, UndecidedWord } from './words.ts';
 import type { GridRow } from './grid.ts';
 import { type Column, mappedHeaders, type Role } from './headers.ts';
 import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
-import { PlaceBook, type Places } from './places.ts';
+import { isOurOwn, PlaceBook, type Places } from './places.ts';
 import { type RoomUses, roomUsesOf } from './roomProposals.ts';
 import { roomUseOf } from './rooms.ts';
 import { oneSpelling, readCell, type Value } from '../survey/readValue.ts';
@@ -136,7 +136,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     const before = problems.length;
     const asWritten = saidCells(columns, cells);
     const long = asWritten.filter(isLongPlace);
-    for (const { header } of long) complain(header, nameTooLong, false);
+    for (const cell of long) complain(cell.header, nameTooLong(mostOf(cell, asWritten)), false);
     const said = asWritten.filter((cell) => !long.includes(cell));
     if (floorHeading && !said.some((cell) => cell.role === 'level' && cell.text.trim() !== '')) {
       said.push(floorHeading);
@@ -413,10 +413,22 @@ const placeRoles: ReadonlySet<Role> = new Set([
   'adjoining',
   'adjoiningNumber',
 ]);
-/** A name and a number become one name with a blank between them. */
+/** A name and a number become one name with a blank between them; alone each may be as long as a name. */
 const longestPart = Math.floor((longestName - 1) / 2);
-const nameTooLong = `The name of a place has at most ${longestPart} characters; it stays in the notes.`;
-const isLongPlace = ({ role, text }: Said) => placeRoles.has(role) && text.trim().length > longestPart;
+const nameTooLong = (most: number) =>
+  `The name of a place has at most ${most} characters; it stays in the notes.`;
+const partOf: Partial<Record<Role, Role>> = {
+  room: 'roomNumber',
+  roomNumber: 'room',
+  adjoining: 'adjoiningNumber',
+  adjoiningNumber: 'adjoining',
+};
+function mostOf({ role }: Said, said: readonly Said[]): number {
+  const isJoined = said.some((other) => other.role === partOf[role] && other.text.trim() !== '');
+  return isJoined ? longestPart : longestName;
+}
+const isLongPlace = (cell: Said, _index: number, said: readonly Said[]) =>
+  placeRoles.has(cell.role) && cell.text.trim().length > mostOf(cell, said);
 
 function saidCells(columns: readonly Column[], cells: readonly string[]): Said[] {
   return columns.flatMap((column) => {
@@ -431,8 +443,7 @@ function assumeFromRooms(places: Places, facts: Map<FactKey, Fact<Value>>): void
   const type = facts.get('doorType');
   const single = type !== undefined && type.is !== 'unknown' && type.value === 'single';
   const { from, to } = places;
-  // Under our own columns a survey is read back: what it does not say was not said.
-  if ([from, to].some((room) => /^(from|to)$/i.test(room?.said.header ?? ''))) return;
+  if (isOurOwn(from) || isOurOwn(to)) return;
   if (to && !facts.has('roomUse')) {
     const use = roomUseOf(to.said.text, single);
     if (use) facts.set('roomUse', { is: 'assumed', value: use, from: quote(to.said) });

@@ -126,12 +126,13 @@ export class PlaceBook {
     // Columns called from and to say which side is which; only "room" and "adjoining room" do not.
     const told = [first, second].some((room) => room !== undefined && /^(from|to)\b/i.test(room.said.header));
     const [to, from] = told ? [first, second] : sides(first, second);
+    const mayBeOutside = exterior && to !== undefined && !isOurOwn(to);
     return {
       floorId,
       from,
       to,
       toSpaceId: to ? this.#space(to, floorId) : null,
-      fromSpaceId: from ? this.#space(from, floorId) : exterior && to ? this.#outside() : null,
+      fromSpaceId: from ? this.#space(from, floorId) : mayBeOutside ? this.#outside() : null,
     };
   }
 
@@ -179,6 +180,9 @@ function areaOf(areaFt2: number | null): number | null {
   const area = spaceSchema.shape.areaFt2.safeParse(areaFt2);
   return area.success ? area.data : null;
 }
+
+/** Under our own columns a survey is read back: what it does not say was not said. */
+export const isOurOwn = (room: Room | undefined) => /^(from|to)$/i.test(room?.said.header ?? '');
 
 function spaceKey(floorId: string | null, name: string): string {
   return JSON.stringify([floorId, oneSpelling(name)]);
