@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demoProject } from '../../scripts/demo/demoProject.ts';
-import { goldenText } from '../../scripts/demo/golden.ts';
+import { goldenDifferences, goldenText } from '../../scripts/demo/golden.ts';
 import { buildProject } from '../../scripts/demo/kit.ts';
 import { smallOffice } from '../../scripts/demo/smallOffice.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
@@ -29,12 +29,7 @@ const valuesOf = (key: 'egressRole' | 'fireRatingMin') =>
 
 describe('decisions of the demo building', () => {
   it('are those that were accepted', () => {
-    const expected = read('tests/golden/demo-decisions.jsonl').trimEnd().split('\n');
-    const found = goldenText(demo).trimEnd().split('\n');
-    const lines = [
-      ...expected.filter((line) => !found.includes(line)).map((line) => `was ${line}`),
-      ...found.filter((line) => !expected.includes(line)).map((line) => `is  ${line}`),
-    ];
+    const lines = goldenDifferences(read('tests/golden/demo-decisions.jsonl'), goldenText(demo));
     const hint =
       'A rule or the ranking changed these openings. Read each line; when every one is meant, accept them with ' +
       '`npx tsx scripts/demo.ts --accept` and commit demo-data and tests/golden together.';
