@@ -33,14 +33,15 @@ export async function withApp(work: (browser: Browser, address: string) => Promi
 export async function pageOf(browser: Browser, address: string, project: Project): Promise<Page> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.addInitScript(() => localStorage.setItem('latchward.tourSeen', 'yes'));
-  await page.goto(`${address}#/files`);
+  await page.goto(`${address}#/files`, { timeout: 120_000 });
   const file = page.locator('input[type="file"][accept*="json"]').first();
-  await file.waitFor();
-  await file.setInputFiles({
+  await file.waitFor({ timeout: 120_000 });
+  const json = {
     name: 'bench.json',
     mimeType: 'application/json',
     buffer: Buffer.from(saveProjectText(project)),
-  });
+  };
+  await file.setInputFiles(json, { timeout: 120_000 });
   await page.getByText('was opened').waitFor({ timeout: 120_000 });
   return page;
 }

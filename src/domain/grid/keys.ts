@@ -130,6 +130,12 @@ export const gridKeys: readonly GridKey[] = [
   { press: ['A letter'], does: 'To the next mark that begins so', on: [] },
 ];
 
+/** What a press with a mouse does beside a mark and at the head of a column. */
+export const headWords = {
+  row: 'Select the row; drag or hold Shift for more',
+  column: 'Select the column; drag or hold Shift for more',
+} as const;
+
 /** “Ctrl + D”, “Shift + ↑ ↓”. */
 const pressInWords = (press: readonly string[]): string =>
   press.map((key) => (key === 'Ctrl' || key === 'Shift' ? `${key} +` : key)).join(' ');

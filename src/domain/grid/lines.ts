@@ -28,8 +28,8 @@ function answerWords(key: FactKey, value: Value): string {
 }
 const answers = new Map<FactKey, Map<Value, string>>();
 
-/** Words of every field of a row, small: what the search looks in. */
-function wordsOf(row: GridRow, ground: Ground): string {
+/** Words of every field of a row, small: what the search looks in. Asked for ahead, the first search has them at hand. */
+export function wordsOf(row: GridRow, ground: Ground): string {
   const parts = partsOf(ground);
   const before = remembered.get(row);
   if (before && before.parts.every((part, at) => part === parts[at])) return before.words;

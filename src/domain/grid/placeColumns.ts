@@ -65,7 +65,10 @@ export const notDecidedYet = 'Deciding…';
 /** The column of marks is as wide as the longest mark needs, up to where a phone would see nothing else. */
 export function markWidth(rows: readonly PlaceRow[], phone: boolean): number {
   const longest = Math.max(0, ...rows.map(({ opening }) => opening.mark.length));
-  return Math.min(phone ? 7 : 28, Math.max(5.5, 1.5 + longest * 0.7));
+  // At a desk the head of the row stands beside the mark.
+  return phone
+    ? Math.min(7, Math.max(5.5, 1.5 + longest * 0.7))
+    : Math.min(28, Math.max(6.5, 2.5 + longest * 0.7));
 }
 
 /** So many rows stand there until all are decided: more than any screen shows at once. */

@@ -57,6 +57,18 @@ export function wholeColumns({ from, to, at }: Selection, { rows }: Bounds): Sel
   return { from: { row: 0, column: from.column }, to: { row: rows - 1, column: to.column }, at };
 }
 
+/** A press on the head of a row: that row, or with `extend` every row from the one where the selection began. */
+export function rowsFrom(before: Selection, row: number, extend: boolean, { columns }: Bounds): Selection {
+  const [first, at] = extend ? [before.from.row, before.at] : [row, { row, column: 0 }];
+  return { from: { row: first, column: 0 }, to: { row, column: columns - 1 }, at };
+}
+
+/** The same at the head of a column. */
+export function columnsFrom(before: Selection, column: number, extend: boolean, { rows }: Bounds): Selection {
+  const [first, at] = extend ? [before.from.column, before.at] : [column, { row: before.at.row, column }];
+  return { from: { row: 0, column: first }, to: { row: rows - 1, column }, at };
+}
+
 /** The same selection where there are fewer rows or columns than before. */
 export function fitted({ from, to, at }: Selection, bounds: Bounds): Selection {
   const fit = (spot: Spot) => ({

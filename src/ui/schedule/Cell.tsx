@@ -1,4 +1,5 @@
 import type { GridColumn, GridRow, Ground } from '../../domain/grid/columns.ts';
+import { headWords } from '../../domain/grid/keys.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 import { SignOffCell } from './SignOffCell.tsx';
 
@@ -14,14 +15,19 @@ export function Cell({ column, row, ground }: Props) {
   if (column.key === 'state') return <DecisionStateMark state={row.state} />;
   if (column.key === 'mark') {
     return (
-      <a
-        className="mark grid-mark"
-        tabIndex={-1}
-        draggable={false}
-        href={`#/opening/${encodeURIComponent(row.opening.id)}`}
-      >
-        {text}
-      </a>
+      <>
+        <span className="grid-row-head" aria-hidden="true" title={headWords.row} data-head="row">
+          ▸
+        </span>
+        <a
+          className="mark grid-mark"
+          tabIndex={-1}
+          draggable={false}
+          href={`#/opening/${encodeURIComponent(row.opening.id)}`}
+        >
+          {text}
+        </a>
+      </>
     );
   }
   if (column.key === 'signOff' && text !== '—') return <SignOffCell row={row} ground={ground} />;
@@ -33,6 +39,7 @@ export function Cell({ column, row, ground }: Props) {
     );
   }
   const assumed = column.fact && row.decision.assumed.get(column.fact);
+  if (assumed === undefined && column.field !== 'notes') return text;
   return (
     <span
       className={assumed === undefined ? undefined : 'value-assumed'}

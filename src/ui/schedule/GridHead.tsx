@@ -1,3 +1,4 @@
+import { headWords } from '../../domain/grid/keys.ts';
 import type { GridColumn } from '../../domain/grid/columns.ts';
 import type { Sort } from '../../domain/grid/sort.ts';
 
@@ -9,7 +10,7 @@ interface Props {
   readonly onSort: (column: string) => void;
 }
 
-/** The heads of the columns; a press sorts by one. By keys the cursor’s column is sorted, so the heads are no stops. */
+/** The heads of the columns; a press sorts by one, and beside it selects it. By keys the cursor’s column is sorted, so the heads are no stops. */
 export function GridHead({ columns, template, width, sort, onSort }: Props) {
   return (
     <div
@@ -31,6 +32,14 @@ export function GridHead({ columns, template, width, sort, onSort }: Props) {
             <button type="button" className="lettering" tabIndex={-1} onClick={() => onSort(column.key)}>
               {column.head}
             </button>
+            <span
+              className="grid-column-head"
+              aria-hidden="true"
+              title={headWords.column}
+              data-head={`column-${index}`}
+            >
+              ▾
+            </span>
           </div>
         );
       })}

@@ -58,6 +58,7 @@ export const RowLine = memo(function RowLine(props: RowProps) {
           className="grid-cell"
           data-cell={`${index}-${at}`}
           data-column={column.key}
+          data-editing={(at === cursor && editing) || undefined}
           tabIndex={at === cursor ? 0 : -1}
         >
           {at === cursor && editing ? (

@@ -1,6 +1,7 @@
 import { fireEvent, screen, within } from '@testing-library/react';
 import { beforeAll, expect, test, vi } from 'vitest';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
+import { headWords } from '../../domain/grid/keys.ts';
 import { known } from '../../domain/testing/facts.ts';
 import { useApp } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
@@ -130,4 +131,30 @@ test('rows stand in groups that fold, and the view is saved by name', async () =
   await user.type(screen.getByRole('textbox', { name: 'Name of this view' }), 'By state{Enter}');
   expect(screen.getByRole('button', { name: 'By state' })).toBeVisible();
   expect(app.preferences.get('gridViews')).toContain('"group":"state"');
+});
+
+test('a press beside a mark selects its row, a drag or Shift more rows; the head of a column selects it and sorts nothing', async () => {
+  const { user } = await atCell('101', 'latch');
+  const says = () => screen.getByText(/cells selected/).textContent;
+  const heads = screen.getAllByTitle(headWords.row);
+  const [first, second, third] = heads.map((one) => one.closest('[role=gridcell]') && one);
+  if (!first || !second || !third) throw new Error('Three rows stand there.');
+  await user.pointer({ keys: '[MouseLeft>]', target: first });
+  const one = says();
+  expect(one).toMatch(/: 1 opening, \d+ columns$/);
+  await user.pointer([{ target: third }, { keys: '[/MouseLeft]' }]);
+  expect(says()).toMatch(/: 3 openings, \d+ columns$/);
+  await user.click(second);
+  await user.keyboard('{Shift>}');
+  await user.click(third);
+  await user.keyboard('{/Shift}');
+  expect(says()).toMatch(/: 2 openings, \d+ columns$/);
+
+  const column = screen.getAllByTitle(headWords.column)[1];
+  if (!column) throw new Error('A second column stands there.');
+  await user.click(column);
+  expect(says()).toMatch(/: 3 openings, 1 column$/);
+  expect(screen.queryAllByRole('columnheader').map((head) => head.getAttribute('aria-sort'))).not.toContain(
+    'ascending',
+  );
 });

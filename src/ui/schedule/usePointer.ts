@@ -2,9 +2,11 @@ import { type FocusEvent, type MouseEvent, type PointerEvent, useRef } from 'rea
 import {
   type Bounds,
   boxOf,
+  columnsFrom,
   isOneCell,
   movedTo,
   only,
+  rowsFrom,
   type Selection,
   type Spot,
 } from '../../domain/grid/select.ts';
@@ -26,6 +28,20 @@ function spotOf(target: EventTarget): Spot | undefined {
   const [row, column] = cell?.split('-').map(Number) ?? [];
   return row === undefined || column === undefined ? undefined : { row, column };
 }
+type Head = 'row' | 'column' | 'cell';
+/** Where a press began: beside a mark, at the head of a column, or in a cell. */
+function headOf(target: EventTarget): { readonly head: Head; readonly column: number } {
+  const said =
+    target instanceof Element ? target.closest<HTMLElement>('[data-head]')?.dataset['head'] : undefined;
+  const [head, column] = said?.split('-') ?? [];
+  if (head === 'column') return { head, column: Number(column) };
+  return { head: head === 'row' ? head : 'cell', column: 0 };
+}
+/** The column under the pointer, by its head or by any of its cells. */
+const columnAt = (target: EventTarget): number | undefined => {
+  const { head, column } = headOf(target);
+  return head === 'column' ? column : spotOf(target)?.column;
+};
 const isField = (target: EventTarget) =>
   target instanceof Element && target.closest('input, select, textarea');
 const openingOf = (target: EventTarget) =>
@@ -36,29 +52,41 @@ const openingOf = (target: EventTarget) =>
  * wherever it lands in the row; where fingers select, the first tap begins a range and the second ends it.
  */
 export function usePointer({ selection, bounds, touchSelects, editing, select, does }: Needs) {
-  const down = useRef(false);
+  const down = useRef<Head | null>(null);
+  /** To the row or column under the pointer, or to its cell, as the press began. */
+  const reach = (target: EventTarget, extend: boolean): Selection | undefined => {
+    const spot = spotOf(target);
+    if (down.current === 'column') {
+      const column = columnAt(target);
+      return column === undefined ? undefined : columnsFrom(selection, column, extend, bounds);
+    }
+    if (!spot) return undefined;
+    if (down.current === 'row') return rowsFrom(selection, spot.row, extend, bounds);
+    return extend ? movedTo(selection, spot, true, bounds) : only(spot.row, spot.column);
+  };
   const began = useRef(false);
   const events = {
     onPointerDown: (event: PointerEvent) => {
-      const spot = spotOf(event.target);
-      if (!spot || editing || isField(event.target)) return;
+      if (editing || isField(event.target)) return;
       if (event.pointerType !== 'mouse' || event.button !== 0) return;
-      down.current = true;
-      select(event.shiftKey ? movedTo(selection, spot, true, bounds) : only(spot.row, spot.column));
+      const { head } = headOf(event.target);
+      down.current = head;
+      const reached = reach(event.target, event.shiftKey);
+      if (!reached) down.current = null;
+      else select(reached);
     },
     onPointerMove: (event: PointerEvent) => {
-      if (!down.current) return;
+      if (down.current === null) return;
       if ((event.buttons & 1) === 0) {
-        down.current = false;
+        down.current = null;
         return;
       }
-      const spot = spotOf(event.target);
-      if (spot && (spot.row !== selection.to.row || spot.column !== selection.to.column)) {
-        select(movedTo(selection, spot, true, bounds));
-      }
+      const { to } = selection;
+      const reached = reach(event.target, true);
+      if (reached && (reached.to.row !== to.row || reached.to.column !== to.column)) select(reached);
     },
     onPointerUp: () => {
-      down.current = false;
+      down.current = null;
     },
     onClickCapture: (event: MouseEvent) => {
       const ranged = event.shiftKey || !isOneCell(boxOf(selection));
@@ -87,6 +115,7 @@ export function usePointer({ selection, bounds, touchSelects, editing, select, d
       if (id !== undefined) does.open(id);
     },
     onDoubleClick: (event: MouseEvent) => {
+      if (headOf(event.target).head !== 'cell') return;
       const id = openingOf(event.target);
       if (id !== undefined && !isField(event.target)) does.open(id);
     },
@@ -96,7 +125,7 @@ export function usePointer({ selection, bounds, touchSelects, editing, select, d
     /** Where the focus came by itself, such as by Tab: what is selected then; undefined where it is known already. */
     focused: (event: FocusEvent): Selection | undefined => {
       const spot = spotOf(event.target);
-      if (!spot || down.current || isField(event.target)) return undefined;
+      if (!spot || down.current !== null || isField(event.target)) return undefined;
       const { at } = selection;
       const isGroup = event.target instanceof HTMLButtonElement;
       if (spot.row === at.row && (isGroup || spot.column === at.column)) return undefined;

@@ -1,4 +1,6 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
+import { whileIdle } from '../whileIdle.ts';
+import { wordsOf } from '../../domain/grid/lines.ts';
 import type { ShownDecisions } from '../../app/buildingCheck.ts';
 import { rowsOf } from '../../app/gridRows.ts';
 import { groundOf } from '../../domain/grid/columns.ts';
@@ -17,6 +19,11 @@ export function useShown(project: Project, decided: ShownDecisions) {
   const ground = useMemo(() => groundOf(project, decided.decisions), [project, decided]);
   const all = useMemo(() => rowsOf(project, decided), [project, decided]);
   const shown = useMemo(() => shownOf(all, filters, only, ground), [all, filters, only, ground]);
+  // The words of thousands of rows take a second: they are made while nobody waits.
+  useEffect(
+    () => (decided.checking ? undefined : whileIdle(all, (row) => wordsOf(row, ground))),
+    [all, ground, decided.checking],
+  );
   return {
     desk,
     ground,
