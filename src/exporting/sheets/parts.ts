@@ -30,22 +30,26 @@ const pagesEach: Record<SheetId, number> = {
   sets: 0.7,
   quantities: 0.03,
   bill: 0.03,
-  sequence: 0.6,
+  sequence: 0.7,
   openings: 1.2,
-  diagrams: 0.13,
+  diagrams: 0.1,
   power: 0.2,
-  tests: 1.7,
-  register: 0.2,
-  packet: 0.8,
-  findings: 0.08,
-  loads: 0.08,
+  tests: 1.9,
+  register: 0.48,
+  packet: 1.1,
+  findings: 0.15,
+  loads: 0.15,
   basis: 5,
   plans: 3,
   legend: 1,
 };
 
+/** A page of these fills as much memory as so many others: a schedule has hundreds of cells on each. */
+const heavier: Partial<Record<SheetId, number>> = { schedule: 2.5, register: 1.5 };
+const weightEach = (id: SheetId) => pagesEach[id] * (heavier[id] ?? 1);
+
 /** A browser holds all pages of a print in memory: so many are printed at once without a second thought, */
-const mostAtOnce = 120;
+const mostAtOnce = 150;
 /** and what is more than that in parts of so many, which a machine with little memory can hold. */
 const mostInPart = 40;
 
@@ -55,12 +59,13 @@ const mostInPart = 40;
  */
 export function partsOf(sheets: readonly Sized[]): readonly PrintPart[] {
   const all = sheets.reduce((sum, { id, items }) => sum + items * pagesEach[id], 0);
+  const each = all <= mostAtOnce ? (id: SheetId) => pagesEach[id] : weightEach;
   const most = all <= mostAtOnce ? mostAtOnce : mostInPart;
   const parts: Piece[][] = [];
   let room = 0;
   for (const { id, items } of sheets) {
     if (items === 0) continue;
-    const pages = items * pagesEach[id];
+    const pages = items * each(id);
     const count = Math.min(items, Math.ceil(pages / most));
     if (pages > room) {
       parts.push([]);
