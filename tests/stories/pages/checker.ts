@@ -7,36 +7,89 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/
 /** The page has to be opened without its policy. */
 export const putChecker = (page: Page) => page.addScriptTag({ content: axeSource });
 
+/**
+ * Takes out what is built like two of its neighbors already: the hundredth row of a table has no barrier that the first
+ * two have not. Alike is what has the same elements in the same order, with the same classes, roles and states, each
+ * with or without words. The checker walks whatever is in the page, also what is hidden, so it is taken out and put
+ * back by `putBack`, which must come before the page changes.
+ */
+export const takeOutAlike = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const said =
+      /^(class|role|type|hidden|disabled|open|scope|aria-(?!label|controls|describedby|owns|row|col).*|data-(?!index|cell|opening).*)$/;
+    const shapes = new Map<Element, string>();
+    const out: [ChildNode, Comment][] = [];
+    const parents = [...document.querySelectorAll('main *')].filter((one) => one.children.length > 2);
+    const todo: Element[] = parents.flatMap((one) => [...one.querySelectorAll('*')]).toReversed();
+    // From the leaves up, so that the shapes inside are known.
+    for (const element of todo) {
+      if (shapes.has(element)) continue;
+      const attributes = [...element.attributes]
+        .map(({ name, value }) => (said.test(name) ? `${name}=${value}` : name))
+        .toSorted();
+      const hasWords = [...element.childNodes].some((one) => one.nodeType === 3 && one.textContent?.trim());
+      const inside = [...element.children]
+        .map((one) => shapes.get(one) ?? '')
+        .filter((one, at, all) => one !== all[at - 1]);
+      shapes.set(
+        element,
+        `<${element.tagName} ${attributes.join(' ')} ${String(hasWords)} ${inside.join('')}>`,
+      );
+    }
+    for (const parent of parents) {
+      const seen = new Map<string, number>();
+      for (const child of [...parent.children]) {
+        const shape = shapes.get(child) ?? '';
+        seen.set(shape, (seen.get(shape) ?? 0) + 1);
+        if ((seen.get(shape) ?? 0) > 2) out.push([child, new Comment('alike')]);
+      }
+    }
+    for (const [child, mark] of out) child.replaceWith(mark);
+    Object.assign(globalThis, { out: [...(Reflect.get(globalThis, 'out') ?? []), ...out] });
+  });
+
+/** Takes out the sheets of paper, which are the same in every look. */
+export const takeOutSheets = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const out = [...document.querySelectorAll('.paper')].map((one): [Element, Comment] => [
+      one,
+      new Comment('sheet'),
+    ]);
+    for (const [sheet, mark] of out) sheet.replaceWith(mark);
+    Object.assign(globalThis, { out: [...(Reflect.get(globalThis, 'out') ?? []), ...out] });
+  });
+
+export const putBack = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const out = (Reflect.get(globalThis, 'out') ?? []) as [Element, Comment][];
+    for (const [element, mark] of out.toReversed()) mark.replaceWith(element);
+    Object.assign(globalThis, { out: [] });
+  });
+
 interface Violation {
   readonly id: string;
   readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
 }
 
-/** Every rule, or those of color only: a look changes nothing else. Sheets are the same in every look and at every width. */
-export async function violations(
-  page: Page,
-  rules: 'all' | 'color',
-  sheets: boolean,
-): Promise<readonly string[]> {
-  const found = await page.evaluate(
-    async ([which, withSheets]) => {
-      const { axe } = globalThis as unknown as {
-        axe: { run: (context: object, options: object) => Promise<{ violations: Violation[] }> };
-      };
-      const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-      // 7 to 1 instead of 4.5 to 1: read in sunlight.
-      const color = 'color-contrast-enhanced';
-      const context = withSheets ? { include: ['html'] } : { include: ['html'], exclude: ['.paper'] };
-      const result = await axe.run(
-        context,
-        which === 'all'
-          ? { runOnly: { type: 'tag', values: standards }, rules: { [color]: { enabled: true } } }
-          : { runOnly: { type: 'rule', values: [color, 'link-in-text-block'] } },
-      );
-      return result.violations;
-    },
-    [rules, sheets] as const,
-  );
+/** Every rule, or those of color only: a look changes nothing else. */
+export async function violations(page: Page, rules: 'all' | 'color'): Promise<readonly string[]> {
+  const found = await page.evaluate(async (which) => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: (context: object, options: object) => Promise<{ violations: Violation[] }> };
+    };
+    const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    // 7 to 1 instead of 4.5 to 1: read in sunlight.
+    const color = 'color-contrast-enhanced';
+    // What passes is not described; pages here have no frames and load no media.
+    const fast = { resultTypes: ['violations'], iframes: false, preload: false };
+    const result = await axe.run(
+      { include: ['html'] },
+      which === 'all'
+        ? { runOnly: { type: 'tag', values: standards }, rules: { [color]: { enabled: true } }, ...fast }
+        : { runOnly: { type: 'rule', values: [color, 'link-in-text-block'] }, ...fast },
+    );
+    return result.violations;
+  }, rules);
   return found.flatMap((one) =>
     one.nodes.map((node) => `${one.id}: ${node.html.slice(0, 160)} — ${node.failureSummary}`),
   );
