@@ -94,7 +94,12 @@ async function everything() {
 
   await step('Stories in the browser', async () => {
     const env = { LATCHWARD_STORIES_PORT: String(await freePort()) };
-    const outcome = runNode([tools.playwright, 'test', '-c', 'tests/stories/playwright.config.ts'], { env });
+    const outcome = runNode(
+      [tools.playwright, 'test', '-c', 'tests/stories/playwright.config.ts', '--project=usual'],
+      {
+        env,
+      },
+    );
     await outcome;
     totals = add(totals, readTotals(storiesReport, storyTotals));
     await mustSucceed(outcome);

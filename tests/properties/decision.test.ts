@@ -3,11 +3,12 @@ import { decideFacts } from '../../src/domain/decide/decide.ts';
 import { ruleBookFor } from '../../src/domain/decide/ruleBook.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
+import { runs } from './effort.ts';
 import { invariants } from './invariants.ts';
 import { pointAt, seeded, spaceSize } from './space.ts';
 
 /** A fixed sample; `npx tsx scripts/proof/enumerate.ts` walks the whole space. */
-const sampleSize = 20_000;
+const sampleSize = runs(10_000, 20_000);
 
 test('every sampled opening of the decision space keeps every invariant', () => {
   const random = seeded(20261125);

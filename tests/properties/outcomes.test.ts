@@ -7,13 +7,14 @@ import { awaited } from '../../src/domain/decide/steps.ts';
 import { simulate } from '../../src/domain/decide/whatHappens.ts';
 import { defaultWeights } from '../../src/domain/model/project.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
+import { runs } from './effort.ts';
 import { brokenOutcomes } from './outcomeInvariants.ts';
 import { heldPointAt, heldSpaceSize, type Point, pointAt, seeded, spaceSize } from './space.ts';
 
-/** Fixed samples; `npx tsx scripts/proof/enumerate.ts` walks both spaces. */
+/** Fixed samples, twice as large with `npm run thorough`; `npx tsx scripts/proof/enumerate.ts` walks both spaces. */
 const samples = [
-  ['ordinary openings', pointAt, spaceSize, 8_000],
-  ['openings at which a lock can shut somebody in', heldPointAt, heldSpaceSize, 16_000],
+  ['ordinary openings', pointAt, spaceSize, runs(4_000, 8_000)],
+  ['openings at which a lock can shut somebody in', heldPointAt, heldSpaceSize, runs(8_000, 16_000)],
 ] as const;
 
 function decided({ facts, basis }: Point): Decision {

@@ -101,7 +101,7 @@ describe('on fire alarm', () => {
       fc.property(aSurvey, fc.constantFrom(...candidates), (survey, { id }) => {
         expect(disagreements(paperOf(survey, id))).toEqual([]);
       }),
-      { numRuns: runs(300, 1500), seed: 20261130 },
+      { numRuns: runs(150, 1500), seed: 20261130 },
     );
   }, 120_000);
 });
@@ -130,7 +130,7 @@ describe('work by trade', () => {
       fc.property(aSurvey, fc.constantFrom(...candidates), (survey, { id }) => {
         expect(forgotten(paperOf(survey, id))).toEqual([]);
       }),
-      { numRuns: runs(250, 1000), seed: 20261130 },
+      { numRuns: runs(125, 1000), seed: 20261130 },
     );
   }, 120_000);
 });

@@ -14,6 +14,7 @@ import { defaultWeights, mostPreferencePoints, scoreParts } from '../../src/doma
 import { allRules } from '../../src/domain/rules/all.ts';
 import { slotsFrom } from '../../src/domain/rules/runCase.ts';
 import { aProject, aValueOf, someWeights as anyWeights } from '../../src/domain/testing/arbitraries.ts';
+import { runs } from './effort.ts';
 import { aSurvey, decideSurvey, essence } from './surveys.ts';
 import { bases, seeded } from './space.ts';
 
@@ -31,7 +32,7 @@ describe('what must not matter', () => {
           const usual = essence(decideSurvey({ facts, basis }));
           for (const book of books) expect(essence(decideSurvey({ facts, basis }, book))).toEqual(usual);
         }),
-        { numRuns: 60, seed: 9 },
+        { numRuns: runs(30, 60), seed: 9 },
       );
     }
   }, 120_000);
@@ -46,7 +47,7 @@ describe('what must not matter', () => {
           expect(essence(decide(renamed, other))).toEqual(essence(decide(project, opening)));
         }
       }),
-      { numRuns: 100, seed: 10 },
+      { numRuns: runs(50, 100), seed: 10 },
     );
   }, 120_000);
 });

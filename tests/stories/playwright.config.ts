@@ -20,6 +20,12 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   retries: 0,
+  // Long ones walk a matrix of pages, looks and widths; they are run before a release (`npm run stories:long`). Each
+  // promise and each numbered behavior has its story among the usual ones (tests/health).
+  projects: [
+    { name: 'usual', grepInvert: /@long/ },
+    { name: 'long', grep: /@long/ },
+  ],
   forbidOnly: Boolean(process.env['CI']),
   timeout: 90_000,
   expect: { timeout: 20_000 },

@@ -69,9 +69,9 @@ test('nobody meets a barrier where the Files page asks, refuses, previews and co
   await expectNoBarrier(page, 'help', 'dialog[open]');
 });
 
-test('nobody meets a barrier on a full disk, in a second window, and on a page that did not load', async ({
-  context,
-}) => {
+test('nobody meets a barrier on a full disk, in a second window, and on a page that did not load', {
+  tag: '@long',
+}, async ({ context }) => {
   const first = await newWindow(context);
   await expect(first.saving).toContainText('Saved');
   const second = await newWindow(context);
@@ -148,9 +148,9 @@ const lookOf = (page: Page, selector: string) =>
       return [backgroundColor, color, borderTopStyle, borderTopWidth, outlineStyle, outlineWidth].join(' ');
     });
 
-test('in forced colors every state stays apart, drawings stay visible; without motion nothing moves', async ({
-  context,
-}) => {
+test('in forced colors every state stays apart, drawings stay visible; without motion nothing moves', {
+  tag: '@long',
+}, async ({ context }) => {
   const { page } = await newWindow(context);
   await page.getByRole('button', { name: 'Skip the tour' }).click();
   for (const colorScheme of ['light', 'dark'] as const) {

@@ -1,5 +1,6 @@
 import { expect, test } from 'playwright/test';
 import { openingPage } from './pages/opening.ts';
+import { lookAt, test as looking } from './pages/reader.ts';
 import { newWindow } from './pages/window.ts';
 
 /** An ordinary office door, as a surveyor would answer for it. */
@@ -98,8 +99,8 @@ test('a rating that the leaf cannot carry refuses a recommendation, at its field
   await expect(opening.decision).toContainText('Settled');
 });
 
-test('an estimator works the schedule by keyboard alone', async ({ context }) => {
-  const { page } = await newWindow(context);
+looking('an estimator works the schedule by keyboard alone', async ({ page }) => {
+  await lookAt(page, 'schedule');
   const first = page.getByRole('gridcell').first();
   await first.focus();
   await page.keyboard.press('ArrowDown');
@@ -133,16 +134,15 @@ test('an estimator who chooses otherwise must say why, and a reviewer is asked',
   await expect(opening.decision).toContainText('Must be signed before issue');
 });
 
-test('an estimator goes from opening to opening by key and stays in the same field', async ({ context }) => {
-  const window = await newWindow(context);
-  const opening = openingPage(window.page);
-  await opening.open('103');
+looking('an estimator goes from opening to opening by key and stays in the same field', async ({ page }) => {
+  const opening = openingPage(page);
+  await lookAt(page, 'opening/opening-103');
   await opening.field('Leaf height').focus();
-  await window.page.keyboard.press('Alt+PageDown');
-  await expect(window.page.getByRole('heading', { level: 1, name: '104', exact: true })).toBeVisible();
+  await page.keyboard.press('Alt+PageDown');
+  await expect(page.getByRole('heading', { level: 1, name: '104', exact: true })).toBeVisible();
   await expect(opening.field('Leaf height')).toBeFocused();
-  await window.page.keyboard.press('Alt+PageUp');
-  await expect(window.page.getByRole('heading', { level: 1, name: '103', exact: true })).toBeVisible();
+  await page.keyboard.press('Alt+PageUp');
+  await expect(page.getByRole('heading', { level: 1, name: '103', exact: true })).toBeVisible();
 });
 
 test('an estimator takes over one part of another opening, as assumed, and back again', async ({
@@ -166,8 +166,8 @@ test('an estimator takes over one part of another opening, as assumed, and back 
   await expect(opening.says('Assumed: same as 103')).toHaveCount(0);
 });
 
-test('letters on the schedule find a mark, and help names every key', async ({ context }) => {
-  const { page } = await newWindow(context);
+looking('letters on the schedule find a mark, and help names every key', async ({ page }) => {
+  await lookAt(page, 'schedule');
   await page.getByRole('gridcell').first().focus();
   await page.keyboard.type('103');
   await expect(page.getByRole('gridcell', { name: '103', exact: true })).toBeFocused();

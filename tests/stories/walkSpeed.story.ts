@@ -18,7 +18,9 @@ const complete = (page: Page) =>
     'Nothing more needs to be asked: every answer that could change this decision or its order is known.',
   );
 
-test('set-up, an ordinary office door, the next like it, and ten at once', async ({ page }) => {
+test('set-up, an ordinary office door, the next like it, and ten at once', { tag: '@long' }, async ({
+  page,
+}) => {
   const finger = new Finger(page);
   await page.goto('#/files');
   await page.getByRole('button', { name: 'Skip the tour' }).tap();
