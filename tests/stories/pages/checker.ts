@@ -38,7 +38,7 @@ export const takeOutAlike = (page: Page): Promise<void> =>
     }
     for (const parent of parents) {
       const seen = new Map<string, number>();
-      for (const child of [...parent.children]) {
+      for (const child of parent.children) {
         const shape = shapes.get(child) ?? '';
         seen.set(shape, (seen.get(shape) ?? 0) + 1);
         if ((seen.get(shape) ?? 0) > 2) out.push([child, new Comment('alike')]);
