@@ -7,7 +7,15 @@ import type { Project } from '../model/project.ts';
 import { hardwareSets, setNumbersOf } from '../schedules/sets.ts';
 import { openProjectText } from '../versions/file.ts';
 import { chooseFewest, type Option } from './cover.ts';
-import { allWays, changesAsEdits, fewerSets, followMajority, type OpeningWays } from './fewerSets.ts';
+import {
+  allWays,
+  changesAsEdits,
+  fewerSets,
+  followMajority,
+  mergeInWords,
+  mergesOnRecord,
+  type OpeningWays,
+} from './fewerSets.ts';
 
 const at = '2026-03-02T09:00:00Z';
 
@@ -89,8 +97,22 @@ describe('fewer sets of the demo building', () => {
     const done = applyEdits(project, changesAsEdits(found.changes, 'Estimator', at));
     if (!done.ok) throw new Error('refused');
     expect(new Set(setNumbersOf(done.project, decideAll(done.project)).values()).size).toBe(found.after);
+    // Which sets, by whom, when and what each gave up stays on record until the choice is taken back.
+    const [merge, ...others] = mergesOnRecord(done.project);
+    expect(others).toEqual([]);
+    expect(merge).toMatchObject({ by: 'Estimator', at });
+    expect(merge?.changes.map(({ openingId }) => openingId)).toEqual(
+      found.changes.map(({ openingId }) => openingId),
+    );
+    expect(merge?.changes[0]?.says).toMatch(
+      /^\S+ from HS-\d+ to HS-\d+: .* gives up [\d.]+ points of 100\.$/,
+    );
+    expect(merge && mergeInWords(merge)).toMatch(
+      /^\d+ openings moved to another set on 2026-03-02 by Estimator\.$/,
+    );
     const undone = applyEdits(done.project, done.inverse, true);
     expect(undone.ok && undone.project).toEqual(project);
+    expect(undone.ok && mergesOnRecord(undone.project)).toEqual([]);
   });
 
   it('twins at a near-tie follow the majority: 406 takes what 201 has, and it says so', () => {

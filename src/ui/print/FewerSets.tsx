@@ -6,7 +6,13 @@ import {
   changesAsEdits,
   type FewerSets as Found,
 } from '../../domain/bid/fewerSets.ts';
-import { allWays, fewerSets, followMajority } from '../../domain/bid/fewerSets.ts';
+import {
+  allWays,
+  fewerSets,
+  followMajority,
+  mergeInWords,
+  mergesOnRecord,
+} from '../../domain/bid/fewerSets.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { useApplication } from '../context.ts';
 import { useCommand } from '../project/useCommand.ts';
@@ -69,6 +75,16 @@ export function FewerSets({ project }: { project: Project }) {
         </button>
       </div>
       <output>{said}</output>
+      {mergesOnRecord(project).map((merge) => (
+        <details key={`${merge.at} ${merge.by}`}>
+          <summary>{mergeInWords(merge)}</summary>
+          <ul>
+            {merge.changes.map(({ openingId, says }) => (
+              <li key={openingId}>{says}</li>
+            ))}
+          </ul>
+        </details>
+      ))}
       {offer && (
         <div className="stack">
           <p className="lead">{offer.head}</p>
