@@ -156,6 +156,21 @@ describe('a building model', () => {
     }
   });
 
+  it('tells nothing before its program is loaded: from the first word on silence counts', async () => {
+    const order: string[] = [];
+    const slow = {
+      ...engine,
+      ready: async () => {
+        await new Promise((resolve) => setTimeout(resolve, 20));
+        order.push('loaded');
+        return engine.ready();
+      },
+    };
+    await readIfc(strToU8(stepModel()), slow, () => order.push('step'));
+    expect(order.indexOf('loaded')).toBe(0);
+    expect(order.length).toBeGreaterThan(2);
+  });
+
   it('keeps two doors of one name apart', async () => {
     const more = [`#53=IFCDOOR('0aBcDeFgHiJkLmNoPqRs04',$,'101',$,$,$,$,'T',2.1,0.9,.DOOR.,.NOTDEFINED.,$);`];
     const { openings, problems } = await importOf(strToU8(stepModel({ more })));

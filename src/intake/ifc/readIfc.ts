@@ -92,6 +92,8 @@ export async function readIfc(
   }
   const refusal = refusalOf(bytes);
   if (refusal !== undefined) return { ok: false, says: refusal };
+  // Nothing is told before the program is loaded, which may take long: from the first word on silence means something.
+  const api = await engine.ready();
   const stray = damagedLine(bytes, partOf(step, checking));
   if (stray !== undefined) {
     return {
@@ -100,15 +102,15 @@ export async function readIfc(
     };
   }
   const named = doorsNamed(bytes);
-  const api = await engine.ready();
-  // The program is loaded, and from here on silence means something.
   step(loading.from, whole);
   let model = -1;
   try {
     model = open(api, bytes, partOf(step, loading));
     if (model < 0) {
       const schema = /FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'/.exec(startOf(bytes))?.[1] ?? '';
-      const says = `The model is written in “${schema.slice(0, 40)}”, which is not read. IFC2x3, IFC4 and IFC4.3 are.`;
+      const says = /^IFC(2X3|4|4X3)(_|$)/i.test(schema)
+        ? 'The file is damaged: its records cannot be told apart.'
+        : `The model is written in “${schema.slice(0, 40)}”, which is not read. IFC2x3, IFC4 and IFC4.3 are.`;
       return { ok: false, says };
     }
     const read = modelIn(linesOf(api, model), partOf(step, taking));
