@@ -33,7 +33,7 @@ const pagesEach: Record<SheetId, number> = {
   sequence: 0.7,
   openings: 1.2,
   diagrams: 0.1,
-  power: 0.2,
+  power: 0.7,
   tests: 1.9,
   register: 0.48,
   packet: 1.1,
@@ -44,8 +44,11 @@ const pagesEach: Record<SheetId, number> = {
   legend: 1,
 };
 
-/** A page of these fills as much memory as so many others: a schedule has hundreds of cells on each. */
-const heavier: Partial<Record<SheetId, number>> = { schedule: 2.5, register: 1.5 };
+/**
+ * A page of these fills as much memory as so many others: a schedule has hundreds of cells on each,
+ * a page of diagrams thousands of lines.
+ */
+const heavier: Partial<Record<SheetId, number>> = { schedule: 2.5, register: 1.5, diagrams: 4, power: 3 };
 const weightEach = (id: SheetId) => pagesEach[id] * (heavier[id] ?? 1);
 
 /** A browser holds all pages of a print in memory: so many are printed at once without a second thought, */
