@@ -18,10 +18,24 @@ test.each([
   ['a mark twice', { b: newOpening('b', '101') }, 'Mark 101 stands at 2 openings'],
   ['a floor that is not there', { b: { ...newOpening('b', '102'), floorId: 'x' } }, 'Its floor is not'],
   ['a space that is not there', { b: { ...newOpening('b', '102'), toSpaceId: 'constructor' } }, 'leads into'],
+  [
+    'the side it is entered from',
+    { b: { ...newOpening('b', '102'), fromSpaceId: 'x' } },
+    'it is entered from',
+  ],
   ['a choice nobody knows', { b: { ...newOpening('b', '102'), override: byHand } }, 'K. Lee chose “tractor'],
 ])('%s is said at its opening', (_name, openings, says) => {
   const doubts = doubtsOf({ ...sound, openings: { ...sound.openings, ...openings } });
   expect(doubtsAt(doubts, 'b').join()).toContain(says);
+});
+
+test('a space without a floor is sound, one on a floor that is not there is named at every opening', () => {
+  const on = (floorId: string | null) =>
+    doubtsOf({ ...sound, spaces: { s: { ...newSpace('s', 'Hall'), floorId } } });
+  expect(on(null)).toEqual([]);
+  expect(on('x')).toEqual([
+    { openingId: null, says: 'Space Hall lies on a floor that is not in the project.' },
+  ]);
 });
 
 test('what concerns the building is said at every opening, what concerns one only there', () => {
