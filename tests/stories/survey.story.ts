@@ -114,7 +114,7 @@ looking('an estimator works the schedule by keyboard alone', async ({ page }) =>
   await page.keyboard.press('Control+End');
   await page.keyboard.press('Control+Home');
   await expect(page.locator(':focus')).toHaveAttribute('data-cell', '0-0');
-  const mark = (await page.locator(':focus').textContent()) ?? '';
+  const mark = (await page.locator(':focus').getByRole('link').textContent()) ?? '';
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1, name: mark, exact: true })).toBeVisible();
 });
