@@ -60,14 +60,21 @@ async function sheets(browser: Browser) {
   await page.goto(`${address}#/print`);
   await page.evaluate(() => document.documentElement.setAttribute('data-theme', 'light'));
   await page.locator('h1').first().waitFor();
-  // oxlint-disable-next-line no-await-in-loop -- one after the other, as a person ticks them
-  for (const box of await page.getByRole('checkbox').all()) await box.check();
-  await page.waitForTimeout(4000);
-  for (const sheet of await page.locator('section.paper').all()) {
-    const name = ((await sheet.getAttribute('aria-label')) ?? 'sheet').toLowerCase().replaceAll(' ', '-');
-    await sheet.evaluate((element) => element.scrollIntoView({ block: 'start' }));
-    await page.waitForTimeout(500);
-    await page.screenshot({ path: `${folder}/sheet-${name}.jpg`, type: 'jpeg', quality: 62 });
+  // Alone, each of them: many together go to the printer in parts, and only the part at hand is laid out.
+  const boxes = await page.getByRole('checkbox').all();
+  for (const box of boxes) await box.uncheck();
+  for (const box of boxes) {
+    await box.check();
+    await page.waitForTimeout(1500);
+    for (const sheet of await page.locator('section.paper').all()) {
+      const name = ((await sheet.getAttribute('aria-label')) ?? 'sheet')
+        .toLowerCase()
+        .replaceAll(/[^a-z]+/g, '-');
+      await sheet.evaluate((element) => element.scrollIntoView({ block: 'start' }));
+      await page.waitForTimeout(500);
+      await page.screenshot({ path: `${folder}/sheet-${name}.jpg`, type: 'jpeg', quality: 62 });
+    }
+    await box.uncheck();
   }
   await page.close();
 }
