@@ -142,7 +142,7 @@ export function createPhotoDesk({
       let failed = 0;
       let why = '';
       for (const [sha256, bytes] of pictures) {
-        // oxlint-disable-next-line no-await-in-loop
+        // oxlint-disable-next-line no-await-in-loop -- as above
         const says = await keep(sha256, bytes);
         if (says === '') continue;
         failed += 1;

@@ -1,5 +1,6 @@
 import { Suspense, useCallback, useEffect, useRef, useState } from 'react';
-import { useApplication } from '../context.ts';
+import { tourFor } from '../../domain/manual/tour.ts';
+import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { lazyPage } from './lazyPage.ts';
 
@@ -9,6 +10,7 @@ export const helpSheet = lazyPage(() => import('./HelpSheet.tsx'));
 export function HelpButton() {
   const dialog = useRef<HTMLDialogElement>(null);
   const { preferences } = useApplication();
+  const hasTour = useApp((state) => tourFor(state.document.project.openings).length > 0);
   const [asked, setAsked] = useState(false);
   const show = useCallback(() => {
     setAsked(true);
@@ -44,9 +46,11 @@ export function HelpButton() {
           </ErrorPanel>
         )}
         <div className="dialog-actions">
-          <button type="button" className="button button-quiet" onClick={tourAgain}>
-            Take the tour again
-          </button>
+          {hasTour && (
+            <button type="button" className="button button-quiet" onClick={tourAgain}>
+              Take the tour again
+            </button>
+          )}
           <button type="button" className="button" onClick={() => dialog.current?.close()}>
             Close
           </button>
