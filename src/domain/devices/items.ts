@@ -252,6 +252,7 @@ export const items = {
     step: 'hang',
     standard: 'A156.44',
     per: 'device',
+    addition: true,
   },
   glassRailExit: {
     name: 'Rail exit device for glass with electric release',

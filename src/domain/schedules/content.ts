@@ -1,4 +1,4 @@
-import { itemOf } from '../devices/items.ts';
+import { itemOf, type ItemId, items } from '../devices/items.ts';
 import { countingOf } from '../decide/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../decide/inPlace.ts';
@@ -6,14 +6,13 @@ import { type Part, partsOf } from '../decide/parts.ts';
 import { slotOf } from '../logic/slots.ts';
 import { articleOf } from './article.ts';
 
-const ratedSlot = slotOf('fireRated');
 const pairSlot = slotOf('isPair');
 const remembered = new WeakMap<Decision, string>();
 
 /**
- * What makes a hardware set the set it is: arrangement, rated or not, single or pair, and every piece that is bought
- * and would be another part number. Label, hand and size stand with the opening; what is kept, asked of another line,
- * shared, done as work or put on single openings stands in the lines. Undefined while nothing is chosen.
+ * What makes a hardware set the set it is: arrangement, single or pair, and every piece that is bought and would be
+ * another part number. Label, hand and size stand with the opening; what is kept, asked of another line, shared, done
+ * as work or put on single openings stands in the lines. Undefined while nothing is chosen.
  */
 export function setContent(decision: Decision): string | undefined {
   const { chosen } = decision;
@@ -23,24 +22,50 @@ export function setContent(decision: Decision): string | undefined {
   const { slots } = decision;
   const parts = partsOf(decision);
   const leaves = leavesOf(decision);
-  const content = [
-    chosen.candidate.id,
-    `rated ${slots[ratedSlot] ?? '?'}`,
-    `pair ${slots[pairSlot] ?? '?'}`,
-    ...parts
-      .flatMap((part) => (makesTheSet(part, parts, leaves) ? [pieceInWords(part, decision)] : []))
-      .toSorted(),
-  ].join('|');
+  const pieces = parts.flatMap((part) =>
+    makesTheSet(part.item) && countingOf(part, parts, leaves) === 'bought'
+      ? [pieceInWords(part, decision)]
+      : [],
+  );
+  const content = inWords(chosen.candidate.id, `pair ${slots[pairSlot] ?? '?'}`, pieces);
   remembered.set(decision, content);
   return content;
 }
 
-function makesTheSet(part: Part, parts: readonly Part[], leaves: number): boolean {
-  const { block, addition } = itemOf(part.item);
-  return block === undefined && !addition && countingOf(part, parts, leaves) === 'bought';
+function makesTheSet(item: ItemId): boolean {
+  const { block, addition } = itemOf(item);
+  return block === undefined && !addition;
 }
 
-function pieceInWords(part: Part, decision: Decision): string {
-  const article = articleOf(part.item, decision);
-  return `${part.quantity} ${part.item}${article === '' ? '' : ` ${article}`}`;
+/**
+ * Ordered by the same part number as the plainer piece: a fail secure strike is usually listed for fire doors as it
+ * comes. Common practice, no source. Fire exit hardware is not here: without dogging it is another device, and neither
+ * is a listed operator.
+ */
+const samePartAs: Partial<Record<ItemId, ItemId>> = { fireListedStrike: 'electricStrike' };
+
+function pieceInWords({ item, quantity }: Part, decision: Decision): string {
+  const article = articleOf(item, decision);
+  return `${quantity} ${samePartAs[item] ?? item}${article === '' ? '' : ` ${article}`}`;
 }
+
+const inWords = (arrangement: string, leaves: string, pieces: readonly string[]) =>
+  [arrangement, leaves, ...pieces.toSorted()].join('|');
+
+/** What a set was stored with, in today's words: sets were told apart by the label and by the rails of a glass leaf once. */
+export function contentNow(stored: string): string {
+  const [arrangement, ...words] = stored.split('|').filter((word) => !word.startsWith('rated '));
+  const [leaves, ...pieces] = words;
+  if (arrangement === undefined || leaves === undefined) return stored;
+  return inWords(
+    arrangement,
+    leaves,
+    pieces.flatMap((piece) => {
+      const [quantity = '', item = '', ...article] = piece.split(' ');
+      if (!isItem(item)) return [piece];
+      return makesTheSet(item) ? [[quantity, samePartAs[item] ?? item, ...article].join(' ')] : [];
+    }),
+  );
+}
+
+const isItem = (word: string): word is ItemId => Object.hasOwn(items, word);

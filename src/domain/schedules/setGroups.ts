@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { type Opening, openingsInOrder, type Project, type StoredSet } from '../model/project.ts';
-import { setContent } from './content.ts';
+import { contentNow, setContent } from './content.ts';
 import { wholeSignature } from './signature.ts';
 
 /**
@@ -80,7 +80,8 @@ function inOrder(some: readonly Placed[], all: readonly Placed[]): readonly Plac
 
 /** What a set was made of, while an opening of it still is; otherwise what most of its openings are made of now. */
 function contentKept(set: StoredSet, members: readonly Placed[]): string | undefined {
-  if (members.some((one) => one.content === set.content)) return set.content;
+  const before = contentNow(set.content);
+  if (members.some((one) => one.content === before)) return before;
   const counts = new Map<string, number>();
   for (const { content } of members) counts.set(content, (counts.get(content) ?? 0) + 1);
   return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0];
@@ -111,7 +112,7 @@ function numbered(
         };
       }
       // Of a set that comes from before sets kept their content there is nothing to compare with.
-      const changed = set.content !== '' && set.content !== content;
+      const changed = set.content !== '' && contentNow(set.content) !== content;
       const revision = set.revision + (changed ? 1 : 0);
       return {
         stored: set,

@@ -6,7 +6,7 @@ import { decideAll } from '../decide/decide.ts';
 import { type Facts } from '../model/fact.ts';
 import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
-import { type Amendment, openingsInOrder, type Project } from '../model/project.ts';
+import { type Amendment, openingsInOrder, type Project, type StoredSet } from '../model/project.ts';
 import { openProjectText } from '../versions/file.ts';
 import { scheduleRows } from './openings.ts';
 import {
@@ -120,6 +120,51 @@ describe('hardware sets as they were issued', () => {
       '103': 'HS-02',
     });
     expect(numbersBy(chosen(project, '101', magnet))['101']).toBe('HS-03');
+  });
+
+  it('were told apart by the label once: sets fixed then keep number and revision, and may be merged', () => {
+    const rated = { ...room, fireRatingMin: known(45) };
+    const { openings, ...now } = building(['101', strike], ['102', strike]);
+    const both = {
+      ...now,
+      openings: Object.fromEntries(
+        Object.entries(openings).map(([mark, one]) => [
+          mark,
+          mark === '102' ? { ...one, facts: rated } : one,
+        ]),
+      ),
+    };
+    const then = (number: string, mark: string, content: string): StoredSet => ({
+      id: number,
+      number,
+      name: '',
+      revision: 0,
+      content,
+      members: { [mark]: true },
+    });
+    const rest = '1 doorPosition|1 exitShuntSensor';
+    const project: Project = {
+      ...both,
+      hardwareSets: {
+        'HS-01': then(
+          'HS-01',
+          '101',
+          `${strike}|rated false|pair false|${rest}|1 electricStrike ? V|1 keyCylinder|1 lockCable|1 reader|1 storeroomLockset mortise`,
+        ),
+        'HS-02': then(
+          'HS-02',
+          '102',
+          `${strike}|rated true|pair false|${rest}|1 fireListedStrike ? V|1 keyCylinder|1 lockCable|1 reader|1 storeroomLockset mortise`,
+        ),
+      },
+    };
+    const sets = setsOf(project);
+    expect(sets.map((set) => [setInWords(set), set.numberState])).toEqual([
+      ['HS-01', 'fixed'],
+      ['HS-02', 'fixed'],
+    ]);
+    expect(fixNumbers(project, sets)).toEqual([]);
+    expect(mergeable(sets).map((alike) => alike.map((set) => set.id))).toEqual([['HS-01', 'HS-02']]);
   });
 
   it('leave a number that no opening uses to nobody else, and print it as not used', () => {

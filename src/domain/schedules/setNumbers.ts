@@ -1,5 +1,6 @@
 import type { Edit } from '../commands/command.ts';
 import type { Project, StoredSet } from '../model/project.ts';
+import { contentNow } from './content.ts';
 import { type NumberState, naturally } from './setGroups.ts';
 import type { HardwareSet } from './sets.ts';
 
@@ -36,12 +37,13 @@ function nowOf(set: HardwareSet, before: StoredSet | undefined, id: string): Sto
   };
 }
 
+/** Whether what is stored says the same as it would now. */
 function same(one: StoredSet, other: StoredSet): boolean {
   const ids = (set: StoredSet) => Object.keys(set.members).toSorted().join();
   return (
     one.formerly === undefined &&
     one.revision === other.revision &&
-    one.content === other.content &&
+    contentNow(one.content) === other.content &&
     ids(one) === ids(other)
   );
 }

@@ -64,21 +64,47 @@ describe('hardware sets', () => {
     expect(sets).toHaveLength(2);
   });
 
-  it('never puts a rated and an unrated opening into one', () => {
-    const by = byHand('mechanicalLock/none/free');
-    const sets = setsOf(withOpenings(['101', {}, by], ['102', { fireRatingMin: known(20) }, by]));
-    expect(sets).toHaveLength(2);
+  it('puts rated and unrated openings into one where the label makes no other part number', () => {
+    const rated: Facts = { fireRatingMin: known(20) };
+    // A lockset, a fail secure strike and an electrified lock are listed as they come.
+    for (const candidate of [
+      'mechanicalLock/none/free',
+      'mortiseLock/secure/free',
+      'strikeMortise/secure/free',
+    ]) {
+      const by = byHand(candidate);
+      const project = withOpenings(
+        ['101', {}, by],
+        ['102', rated, by],
+        ['103', { fireRatingMin: { is: 'unknown' } }, by],
+      );
+      const [set, ...others] = setsOf(project);
+      expect(others).toEqual([]);
+      expect(set?.label).toBe('None: 101; 20 min: 102; not surveyed: 103');
+    }
   });
 
-  it('keeps rated, unrated and unknown apart even where the parts are the same', () => {
-    const project = withOpenings(['101', {}, byHand('mechanicalLock/none/free')]);
-    const decision = decide(project, project.openings['101'] as Opening);
-    const signatures = [true, false, undefined].map((rated) => {
-      const slots = [...decision.slots];
-      slots[slotOf('fireRated')] = rated;
-      return setContent({ ...decision, slots });
-    });
-    expect(new Set(signatures).size).toBe(3);
+  it('says which openings of such a set the listed strike is for', () => {
+    const by = byHand('strikeMortise/secure/free');
+    const [set] = setsOf(withOpenings(['101', {}, by], ['102', { fireRatingMin: known(20) }, by]));
+    const strikes = set?.lines.filter(
+      (line) => line.item === 'electricStrike' || line.item === 'fireListedStrike',
+    );
+    expect(strikes?.map((line) => [line.item, line.total, line.marks])).toEqual([
+      ['fireListedStrike', 1, ['102']],
+      ['electricStrike', 1, ['101']],
+    ]);
+  });
+
+  it('keeps fire exit hardware apart from panic hardware: without dogging it is another device', () => {
+    const by = byHand('strikeRim/secure/free');
+    const rim: Facts = { latch: known('rimExit'), workStatus: known('new') };
+    const [first, second] = setsOf(
+      withOpenings(['101', rim, by], ['102', { ...rim, fireRatingMin: known(90) }, by]),
+    );
+    expect([first, second].map((set) => set?.openings.map((one) => one.mark))).toEqual([['101'], ['102']]);
+    expect(first?.lines.map((line) => line.item)).toContain('panicHardware');
+    expect(second?.lines.map((line) => line.item)).toContain('fireExitHardware');
   });
 
   it('never puts a pair and a single into one', () => {
@@ -389,7 +415,6 @@ describe('hardware sets', () => {
             members.map((one) =>
               JSON.stringify([
                 one?.chosen?.candidate.id,
-                one?.slots[slotOf('fireRated')] ?? null,
                 one?.slots[slotOf('isPair')] ?? null,
                 one && setContent(one),
               ]),
