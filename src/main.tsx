@@ -24,7 +24,7 @@ function keepOnDevice(): void {
     onOfflineReady: () =>
       app.store.getState().tell({
         kind: 'told',
-        says: 'Latchward is stored on this device. From now on every page opens without a network.',
+        says: 'Latchward is stored on this device: every page now opens without a network.',
       }),
     onNeedRefresh: () =>
       app.store.getState().offerVersion(() => {

@@ -40,6 +40,14 @@ test.describe('with what the browser has stored', () => {
     const wrong = await watched(page);
     await page.goto('');
     await expect(page.getByText('stored on this device')).toBeVisible({ timeout: 60_000 });
+    // The first screen of a phone: the tour and this notice leave four fifths of it to the page.
+    await page.setViewportSize({ width: 390, height: 844 });
+    const heights = await page
+      .locator('.tour, .notices')
+      .evaluateAll((parts) => parts.map((part) => part.getBoundingClientRect().height));
+    expect(heights.every((height) => height > 0)).toBe(true);
+    expect(heights.reduce((sum, height) => sum + height, 0)).toBeLessThanOrEqual(844 / 5);
+    await page.setViewportSize({ width: 1440, height: 900 });
     await context.setOffline(true);
     const opens = async (name: string) => {
       await expect(page.locator('main h1').first(), name).toBeVisible({ timeout: 15_000 });

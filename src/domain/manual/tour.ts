@@ -14,7 +14,7 @@ const steps: readonly TourStep[] = [
   {
     name: 'the schedule',
     title: 'An invented building.',
-    says: 'Change what you like. Undo reverses it, and your own project starts under Files.',
+    says: 'Change anything; Undo reverses it. Start your own project under Files.',
     address: '#/schedule',
   },
   {

@@ -925,7 +925,7 @@ export const factSchemas = {
   ),
   supplyVolts: choice(
     { '12': '12 V DC', '24': '24 V DC' },
-    { label: 'Lock supply', group: 'site', ask: 'Which lock voltage is used?' },
+    { label: 'Lock supply', group: 'site', scope: 'both', ask: 'Which lock voltage is used?' },
   ),
   lockPowerSource: choice(
     {

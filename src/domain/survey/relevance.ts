@@ -39,6 +39,10 @@ const wallAsksForLabel = is(
   'smokeBarrier',
 );
 
+/** Glass to wall or floor: no frame that could be filled, cut or piped. Until that is seen, a frame is asked about. */
+const framed = not(all(isKnown('frameMaterial'), is('frameMaterial', 'none')));
+const cutForAStrike = all(framed, not(all(isKnown('leafMaterial'), is('leafMaterial', 'glassFrameless'))));
+
 const gasRoom = is(
   'roomUse',
   'serverRoom',
@@ -114,7 +118,9 @@ const relevance: { readonly [K in FactKey]?: Condition } = {
   suiteDoor: healthCare,
   breakaway: is('doorType', 'slidingAutomatic'),
   sensorTrippable: sensorLikely,
-  frameConduit: any(yes('frameGrouted'), is('wallConstruction', 'masonry')),
+  frameGrouted: framed,
+  strikePrep: cutForAStrike,
+  frameConduit: all(framed, any(yes('frameGrouted'), is('wallConstruction', 'masonry'))),
   hardwareForceLbf: yes('accessibleRoute'),
   exitSign: any(is('egressRole', 'sealedOff', 'noOccupiedSpace', 'convenience'), over('occupantLoad', 0)),
 };

@@ -118,6 +118,36 @@ describe('the way round the door', () => {
   }, 120_000);
 });
 
+describe('a leaf without a frame', () => {
+  const bare: Readonly<Record<string, string | number | boolean | undefined>> = {
+    leafMaterial: 'glassFrameless',
+    frameMaterial: 'none',
+    existingArrangement: 'none',
+    lockFunction: undefined,
+    handing: 'LH',
+    hinges: 'pivots',
+    // An entrance: the lock that is chosen is wired.
+    roomUse: 'suiteEntrance',
+    securityNeed: 'medium',
+    traffic: 'heavy',
+    appearance: 'visible',
+  };
+  const ofAFrame = /strike|frameGrouted|frameConduit|latchProjectionIn|latchPreload/;
+  test.each([
+    { latch: 'patch', wallConstruction: 'glass' },
+    { latch: 'patch', wallConstruction: 'masonry', wallKind: 'corridor', wallRatingMin: undefined },
+    { latch: 'patch', wallConstruction: 'gypsum', workStatus: 'new', fireLabel: undefined },
+    { latch: 'pushPull', wallConstruction: 'glass' },
+  ])('is asked for no cutout, grout or conduit: $latch in $wallConstruction', (door) => {
+    const told: typeof bare = { ...bare, ...door };
+    const { answers } = roundTheDoor(usualOffice, officeDoor, (key) =>
+      Object.hasOwn(told, key) ? told[key] : controlledOffice(key),
+    );
+    expect(answers.length).toBeGreaterThan(8);
+    expect(answers.filter((answer) => ofAFrame.test(answer))).toEqual([]);
+  });
+});
+
 describe('looks', () => {
   test('say only what can be stored, and every fact has its station', () => {
     for (const { presets } of looks)

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { officeDoor, officeProject } from '../../../scripts/proof/officeDoor.ts';
+import { roundTheDoor } from '../../../scripts/proof/roundInterview.ts';
+import { controlledOffice } from '../../../scripts/proof/usualOffice.ts';
 import { applyEdits } from '../commands/command.ts';
 import { decide, decideAll } from '../decide/decide.ts';
 import { known, unknown } from '../testing/facts.ts';
@@ -112,6 +114,13 @@ describe('set-up', () => {
     // A wish of the building would be taken at each door without a word.
     expect(project.building.readerSides).toBeUndefined();
     expect(project.usual.readerSides).toEqual(known('secure'));
+    // No door has a voltage of its own: one that is not the usual door is not asked for it again.
+    expect(project.building.supplyVolts).toEqual(known('24'));
+    const other = roundTheDoor(project, newOpening('o', '1'), (key) =>
+      key === 'leafWidthIn' ? 42 : controlledOffice(key),
+    );
+    expect(other.answers).toContain('usualDoor: none of these');
+    expect(other.answers.filter((answer) => answer.includes('supplyVolts'))).toEqual([]);
     expect(setUpLeft(newProject('p', 'P'), new Set(['use'])).map(({ id }) => id)).not.toContain('use');
   });
 });

@@ -2,7 +2,7 @@ import { type CaseRow, cases } from '../rule.ts';
 import { without } from '../without.ts';
 import { rated, unrated } from './given.ts';
 
-const grout = { frameGrouted: true, workStatus: 'existing' } as const;
+const grout = { frameGrouted: true, frameMaterial: 'hollowMetal', workStatus: 'existing' } as const;
 
 const fresh = { ...grout, workStatus: 'new' } as const;
 
@@ -117,6 +117,22 @@ export const R41Cases = cases(
     'grout not settled',
     without(fresh, 'frameGrouted'),
     'unknown',
+    { clause: 'e', on: 'mortiseLock/secure/free' },
+  ],
+  // Glass to wall or floor: nobody can tap a frame that is not there.
+  ...(['a', 'c', 'd'] as const).flatMap((clause): readonly CaseRow[] => {
+    const on = clause === 'd' ? 'mortiseLock/secure/free' : 'strikeMortise/secure/free';
+    const bare = { ...rated, ...grout, frameMaterial: 'none', frameConduit: false } as const;
+    return [
+      ['no frame', bare, 'no', { clause, on }],
+      ['no frame, not tapped', without(bare, 'frameGrouted'), 'no', { clause, on }],
+      ['frame or none: not known', without(bare, 'frameMaterial'), 'unknown', { clause, on }],
+    ];
+  }),
+  [
+    'no frame to be ordered',
+    { ...fresh, frameMaterial: 'none' },
+    'no',
     { clause: 'e', on: 'mortiseLock/secure/free' },
   ],
   ['no wire, no box', fresh, 'no', { clause: 'e', on: 'batteryLock/asIs/free' }],

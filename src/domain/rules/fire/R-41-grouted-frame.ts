@@ -4,6 +4,8 @@ import { defineRule } from '../rule.ts';
 
 /** A new frame is made with strike box, mortar guards and conduit in the factory; nobody chips anything out of it. */
 const standing = not(is('workStatus', 'new'));
+/** Glass to wall or floor has no frame that could be filled. */
+const grouted = all(yes('frameGrouted'), not(is('frameMaterial', 'none')));
 
 export const R41 = defineRule({
   id: 'R-41',
@@ -18,7 +20,7 @@ export const R41 = defineRule({
     {
       key: 'a',
       effect: 'caution',
-      when: all(standing, yes('frameGrouted')),
+      when: all(standing, grouted),
       of: { family: ['strike'] },
       says: 'There is grout where the strike body goes unless mortar guards were set; a lock in the leaf avoids it.',
     },
@@ -26,7 +28,7 @@ export const R41 = defineRule({
       key: 'c',
       effect: 'signOff',
       grade: 'must',
-      when: all(standing, yes('fireRated'), yes('frameGrouted')),
+      when: all(standing, yes('fireRated'), grouted),
       of: { family: ['strike'] },
       says: 'Installing a strike in this grouted fire frame means field work on a labeled frame: a reviewer agrees first.',
     },
@@ -34,14 +36,14 @@ export const R41 = defineRule({
       key: 'd',
       effect: 'signOff',
       grade: 'should',
-      when: all(standing, yes('fireRated'), yes('frameGrouted'), no('frameConduit')),
+      when: all(standing, yes('fireRated'), grouted, no('frameConduit')),
       of: { wired: true, not: { family: ['strike'] } },
       says: 'Cable and box must reach this grouted fire frame without conduit: have someone work out how before the job starts.',
     },
     {
       key: 'e',
       effect: 'caution',
-      when: all(is('workStatus', 'new'), yes('frameGrouted')),
+      when: all(is('workStatus', 'new'), grouted),
       of: { wired: true },
       says: 'The new frame will be grouted: order it with mortar guards at strike and hinges and with conduit to the box, because none of it can be added later.',
     },

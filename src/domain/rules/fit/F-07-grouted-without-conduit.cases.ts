@@ -3,13 +3,13 @@ import { cases } from '../rule.ts';
 export const F07Cases = cases(
   [
     'grouted, no conduit',
-    { frameGrouted: true, frameConduit: false },
+    { frameGrouted: true, frameConduit: false, frameMaterial: 'hollowMetal' },
     'yes',
     { on: 'strikeMortise/secure/free', does: ['frameRaceway'] },
   ],
   [
     'masonry wall, no conduit',
-    { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false },
+    { frameGrouted: false, wallConstruction: 'masonry', frameConduit: false, frameMaterial: 'wood' },
     'yes',
     { on: 'strikeMortise/secure/free' },
   ],
@@ -28,7 +28,7 @@ export const F07Cases = cases(
   ['grouted, conduit not surveyed', { frameGrouted: true }, 'unknown', { on: 'strikeMortise/secure/free' }],
   [
     'a battery lock needs no wire',
-    { frameGrouted: true, frameConduit: false },
+    { frameGrouted: true, frameConduit: false, frameMaterial: 'hollowMetal' },
     'no',
     { on: 'batteryLock/asIs/free' },
   ],

@@ -1,8 +1,13 @@
 import { text } from '../../codes/sections.ts';
-import { all, any, is, no, yes } from '../../logic/condition.ts';
+import { all, any, is, no, not, yes } from '../../logic/condition.ts';
 import { defineRule } from '../rule.ts';
 
-const wireInFrame = all(any(yes('frameGrouted'), is('wallConstruction', 'masonry')), no('frameConduit'));
+const wireInFrame = all(
+  any(yes('frameGrouted'), is('wallConstruction', 'masonry')),
+  no('frameConduit'),
+  // Glass to wall or floor: there is no frame to be filled, and the wire has another way.
+  not(is('frameMaterial', 'none')),
+);
 
 export const F07 = defineRule({
   id: 'F-07',
