@@ -4,6 +4,11 @@ import { type Position, samePosition } from '../storage/copy/position.ts';
 import type { SecondCopy } from '../storage/copy/secondCopy.ts';
 import type { WholeCopy } from '../storage/copy/slots.ts';
 
+/** The state that the second copy leads to, and how many lines lead there. */
+export interface KeptAt extends Position {
+  readonly lines: number;
+}
+
 export interface LineLogNeeds {
   readonly copies: SecondCopy;
   readonly journal: Journal;
@@ -16,7 +21,7 @@ export interface LineLogNeeds {
 /** The edits of the project that is written here, on their way into the second copy. */
 export interface LineLog {
   /** From here on edits are logged. `kept` is what the second copy holds; anything else is written whole at once. */
-  readonly begin: (projectId: string, kept: Position | undefined) => void;
+  readonly begin: (projectId: string, kept: KeptAt | undefined) => void;
   readonly stop: () => void;
   /** Writes the edit before it is painted. */
   readonly accept: (line: Line) => void;
@@ -51,18 +56,19 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
     if (projectId === undefined) return;
     const copy = whole();
     lines = 0;
-    last = copies.put(copy).then((put) => {
+    const putting = copies.put(copy).then((put) => {
       working = put.ok;
       onTrouble(put.ok ? '' : put.says);
       if (put.ok) confirmed(copy.id, copy.revision);
     });
+    last = Promise.all([last, putting]);
     await last;
   };
 
   return {
     begin: (id, kept) => {
       projectId = id;
-      lines = 0;
+      lines = kept?.lines ?? 0;
       working = true;
       loose.clear();
       const now = whole();
@@ -72,17 +78,18 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
     stop: () => {
       projectId = undefined;
       loose.clear();
+      void copies.release();
     },
     accept: (line) => {
       if (projectId === undefined) return;
       const id = projectId;
       if (!journal.keep(id, line)) loose.add(line.revision);
       lines += 1;
-      if (!working || lines > mostLines) {
+      if (!working) {
         void putWhole();
         return;
       }
-      last = copies.append(id, [line]).then((appended) => {
+      const appending = copies.append(id, [line]).then((appended) => {
         if (appended.ok) {
           loose.delete(line.revision);
           journal.drop(id, line.revision);
@@ -91,6 +98,9 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
           onTrouble(appended.says);
         }
       });
+      last = Promise.all([last, appending]);
+      // The line goes first: a slot takes long enough to be killed in it.
+      if (lines > mostLines) void putWhole();
     },
     putWhole,
     saved: (revision) => {

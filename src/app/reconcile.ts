@@ -1,17 +1,18 @@
 import { counted } from '../domain/text/counted.ts';
 import type { Journal } from '../storage/copy/journal.ts';
-import { type Newest, newestOf } from '../storage/copy/newest.ts';
-import type { Position } from '../storage/copy/position.ts';
+import { type Newest, newestOf, reach } from '../storage/copy/newest.ts';
+import { samePosition } from '../storage/copy/position.ts';
 import type { SecondCopy } from '../storage/copy/secondCopy.ts';
 import type { WholeCopy } from '../storage/copy/slots.ts';
 import { type Result, storageProblemInWords } from '../storage/problems.ts';
 import type { Loaded, ProjectStore } from '../storage/projectStore.ts';
+import type { KeptAt } from './lineLog.ts';
 import { replayed, wholeOf } from './wholeCopy.ts';
 
 export interface Found {
   readonly loaded: Loaded;
   /** Where the second copy stands; undefined when it has none or cannot be read. */
-  readonly kept: Position | undefined;
+  readonly kept: KeptAt | undefined;
   /** What the database and the second copy disagreed about, in words; '' where they agreed. */
   readonly says: string;
 }
@@ -35,9 +36,11 @@ export async function reconcile(id: string, needs: ReconcileNeeds): Promise<Resu
   if (!stored.ok && !isGone) return stored;
   const newest = newestOf(stored.ok ? stored.position : undefined, copy ?? undefined, lines);
   if (!newest) return stored as Result<Found>;
+  // By its own lines: one that only the journal has does not outlive the browser.
+  const own = looked.ok && copy ? reach(copy, looked.value.lines) : undefined;
+  const kept = own && samePosition(own.at, newest.at) ? { ...own.at, lines: own.lines.length } : undefined;
   const apart = stored.ok && copy ? await keepApart(stored, copy, newest, projects) : '';
   if (stored.ok && newest.lines.length === 0 && newest.base === 'database') {
-    const kept = newest.differs === 'no' ? newest.at : undefined;
     return { ok: true, loaded: stored, kept, says: apart };
   }
   const again = replayed(
@@ -63,7 +66,7 @@ export async function reconcile(id: string, needs: ReconcileNeeds): Promise<Resu
         });
   if (!brought.ok) return brought;
   const says = [apart, inWords(loaded, newest, again.refused)].filter((one) => one !== '').join(' ');
-  return { ok: true, loaded, kept: undefined, says };
+  return { ok: true, loaded, kept: again.refused === '' ? kept : undefined, says };
 }
 
 /**

@@ -10,6 +10,7 @@ import { createDatabase } from '../storage/database.ts';
 import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import type { TakeHow } from './meeting.ts';
+import { mostLines } from './lineLog.ts';
 import type { App } from './session/app.ts';
 import { type AppNeeds, createApp } from './session.ts';
 import {
@@ -466,6 +467,39 @@ describe('the second copy', () => {
     answer();
     await flushed;
     expect(saving(app).kind).toBe('saved');
+  });
+
+  test('P2: an edit is in the log before a slot is written, and a slot is written only where the log falls short', async () => {
+    const asked: string[] = [];
+    const noting = () => {
+      const copies = machine.secondCopy();
+      return {
+        ...copies,
+        put: (...given: Parameters<typeof copies.put>) => {
+          asked.push('slot');
+          return copies.put(...given);
+        },
+        append: (...given: Parameters<typeof copies.append>) => {
+          asked.push('line');
+          return copies.append(...given);
+        },
+      };
+    };
+    await (await openWindow()).close();
+    const app = await openWindow({ copies: noting() });
+    for (let edit = 1; edit <= mostLines + 1; edit += 1) notes(app, `edit ${edit}`);
+    expect(asked.slice(mostLines)).toEqual(['line', 'slot']);
+    await app.close();
+    // The database misses two edits and the log has them: nothing has to be written whole.
+    asked.length = 0;
+    const second = await openWindow({ copies: noting() });
+    noRoom();
+    notes(second, 'only in the log');
+    await second.close();
+    vi.restoreAllMocks();
+    const third = await openWindow({ copies: noting() });
+    expect(project(third).notes).toBe('only in the log');
+    expect(asked).toEqual(['line']);
   });
 
   test('without a second copy a lost project is named, and the demo does not take its place', async () => {

@@ -155,7 +155,7 @@ export function createEntrance(
     if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
       if (found.ok) log.begin(id, found.kept);
-      else log.begin(id, standing.now);
+      else log.begin(id, { ...standing.now, lines: 0 });
       autosave.begin();
       if (isNew) {
         changedWhole();
@@ -228,7 +228,7 @@ export function createEntrance(
     await letGo();
     standing.move({ kind: 'startedNew', setAside: aside });
     store.getState().replaceProject(project);
-    log.begin(project.id, standing.now);
+    log.begin(project.id, { ...standing.now, lines: 0 });
     autosave.changed({ project, position: standing.now });
     // The warning stands there before anything is typed.
     autosave.beginFailing(storageProblemInWords(because));

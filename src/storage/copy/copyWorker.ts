@@ -1,10 +1,11 @@
-import { createKeeper, type Keeper } from './keeper.ts';
+import { createKeeper } from './keeper.ts';
 import { opfsFiles } from './opfs.ts';
+import { type Call, inTurns } from './turns.ts';
 
-/** One call of the keeper as it crosses to the worker, and the answer to it. */
+/** A call as it crosses to the worker, and the answer to it. */
 export interface Asked {
   readonly turn: number;
-  readonly call: keyof Keeper;
+  readonly call: Call;
   readonly with: readonly unknown[];
 }
 export type Answered =
@@ -17,17 +18,13 @@ const scope = globalThis as unknown as {
   readonly postMessage: (answer: Answered) => void;
 };
 
-const keeper = createKeeper(opfsFiles(() => navigator.storage.getDirectory()));
+const doInTurn = inTurns(createKeeper(opfsFiles(() => navigator.storage.getDirectory())));
 
-/** One after the other: an edit may not overtake the copy it follows. */
-let before: Promise<unknown> = Promise.resolve();
-scope.addEventListener('message', ({ data }) => {
-  before = before.then(() => answer(data));
-});
+scope.addEventListener('message', ({ data }) => void answer(data));
 
 async function answer({ turn, call, with: given }: Asked): Promise<void> {
   try {
-    const value = await (keeper[call] as (...given: readonly unknown[]) => Promise<unknown>)(...given);
+    const value = await doInTurn(call, given);
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- only windows have a target origin
     scope.postMessage({ turn, ok: true, value });
   } catch (error) {

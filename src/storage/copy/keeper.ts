@@ -7,7 +7,9 @@ export interface Files {
   readonly names: () => Promise<readonly string[]>;
   readonly read: (name: string) => Promise<Uint8Array | undefined>;
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
+  /** The file may stay open until it is released or something else is done with it. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
+  readonly release: () => void;
   readonly remove: (name: string) => Promise<void>;
 }
 
@@ -22,6 +24,10 @@ export interface Keeper {
   readonly look: (id: string) => Promise<Kept>;
   readonly put: (copy: WholeCopy) => Promise<void>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<void>;
+  /** True where lines can be appended although a slot is being written: each log leads on from both slots. */
+  readonly takesLines: (id: string) => boolean;
+  /** Lets go of what stays open, so that another window can write. */
+  readonly release: () => Promise<void>;
   readonly remove: (id: string) => Promise<void>;
   /** Pictures lie beside the projects, each once, under the name of their bytes. */
   readonly putPhoto: (sha256: string, bytes: Uint8Array) => Promise<void>;
@@ -96,6 +102,9 @@ export function createKeeper(files: Files): Keeper {
       const text = lines.map(lineToText).join('');
       await files.append(logName(id, now.side), new TextEncoder().encode(text));
     },
+
+    takesLines: (id) => Boolean(current.get(id)),
+    release: async () => files.release(),
 
     remove: async (id) => {
       current.delete(id);

@@ -28,16 +28,20 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
     }
   };
 
-  const writing = async (name: string, work: (handle: SyncHandle) => void): Promise<void> => {
+  const open = async (name: string): Promise<SyncHandle> => {
     const file = await handleOf(name, true);
     if (!file?.createSyncAccessHandle) throw new Error('this browser cannot write files of its own');
-    const handle = await opened(file.createSyncAccessHandle.bind(file));
-    try {
-      work(handle);
-      handle.flush();
-    } finally {
-      handle.close();
-    }
+    return opened(file.createSyncAccessHandle.bind(file));
+  };
+  /**
+   * The log that was written last stays open: a line is then on the disk in the turn in which it comes. Opening costs several
+   * calls to another process, in which a browser that is killed would lose the edit.
+   */
+  let log: { readonly name: string; readonly handle: SyncHandle } | undefined;
+  const release = (name?: string) => {
+    if (name !== undefined && log?.name !== name) return;
+    log?.handle.close();
+    log = undefined;
   };
 
   return {
@@ -48,16 +52,38 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
       return names;
     },
     read: async (name) => {
+      if (log?.name === name) {
+        const bytes = new Uint8Array(log.handle.getSize());
+        log.handle.read(bytes, { at: 0 });
+        return bytes;
+      }
       const file = await handleOf(name, false);
       return file && new Uint8Array(await (await file.getFile()).arrayBuffer());
     },
-    write: (name, bytes) =>
-      writing(name, (handle) => {
+    write: async (name, bytes) => {
+      release(name);
+      const handle = await open(name);
+      try {
         all(handle, bytes, 0);
         handle.truncate(bytes.length);
-      }),
-    append: (name, bytes) => writing(name, (handle) => all(handle, bytes, handle.getSize())),
+        handle.flush();
+      } finally {
+        handle.close();
+      }
+    },
+    append: async (name, bytes) => {
+      if (log?.name !== name) {
+        const handle = await open(name);
+        release();
+        log = { name, handle };
+      }
+      const { handle } = log;
+      all(handle, bytes, handle.getSize());
+      handle.flush();
+    },
+    release: () => release(),
     remove: async (name) => {
+      release(name);
       try {
         await (await folder()).removeEntry(name);
       } catch (error) {

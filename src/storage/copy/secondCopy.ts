@@ -1,8 +1,9 @@
 import { browserTimers, type Timers } from '../timers.ts';
 import type { Answered, Asked } from './copyWorker.ts';
-import type { Keeper, Kept } from './keeper.ts';
+import type { Kept } from './keeper.ts';
 import type { Line } from './lines.ts';
 import type { WholeCopy } from './slots.ts';
+import type { Call } from './turns.ts';
 
 export type Answer<T> =
   | { readonly ok: true; readonly value: T }
@@ -14,6 +15,8 @@ export interface SecondCopy {
   readonly look: (id: string) => Promise<Answer<Kept>>;
   readonly put: (copy: WholeCopy) => Promise<Answer<unknown>>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<Answer<unknown>>;
+  /** Lets go of the files, so that another window can write them. */
+  readonly release: () => Promise<Answer<unknown>>;
   readonly remove: (id: string) => Promise<Answer<unknown>>;
   readonly putPhoto: (sha256: string, bytes: Uint8Array) => Promise<Answer<unknown>>;
   readonly photo: (sha256: string) => Promise<Answer<Uint8Array | null>>;
@@ -29,11 +32,12 @@ export interface Port {
 }
 
 /** How long the worker may take before the page goes on without it, in milliseconds. */
-const limits: Record<keyof Keeper, number> = {
+const limits: Record<Call, number> = {
   ids: 10_000,
   look: 10_000,
   put: 30_000,
   append: 10_000,
+  release: 10_000,
   remove: 10_000,
   putPhoto: 10_000,
   photo: 10_000,
@@ -73,7 +77,7 @@ export function createSecondCopy(
       breaks,
     );
   };
-  const ask = <T>(call: keyof Keeper, ...given: readonly unknown[]): Promise<Answer<T>> => {
+  const ask = <T>(call: Call, ...given: readonly unknown[]): Promise<Answer<T>> => {
     start();
     if (!port || broken !== undefined) return Promise.resolve({ ok: false, says: broken ?? 'it is closed' });
     const { post } = port;
@@ -101,6 +105,7 @@ export function createSecondCopy(
     look: (id) => ask('look', id),
     put: (copy) => ask('put', copy),
     append: (id, lines) => ask('append', id, lines),
+    release: () => ask('release'),
     remove: (id) => ask('remove', id),
     putPhoto: (sha256, bytes) => ask('putPhoto', sha256, bytes),
     photo: (sha256) => ask('photo', sha256),

@@ -2,6 +2,7 @@
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
 import type { Timers } from '../timers.ts';
 import { createKeeper, type Files } from '../copy/keeper.ts';
+import { type Call, inTurns } from '../copy/turns.ts';
 import type { Answer, SecondCopy } from '../copy/secondCopy.ts';
 import { createDatabase, type Database } from '../database.ts';
 import type { LocalKeeper } from '../localKeeper.ts';
@@ -186,37 +187,39 @@ export function fakeFiles() {
     names: () => Promise.resolve([...kept.keys()]),
     read: (name) => Promise.resolve(kept.get(name)),
     write: (name, bytes) => Promise.resolve(void kept.set(name, bytes)),
-    append: (name, bytes) =>
-      Promise.resolve(void kept.set(name, new Uint8Array([...(kept.get(name) ?? []), ...bytes]))),
+    append: (name, bytes) => {
+      const before = kept.get(name) ?? new Uint8Array();
+      const after = new Uint8Array(before.length + bytes.length);
+      after.set(before);
+      after.set(bytes, before.length);
+      return Promise.resolve(void kept.set(name, after));
+    },
+    release: () => undefined,
     remove: (name) => Promise.resolve(void kept.delete(name)),
   };
   return { kept, files };
 }
 
-/** The second copy without a worker: calls come one after the other all the same. */
+/** The second copy without a worker; calls come in the same turns. */
 export function fakeSecondCopy(files: Files): SecondCopy {
-  const keeper = createKeeper(files);
-  let before: Promise<unknown> = Promise.resolve();
-  const ask = <T>(work: () => Promise<T>): Promise<Answer<T>> => {
-    const mine = before.then(async (): Promise<Answer<T>> => {
-      try {
-        return { ok: true, value: structuredClone(await work()) };
-      } catch (error) {
-        return { ok: false, says: String(error) };
-      }
-    });
-    before = mine;
-    return mine;
+  const doInTurn = inTurns(createKeeper(files));
+  const ask = async <T>(call: Call, ...given: readonly unknown[]): Promise<Answer<T>> => {
+    try {
+      return { ok: true, value: structuredClone(await doInTurn(call, structuredClone(given))) as T };
+    } catch (error) {
+      return { ok: false, says: String(error) };
+    }
   };
   return {
-    ids: () => ask(() => keeper.ids()),
-    look: (id) => ask(() => keeper.look(id)),
-    put: (copy) => ask(() => keeper.put(structuredClone(copy))),
-    append: (id, lines) => ask(() => keeper.append(id, lines)),
-    remove: (id) => ask(() => keeper.remove(id)),
-    putPhoto: (sha256, bytes) => ask(() => keeper.putPhoto(sha256, bytes)),
-    photo: (sha256) => ask(() => keeper.photo(sha256)),
-    dropPhotos: (names) => ask(() => keeper.dropPhotos(names)),
+    ids: () => ask('ids'),
+    look: (id) => ask('look', id),
+    put: (copy) => ask('put', copy),
+    append: (id, lines) => ask('append', id, lines),
+    release: () => ask('release'),
+    remove: (id) => ask('remove', id),
+    putPhoto: (sha256, bytes) => ask('putPhoto', sha256, bytes),
+    photo: (sha256) => ask('photo', sha256),
+    dropPhotos: (names) => ask('dropPhotos', names),
     close: () => undefined,
   };
 }

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { fakeFolder } from '../testing/fakeFolder.ts';
+import { opfsFiles } from './opfs.ts';
+
+const bytes = (text: string) => new TextEncoder().encode(text);
+const textOf = (read: Uint8Array | undefined) => read && new TextDecoder().decode(read);
+
+describe('files of the second copy', () => {
+  test('a log that was opened once takes the next line without opening it again', async () => {
+    const folder = fakeFolder();
+    const files = opfsFiles(folder.root);
+    await files.append('a.log', bytes('one '));
+    const opened = folder.calls();
+    await files.append('a.log', bytes('two'));
+    expect(folder.calls()).toBe(opened);
+    expect(folder.onDisk('a.log')).toBe('one two');
+    expect(textOf(await files.read('a.log'))).toBe('one two');
+  });
+
+  test.each<[string, (files: ReturnType<typeof opfsFiles>) => unknown]>([
+    ['released', (files) => files.release()],
+    ['written anew', (files) => files.write('a.log', bytes(''))],
+    ['removed', (files) => files.remove('a.log')],
+    ['left for another log', (files) => files.append('b.log', bytes('x'))],
+  ])('another window can append once the log is %s', async (_how, doIt) => {
+    const folder = fakeFolder();
+    const here = opfsFiles(folder.root);
+    await here.append('a.log', bytes('here '));
+    await doIt(here);
+    await opfsFiles(folder.root).append('a.log', bytes('there'));
+    expect(folder.onDisk('a.log')).toMatch(/there$/);
+    here.release();
+  });
+
+  test('a write that fails leaves no file open', async () => {
+    const folder = fakeFolder();
+    const files = opfsFiles(folder.root);
+    folder.fill(true);
+    await expect(files.write('a', bytes('much'))).rejects.toThrow('the disk wrote only part of it');
+    folder.fill(false);
+    await opfsFiles(folder.root).write('a', bytes('much'));
+    expect(folder.onDisk('a')).toBe('much');
+  });
+});
