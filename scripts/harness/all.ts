@@ -6,7 +6,15 @@ import { spawn } from 'node:child_process';
 import { argumentsOf } from '../lib/arguments.mjs';
 
 const { has } = argumentsOf({ usage: 'npm run harness -- [--quick]', flags: ['quick'] });
-const harnesses = { bareKill: 40, barePowerCut: 17, kill: 6, powerCut: 4, leave: 24, windows: 12, faults: 18 } as const;
+const harnesses = {
+  bareKill: 40,
+  barePowerCut: 17,
+  kill: 6,
+  powerCut: 4,
+  leave: 24,
+  windows: 12,
+  faults: 18,
+} as const;
 
 let failed = 0;
 for (const [name, runs] of Object.entries(harnesses)) {
