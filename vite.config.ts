@@ -14,6 +14,8 @@ const offline = VitePWA({
     maximumFileSizeToCacheInBytes: 30_000_000,
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,
+    // The very first window, too: a file it has not asked for yet, such as the PDF reader, is there without a reload.
+    clientsClaim: true,
   },
   manifest: {
     name: 'Latchward',

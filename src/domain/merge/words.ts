@@ -103,7 +103,8 @@ export function recordInWords(record: string, states: readonly Project[]): strin
 /** A cable and a pin are known by what they lead to or stand for. */
 function rowTable(state: Project, table: string, id: string): string {
   if (table === 'runs') return 'openings';
-  if (table === 'pins') return rowOf(state, 'closets', id) === undefined ? 'openings' : 'closets';
+  if (table === 'pins')
+    return ['closets', 'spaces'].find((one) => rowOf(state, one, id) !== undefined) ?? 'openings';
   return table;
 }
 

@@ -33,7 +33,7 @@ export const floorPlanSchema = z.looseObject({
 });
 export type FloorPlan = Readonly<z.infer<typeof floorPlanSchema>>;
 
-/** Where an opening or a closet stands on a plan; under the id of what it pins, so nothing stands at two places. */
+/** Where an opening, a closet or a space stands on a plan; under the id of what it pins, so nothing stands at two places. */
 export const pinSchema = z.looseObject({
   id: idSchema,
   planId: idSchema,
@@ -51,7 +51,7 @@ export interface Spot {
 type Sized = Pick<FloorPlan, 'widthPx' | 'heightPx'>;
 
 /** Apart in pixels of the picture; shares alone would measure a wide plan wrong. */
-function pixelsBetween({ widthPx, heightPx }: Sized, a: Spot, b: Spot): number {
+export function pixelsBetween({ widthPx, heightPx }: Sized, a: Spot, b: Spot): number {
   return Math.hypot((b.x - a.x) * widthPx, (b.y - a.y) * heightPx);
 }
 

@@ -17,12 +17,13 @@ export function planOfFloor({ plans }: Pick<Project, 'plans'>, floorId: string):
 
 export interface Pinned {
   readonly id: string;
-  readonly is: 'opening' | 'closet';
+  readonly is: 'opening' | 'closet' | 'space';
   readonly name: string;
   readonly spot: Spot;
 }
+const kinds: readonly Pinned['is'][] = ['opening', 'closet', 'space'];
 
-/** What stands on a plan, openings by mark and closets after them; a pin of something that is gone is passed over. */
+/** What stands on a plan, openings by mark, then closets and spaces; a pin of something that is gone is passed over. */
 export function pinnedOn(project: Project, planId: string): readonly Pinned[] {
   return Object.values(project.pins)
     .filter((pin) => pin.planId === planId)
@@ -30,9 +31,7 @@ export function pinnedOn(project: Project, planId: string): readonly Pinned[] {
       const thing = toPin(project, id);
       return thing ? [{ ...thing, spot: { x, y } }] : [];
     })
-    .toSorted(
-      (a, b) => Number(a.is === 'closet') - Number(b.is === 'closet') || compareMarks(a.name, b.name),
-    );
+    .toSorted((a, b) => kinds.indexOf(a.is) - kinds.indexOf(b.is) || compareMarks(a.name, b.name));
 }
 
 export type ToPin = Omit<Pinned, 'spot'>;
@@ -43,7 +42,9 @@ function toPin(project: Project, id: string): ToPin | undefined {
   const opening = own(project.openings, id);
   if (opening) return { id, is: 'opening', name: opening.mark };
   const closet = own(project.closets, id);
-  return closet && { id, is: 'closet', name: closet.name };
+  if (closet) return { id, is: 'closet', name: closet.name };
+  const space = own(project.spaces, id);
+  return space && { id, is: 'space', name: space.name };
 }
 
 /** What may stand on the plan of a floor and does not yet: what is on the floor, then what is on none. */
@@ -52,7 +53,10 @@ export function notPinned(project: Project, plan: FloorPlan): readonly ToPin[] {
   const isFree = (id: string) => own(project.plans, own(project.pins, id)?.planId ?? '') === undefined;
   const openings = openingsInOrder(project).filter(({ id, floorId }) => here(floorId) && isFree(id));
   const closets = closetsInOrder(project).filter(({ id, floorId }) => here(floorId) && isFree(id));
-  return [...openings, ...closets].flatMap(({ id }) => toPin(project, id) ?? []);
+  const spaces = Object.values(project.spaces)
+    .filter(({ id, floorId }) => here(floorId) && isFree(id))
+    .toSorted((a, b) => compareMarks(a.name, b.name));
+  return [...openings, ...closets, ...spaces].flatMap(({ id }) => toPin(project, id) ?? []);
 }
 
 interface Picture {
@@ -127,6 +131,9 @@ export function pinnedAt(
   const closet = own(project.closets, id);
   if (closet && closet.floorId !== plan.floorId)
     return [put, { kind: 'putCloset', id, value: { ...closet, floorId: plan.floorId } }];
+  const space = own(project.spaces, id);
+  if (space && space.floorId !== plan.floorId)
+    return [put, { kind: 'putSpace', id, value: { ...space, floorId: plan.floorId } }];
   return [put];
 }
 
@@ -208,6 +215,15 @@ export const floorPlanWords = {
   smaller: 'Smaller',
   onPlan: 'On this plan',
   closet: 'Closet',
+  space: 'Space',
   picture: (name: string) => `Plan of ${name}`,
   openPin: (mark: string, state: string) => `${mark}, ${state}: open in the walk`,
+  /** From the walk to the plan, and back. */
+  inBar: 'Plan',
+  fromWalk: 'On the plan of this floor',
+  walk: (mark: string) => `Walk ${mark}`,
+  notYet: (mark: string) => `${mark} is not on this plan yet.`,
+  placeNow: (mark: string) => `Place ${mark}`,
+  sides: 'Sides by the plan',
+  gone: 'The drawing of this floor is not on this device. Its pins and its scale are kept, and its openings are listed under “On this plan”. The drawing comes back with a project file that has it.',
 } as const;

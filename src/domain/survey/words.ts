@@ -14,6 +14,7 @@ export const surveyWords = {
   nothingAnswered: 'Nothing answered yet.',
   secureSide: 'Where the credential is read',
   egressSide: 'Where people leave from',
+  whichSide: 'Secure side, where the credential is read → egress side, where people leave from.',
 } as const;
 
 export function howManyAnswered(count: number): string {

@@ -26,7 +26,9 @@ export function planSheet(project: Project, decisions: ReadonlyMap<string, Decis
     .flatMap((floor): readonly PlanOfFloor[] => {
       const plan = planOfFloor(project, floor.id);
       if (!plan) return [];
-      const pins = pinnedOn(project, plan.id).map((pin) => {
+      // The drawing names its rooms itself; their pins are for whoever places doors.
+      const shown = pinnedOn(project, plan.id).filter(({ is }) => is !== 'space');
+      const pins = shown.map((pin) => {
         const decision = decisions.get(pin.id);
         return { ...pin, state: pin.is === 'opening' && decision ? shownState(decision, false) : null };
       });

@@ -31,7 +31,7 @@ export async function openPdf(file: Blob): Promise<ReadPdf> {
   if (!library) {
     return {
       ok: false,
-      says: 'The reader of PDFs could not be loaded. Load the app again and try once more; without a network an image works too.',
+      says: 'The PDF reader is not on this device yet. Reload the app with a network and try again. An image of the plan works without it.',
     };
   }
   const { getDocument, GlobalWorkerOptions } = library;

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { shownState, shownStateWords } from '../../domain/decide/words.ts';
 import type { FloorPlan, Spot } from '../../domain/model/floorPlan.ts';
 import type { Floor, Project } from '../../domain/model/project.ts';
@@ -10,13 +10,16 @@ import {
   pinsInWords,
   runsInWords,
   scaleInWords,
-  withoutPlan,
 } from '../../domain/project/floorPlans.ts';
+import { sidesOnPlan } from '../../domain/project/sidesByPlan.ts';
+import { surveyWords } from '../../domain/survey/words.ts';
 import { useApp, useApplication } from '../context.ts';
+import { SideChoices } from '../opening/SidesByPlan.tsx';
 import { StateShape } from '../parts/DecisionStateMark.tsx';
 import { Scroller } from '../parts/Scroller.tsx';
 import { useDecisions } from '../useDecisions.ts';
-import { atSpot, ClosetPin, PlanPicture } from './PlanPicture.tsx';
+import { PlanList } from './PlanList.tsx';
+import { atSpot, NamePin, PlanPicture } from './PlanPicture.tsx';
 import { ScaleForm } from './ScaleForm.tsx';
 import { TapArea } from './TapArea.tsx';
 
@@ -34,10 +37,15 @@ type Doing =
 
 const zooms = [100, 160, 250, 400];
 
+/** The pin of the opening somebody comes from may be outside of what is shown of a large drawing. */
+const intoView = (pin: HTMLElement | null) => pin?.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
+
 /** A floor's drawing: pins lead to the walk; what is missing is placed by a tap, one after the other. */
 export function FloorPlanView({ project, floor, plan }: Props) {
   const app = useApplication();
-  const { dispatch, tell } = app.store.getState();
+  const { dispatch } = app.store.getState();
+  /** The opening somebody comes from: shown apart, and offered to be placed where it is not on the plan. */
+  const selectedId = useApp((state) => state.session.selectedId);
   const isReadOnly = useApp(({ saving }) => saving.kind === 'readOnly');
   const { decisions, checking } = useDecisions();
   const [doing, setDoing] = useState<Doing>({ is: 'looking' });
@@ -45,6 +53,8 @@ export function FloorPlanView({ project, floor, plan }: Props) {
   const pinned = pinnedOn(project, plan.id);
   const left = notPinned(project, plan);
   const runs = runsInWords(project, plan);
+  const sides = useMemo(() => sidesOnPlan(project, plan), [project, plan]);
+  const toPlace = doing.is === 'looking' ? left.find(({ id }) => id === selectedId) : undefined;
   const place = (thing: { readonly id: string; readonly name: string } | undefined) =>
     setDoing(thing ? { is: 'placing', id: thing.id, name: thing.name } : { is: 'looking' });
   const onTap = (spot: Spot) => {
@@ -66,7 +76,7 @@ export function FloorPlanView({ project, floor, plan }: Props) {
       <div className="row plan-tools">
         {!isReadOnly && (
           <>
-            {left.length > 0 && (
+            {(left.length > 0 || doing.is === 'placing') && (
               <label className="field">
                 <span className="lettering soft">{floorPlanWords.place}</span>
                 <select
@@ -111,6 +121,14 @@ export function FloorPlanView({ project, floor, plan }: Props) {
           {floorPlanWords.smaller}
         </button>
       </div>
+      {toPlace && !isReadOnly && (
+        <p className="remark row">
+          <span>{floorPlanWords.notYet(toPlace.name)}</span>
+          <button type="button" className="button" onClick={() => place(toPlace)}>
+            {floorPlanWords.placeNow(toPlace.name)}
+          </button>
+        </p>
+      )}
       {doing.is === 'placing' && (
         <p role="status" className="remark">
           {floorPlanWords.placing(doing.name)}
@@ -129,11 +147,13 @@ export function FloorPlanView({ project, floor, plan }: Props) {
           <PlanPicture plan={plan} floorName={floor.name}>
             {pinned.map((one) => {
               const decision = decisions.get(one.id);
-              if (one.is === 'closet' || !decision) return <ClosetPin key={one.id} pinned={one} />;
+              if (one.is !== 'opening' || !decision) return <NamePin key={one.id} pinned={one} />;
               const state = shownState(decision, checking);
               return (
                 <a
                   key={one.id}
+                  ref={one.id === selectedId ? intoView : undefined}
+                  aria-current={one.id === selectedId ? 'location' : undefined}
                   className="plan-pin"
                   style={atSpot(one.spot)}
                   href={`#/walk/${encodeURIComponent(one.id)}`}
@@ -158,50 +178,21 @@ export function FloorPlanView({ project, floor, plan }: Props) {
         </div>
       </Scroller>
       {left.length === 0 && pinned.length > 0 && <p className="note">{floorPlanWords.allPlaced}</p>}
-      {!isReadOnly && (
-        <details>
-          <summary>
-            {floorPlanWords.onPlan} <span className="note">{pinned.length}</span>
-          </summary>
-          <div className="stack">
-            <ul className="plan-list">
-              {pinned.map((one) => (
-                <li key={one.id} className="row">
-                  <span className="mark">{one.name}</span>
-                  <button
-                    type="button"
-                    className="button button-small"
-                    aria-label={floorPlanWords.move(one.name)}
-                    onClick={() => place(one)}
-                  >
-                    Move
-                  </button>
-                  <button
-                    type="button"
-                    className="button button-remove button-small"
-                    aria-label={floorPlanWords.unpin(one.name)}
-                    onClick={() =>
-                      dispatch(`${one.name}: off the plan`, [{ kind: 'putPin', id: one.id, value: null }])
-                    }
-                  >
-                    Take off
-                  </button>
-                </li>
-              ))}
-            </ul>
-            <button
-              type="button"
-              className="button button-remove self-start"
-              onClick={() => {
-                dispatch(`Plan of ${floor.name} removed`, withoutPlan(project, plan));
-                tell({ kind: 'told', says: floorPlanWords.removed });
-              }}
-            >
-              {floorPlanWords.other}
-            </button>
-          </div>
-        </details>
+      {sides.length > 0 && (
+        <section className="stack stack-tight" aria-label={floorPlanWords.sides}>
+          <h2 className="lead">{floorPlanWords.sides}</h2>
+          {sides.map(({ opening, sides: one }) => (
+            <div key={opening.id} className="stack stack-tight">
+              <p>
+                <span className="mark">{opening.mark}</span> {one.says}
+              </p>
+              <SideChoices opening={opening} sides={one} />
+            </div>
+          ))}
+          <p className="note">{surveyWords.whichSide}</p>
+        </section>
       )}
+      <PlanList project={project} floor={floor} plan={plan} pinned={pinned} onMove={place} />
     </div>
   );
 }

@@ -1,7 +1,8 @@
-import { fireEvent, screen } from '@testing-library/react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import { beforeEach, expect, test, vi } from 'vitest';
 import { jpegOf } from '../../../tests/screens/pictures.ts';
 import { projectOf, show } from '../../../tests/screens/show.tsx';
+import { newSpace } from '../../domain/model/newProject.ts';
 import type { Project } from '../../domain/model/project.ts';
 import PlanPage from './PlanPage.tsx';
 
@@ -21,8 +22,8 @@ const house: Project = {
 };
 const drawing = new File([jpegOf(1)], 'A-101.jpg', { type: 'image/jpeg' });
 
-async function withDrawing() {
-  const shown = show(<PlanPage />, house);
+async function withDrawing(project = house) {
+  const shown = show(<PlanPage />, project);
   await shown.user.upload(screen.getByLabelText('Choose an image or a PDF'), drawing);
   await screen.findByRole('img', { name: 'Plan of Ground floor' }, soon);
   return shown;
@@ -94,4 +95,52 @@ test('a removed plan comes back with its pins', async () => {
   expect(store.getState().document.project.pins).toEqual({});
   store.getState().undo();
   expect(Object.keys(store.getState().document.project.pins)).toEqual(['101']);
+});
+
+test('spaces are placed by a tap, and the sides they tell of a door are taken by one press', async () => {
+  const rooms = Object.fromEntries(
+    (['corridor', 'room'] as const).map((kind) => [
+      kind,
+      { ...newSpace(kind, kind === 'room' ? 'Room 114' : 'Hall'), kind },
+    ]),
+  );
+  const { user, store } = await withDrawing({ ...house, spaces: rooms });
+  const place = () => screen.getByRole('combobox', { name: 'Place on the plan' });
+  for (const [name, y] of [
+    ['Hall', 0.6],
+    ['Room 114', 0.4],
+    ['101', 0.5],
+  ] as const) {
+    await user.selectOptions(place(), name);
+    tap(new RegExp(`^Tap where ${name} is`), 0.5, y);
+  }
+  const door = () => store.getState().document.project.openings['101'];
+  expect(door()).toMatchObject({ fromSpaceId: null, toSpaceId: null });
+  const sides = screen.getByRole('region', { name: 'Sides by the plan' });
+  await user.click(within(sides).getByRole('button', { name: '101: Hall → Room 114' }));
+  expect(door()).toMatchObject({ fromSpaceId: 'corridor', toSpaceId: 'room' });
+  expect(screen.queryByRole('region', { name: 'Sides by the plan' })).toBeNull();
+});
+
+test('from the walk its opening is placed by one press and a tap, stands apart, and leads back', async () => {
+  const { user, store } = await withDrawing();
+  act(() => store.getState().visit('plan', '102'));
+  expect(screen.getByText('102 is not on this plan yet.')).toBeVisible();
+  await user.click(screen.getByRole('button', { name: 'Place 102' }));
+  tap(/^Tap where 102 is/, 0.5, 0.5);
+  const pin = screen.getByRole('link', { name: /^102, .*: open in the walk$/ });
+  expect(pin).toHaveAttribute('aria-current', 'location');
+  expect(screen.getAllByRole('link', { name: 'Walk 102' })[0]).toHaveAttribute('href', '#/walk/102');
+});
+
+test('a drawing that is not in this browser is said, and its openings still lead to the walk', async () => {
+  const floorPlan = {
+    ...{ id: 'plan', floorId: 'g', name: 'A-101', sha256: 'd'.repeat(64), widthPx: 10, heightPx: 10 },
+    ...{ bytes: 1, scale: null, at: '2026-03-02T12:00:00.000Z', by: '' },
+  };
+  const pins = { '101': { id: '101', planId: 'plan', x: 0.5, y: 0.5 } };
+  const { user } = show(<PlanPage />, { ...house, plans: { plan: floorPlan }, pins });
+  expect(await screen.findByText(/The drawing of this floor is not on this device/, {}, soon)).toBeVisible();
+  await user.click(screen.getByText('On this plan'));
+  expect(screen.getByRole('link', { name: 'Walk 101' })).toBeVisible();
 });

@@ -12,6 +12,9 @@ import './plan.css';
 export default function PlanPage() {
   const project = useApp((state) => state.document.project);
   const selectedId = useApp((state) => state.session.selectedId);
+  const opening = useApp((state) =>
+    selectedId === null ? undefined : state.document.project.openings[selectedId],
+  );
   const floors = Object.values(project.floors).toSorted((a, b) => a.level - b.level);
   const [chosen, setChosen] = useState(() => firstFloor(project, floors, selectedId));
   const floor = project.floors[chosen] ?? floors[0];
@@ -34,6 +37,11 @@ export default function PlanPage() {
                 </option>
               ))}
             </select>
+          )}
+          {opening && (
+            <a className="button" href={`#/walk/${encodeURIComponent(opening.id)}`}>
+              {floorPlanWords.walk(opening.mark)}
+            </a>
           )}
         </div>
         {!floor && (

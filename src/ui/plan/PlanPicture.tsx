@@ -18,7 +18,7 @@ export function PlanPicture({ plan, floorName, children }: Props) {
   if (shown.is !== 'here') {
     return (
       <p className="photo-missing note" role="status">
-        {shown.is === 'gone' ? photoWords.gone : photoWords.loading}
+        {shown.is === 'gone' ? floorPlanWords.gone : photoWords.loading}
       </p>
     );
   }
@@ -46,12 +46,12 @@ export const atSpot = ({ x, y }: Spot) => ({
   insetBlockStart: `${y * 100}%`,
 });
 
-/** A closet has no state: its name in a box. */
-export function ClosetPin({ pinned }: { pinned: Pinned }) {
+/** A closet or a space has no state: its name in a box. */
+export function NamePin({ pinned: { is, name, spot } }: { pinned: Pinned }) {
   return (
-    <span className="plan-pin plan-closet" style={atSpot(pinned.spot)}>
-      <span className="visually-hidden">{floorPlanWords.closet} </span>
-      {pinned.name}
+    <span className={`plan-pin plan-${is}`} style={atSpot(spot)}>
+      {is !== 'opening' && <span className="visually-hidden">{floorPlanWords[is]} </span>}
+      {name}
     </span>
   );
 }

@@ -1,6 +1,6 @@
 import type { PlanSheet } from '../../exporting/sheets/planSheet.ts';
 import { StateShape } from '../parts/DecisionStateMark.tsx';
-import { atSpot, ClosetPin, PlanPicture } from '../plan/PlanPicture.tsx';
+import { atSpot, NamePin, PlanPicture } from '../plan/PlanPicture.tsx';
 import '../plan/plan.css';
 
 /** Each floor’s drawing with its openings by mark and state, as on the screen. */
@@ -13,7 +13,7 @@ export function PlanSheets({ sheet }: { sheet: PlanSheet }) {
       <PlanPicture plan={plan} floorName={floorName}>
         {pins.map((pin) =>
           pin.state === null ? (
-            <ClosetPin key={pin.id} pinned={pin} />
+            <NamePin key={pin.id} pinned={pin} />
           ) : (
             <span key={pin.id} className="plan-pin" style={atSpot(pin.spot)}>
               <StateShape state={pin.state} />

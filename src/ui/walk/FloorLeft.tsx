@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { type DoorLeft, leaveFloor, leaveFloorWords } from '../../domain/survey/leaveFloor.ts';
+import { floorPlanWords } from '../../domain/project/floorPlans.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { Unfolded } from '../parts/Unfolded.tsx';
 
@@ -41,6 +42,9 @@ function Lists({ project, floorId }: Props) {
         <button type="button" className="button" onClick={() => print()}>
           Print this list
         </button>
+        <a className="button" href="#/plan">
+          {floorPlanWords.fromWalk}
+        </a>
         <a className="button" href="#/files">
           Save or send the project file
         </a>

@@ -1,6 +1,7 @@
 import { undoAndSay } from '../../app/undoAndSay.ts';
 import type { ShownState } from '../../domain/decide/words.ts';
 import type { Opening } from '../../domain/model/project.ts';
+import { floorPlanWords } from '../../domain/project/floorPlans.ts';
 import { useApp, useStore } from '../context.ts';
 import { photoPlace, photoWords } from '../../domain/survey/photos.ts';
 import { PhotoButton } from '../photos/PhotoButton.tsx';
@@ -33,6 +34,9 @@ export function ThumbBar({ opening, order, state, headline, station }: Props) {
         <Step to={order[index - 1]} before />
         <UndoHere openingId={opening.id} />
         <PhotoButton opening={opening} about={photoPlace(station) ?? ''} label={photoWords.bar} />
+        <a className="button" href="#/plan" aria-label={floorPlanWords.fromWalk}>
+          {floorPlanWords.inBar}
+        </a>
         <Step to={order[index + 1]} />
       </nav>
     </div>

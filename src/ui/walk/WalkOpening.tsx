@@ -17,6 +17,7 @@ import { Notes } from '../opening/Notes.tsx';
 import { NothingMore } from '../opening/NothingMore.tsx';
 import { PlacePicks } from '../opening/PlacePicks.tsx';
 import { SameAs } from '../opening/SameAs.tsx';
+import { SidesHere } from '../opening/SidesByPlan.tsx';
 import { SameBut } from '../opening/SameBut.tsx';
 import { useDecision } from '../useDecisions.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -75,6 +76,7 @@ export function WalkOpening({ project, opening, order }: Props) {
           </details>
         </div>
         <FloorDoubt project={project} opening={opening} />
+        <SidesHere project={project} opening={opening} />
         <DoorLines project={project} opening={opening} decision={decision} onAsk={setAgain} />
         <Contradictions findings={report.findings} onMend={setAgain} />
         <SameBut project={project} opening={opening} />

@@ -56,7 +56,7 @@ export const editTerms: Readonly<Record<Edit['kind'], Term>> = {
     'A photo of an opening that is added, captioned, pointed at with arrows or removed.',
   ),
   putPlan: own('Floor plan', 'A drawing of a floor that is added, given a scale or removed.'),
-  putPin: own('Pin', 'Where an opening or a closet stands on a floor plan.'),
+  putPin: own('Pin', 'Where an opening, a closet or a space stands on a floor plan.'),
   setOverride: own('Choice by hand', 'An arrangement that a person chose in place of the engine’s.'),
 };
 
