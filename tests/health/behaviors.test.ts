@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { inRoot } from '../../scripts/lib/repo.mjs';
 
 const page = readFileSync(inRoot('docs/spec/behaviors.md'), 'utf8');
-const named = [...page.matchAll(/`(tests\/[\w/.]+)` “(.+)”/g)].map(([, file = '', name = '']) => ({
+const named = [...page.matchAll(/`((?:tests|src)\/[\w/.]+)` “(.+)”/g)].map(([, file = '', name = '']) => ({
   file,
   name,
 }));

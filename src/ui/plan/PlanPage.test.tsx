@@ -135,8 +135,16 @@ test('from the walk its opening is placed by one press and a tap, stands apart, 
 
 test('a drawing that is not in this browser is said, and its openings still lead to the walk', async () => {
   const floorPlan = {
-    ...{ id: 'plan', floorId: 'g', name: 'A-101', sha256: 'd'.repeat(64), widthPx: 10, heightPx: 10 },
-    ...{ bytes: 1, scale: null, at: '2026-03-02T12:00:00.000Z', by: '' },
+    id: 'plan',
+    floorId: 'g',
+    name: 'A-101',
+    sha256: 'd'.repeat(64),
+    widthPx: 10,
+    heightPx: 10,
+    bytes: 1,
+    scale: null,
+    at: '2026-03-02T12:00:00.000Z',
+    by: '',
   };
   const pins = { '101': { id: '101', planId: 'plan', x: 0.5, y: 0.5 } };
   const { user } = show(<PlanPage />, { ...house, plans: { plan: floorPlan }, pins });
