@@ -1,19 +1,26 @@
-import process from 'node:process';
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import type { Work } from './work.ts';
 
-/** The tests that are held against broken code; the screens among them need a page. */
-const folder = process.env['LATCHWARD_MUTATION_TESTS'];
-if (folder === undefined) throw new Error('LATCHWARD_MUTATION_TESTS names no folder of tests.');
-const isScreen = /^(src\/(ui|app)|tests\/screens)/.test(folder);
+const { sources, tests } = JSON.parse(readFileSync('.mutation/work.json', 'utf8')) as Work;
+const isScreen = tests.some((place) => /^(src\/(ui|app)|tests\/screens)/.test(place));
 
+/** One file that names all tests, so that they and the code are loaded once and asked again for each slip. */
 export default defineConfig({
-  plugins: [react()],
+  plugins: [
+    { name: 'broken code', enforce: 'pre', load: (id: string) => sources[id.split('?')[0] ?? ''] },
+    react(),
+  ],
   test: {
-    include: [`${folder}/**/*.test.{ts,tsx}`],
+    include: ['.mutation/all.test.ts'],
     environment: isScreen ? 'jsdom' : 'node',
-    setupFiles: isScreen ? ['tests/setup-ui.ts'] : [],
+    setupFiles: [...(isScreen ? ['tests/setup-ui.ts'] : []), 'scripts/mutation/quick.ts'],
+    runner: 'scripts/mutation/runner.ts',
+    reporters: [['default', { summary: false }]],
     restoreMocks: true,
-    testTimeout: 120_000,
+    testTimeout: 60_000,
+    pool: 'threads',
+    maxWorkers: 1,
   },
 });

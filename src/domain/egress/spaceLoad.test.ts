@@ -89,6 +89,52 @@ describe('load of a space from use and area', () => {
     expect(loadOf(room(null, null, 1), ibc(2021)).says).toBe('1 person, as given.');
   });
 
+  test('each code says its division and what it rests on', () => {
+    const load = loadOf(room('kitchen', 2000), both);
+    expect(load.byCode.map(({ book, is, reason }) => [book, is, reason.says, reason.rests])).toEqual([
+      [
+        'IBC',
+        'known',
+        'IBC 2021: 2,000 ft² ÷ 200 ft² a person (Commercial kitchen, gross floor, inside the walls) = 10 people.',
+        'IBC 2021 Table 1004.5; from general knowledge, not read in the code’s text',
+      ],
+      [
+        'NFPA 101',
+        'known',
+        'NFPA 101 2021: 2,000 ft² ÷ 100 ft² a person (Commercial kitchen, gross floor, inside the walls) = 20 people.',
+        'NFPA 101 2021 Table 7.3.1.2; from general knowledge, not read in the code’s text',
+      ],
+    ]);
+    // A use that both count alike is shown with the figure of the other table.
+    expect(loadOf(room('classroom', 1000), nfpaOnly).reasons[0]?.says).toContain('÷ 20 ft² a person');
+    expect(loadOf(room('warehouse', 5000), nfpaOnly).byCode[0]?.reason.rests).toContain(
+      'Table 7.3.1.2; from general',
+    );
+    expect(loadOf(room('serverHall', 600), ibc(2018)).byCode[0]?.is).toBe('unknown');
+    expect(load.says).toBe('20 people, worked out from use and area.');
+    expect(loadsDiffer(load)).toBe(false);
+  });
+
+  test('one code alone, or an equal load, has nothing to compare', () => {
+    const says = (space: Space, basis: CodeBasis) =>
+      loadOf(space, basis).reasons.map((one) => [one.says.split(':')[0], one.rests === '']);
+    expect(says(room('classroom', 1120, 56), ibc(2021))).toEqual([['IBC 2021', false]]);
+    expect(loadsDiffer(loadOf(room('classroom', 1120, 56), ibc(2021)))).toBe(false);
+    expect(says(room('kitchen', 2000), ibc(2021))).toEqual([['IBC 2021', false]]);
+    expect(says(room('business', null, 3), both)).toEqual([]);
+    expect(says(room(null, 900, 3), both)).toEqual([]);
+    expect(loadOf(room('business', null, 3), both).people).toBe(3);
+    expect(loadOf(room('mercantile', 6000, 3), both).people).toBe(3);
+  });
+
+  test('where use and load were read from a model, it says so', () => {
+    const from = { ...room('business', 900, 6), useFrom: 'room name', occupantLoadFrom: 'door list' };
+    expect(loadOf(from, ibc(2021)).reasons.slice(0, 2)).toEqual([
+      { says: 'The use was read from the room name.', rests: '' },
+      { says: 'The load was taken from the door list.', rests: '' },
+    ]);
+  });
+
   test('what is missing is named', () => {
     expect(loadOf(room(null, null), ibc(2021)).says).toBe(
       'Not known: what the floor is used for and the floor area are missing.',

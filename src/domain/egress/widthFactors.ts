@@ -1,10 +1,7 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { citeInWords, under } from '../codes/sections.ts';
-import type { FactValue } from '../model/fields.ts';
 import type { Confidence } from '../rules/rule.ts';
 import { capacityFactor, capacityFactors, nfpaCapacityFactors, type Protection } from './capacity.ts';
-
-type Group = FactValue<'occupancyGroup'>;
 
 /** Inches of door width a person takes under one code, and where that is written. */
 export interface WidthFactor {
@@ -13,19 +10,13 @@ export interface WidthFactor {
   readonly confidence: Confidence;
 }
 
-const isHealthCare = (group: Group | undefined) => group === 'I-2';
-const isBoardAndCare = (group: Group | undefined) =>
-  group === 'R-4' || group === 'I-1.1' || group === 'I-1.2';
-
+/** Board and care differs from the rest on stairs only, which are not counted here. */
 function nfpaFactor({ group, sprinklered }: Protection): number {
-  if (group === undefined) return nfpaCapacityFactors.general.other;
-  if (isHealthCare(group)) {
+  if (group === 'I-2') {
     return nfpaCapacityFactors[sprinklered === true ? 'healthCareSprinklered' : 'healthCareNotSprinklered']
       .other;
   }
-  if (isBoardAndCare(group)) return nfpaCapacityFactors.boardAndCare.other;
-  if (group.startsWith('H-')) return nfpaCapacityFactors.highHazard.other;
-  return nfpaCapacityFactors.general.other;
+  return nfpaCapacityFactors[group?.startsWith('H-') === true ? 'highHazard' : 'general'].other;
 }
 
 /**

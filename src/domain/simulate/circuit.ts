@@ -50,7 +50,7 @@ function relayReleases(arrangement: Arrangement, at: Situation, person: boolean)
   const sensorSpeaks =
     arrangement.sensor !== 'none' &&
     at.exitReleases === 'work' &&
-    (at.sensorWorks ? person : arrangement.sensor === 'failsOpen' && at.relay === 'works');
+    (at.sensorWorks ? person : arrangement.sensor === 'failsOpen');
   if (at.relay === 'stuckLocked') return false;
   return (
     (at.unlockedHours && arrangement.scheduled) ||

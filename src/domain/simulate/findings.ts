@@ -212,18 +212,6 @@ const finders: readonly Find[] = [
       : undefined;
   },
 
-  function failSafeStaysLocked({ failMode, lockedOutsideBy }, _setting, outcomes) {
-    // A lever under a magnet holds by itself; that is no failing of the magnet.
-    return failMode === 'safe' && lockedOutsideBy === 'device' && outcomes.supplyLost.entry === 'locked'
-      ? {
-          kind: 'failSafeStaysLocked',
-          severity: 'severe',
-          conditions: ['supplyLost'],
-          says: words.failSafeStaysLocked,
-        }
-      : undefined;
-  },
-
   function functionUnknown({ failMode }, { lockFunctionKnown }) {
     return failMode === 'none' && !lockFunctionKnown
       ? { kind: 'functionUnknown', severity: 'note', conditions: [], says: words.functionUnknown }

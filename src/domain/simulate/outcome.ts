@@ -51,7 +51,6 @@ export type FindingKind =
   | 'batteryHolds'
   | 'secureUnlocks'
   | 'operatorDrivesLatch'
-  | 'failSafeStaysLocked'
   | 'functionUnknown';
 
 export interface OpeningFinding {

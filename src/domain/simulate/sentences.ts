@@ -111,7 +111,7 @@ export function outcomeInWords(
   const now = hours ? { ...outcome, ...hours.locked } : outcome;
   const otherwise = hours ? ` ${startSentence(inUnlockedHours(hours.unlocked))}.` : '';
   return `${startSentence(
-    `${forced}${lockClause(arrangement, outcome.condition, rest)}${leafLockClause(arrangement, outcome, rest)}; ${exitClause(arrangement, now)}.`,
+    `${forced}${lockClause(arrangement, outcome.condition, rest)}${leafLockClause(arrangement, outcome, rest)}; ${exitClause(arrangement, now, rest)}.`,
   )}${otherwise}`;
 }
 
@@ -185,11 +185,9 @@ function releaseCause(arrangement: Arrangement, id: ConditionId, rest: Moment): 
   if (situation.credential) return 'the credential releases it';
   if (!situation.sensorWorks && situation.relay === 'works')
     return 'the dead sensor counts as someone leaving';
-  if (situation.at === 'leaving') {
-    if (arrangement.sensor !== 'none' && situation.sensorWorks) return 'the sensor sees the person';
-    return 'the controller is asked to release it';
-  }
-  return 'it is released';
+  return arrangement.sensor !== 'none' && situation.sensorWorks
+    ? 'the sensor sees the person'
+    : 'the controller is asked to release it';
 }
 
 function cutCause(arrangement: Arrangement, id: ConditionId): string {
@@ -202,7 +200,7 @@ function cutCause(arrangement: Arrangement, id: ConditionId): string {
   return 'button and sensor break lock power';
 }
 
-function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): string {
+function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>, rest: Moment): string {
   switch (outcome.exit) {
     case 'after':
       return `pushing sounds an alarm and the door opens after ${outcome.afterS} s`;
@@ -214,7 +212,7 @@ function exitClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
       return blockedClause(arrangement, outcome.condition);
     case 'free':
     case 'none':
-      return freeClause(arrangement, outcome);
+      return freeClause(arrangement, outcome, rest);
   }
 }
 
@@ -249,7 +247,7 @@ function blockedClause(arrangement: Arrangement, id: ConditionId): string {
   }
 }
 
-function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): string {
+function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>, rest: Moment): string {
   const latch = outcome.latched === 'yes' ? ' and the latch still holds the leaf' : '';
   switch (arrangement.release) {
     case 'free':
@@ -260,16 +258,28 @@ function freeClause(arrangement: Arrangement, outcome: Omit<Outcome, 'says'>): s
         ? 'the leaf is only pushed or pulled'
         : `inside the lever or bar always opens${outcome.entry === 'unlocked' ? latch : ''}`;
     case 'sensor':
-      if (outcome.entry === 'unlocked') return 'both sides open';
-      return outcome.condition === 'relayStuckLocked' || outcome.condition === 'sensorFailed'
-        ? 'the button lets people out'
-        : 'sensor or button lets people out';
     case 'doorSwitch':
-      return outcome.entry === 'unlocked' ? 'both sides open' : 'the switch in lever or bar lets people out';
     case 'buttonOnly':
-      return outcome.entry === 'unlocked' ? 'both sides open' : 'the wall button lets people out';
+      if (outcome.entry === 'unlocked') return 'both sides open';
+      return rest.locked ? releaseAtDoor(arrangement.release, outcome.condition) : `leaving is free${latch}`;
     default:
       return `leaving is free${latch}`;
+  }
+}
+
+/** What a person leaving works while the lock holds. */
+function releaseAtDoor(release: 'sensor' | 'doorSwitch' | 'buttonOnly', id: ConditionId): string {
+  switch (release) {
+    case 'sensor': {
+      const { sensorWorks, relay } = condition(id).situation;
+      return sensorWorks && relay === 'works'
+        ? 'sensor or button lets people out'
+        : 'the button lets people out';
+    }
+    case 'doorSwitch':
+      return 'the switch in lever or bar lets people out';
+    case 'buttonOnly':
+      return 'the wall button lets people out';
   }
 }
 
@@ -319,7 +329,6 @@ export const findingWords = {
   secureUnlocksOnAlarm:
     'This secure opening unlocks from outside under fire alarm; someone has to watch it then.',
   operatorDrivesLatch: 'The operator drives against a latch that nothing retracts for it.',
-  failSafeStaysLocked: 'It is called fail safe and yet stays locked when all power is gone.',
   functionUnknown: 'What the outside lever does was not surveyed; this table counts it as locked.',
 } as const;
 
