@@ -314,6 +314,13 @@ describe('every import of the tree', () => {
     expect(reading, 'what the building leaves of it is what is so').toEqual([]);
   });
 
+  test('no address of a page is written by hand', () => {
+    const written = shipped
+      .filter((file) => file !== 'src/app/addresses.ts')
+      .filter((file) => /(['"`])#\/|location\.hash\s*=[^=]/.test(readFileSync(inRoot(file), 'utf8')));
+    expect(written, 'linkTo and moveTo of src/app/addresses.ts know every page').toEqual([]);
+  });
+
   test('the domain never asks what time it is', () => {
     const asking = shipped
       .filter((file) => file.startsWith('src/domain/'))

@@ -1,10 +1,14 @@
-/** The first-run tour through the demo building. Each step speaks of the page at its address, which is then shown. */
+import type { PageId } from './pages.ts';
+
+/** The first-run tour through the demo building. Each step speaks of a page, which is then shown. */
 export interface TourStep {
   /** The page, as the button before it calls it. */
   readonly name: string;
   readonly title: string;
   readonly says: string;
-  readonly address: string;
+  readonly page: PageId;
+  /** The opening shown there; '' where the step speaks of none. */
+  readonly openingId: string;
 }
 
 /** An opening of the demo building that two steps speak of. */
@@ -15,31 +19,36 @@ const steps: readonly TourStep[] = [
     name: 'the schedule',
     title: 'An invented building.',
     says: 'Change anything; Undo reverses it. Start your own project under Files.',
-    address: '#/schedule',
+    page: 'schedule',
+    openingId: '',
   },
   {
     name: 'one opening',
     title: 'What was surveyed, and what follows.',
     says: 'First the facts, then what locks the door, who must do what, what happens on power loss or fire alarm, and what was ruled out by which rule.',
-    address: `#/opening/${shownOpening}`,
+    page: 'opening',
+    openingId: shownOpening,
   },
   {
     name: 'the walk',
     title: 'In the corridor, one question at a time:',
     says: 'the one that settles most, answered with a thumb. “I can’t tell” is an answer too.',
-    address: `#/walk/${shownOpening}`,
+    page: 'walk',
+    openingId: shownOpening,
   },
   {
     name: 'the review',
     title: 'What a person must sign,',
     says: 'with the rule and the facts it rests on. A mark goes stale when one of them changes.',
-    address: '#/review',
+    page: 'review',
+    openingId: '',
   },
   {
     name: 'the paper',
     title: 'For bidders, locksmith and authority:',
     says: 'door schedule, hardware sets, a sheet for each opening.',
-    address: '#/print',
+    page: 'print',
+    openingId: '',
   },
 ];
 

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { buildingFindingsFor, buildingFor } from '../../app/buildings.ts';
 import { rememberLast } from '../../app/rememberLast.ts';
@@ -31,8 +32,8 @@ function NoSpaces() {
       <div className="sheet-body empty stack">
         <h1>The building as a whole</h1>
         <p>
-          No spaces have been entered yet. Add them under <a href="#/project">Project</a> and say at each
-          opening which two it joins.
+          No spaces have been entered yet. Add them under <a href={linkTo('project')}>Project</a> and say at
+          each opening which two it joins.
         </p>
       </div>
     </div>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
@@ -65,7 +66,7 @@ function Finding(props: {
       {finding.conditions.length > 0 && <p className="note">When: {conditionsInWords(finding.conditions)}</p>}
       <p className="row">
         {links.map((opening) => (
-          <a key={opening.id} className="mark" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+          <a key={opening.id} className="mark" href={linkTo('opening', opening.id)}>
             {opening.mark}
           </a>
         ))}

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { BuildingState } from '../../domain/building/building.ts';
 import { levelInWords } from '../../domain/building/sentences.ts';
 import type { Plan } from '../../domain/building/plan.ts';
@@ -121,7 +122,7 @@ function EdgeMark({ plan, condition, edge, marked }: EdgeProps) {
   const word = outcome ? stateSymbols[symbolOf(outcome)].word.toLowerCase() : 'nothing decided';
   return (
     <a
-      href={`#/opening/${encodeURIComponent(found.opening.id)}`}
+      href={linkTo('opening', found.opening.id)}
       className={marked.has(found.opening.id) ? 'floor-mark floor-marked' : 'floor-mark'}
       aria-label={`${found.opening.mark}, ${from} and ${to}: ${word}`}
     >

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { BuildingState } from '../../domain/building/building.ts';
 import { kindInWords, levelInWords } from '../../domain/building/sentences.ts';
 import type { Plan } from '../../domain/building/plan.ts';
@@ -43,7 +44,7 @@ export function FloorTables({ plan, state, condition, floor }: Props) {
             return (
               <tr key={edge.opening.id}>
                 <th scope="row" data-head="Mark">
-                  <a className="mark" href={`#/opening/${encodeURIComponent(edge.opening.id)}`}>
+                  <a className="mark" href={linkTo('opening', edge.opening.id)}>
                     {edge.opening.mark}
                   </a>
                 </th>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { Fragment, useEffect, useRef, useState } from 'react';
 import { rememberLast } from '../../app/rememberLast.ts';
 import { spaceEgressFor } from '../../app/buildings.ts';
@@ -83,9 +84,10 @@ export function LoadsAndExits({ project }: { project: Project }) {
         </>
       ) : (
         <p>
-          No space has a load yet. Say under <a href="#/project">Project</a>, at each space, what its floor is
-          used for and how large it is, or give its load. This table then says how many people it holds, how
-          many exits they need, whether its doors have the capacity and whether they need panic hardware.
+          No space has a load yet. Say under <a href={linkTo('project')}>Project</a>, at each space, what its
+          floor is used for and how large it is, or give its load. This table then says how many people it
+          holds, how many exits they need, whether its doors have the capacity and whether they need panic
+          hardware.
         </p>
       )}
     </section>
@@ -165,7 +167,7 @@ function Reasons({ line }: { line: LoadLine }) {
         {line.doors.map((door) => (
           <div key={door.id} className="stack stack-tight">
             <p>
-              <a className="mark" href={`#/opening/${encodeURIComponent(door.id)}`}>
+              <a className="mark" href={linkTo('opening', door.id)}>
                 {door.mark}
               </a>{' '}
               {door.says}

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { decisionsInBuilding } from '../../app/buildings.ts';
 import { simulationFor } from '../../app/reports.ts';
 import type { Plan } from '../../domain/building/plan.ts';
@@ -21,7 +22,7 @@ export function OpeningFindings({ plan }: { plan: Plan }) {
         {found.map(({ opening, finding }) => (
           <li key={opening.id + finding.says}>
             <p className="row">
-              <a className="mark" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+              <a className="mark" href={linkTo('opening', opening.id)}>
                 {opening.mark}
               </a>
               <StatusMark status={finding.severity === 'severe' ? 'error' : 'caution'}>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId, useMemo, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import { decideAhead } from '../../app/buildings.ts';
@@ -36,7 +37,10 @@ export function ImportSchedule() {
   const [words, setWords] = useState(() => mappingFrom(app.preferences.get('wordsByHand')));
   const [rows, setRows] = useState<ReadonlyMap<number, 'opening' | 'omit'>>(new Map());
   const [sheet, setSheet] = useState<string>();
-  const pasted = useDraft<string>({ place: 'import/pasted', label: 'Pasted rows', href: '#/files' }, '');
+  const pasted = useDraft<string>(
+    { place: 'import/pasted', label: 'Pasted rows', href: linkTo('files') },
+    '',
+  );
   const [choices, setChoices] = useState(usualChoices);
   const [problem, setProblem] = useState('');
   const [done, setDone] = useState('');
@@ -198,7 +202,7 @@ export function ImportSchedule() {
       )}
       {progress && <ProgressBar what="Deciding the openings" progress={progress} onStop={stop} />}
       <output>
-        {done} {done !== '' && <a href="#/schedule">To the schedule</a>}
+        {done} {done !== '' && <a href={linkTo('schedule')}>To the schedule</a>}
       </output>
     </div>
   );

@@ -1,3 +1,4 @@
+import { moveTo, linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { firstProject } from '../../app/firstProject.ts';
 import { randomIds } from '../../app/clock.ts';
@@ -28,7 +29,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
   };
   /** A new project is set up before its first opening: what holds for every opening stands on the page of the project. */
   const start = async (name: string) => {
-    if (await run(() => app.createProject(name))) location.hash = '#/project';
+    if (await run(() => app.createProject(name))) moveTo('project');
   };
   return (
     <div className="stack">
@@ -69,7 +70,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
       )}
       <AddName
         label="New project"
-        at={{ place: 'project/new', href: '#/files' }}
+        at={{ place: 'project/new', href: linkTo('files') }}
         button="Start"
         onAdd={(name) => {
           if (name.trim() === '') return 'A project needs a name.';

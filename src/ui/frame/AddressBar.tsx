@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
-import { addressOf, routeOf } from '../../app/route.ts';
-import { pageWords } from '../../domain/manual/pages.ts';
+import { moveTo, namesOpening, routeOf } from '../../app/addresses.ts';
+import { type PageId, pageWords } from '../../domain/manual/pages.ts';
 import { useApp, useStore } from '../context.ts';
 
 /** Keeps address and state in step, so Back and a copied link work. */
@@ -14,10 +14,9 @@ export function AddressBar() {
   useEffect(() => {
     const follow = () => {
       if (location.hash === '#main') return;
-      const route = routeOf(location.hash);
+      const { page: to, name } = routeOf(location.hash);
       const { visit, session } = store.getState();
-      const named = route.page === 'opening' || (route.page === 'walk' && route.openingId !== null);
-      visit(route.page, named ? route.openingId : session.selectedId);
+      visit(to, namesOpening(to) && name !== '' ? name : session.selectedId);
     };
     follow();
     addEventListener('hashchange', follow);
@@ -39,9 +38,9 @@ export function AddressBar() {
 }
 
 /** The rules page keeps the rule it shows in its own address; what the address names besides the page stays. */
-function write(page: keyof typeof pageWords, openingId: string | null): void {
+function write(page: PageId, openingId: string | null): void {
   const here = routeOf(location.hash);
-  const carriesId = page === 'opening' || page === 'walk';
-  const inStep = here.page === page && (!carriesId || here.openingId === openingId);
-  if (!inStep) location.hash = addressOf({ page, openingId: carriesId ? openingId : null });
+  if (!namesOpening(page)) {
+    if (here.page !== page) moveTo(page);
+  } else if (here.page !== page || here.name !== (openingId ?? '')) moveTo(page, openingId ?? '');
 }

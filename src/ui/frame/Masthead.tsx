@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useEffect, useRef, useState } from 'react';
 import { type PageId, pageWords } from '../../domain/manual/pages.ts';
 import { useApp } from '../context.ts';
@@ -31,7 +32,7 @@ export function Masthead() {
   const here = page === 'opening' ? 'schedule' : page;
   return (
     <header className="masthead" data-open={open}>
-      <a className="masthead-name" href="#/schedule" aria-label={`Latchward, ${projectName}`}>
+      <a className="masthead-name" href={linkTo('schedule')} aria-label={`Latchward, ${projectName}`}>
         <MastheadMark />
         <span className="masthead-word">Latchward</span>
       </a>
@@ -53,7 +54,7 @@ export function Masthead() {
             {links.map((link) => (
               <li key={link}>
                 <a
-                  href={`#/${link}`}
+                  href={linkTo(link)}
                   onClick={() => setOpenAt(null)}
                   {...(link === here && { 'aria-current': 'page' as const })}
                 >

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { moveTo, namesOpening } from '../../app/addresses.ts';
 import { tourFor } from '../../domain/manual/tour.ts';
 import { useApp, useApplication } from '../context.ts';
 
@@ -28,7 +29,8 @@ export function Tour() {
   const onNext = () => {
     if (!next) return end();
     setAt(at + 1);
-    location.hash = next.address;
+    if (namesOpening(next.page)) moveTo(next.page, next.openingId);
+    else moveTo(next.page);
   };
   return (
     <aside className="tour screen-only" aria-label="Tour">

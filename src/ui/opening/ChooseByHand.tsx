@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
 import { handChoices } from '../../domain/decide/handChoice.ts';
@@ -24,7 +25,7 @@ export function ChooseByHand({ opening, decision }: Props) {
     {
       place: `hand/${opening.id}`,
       label: `${opening.mark}, choice by hand`,
-      href: `#/opening/${encodeURIComponent(opening.id)}`,
+      href: linkTo('opening', opening.id),
     },
     nothingChosen,
   );

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { StatusMark } from '../face/Mark.tsx';
@@ -25,7 +26,7 @@ function FieldLink({ fact }: { fact: FactKey }) {
   const { label, scope } = fieldInfo(fact);
   if (scope === 'building') {
     return (
-      <a className="button button-small self-start" href="#/project">
+      <a className="button button-small self-start" href={linkTo('project')}>
         {label}, under Project
       </a>
     );

@@ -1,3 +1,4 @@
+import { moveTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { askMarkAndFloor, nextMarkOn } from '../../domain/survey/markOnFloor.ts';
@@ -11,10 +12,6 @@ interface Props {
   readonly like: Opening;
   readonly goesTo: 'opening' | 'walk';
   readonly onDone: () => void;
-}
-
-function goTo(page: Props['goesTo'], id: string) {
-  location.hash = `#/${page}/${encodeURIComponent(id)}`;
 }
 
 /** A new opening like another: mark and floor are proposed, and where they disagree that is asked before it is added. */
@@ -38,7 +35,7 @@ export function NewLike({ project, near, like, goesTo, onDone }: Props) {
       .dispatch(`New opening ${mark}`, [{ kind: 'putOpening', id, value: value as never }]);
     if (!result.ok) return setProblem(result.says);
     onDone();
-    goTo(goesTo, id);
+    moveTo(goesTo, id);
   };
   return (
     <form

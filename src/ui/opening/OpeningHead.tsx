@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { placeOf } from '../../domain/survey/place.ts';
 import { useStore } from '../context.ts';
@@ -27,12 +28,12 @@ export function OpeningHead({ project, opening, before, after }: Props) {
   return (
     <div className="stack stack-tight">
       <nav className="row" aria-label="Openings">
-        <a className="step-link" href="#/schedule">
+        <a className="step-link" href={linkTo('schedule')}>
           Schedule
         </a>
         <NeighborLink to={before} words={before && `← ${before.mark}`} />
         <NeighborLink to={after} words={after && `${after.mark} →`} />
-        <a className="step-link row-end" href={`#/walk/${encodeURIComponent(opening.id)}`}>
+        <a className="step-link row-end" href={linkTo('walk', opening.id)}>
           Walk from here
         </a>
       </nav>
@@ -56,7 +57,7 @@ export function OpeningHead({ project, opening, before, after }: Props) {
 function NeighborLink({ to, words }: { to: Opening | undefined; words: string | undefined }) {
   if (!to) return null;
   return (
-    <a className="step-link" href={`#/opening/${encodeURIComponent(to.id)}`}>
+    <a className="step-link" href={linkTo('opening', to.id)}>
       {words}
     </a>
   );

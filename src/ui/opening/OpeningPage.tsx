@@ -1,3 +1,4 @@
+import { moveTo } from '../../app/addresses.ts';
 import { useEffect, useRef, useState } from 'react';
 import { orderedOpenings } from '../../app/order.ts';
 import { reportFor } from '../../app/reports.ts';
@@ -83,7 +84,7 @@ function useNeighborKeys(project: Project, opening: Opening | undefined) {
       field.current = here?.closest<HTMLElement>('.fact-field')?.dataset['fact'] ?? '';
       // A text being typed is kept before its field goes away.
       if (here instanceof HTMLElement) here.blur();
-      location.hash = `#/opening/${encodeURIComponent(to.id)}`;
+      moveTo('opening', to.id);
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

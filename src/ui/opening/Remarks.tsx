@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { type SubmitEvent, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Edit } from '../../domain/commands/command.ts';
@@ -155,7 +156,7 @@ interface TextProps {
 }
 
 function TextForm({ place, opening, label, button, onKeep }: TextProps) {
-  const href = `#/opening/${encodeURIComponent(opening.id)}`;
+  const href = linkTo('opening', opening.id);
   const draft = useDraft<string>({ place, label: `${opening.mark}, ${label.toLowerCase()}`, href }, '');
   const keep = (event: SubmitEvent) => {
     event.preventDefault();

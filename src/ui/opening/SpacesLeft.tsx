@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { spacesAroundFor } from '../../app/buildings.ts';
 import { doorOfSpaceInWords } from '../../domain/building/egressSentences.ts';
 import { neededInWords } from '../../domain/egress/exitsNeeded.ts';
@@ -21,7 +22,7 @@ export function SpacesLeft({ project, opening }: { project: Project; opening: Op
             judged ? neededInWords(needed) : 'not judged for a corridor',
             way.capacity.known ? way.capacity.people : null,
           )}{' '}
-          <a href={`#/building/${encodeURIComponent(space.id)}`}>Loads and exits of {space.name}</a>
+          <a href={linkTo('building', space.id)}>Loads and exits of {space.name}</a>
         </p>
       ))}
     </section>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import type { DraftPlace } from '../parts/useDraft.ts';
@@ -6,10 +7,10 @@ import type { DraftPlace } from '../parts/useDraft.ts';
 export function placeOfFact(of: Pick<Opening, 'id' | 'mark'> | null, fact: FactKey): DraftPlace {
   const { label, scope } = fieldInfo(fact);
   return of === null || scope === 'building'
-    ? { place: `building/${fact}`, label, href: '#/project' }
+    ? { place: `building/${fact}`, label, href: linkTo('project') }
     : {
         place: `fact/${of.id}/${fact}`,
         label: `${of.mark}, ${label}`,
-        href: `#/opening/${encodeURIComponent(of.id)}`,
+        href: linkTo('opening', of.id),
       };
 }

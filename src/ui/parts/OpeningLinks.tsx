@@ -1,4 +1,4 @@
-import { addressOf } from '../../app/route.ts';
+import { linkTo } from '../../app/addresses.ts';
 
 interface Props {
   readonly openings: readonly { readonly id: string; readonly mark: string }[];
@@ -10,7 +10,7 @@ export function OpeningLinks({ openings }: Props) {
   return (
     <p className="row">
       {openings.map((opening) => (
-        <a key={opening.id} className="mark" href={addressOf({ page: 'opening', openingId: opening.id })}>
+        <a key={opening.id} className="mark" href={linkTo('opening', opening.id)}>
           {opening.mark}
         </a>
       ))}

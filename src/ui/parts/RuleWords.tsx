@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { StepWords } from '../../domain/decide/words.ts';
 
 /** One reason: the sentence, then the rule, its section with its edition, and how it was read. */
@@ -29,7 +30,7 @@ export function ReasonList({ steps }: { steps: readonly StepWords[] }) {
 export function RuleLink({ id }: { id: string | undefined }) {
   if (id === undefined) return null;
   return (
-    <a className="mark rule-link" href={`#/rules/${id}`}>
+    <a className="mark rule-link" href={linkTo('rules', id)}>
       {id}
     </a>
   );

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { linkTo } from '../../app/addresses.ts';
 import { shownState, shownStateWords } from '../../domain/decide/words.ts';
 import type { FloorPlan, Spot } from '../../domain/model/floorPlan.ts';
 import type { Floor, Project } from '../../domain/model/project.ts';
@@ -156,7 +157,7 @@ export function FloorPlanView({ project, floor, plan }: Props) {
                   aria-current={one.id === selectedId ? 'location' : undefined}
                   className="plan-pin"
                   style={atSpot(one.spot)}
-                  href={`#/walk/${encodeURIComponent(one.id)}`}
+                  href={linkTo('walk', one.id)}
                   aria-label={floorPlanWords.openPin(one.name, shownStateWords[state].word)}
                 >
                   <StateShape state={state} />

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { FloorPlan } from '../../domain/model/floorPlan.ts';
 import type { Floor, Project } from '../../domain/model/project.ts';
 import { floorPlanWords, type Pinned, withoutPlan } from '../../domain/project/floorPlans.ts';
@@ -25,7 +26,7 @@ export function PlanList({ project, floor, plan, pinned, onMove }: Props) {
           {pinned.map((one) => (
             <li key={one.id} className="row">
               {one.is === 'opening' ? (
-                <a className="button button-small mark" href={`#/walk/${encodeURIComponent(one.id)}`}>
+                <a className="button button-small mark" href={linkTo('walk', one.id)}>
                   {floorPlanWords.walk(one.name)}
                 </a>
               ) : (

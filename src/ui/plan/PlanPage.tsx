@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { floorPlanWords, planOfFloor } from '../../domain/project/floorPlans.ts';
@@ -39,14 +40,14 @@ export default function PlanPage() {
             </select>
           )}
           {opening && (
-            <a className="button" href={`#/walk/${encodeURIComponent(opening.id)}`}>
+            <a className="button" href={linkTo('walk', opening.id)}>
               {floorPlanWords.walk(opening.mark)}
             </a>
           )}
         </div>
         {!floor && (
           <p>
-            {floorPlanWords.noFloors} <a href="#/project">Project</a>
+            {floorPlanWords.noFloors} <a href={linkTo('project')}>Project</a>
           </p>
         )}
         {floor && !plan && (

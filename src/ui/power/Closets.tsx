@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Closet } from '../../domain/model/power.ts';
@@ -56,7 +57,7 @@ export function Closets({ project, parts }: { project: Project; parts: readonly 
   const form = (place: string, id: string, start: Readonly<Record<Key, string>>, button: string) => (
     <DraftForm<Key>
       name="Closet"
-      at={{ place: `closet/${place}`, label: 'Closet', href: '#/power' }}
+      at={{ place: `closet/${place}`, label: 'Closet', href: linkTo('power') }}
       fields={fieldsOf(project)}
       start={start}
       button={button}

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project } from '../../domain/model/project.ts';
@@ -48,7 +49,7 @@ export function ProductBook({ project }: { project: Project }) {
   const form = (place: string, id: string, start: Readonly<Record<Key, string>>, button: string) => (
     <DraftForm<Key>
       name="Product"
-      at={{ place: `product/${place}`, label: 'Product', href: '#/power' }}
+      at={{ place: `product/${place}`, label: 'Product', href: linkTo('power') }}
       fields={fields}
       start={start}
       button={button}
@@ -110,7 +111,10 @@ export function ProductBook({ project }: { project: Project }) {
 function Paste({ onDone }: { onDone: () => void }) {
   const command = useCommand();
   const id = useId();
-  const kept = useDraft<string>({ place: 'product-list', label: 'Products to take', href: '#/power' }, '');
+  const kept = useDraft<string>(
+    { place: 'product-list', label: 'Products to take', href: linkTo('power') },
+    '',
+  );
   const text = kept.value;
   const [problems, setProblems] = useState<readonly string[]>([]);
   const take = () => {

@@ -1,5 +1,5 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
-import { addressOf } from '../../app/route.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { closetsInOrder } from '../../domain/power/place.ts';
 import { closetEdit, feedEdits, runLengthEdit } from '../../domain/project/powerDrafts.ts';
@@ -54,7 +54,7 @@ function RunTable({ project, runs }: { project: Project; runs: readonly RunLine[
         {runs.map((run) => (
           <tr key={run.id}>
             <th scope="row">
-              <a className="mark" href={addressOf({ page: 'opening', openingId: run.id })}>
+              <a className="mark" href={linkTo('opening', run.id)}>
                 {run.mark}
               </a>
             </th>
@@ -110,7 +110,7 @@ function RunFields({ project, run }: { project: Project; run: RunLine }) {
       <TextField
         label={`Run of ${run.mark}, feet one way`}
         hideLabel
-        at={{ place: `run/${run.id}`, href: '#/power' }}
+        at={{ place: `run/${run.id}`, href: linkTo('power') }}
         value={said?.lengthFt ? String(said.lengthFt.value) : ''}
         placeholder={run.length}
         onKeep={(text) => {

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project } from '../../domain/model/project.ts';
@@ -137,7 +138,7 @@ interface FormProps {
 }
 
 function SupplyForm({ project, place, ...rest }: FormProps) {
-  const at = { place: `supply/${place}`, label: 'Supply', href: '#/power' };
+  const at = { place: `supply/${place}`, label: 'Supply', href: linkTo('power') };
   return <DraftForm<Key> name="Supply" at={at} fields={fieldsOf(project)} {...rest} />;
 }
 

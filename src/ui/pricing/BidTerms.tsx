@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { type BidField, bidSchema } from '../../domain/model/bid.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { TextField } from '../project/TextField.tsx';
@@ -30,7 +31,7 @@ export function BidTerms({ project }: { project: Project }) {
         <TextField
           key={field}
           label={label}
-          at={{ place: `pricing/${field}`, href: '#/pricing' }}
+          at={{ place: `pricing/${field}`, href: linkTo('pricing') }}
           value={project.bid[field]}
           onKeep={(text) => keep(field, label, text.trim())}
         />
@@ -39,7 +40,7 @@ export function BidTerms({ project }: { project: Project }) {
         <TextField
           key={field}
           label={label}
-          at={{ place: `pricing/${field}`, href: '#/pricing' }}
+          at={{ place: `pricing/${field}`, href: linkTo('pricing') }}
           value={project.bid[field] === null ? '' : String(project.bid[field])}
           onKeep={(text) => keep(field, label, text.trim() === '' ? null : Number(text))}
         />

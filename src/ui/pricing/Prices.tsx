@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { Bill } from '../../domain/bid/bill.ts';
 import { type BillRow, unitWords } from '../../domain/bid/billRow.ts';
@@ -39,7 +40,7 @@ export function Prices({ project, bill }: { project: Project; bill: Bill }) {
                 label={`Price of ${row.name}`}
                 hideLabel
                 placeholder="Price"
-                at={{ place: `pricing/price/${row.key}`, href: '#/pricing' }}
+                at={{ place: `pricing/price/${row.key}`, href: linkTo('pricing') }}
                 value={project.prices[row.key]?.amount.toString() ?? ''}
                 onKeep={(text) => keepPrice(row, text)}
               />
@@ -79,7 +80,7 @@ function ItemFields({ project, item }: { project: Project; item: NonNullable<Bil
     <TextField
       key={field}
       label={labels[field]}
-      at={{ place: `pricing/item/${item}/${field}`, href: '#/pricing' }}
+      at={{ place: `pricing/item/${item}/${field}`, href: linkTo('pricing') }}
       value={entry[field]}
       help={field === 'finish' ? 'A code, such as 626 or 630.' : undefined}
       onKeep={(text) =>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { useCommand } from '../project/useCommand.ts';
 import { TextField } from '../project/TextField.tsx';
@@ -18,7 +19,7 @@ export function LetterForm({ project, offered }: Props) {
       <h2>Letter to the authority</h2>
       <TextField
         label="Text of the letter"
-        at={{ place: 'letter/authority', href: '#/print?only=packet' }}
+        at={{ place: 'letter/authority', href: linkTo('print', 'packet') }}
         lines={14}
         value={project.letter === '' ? offered : project.letter}
         onKeep={(value) => keep(value === offered ? '' : value)}

@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useState } from 'react';
+import { routeOf } from '../../app/addresses.ts';
 import { decisionsInBuilding } from '../../app/buildings.ts';
 import { standingOf } from '../../domain/bid/openQuestions.ts';
 import { itemsOf, sheetData } from '../../app/sheetData.ts';
@@ -47,8 +48,7 @@ const withPlans: ReadonlySet<SheetId> = new Set([...usual, 'plans']);
 
 /** One sheet by its name in the address: the Review page sends its reader here for the packet. */
 function askedFor(address: string): ReadonlySet<SheetId> | undefined {
-  const only = /[?]only=(\w+)$/.exec(address)?.[1];
-  const found = sheetIds.find((id) => id === only);
+  const found = sheetIds.find((id) => id === routeOf(address).name);
   return found && new Set([found]);
 }
 

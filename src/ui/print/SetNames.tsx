@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { mergeable, mergedSets, renamed } from '../../domain/schedules/setNumbers.ts';
@@ -42,13 +43,13 @@ export function SetNames({ project, sets }: { project: Project; sets: readonly H
             <li key={set.storedId}>
               <TextField
                 label={`Number of ${set.id}`}
-                at={{ place: `set/${set.storedId}/number`, href: '#/print' }}
+                at={{ place: `set/${set.storedId}/number`, href: linkTo('print') }}
                 value={set.id}
                 onKeep={(text) => rename(set, { number: text.trim() })}
               />
               <TextField
                 label={`Name of ${set.id}`}
-                at={{ place: `set/${set.storedId}/name`, href: '#/print' }}
+                at={{ place: `set/${set.storedId}/name`, href: linkTo('print') }}
                 value={project.hardwareSets[set.storedId]?.name ?? ''}
                 placeholder={set.title}
                 onKeep={(text) => rename(set, { name: text.trim() })}

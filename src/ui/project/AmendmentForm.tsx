@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import { failModeWords } from '../../domain/decide/words.ts';
 import { releases } from '../../domain/devices/candidates.ts';
@@ -28,7 +29,7 @@ interface Props {
 export function AmendmentForm({ project, id, isNew = false, start, button, onKeep, onCancel }: Props) {
   const field = useId();
   const kept = useDraft(
-    { place: `amendment/${isNew ? 'new' : id}`, label: 'Local amendment', href: '#/project' },
+    { place: `amendment/${isNew ? 'new' : id}`, label: 'Local amendment', href: linkTo('project') },
     start,
   );
   const draft = kept.value;

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Amendment, Project } from '../../domain/model/project.ts';
@@ -108,7 +109,7 @@ function AmendmentCard(props: {
         >
           Remove<span className="visually-hidden"> amendment of {amendment.source}</span>
         </button>
-        <a href={`#/rules/LOCAL-${encodeURIComponent(amendment.id)}`}>Where it was triggered</a>
+        <a href={linkTo('rules', `LOCAL-${amendment.id}`)}>Where it was triggered</a>
       </div>
       {problem !== '' && (
         <p role="alert" className="field-error">

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Floor, Project } from '../../domain/model/project.ts';
@@ -36,7 +37,7 @@ export function Floors({ project }: { project: Project }) {
       )}
       <AddName
         label="New floor, above the others"
-        at={{ place: 'floor/new', href: '#/project' }}
+        at={{ place: 'floor/new', href: linkTo('project') }}
         button="Add floor"
         onAdd={(name) => {
           const made = newFloor(project, randomIds(), name);
@@ -72,7 +73,7 @@ function FloorRow({ project, floor, isTop, isLowest }: RowProps) {
     <li className="place">
       <TextField
         label="Name of the floor"
-        at={{ place: `floor/${floor.id}`, href: '#/project' }}
+        at={{ place: `floor/${floor.id}`, href: linkTo('project') }}
         hideLabel
         value={floor.name}
         onKeep={(name) =>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { useApplication } from '../context.ts';
@@ -19,7 +20,7 @@ export function ProjectTexts({ project }: { project: Project }) {
           <TextField
             key={field}
             label={label}
-            at={{ place: `project/${field}`, href: '#/project' }}
+            at={{ place: `project/${field}`, href: linkTo('project') }}
             lines={lines}
             value={project[field]}
             onKeep={(value) => command(label, [{ kind: 'setProject', field, value }])}
@@ -29,7 +30,7 @@ export function ProjectTexts({ project }: { project: Project }) {
       </div>
       <TextField
         label="Notes"
-        at={{ place: 'project/notes', href: '#/project' }}
+        at={{ place: 'project/notes', href: linkTo('project') }}
         lines={3}
         value={project.notes}
         onKeep={(value) => command('Notes of the project', [{ kind: 'setProject', field: 'notes', value }])}
@@ -45,7 +46,7 @@ function YourName() {
   return (
     <TextField
       label="Your name"
-      at={{ place: 'your-name', href: '#/project' }}
+      at={{ place: 'your-name', href: linkTo('project') }}
       value={name}
       help="Kept in this browser. It is recorded as the author of every edit and sign-off you make."
       onKeep={(text) => {

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { randomIds } from '../../app/clock.ts';
 import type { Project, Space } from '../../domain/model/project.ts';
@@ -50,7 +51,11 @@ export function Spaces({ project }: { project: Project }) {
                     <td colSpan={7} className="space-editing">
                       <SpaceForm
                         project={project}
-                        at={{ place: `space/${space.id}`, label: `Space ${space.name}`, href: '#/project' }}
+                        at={{
+                          place: `space/${space.id}`,
+                          label: `Space ${space.name}`,
+                          href: linkTo('project'),
+                        }}
                         start={spaceDraftOf(space)}
                         button="Keep"
                         onKeep={keep(space.id)}
@@ -74,7 +79,7 @@ export function Spaces({ project }: { project: Project }) {
       {editing === 'new' ? (
         <SpaceForm
           project={project}
-          at={{ place: 'space/new', label: 'New space', href: '#/project' }}
+          at={{ place: 'space/new', label: 'New space', href: linkTo('project') }}
           start={emptySpace}
           button="Add"
           onKeep={(draft) => keep(randomIds())(draft)}

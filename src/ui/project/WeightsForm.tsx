@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId } from 'react';
 import { scorePartWords } from '../../domain/decide/words.ts';
 import { defaultWeights, type Project, type ScorePart, scoreParts } from '../../domain/model/project.ts';
@@ -67,7 +68,7 @@ interface WeightProps {
 function Weight({ part, value, share, onKeep }: WeightProps) {
   const id = useId();
   const draft = useDraft(
-    { place: `weight/${part}`, label: `Weight: ${scorePartWords[part]}`, href: '#/project' },
+    { place: `weight/${part}`, label: `Weight: ${scorePartWords[part]}`, href: linkTo('project') },
     String(value),
   );
   const keep = () => {

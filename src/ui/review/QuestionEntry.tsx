@@ -1,5 +1,5 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useRef, useState } from 'react';
-import { addressOf } from '../../app/route.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { answeredAmendment } from '../../domain/project/amendments.ts';
@@ -40,7 +40,7 @@ export function QuestionEntry({ question, project }: { question: Question; proje
         const rule = reasonOfRule(ruleId, question.grade, '', project.basis);
         return (
           <p key={ruleId} className="note">
-            <a className="mark" href={`#/rules/${ruleId}`}>
+            <a className="mark" href={linkTo('rules', ruleId)}>
               {ruleId}
             </a>{' '}
             {rule.cites.join('; ')} — {rule.confidence}
@@ -72,7 +72,7 @@ export function QuestionEntry({ question, project }: { question: Question; proje
       <Opened summary={exceptionsInWords(question, without)}>
         <VerdictForm
           name={question.title}
-          where={{ place: `question/${question.id}`, label: question.title, href: '#/review' }}
+          where={{ place: `question/${question.id}`, label: question.title, href: linkTo('review') }}
           targets={chosen}
           questions={question.flags}
           building={question.building}
@@ -84,10 +84,10 @@ export function QuestionEntry({ question, project }: { question: Question; proje
         <p className="note">
           {answersComeBack}{' '}
           <a
-            href="#/project"
+            href={linkTo('project')}
             onClick={() =>
               drafts.type(
-                { place: 'amendment/new', label: 'Local amendment', href: '#/project' },
+                { place: 'amendment/new', label: 'Local amendment', href: linkTo('project') },
                 answeredAmendment(question.title),
               )
             }
@@ -109,7 +109,7 @@ function Asked({ one, ticked, onTick }: { one: AskedAt; ticked: boolean; onTick:
           <input type="checkbox" aria-label={`Sign ${opening.mark}`} checked={ticked} onChange={onTick} />
           <span className="mark">{opening.mark}</span>
         </label>
-        <a href={addressOf({ page: 'opening', openingId: opening.id })}>Open {opening.mark}</a>
+        <a href={linkTo('opening', opening.id)}>Open {opening.mark}</a>
         <div className="row-end">
           <StateMark state={state} />
         </div>

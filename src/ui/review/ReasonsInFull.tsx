@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { ReasonInFull } from '../../exporting/sheets/reasons.ts';
 
 /** Grade, sentence, and under it the rule with its sections and how it was read. */
@@ -11,7 +12,7 @@ export function ReasonsInFull({ reasons }: { reasons: readonly ReasonInFull[] })
           </p>
           {reason.ruleId && (
             <p className="note">
-              <a className="mark" href={`#/rules/${reason.ruleId}`}>
+              <a className="mark" href={linkTo('rules', reason.ruleId)}>
                 {reason.ruleId}
               </a>{' '}
               {reason.cites.join('; ')} — {reason.confidence}

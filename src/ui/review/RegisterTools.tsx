@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { Floor } from '../../domain/model/project.ts';
 import { isRegisterState, type RegisterFilter, registerStates } from '../../domain/review/filter.ts';
 
@@ -72,10 +73,10 @@ export function RegisterTools({ view, onView, filter, onFilter, rules, floors }:
         onChange={(event) => onFilter({ ...filter, text: event.target.value })}
       />
       <div className="toolbar-group toolbar-end">
-        <a className="button button-quiet" href="#/print">
+        <a className="button button-quiet" href={linkTo('print')}>
           Print the register
         </a>
-        <a className="button button-quiet" href="#/print?only=packet">
+        <a className="button button-quiet" href={linkTo('print', 'packet')}>
           Packet for the authority
         </a>
       </div>

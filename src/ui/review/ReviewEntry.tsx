@@ -1,5 +1,5 @@
+import { linkTo } from '../../app/addresses.ts';
 import { reportFor } from '../../app/reports.ts';
-import { addressOf } from '../../app/route.ts';
 import { gradeWords } from '../../domain/decide/words.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { StatusMark } from '../face/Mark.tsx';
@@ -15,7 +15,7 @@ export function ReviewEntry({ entry }: { entry: RegisterEntry }) {
     <article className="review-entry stack stack-tight" aria-label={entry.mark}>
       <div className="row row-baseline review-entry-head">
         <h2 className="mark mark-large">
-          <a href={addressOf({ page: 'opening', openingId: opening.id })}>{entry.mark}</a>
+          <a href={linkTo('opening', opening.id)}>{entry.mark}</a>
         </h2>
         <p>{entry.place}</p>
         <div className="row row-end">

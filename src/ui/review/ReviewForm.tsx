@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useRef, useState } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Opening } from '../../domain/model/project.ts';
@@ -68,7 +69,7 @@ export function ReviewForm({ opening, decision }: Props) {
           where={{
             place,
             label: `Review of ${opening.mark}`,
-            href: `#/opening/${encodeURIComponent(opening.id)}`,
+            href: linkTo('opening', opening.id),
           }}
           targets={[{ opening, decision }]}
           questions={[]}

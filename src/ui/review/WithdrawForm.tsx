@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { deskOf } from '../../app/verdictDesk.ts';
 import { type SubmitEvent, useState } from 'react';
 import type { Verdict } from '../../domain/model/verdict.ts';
@@ -19,7 +20,7 @@ export function WithdrawForm({ target, onWritten, onCancel }: Props) {
   const desk = deskOf(app);
   const project = useApp((state) => state.document.project);
   const { draft, kept, problems, form, day, change, check } = useVerdictDraft(
-    { place: `withdraw/${target.id}`, label: 'Withdrawal of a verdict', href: '#/review' },
+    { place: `withdraw/${target.id}`, label: 'Withdrawal of a verdict', href: linkTo('review') },
     { verdict: 'withdrawn' },
   );
   const [told, setTold] = useState('');

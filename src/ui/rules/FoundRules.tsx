@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { counted } from '../../domain/text/counted.ts';
 import { foundInWords, type RuleGroup } from '../../domain/manual/ruleGroups.ts';
@@ -35,7 +36,7 @@ function FoundChapter({ group, fired, onOpen }: Omit<Props, 'groups' | 'shown'> 
           const count = fired.get(rule.id)?.length ?? 0;
           return (
             <li key={rule.id}>
-              <a href={`#/rules/${encodeURIComponent(rule.id)}`} onClick={onOpen}>
+              <a href={linkTo('rules', rule.id)} onClick={onOpen}>
                 <span className="mark">{rule.id}</span> <span>{rule.title}</span>
               </a>
               {count > 0 && <span className="note">triggered at {counted(count, 'opening')}</span>}

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { memo, useState } from 'react';
 import type { CodeBasis } from '../../domain/codes/basis.ts';
 import { counted } from '../../domain/text/counted.ts';
@@ -20,7 +21,7 @@ export const RuleArticle = memo(function RuleArticle({ rule, basis, fired, isNam
   return (
     <article className="section stack rule" data-named={isNamed || undefined}>
       <h3 id={`rule-${entry.id}`} tabIndex={-1} className="rule-name">
-        <a className="mark" href={`#/rules/${encodeURIComponent(entry.id)}`}>
+        <a className="mark" href={linkTo('rules', entry.id)}>
           {entry.id}
         </a>{' '}
         {entry.title}
@@ -87,7 +88,7 @@ function FiredHere({ fired }: { fired: readonly FiredAt[] }) {
       <ul className="fired">
         {shown.map((one) => (
           <li key={one.openingId}>
-            <a className="mark" href={`#/opening/${encodeURIComponent(one.openingId)}`}>
+            <a className="mark" href={linkTo('opening', one.openingId)}>
               {one.mark}
             </a>{' '}
             <span className="note">{one.how.join(', ')}</span>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { GridColumn, GridRow, Ground } from '../../domain/grid/columns.ts';
 import { headWords } from '../../domain/grid/keys.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
@@ -23,7 +24,7 @@ export function Cell({ column, row, ground }: Props) {
           className="mark grid-mark"
           tabIndex={-1}
           draggable={false}
-          href={`#/opening/${encodeURIComponent(row.opening.id)}`}
+          href={linkTo('opening', row.opening.id)}
         >
           {text}
         </a>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useId, useRef } from 'react';
 import type { GridColumn, GridRow, Ground } from '../../domain/grid/columns.ts';
 import { cellReader, namesFor } from '../../domain/grid/readCells.ts';
@@ -23,7 +24,7 @@ export function CellEditor({ column, row, ground, onDone }: Props) {
   const { fact, field } = column;
   const label = `${column.head}, ${opening.mark}`;
   const held = useDraft(
-    fact ? placeOfFact(opening, fact) : { place: `${field}/${opening.id}`, label, href: '#/schedule' },
+    fact ? placeOfFact(opening, fact) : { place: `${field}/${opening.id}`, label, href: linkTo('schedule') },
     fact ? shownValue(opening.facts[fact]) : column.text(row, ground),
   );
   const { value: draft, type: setDraft } = held;

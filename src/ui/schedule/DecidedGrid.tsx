@@ -1,3 +1,4 @@
+import { moveTo } from '../../app/addresses.ts';
 import { useEffect } from 'react';
 import { noFilters } from '../../domain/grid/filters.ts';
 import { foundInWords } from '../../domain/grid/placeColumns.ts';
@@ -37,7 +38,7 @@ export function DecidedGrid({ onFound }: Props) {
       shown={shown}
       ground={ground}
       startId={startId}
-      onOpen={(id) => (location.hash = `#/opening/${encodeURIComponent(id)}`)}
+      onOpen={(id) => moveTo('opening', id)}
     />
   );
 }

@@ -1,3 +1,4 @@
+import { moveTo, linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import { emptyBeside, openingLike, sameAsInWords } from '../../domain/survey/takeOver.ts';
 import { nextMark } from '../../domain/survey/nextMark.ts';
@@ -26,7 +27,7 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
   const selectedId = useApp((state) => state.session.selectedId);
   const nearId = likeId ?? selectedId;
   const [suggested, suggest] = useState<NewDoor>({ mark: '', copyFrom: '' });
-  const draft = useDraft({ place: 'opening/new', label: 'New opening', href: '#/schedule' }, suggested);
+  const draft = useDraft({ place: 'opening/new', label: 'New opening', href: linkTo('schedule') }, suggested);
   const { mark, copyFrom } = draft.value;
   const [asked, setOpen] = useState(false);
   const open = asked || draft.isChanged;
@@ -59,7 +60,7 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
     draft.settle(result.ok ? undefined : result.says);
     if (!result.ok) return;
     setOpen(false);
-    location.hash = `#/${goesTo}/${encodeURIComponent(id)}`;
+    moveTo(goesTo, id);
   };
 
   if (!open) {

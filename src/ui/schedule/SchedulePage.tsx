@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import { orderedOpenings } from '../../app/order.ts';
 import { shows } from '../../domain/grid/filters.ts';
@@ -73,8 +74,8 @@ export default function SchedulePage() {
             <h2>No openings yet</h2>
             <p>
               Start with “New opening” and the mark on the drawing, or import an architect’s door schedule
-              under <a href="#/files">Files</a>. What holds for every opening, floors and spaces are set under{' '}
-              <a href="#/project">Project</a>.
+              under <a href={linkTo('files')}>Files</a>. What holds for every opening, floors and spaces are
+              set under <a href={linkTo('project')}>Project</a>.
             </p>
           </div>
         ) : first ? (

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { Project } from '../../domain/model/project.ts';
 import type { Undecided } from '../../domain/grid/placeColumns.ts';
 
@@ -30,7 +31,7 @@ export function UndecidedGrid({ openings, columns, waits, project, rowHeightPx }
               return (
                 <div key={column.key} role="cell" className="grid-cell">
                   {column.key === 'mark' ? (
-                    <a className="mark grid-mark" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+                    <a className="mark grid-mark" href={linkTo('opening', opening.id)}>
                       {text}
                     </a>
                   ) : (

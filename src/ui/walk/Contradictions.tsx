@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { StatusMark } from '../face/Mark.tsx';
@@ -18,7 +19,7 @@ export function Contradictions({ findings, onMend }: Props) {
             <StatusMark status={finding.refuses ? 'error' : 'caution'}>{finding.fieldLabel}</StatusMark>
             <p>
               {finding.sentence}{' '}
-              <a className="mark step-link" href={`#/rules/${finding.ruleId}`}>
+              <a className="mark step-link" href={linkTo('rules', finding.ruleId)}>
                 {finding.ruleId}
               </a>
             </p>

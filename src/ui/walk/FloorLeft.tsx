@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { useMemo } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { type DoorLeft, leaveFloor, leaveFloorWords } from '../../domain/survey/leaveFloor.ts';
@@ -42,10 +43,10 @@ function Lists({ project, floorId }: Props) {
         <button type="button" className="button" onClick={() => print()}>
           Print this list
         </button>
-        <a className="button" href="#/plan">
+        <a className="button" href={linkTo('plan')}>
           {floorPlanWords.fromWalk}
         </a>
-        <a className="button" href="#/files">
+        <a className="button" href={linkTo('files')}>
           Save or send the project file
         </a>
       </p>
@@ -63,7 +64,7 @@ function Doors({ name, doors }: { name: string; doors: readonly DoorLeft[] }) {
         <ul className="floor-doors">
           {doors.map(({ id, mark, why }) => (
             <li key={id}>
-              <a className="mark" href={`#/walk/${encodeURIComponent(id)}`}>
+              <a className="mark" href={linkTo('walk', id)}>
                 {mark}
               </a>{' '}
               {why}

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { undoAndSay } from '../../app/undoAndSay.ts';
 import type { ShownState } from '../../domain/decide/words.ts';
 import type { Opening } from '../../domain/model/project.ts';
@@ -22,7 +23,7 @@ export function ThumbBar({ opening, order, state, headline, station }: Props) {
   const index = order.findIndex((one) => one.id === opening.id);
   return (
     <div className="thumb-bar walk-bar">
-      <a className="walk-state" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+      <a className="walk-state" href={linkTo('opening', opening.id)}>
         <span role="status" className="row">
           <DecisionStateMark state={state} />
           {(state === 'settled' || state === 'open' || state === 'checking') && (
@@ -34,7 +35,7 @@ export function ThumbBar({ opening, order, state, headline, station }: Props) {
         <Step to={order[index - 1]} before />
         <UndoHere openingId={opening.id} />
         <PhotoButton opening={opening} about={photoPlace(station) ?? ''} label={photoWords.bar} />
-        <a className="button" href="#/plan" aria-label={floorPlanWords.fromWalk}>
+        <a className="button" href={linkTo('plan')} aria-label={floorPlanWords.fromWalk}>
           {floorPlanWords.inBar}
         </a>
         <Step to={order[index + 1]} />
@@ -46,7 +47,7 @@ export function ThumbBar({ opening, order, state, headline, station }: Props) {
 function Step({ to, before = false }: { to: Opening | undefined; before?: boolean }) {
   if (!to) return <span />;
   return (
-    <a className="button" href={`#/walk/${encodeURIComponent(to.id)}`}>
+    <a className="button" href={linkTo('walk', to.id)}>
       <span>{before ? `← ${to.mark}` : `${to.mark} →`}</span>
     </a>
   );

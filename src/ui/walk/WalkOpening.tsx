@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import { reportFor } from '../../app/reports.ts';
 import { shownStateWords } from '../../domain/decide/words.ts';
@@ -110,7 +111,7 @@ export function WalkOpening({ project, opening, order }: Props) {
             </p>
           )}
           <p>
-            <a className="step-link" href={`#/opening/${encodeURIComponent(opening.id)}`}>
+            <a className="step-link" href={linkTo('opening', opening.id)}>
               Reasons and every fact
             </a>
           </p>

@@ -1,3 +1,4 @@
+import { linkTo } from '../../app/addresses.ts';
 import { orderedOpenings } from '../../app/order.ts';
 import { useApp } from '../context.ts';
 import { NewOpening } from '../schedule/NewOpening.tsx';
@@ -28,7 +29,7 @@ export default function WalkPage() {
                 <h1>This opening is not in the project</h1>
                 <p>
                   It may have been removed, or the address belongs to another project. Choose another one on
-                  the <a href="#/schedule">schedule</a>.
+                  the <a href={linkTo('schedule')}>schedule</a>.
                 </p>
               </>
             )}
