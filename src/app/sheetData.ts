@@ -14,7 +14,7 @@ import { sequencePages } from '../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../exporting/sheets/setSheet.ts';
 import type { SheetId } from '../exporting/sheets/sheetNames.ts';
 import type { Stamp } from '../exporting/sheets/stamp.ts';
-import { testPages } from '../exporting/sheets/testPages.ts';
+import { testPages, testPapers } from '../exporting/sheets/testPages.ts';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from './buildings.ts';
 import { powerFor } from './power.ts';
 import { reportFor } from './reports.ts';
@@ -40,7 +40,7 @@ export function sheetData(project: Project, decisions: Decisions, shown: readonl
     priced: once(() => billSheet(project, bill(), [], true)),
     sequence: once(() => sequencePages(project, decisions)),
     power: once(() => powerPaper(project, decisions, powerFor(project))),
-    tests: once(() => testPages(project, decisions, shown, stamp)),
+    tests: once(() => testPapers(testPages(project, decisions, shown, stamp))),
     register: once(() => ({
       entries: reviewRegister(project, decisions),
       building: buildingLines(project, pathFindingsFor(project)),
@@ -68,8 +68,9 @@ export function itemsOf(id: SheetId, data: SheetData, shown: number, hasAddendum
       return Math.max(1, data.sequence().sets.length);
     case 'openings':
     case 'diagrams':
-    case 'tests':
       return shown;
+    case 'tests':
+      return data.tests().length;
     case 'power':
       // The tables are one, and each drawing of a set another.
       return 1 + data.power().wirings.length;

@@ -7,7 +7,7 @@ import { testColumns } from '../../src/exporting/sequence/acceptance.ts';
 import { testSheets } from '../../src/exporting/sequence/sheets.ts';
 import { sequencePages } from '../../src/exporting/sheets/sequencePages.ts';
 import { openingPage } from './pages/opening.ts';
-import { type PdfPage } from './pages/pdf.ts';
+import { fillOf, type PdfPage } from './pages/pdf.ts';
 import { printPage } from './pages/print.ts';
 import { lookAt, test } from './pages/reader.ts';
 import { newWindow } from './pages/window.ts';
@@ -265,4 +265,20 @@ test('a reviewer holds the project against another edition and takes the differe
   const all = pages.map((one) => one.text).join(' ');
   expect(all).toContain(said.trim());
   expect(all).toMatch(/S1-2 .*R-56 · IBC 2024 1010\.2\.6/);
+});
+
+test('paper is filled: wiring, diagrams, tests and the register leave no page half empty but their last', async ({
+  page,
+}) => {
+  const print = printPage(page);
+  await print.open();
+  // A test with more lines than a page holds runs over onto a second one.
+  const mayBeLow = new Map([['Acceptance test sheets', 5]]);
+  for (const name of ['One-line diagrams', 'Power and cable', 'Acceptance test sheets', 'Review register']) {
+    await print.choose(name);
+    const fills = (await print.print()).map(fillOf);
+    const low = fills.slice(0, -1).filter((fill) => fill < 0.5);
+    expect({ name, low: low.length <= (mayBeLow.get(name) ?? 0) ? [] : low }).toEqual({ name, low: [] });
+    expect(fills.reduce((sum, one) => sum + one, 0) / fills.length).toBeGreaterThan(0.75);
+  }
 });

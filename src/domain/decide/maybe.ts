@@ -1,6 +1,7 @@
 import { itemOf, type ItemId } from '../devices/items.ts';
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';
 import type { Decision } from './decision.ts';
 import type { Step } from './ruleBook.ts';
@@ -36,6 +37,22 @@ function maybeOf({ rule, clause }: Step, decision: Decision): Maybe {
       : `${rule.title}: ${needs[clause.effect] ?? 'needed'}`;
   const by = facts.map((key) => midSentence(fieldInfo(key).label)).join(', ');
   return { items, facts, sentence: `${what}, or ruled out by ${by}.`, ruleId: rule.id };
+}
+
+/** More than so many are no reading matter: that they hang on facts is what there is to know. */
+const readUpTo = 6;
+
+/** What may yet be needed, where there is no room for a long list: then its length and the facts it hangs on. */
+export function maybesInShort(maybes: readonly Maybe[]): readonly string[] {
+  if (maybes.length <= readUpTo) return maybes.map(({ sentence, ruleId }) => `${sentence} ${ruleId}`);
+  const count = new Map<FactKey, number>();
+  for (const { facts } of maybes) for (const key of facts) count.set(key, (count.get(key) ?? 0) + 1);
+  const facts = [...count]
+    .toSorted(([, a], [, b]) => b - a)
+    .map(([key]) => midSentence(fieldInfo(key).label));
+  return [
+    `${maybes.length} requirements hang on ${counted(facts.length, 'fact')} not known yet: ${facts.join(', ')}. The opening sheet lists each with its rule.`,
+  ];
 }
 
 const needs: Partial<Record<Step['clause']['effect'], string>> = {

@@ -19,10 +19,17 @@ export function lockCableInWords(fed: FedOpening | undefined): string {
 export function gaugeInWords({ sizing }: FedOpening): string {
   if (!sizing) return '';
   if (sizing.gauge === null) return 'no usual cable carries the lock that far: put a supply near the door';
-  const metric = sizing.metric === null ? '' : ` (${sizing.metric} mm²)`;
   const battery =
     sizing.mustWorkAtV === null
       ? `${exactVolts(sizing.at.batteryV)} at the end of the battery`
       : `to be listed to work at ${volts(sizing.mustWorkAtV)} on battery`;
-  return `${sizing.gauge} AWG or thicker${metric} for the lock, ${battery}`;
+  return `${conductorInWords({ sizing })} for the lock, ${battery}`;
+}
+
+/** "16 AWG or thicker (1.5 mm²)". */
+export function conductorInWords(fed: Pick<FedOpening, 'sizing'> | undefined): string {
+  const sizing = fed?.sizing;
+  if (!sizing) return '';
+  if (sizing.gauge === null) return 'a supply near the door';
+  return `${sizing.gauge} AWG or thicker${sizing.metric === null ? '' : ` (${sizing.metric} mm²)`}`;
 }

@@ -7,7 +7,8 @@ import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
-import { lockCableInWords } from '../power/lockCable.ts';
+import { feet } from '../power/figures.ts';
+import { conductorInWords, lockCableInWords } from '../power/lockCable.ts';
 import type { FedOpening } from '../power/powerPlan.ts';
 import { sizeInWords } from './openingWords.ts';
 
@@ -103,11 +104,26 @@ export function acrossWords(members: readonly Member[], words: (member: Member) 
   return [...marks].map(([said, list]) => `${said}: ${list.join(', ')}`).join('; ');
 }
 
-/** The run, where its length comes from, and the thinnest conductor that feeds the lock at its end. */
+/** One run in full; of several how far they reach, and the thinnest conductor of each, not the volts of every one. */
 function cableInWords(members: readonly Member[]): readonly string[] {
-  const runs = acrossWords(members, ({ fed }) => lockCableInWords(fed));
-  const lengths = members.map(({ fed }) => fed?.placing.feet ?? null);
-  const known = lengths.filter((feet) => feet !== null);
-  if (members.length === 1 || known.length < lengths.length) return [runs];
-  return [runs, `${known.reduce((sum, feet) => sum + feet, 0)} ft in all`];
+  const [first] = members;
+  if (first && members.length === 1) return [lockCableInWords(first.fed)];
+  const words: string[] = [];
+  const known = members.flatMap(({ fed }) => fed?.placing.feet ?? []);
+  if (known.length > 0) {
+    const [least, most] = [Math.min(...known), Math.max(...known)];
+    const reach = least === most ? feet(least) : `${least} to ${feet(most)}`;
+    const sum = known.reduce((total, one) => total + one, 0);
+    words.push(`${reach} one way, ${feet(sum)} in all`);
+  }
+  const without = members.filter(({ fed }) => (fed?.placing.feet ?? null) === null);
+  if (without.length === members.length) words.push('length not surveyed');
+  else if (without.length > 0)
+    words.push(`length not surveyed: ${without.map(({ mark }) => mark).join(', ')}`);
+  const sized = members.filter(({ fed }) => fed?.sizing);
+  if (sized.length > 0) {
+    words.push(`for the lock ${acrossWords(sized, ({ fed }) => conductorInWords(fed))}`, eachRun);
+  }
+  return words;
 }
+const eachRun = 'each run with its volts: see Power and cable';

@@ -28,6 +28,8 @@ export interface OpeningSheet {
   readonly leanedOn: readonly LeanedOn[];
   readonly drawings: readonly Drawing[];
   readonly headline: string;
+  /** What a name under it stands for, should the lines to sign on come on another page than the rest. */
+  readonly signedFor: string;
   readonly stateWord: string;
   readonly stateMeans: string;
   readonly flags: readonly string[];
@@ -77,6 +79,7 @@ export function openingSheet(
     leanedOn: leanedOn(decision),
     drawings: drawingsAt(openingDrawings, decision, crowded ? 'crowdedSheet' : 'sheet'),
     headline: report.headline,
+    signedFor: `${[`Verdict on ${opening.mark}`, row.set].filter((one) => one !== '').join(', ')}: ${report.headline}`,
     stateWord: report.state.word,
     stateMeans: report.state.means,
     flags: flagsOf(row, decision),

@@ -15,10 +15,10 @@ export function pageRules(project: Project, stamp: Stamp, paper: PaperSize, part
   const { day, issued, standing } = stamp;
   const edition = issued ? `Edition ${issued.number}` : 'Not issued';
   const owner = [name, edition, basisInWords(basis), dayInWords(day), preparedBy].filter((one) => one !== '');
-  return sheetIds
+  return pages
     .map(
-      (id) => `@page ${pageName(id)} {
-  size: ${sizeOf(id, paper)};
+      ({ id, name: page, landscape }) => `@page ${page} {
+  size: ${sizeOf(id, paper, landscape)};
   margin: 0.62in 0.5in 0.72in;
   @top-left { content: ${cssString(owner.join('  ·  '))}; ${lettering} width: 55%; }
   @top-right { content: ${cssString([standing, sheetNames[id]].filter((one) => one !== '').join('  ·  '))}; ${lettering} width: 45%; text-align: right; }
@@ -32,18 +32,20 @@ export function pageRules(project: Project, stamp: Stamp, paper: PaperSize, part
 const lettering =
   'font: 600 8.5pt "Barlow Condensed", "Arial Narrow", Arial, sans-serif; color: #000; vertical-align: middle;';
 const smallText =
-  'font: 400 8pt/1.2 "Barlow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
-
-function pageName(id: SheetId): string {
-  return `sheet-${id}`;
-}
+  'font: 500 8.5pt/1.2 "Barlow Condensed", "Arial Narrow", Arial, sans-serif; color: #000; vertical-align: middle; text-align: left;';
 
 const landscape: readonly SheetId[] = ['register', 'findings', 'loads', 'basis', 'power', 'plans'];
 
-function sizeOf(id: SheetId, paper: PaperSize): string {
+/** Each kind of sheet has a page of its own, and wiring, which belongs to power, an upright one. */
+const pages = [
+  ...sheetIds.map((id) => ({ id, name: `sheet-${id}`, landscape: landscape.includes(id) })),
+  { id: 'power', name: 'sheet-wiring', landscape: false },
+] as const;
+
+function sizeOf(id: SheetId, paper: PaperSize, isLandscape: boolean): string {
   const sizes = paperSizes[paper];
   if (id === 'schedule') return sizes.wide;
-  return landscape.includes(id) ? sizes.landscape : sizes.page;
+  return isLandscape ? sizes.landscape : sizes.page;
 }
 
 /** A project may be called anything; its name must not end the string, the rule or the style sheet. */

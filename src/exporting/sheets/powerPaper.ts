@@ -6,8 +6,8 @@ import type { Drawing } from '../drawing/scene.ts';
 import { type PowerSheet, powerSheet } from './powerSheet.ts';
 import { type SetWiring, setWirings } from './wiringSheet.ts';
 
-/** Three stand beside each other on a landscape sheet; letters of 0.17 in come out at 8.3 pt. */
-const onPaper = { width: 3.2, reduced: 0.68 };
+/** Two stand beside each other on an upright page; letters of 0.17 in come out at 8.3 pt. */
+const onPaper = { width: 3.6, reduced: 0.68 };
 
 /** Power and cable as it is bound: tables, pictures, and the wiring of each set. */
 export interface PowerPaper extends PowerSheet {

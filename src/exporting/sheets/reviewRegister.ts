@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { maybesOf } from '../../domain/decide/maybe.ts';
+import { maybesInShort, maybesOf } from '../../domain/decide/maybe.ts';
 import { worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords, stateWords } from '../../domain/decide/words.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -23,7 +23,7 @@ export interface RegisterEntry {
   readonly leanedOn: readonly LeanedOn[];
   readonly grade: 'must' | 'should' | 'none';
   readonly reasons: readonly ReasonInFull[];
-  /** What may yet be needed, by facts nobody knows. */
+  /** What may yet be needed, by facts nobody knows; of much of it only how much. */
   readonly maybes: readonly string[];
   readonly status: ReviewStatus;
   readonly stateWord: string;
@@ -64,7 +64,7 @@ function entryOf(project: Project, opening: Opening, decision: Decision): Regist
     grade: worst === 'must' || worst === 'should' ? worst : 'none',
     // A note asks nothing of a reviewer; it would only lengthen what must be read.
     reasons: reasons.filter((reason) => reason.grade !== 'note'),
-    maybes: maybesOf(decision).map((one) => `${one.sentence} ${one.ruleId}`),
+    maybes: maybesInShort(maybesOf(decision)),
     status,
     stateWord: reviewStateWords[status.state],
     onFile: marksOnFile(status),

@@ -23,8 +23,10 @@ const decisionsOf = (of: Project) =>
 describe('page rules', () => {
   it('carry caution, code basis and day on every page, whatever the project is called', () => {
     const rules = pageRules({ ...project, name: 'A "B" </style> \\ {}\n' }, draftOf('2026-03-02'), 'a3');
-    expect(rules.match(/@page /g)).toHaveLength(sheetIds.length);
-    expect(rules.split(standingCaution)).toHaveLength(sheetIds.length + 1);
+    // One for each kind of sheet, and one for the wiring of a set, which stands upright.
+    const names = [...rules.matchAll(/@page (\S+)/g)].map(([, name]) => name);
+    expect(names).toEqual([...sheetIds.map((id) => `sheet-${id}`), 'sheet-wiring']);
+    expect(rules.split(standingCaution)).toHaveLength(names.length + 1);
     expect(rules).toContain('IBC 2021');
     expect(rules).toContain('March 2, 2026');
     expect(rules).toContain('size: 420mm 297mm');

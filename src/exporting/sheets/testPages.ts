@@ -22,7 +22,9 @@ export interface TestPage {
 }
 
 /** Lines that fit on a page in letters of the usual size; found by printing the demo building. */
-const crowdedFrom = 21;
+const crowdedFrom = 17;
+/** So many fit on half a page with the lines to sign on. */
+const shortUpTo = 9;
 
 export function testPages(
   project: Project,
@@ -52,5 +54,33 @@ export function testPages(
           },
         ]
       : [];
+  });
+}
+
+/** A page of paper with one test, or with two that are short, each with its own lines to sign on. */
+export interface TestPaper {
+  readonly id: string;
+  readonly tests: readonly TestPage[];
+  /** Of both, at the foot of the page. */
+  readonly title: readonly TitleCell[];
+}
+
+const isShort = ({ lines }: TestPage) => lines.length <= shortUpTo;
+
+/** In the order of the openings, but that a short test brings the next short one along. */
+export function testPapers(pages: readonly TestPage[]): readonly TestPaper[] {
+  const short = pages.filter(isShort);
+  const second = new Map<TestPage, TestPage | undefined>(
+    short.flatMap((page, at) => (at % 2 === 0 ? [[page, short[at + 1]] as const] : [])),
+  );
+  return pages.flatMap((page): readonly TestPaper[] => {
+    if (isShort(page) && !second.has(page)) return [];
+    const other = second.get(page);
+    if (!other) return [{ id: page.id, tests: [page], title: page.title }];
+    const both = `${page.mark}, ${other.mark}`;
+    const title = page.title.map((cell, at) =>
+      at === page.title.length - 1 ? { label: 'Openings', value: both } : cell,
+    );
+    return [{ id: page.id, tests: [page, other], title }];
   });
 }

@@ -25,6 +25,7 @@ function OneOpening({ sheet }: { sheet: OpeningSheet }) {
       </header>
       <OpeningBody sheet={sheet} />
       <footer className="opening-sheet-foot">
+        <p className="test-arrangement">{sheet.signedFor}</p>
         <SignLines />
         <TitleBlock cells={sheet.title} />
       </footer>

@@ -42,7 +42,7 @@ export function DiagramsPart(props: OfPiece) {
 export function TestsPart({ data, paper, piece }: OfPiece) {
   return (
     <Paper id="tests" paper={paper}>
-      <TestSheets pages={data.tests().slice(piece.from, piece.to)} />
+      <TestSheets papers={data.tests().slice(piece.from, piece.to)} />
     </Paper>
   );
 }

@@ -1,14 +1,37 @@
+import { Fragment } from 'react';
 import { testColumns, testSigns } from '../../exporting/sequence/acceptance.ts';
-import type { TestPage } from '../../exporting/sheets/testPages.ts';
+import type { TestPage, TestPaper } from '../../exporting/sheets/testPages.ts';
 import { TitleBlock } from './TitleBlock.tsx';
 
-/** One sheet per opening, filled in by hand at the door. */
-export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
-  return pages.map((page) => (
+/** Filled in by hand at the door: a page for each opening, or half a page where the test is short. */
+export function TestSheets({ papers }: { papers: readonly TestPaper[] }) {
+  return papers.map(({ id, tests, title }) => (
+    <Fragment key={id}>
+      {tests.map((page, at) => (
+        <OneTest
+          key={page.id}
+          page={page}
+          half={tests.length === 1 ? undefined : at === 0 ? 'upper' : 'lower'}
+          title={at === tests.length - 1 ? title : undefined}
+        />
+      ))}
+    </Fragment>
+  ));
+}
+
+interface OneProps {
+  readonly page: TestPage;
+  readonly half: 'upper' | 'lower' | undefined;
+  /** At the foot of the page. */
+  readonly title: TestPaper['title'] | undefined;
+}
+
+function OneTest({ page, half, title }: OneProps) {
+  return (
     <article
-      key={page.id}
       className="opening-sheet test-sheet"
-      data-crowded={page.crowded || undefined}
+      data-crowded={page.crowded || half !== undefined || undefined}
+      data-half={half}
       aria-label={`Test of ${page.mark}`}
     >
       <header className="opening-sheet-head">
@@ -25,10 +48,10 @@ export function TestSheets({ pages }: { pages: readonly TestPage[] }) {
       <footer className="opening-sheet-foot">
         {/* Nothing to pass, so nothing to sign. */}
         {page.noTest === '' && <Signs />}
-        <TitleBlock cells={page.title} />
+        {title && <TitleBlock cells={title} />}
       </footer>
     </article>
-  ));
+  );
 }
 
 function Lines({ page }: { page: TestPage }) {
