@@ -65,7 +65,6 @@ export const otherDoors: readonly OtherDoor[] = [
       'RHR',
       'Pivots',
       /^1\/2", /,
-      '24 V DC',
     ],
   },
   {
@@ -82,7 +81,6 @@ export const otherDoors: readonly OtherDoor[] = [
       'Patch or floor lock on glass',
       'Entrance seen by visitors, heavy use',
       'No lock today',
-      'No cutout, sounds hollow, nothing pushes on the latch',
       'Closer, no operator, not held open',
       'Ordinary inside wall of glass, not rated',
       noneOfThese,
@@ -90,7 +88,6 @@ export const otherDoors: readonly OtherDoor[] = [
       'Tenant or suite entrance',
       'Patch fittings only',
       'LH',
-      '24 V DC',
     ],
   },
 ];
