@@ -28,7 +28,13 @@ function keepOnDevice(): void {
       }),
     onNeedRefresh: () =>
       app.store.getState().offerVersion(() => {
-        void app.flush().then(() => startNewVersion(true));
+        void app.flush().then(() => {
+          // The helper loads anew only where a worker was in charge when the page began: not in the very first window.
+          navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), {
+            once: true,
+          });
+          return startNewVersion();
+        });
       }),
   });
 }

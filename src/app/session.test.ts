@@ -9,6 +9,7 @@ import { createSecondCopy } from '../storage/copy/secondCopy.ts';
 import { createDatabase } from '../storage/database.ts';
 import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
+import { steppingClock } from './testing/clock.ts';
 import type { TakeHow } from './meeting.ts';
 import { mostLines } from './lineLog.ts';
 import type { App } from './session/app.ts';
@@ -420,6 +421,25 @@ describe('the second copy', () => {
     expect(project(again).notes).toBe('a day of work');
     expect(notices(again)).toMatch(/lost the stored project “House”.*brought back from the second copy/);
     expect(await storedProjects()).toMatchObject([{ document: { notes: 'a day of work' } }]);
+  });
+
+  test('P2: a clock that is years off, or set back between two starts, loses nothing', async () => {
+    const years = ['2026', '1999', '2041', '2003'];
+    for (const year of years) {
+      const app = await openWindow({ clock: steppingClock(`${year}-03-02T08:00:00.000Z`) });
+      expect(project(app).notes).toBe(years[years.indexOf(year) - 1] ?? 'demo');
+      notes(app, year);
+      await app.close();
+    }
+    machine.loseDatabase();
+    const back = await openWindow({ clock: steppingClock('1990-01-01T00:00:00.000Z') });
+    expect(project(back).notes).toBe('2003');
+    noRoom();
+    notes(back, 'only in the log');
+    await back.close();
+    vi.restoreAllMocks();
+    const last = await openWindow({ clock: steppingClock('1980-01-01T00:00:00.000Z') });
+    expect(project(last).notes).toBe('only in the log');
   });
 
   test('P2: an edit that never reached the database is done again', async () => {

@@ -70,6 +70,35 @@ test.describe('with what the browser has stored', () => {
   });
 });
 
+test('a network that drops during the first load leaves a sentence and a way to load again, never a blank page', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const started = page.getByRole('button', { name: 'New opening' });
+  // The page came and its program did not; then the program came and the page's own part did not.
+  for (const [lost, says, again] of [
+    [
+      /assets\/index-.*\.js/,
+      'Latchward has not loaded yet',
+      page.getByRole('link', { name: 'Load the page again' }),
+    ],
+    [
+      /SchedulePage-.*\.js/,
+      'Schedule could not be loaded',
+      page.getByRole('button', { name: 'Load the app again' }),
+    ],
+  ] as const) {
+    await page.route(lost, (route) => route.abort('internetdisconnected'));
+    await page.goto('about:blank');
+    await page.goto('');
+    await expect(page.getByRole('heading', { name: says })).toBeVisible();
+    await page.unroute(lost);
+    await again.click();
+    await expect(started).toBeVisible();
+    await expect(page.getByRole('heading', { name: says })).toHaveCount(0);
+  }
+});
+
 /** No opening, rule or space is called so: words every object knows, and what no address may hold. */
 const strangeIds = ['constructor', '__proto__', '%E0%A4%A', 'nobody'];
 /** More of each kind, where a page costs little. */

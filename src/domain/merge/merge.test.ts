@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { applyEdits } from '../commands/command.ts';
+import { applyEdits, type Edit } from '../commands/command.ts';
 import { applyCommand } from '../commands/stamp.ts';
 import { historyOf, wasSeen } from '../model/history.ts';
+import { newOpening, newProject } from '../model/newProject.ts';
 import { changedParts, recordsOf } from '../model/parts.ts';
 import { type Project, projectSchema } from '../model/project.ts';
 import { textOf } from '../model/sorted.ts';
-import { threeCopies } from '../testing/copies.ts';
+import { edited, threeCopies } from '../testing/copies.ts';
+import { openDifferences } from './differences.ts';
 import { mergeEdit, mergeProjects } from './merge.ts';
 import { meaning, registerOf } from './register.ts';
 
@@ -51,6 +53,30 @@ describe('copies of one project, edited apart', () => {
       }),
       runs,
     );
+  });
+
+  test('a wrong clock decides nothing: two who saw a door differently are asked, and who saw the other’s answer is believed', () => {
+    const shared = { ...newProject('p', 'P'), openings: { a: newOpening('a', 'A') } };
+    const rated = (value: number): Edit => ({
+      kind: 'setFact',
+      id: 'a',
+      fact: 'fireRatingMin',
+      value: { is: 'known', value },
+    });
+    for (const [annHour, bobHour] of [
+      [9, 10],
+      [23, 0],
+    ] as const) {
+      const ann = edited(shared, 'ann', [rated(20)], annHour);
+      const both = mergeProjects(ann, edited(shared, 'bob', [rated(90)], bobHour));
+      expect(both.openings['a']?.facts.fireRatingMin).toMatchObject({ is: 'unknown' });
+      const [asked] = openDifferences(both);
+      expect(asked?.sides.flatMap(({ by }) => by).toSorted()).toEqual(['ann', 'bob']);
+      // Later in knowledge, whatever the clock says.
+      const after = mergeProjects(ann, edited(ann, 'bob', [rated(45)], bobHour));
+      expect(after.openings['a']?.facts.fireRatingMin).toMatchObject({ is: 'known', value: 45 });
+      expect(openDifferences(after)).toEqual([]);
+    }
   });
 
   test('nothing is lost: a value stands, is kept beside another, or was replaced by somebody who had seen it', () => {

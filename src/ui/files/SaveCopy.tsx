@@ -1,4 +1,5 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
+import { spaceUse } from '../../app/spaceUse.ts';
 import { useApp, useApplication } from '../context.ts';
 
 /** The copy that leaves this browser, open or with a passphrase. */
@@ -8,7 +9,17 @@ export function SaveCopy() {
   // Asked anew after each save and each copy.
   useApp((state) => `${state.saving.kind} ${state.session.oneCopy}`);
   const [copies, setCopies] = useState(0);
+  const [space, setSpace] = useState('');
   const id = useId();
+  useEffect(() => {
+    let left = false;
+    void spaceUse().then((says) => {
+      if (!left) setSpace(says);
+    });
+    return () => {
+      left = true;
+    };
+  }, []);
   const [passphrase, setPassphrase] = useState('');
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState('');
@@ -27,7 +38,7 @@ export function SaveCopy() {
     <div className="stack stack-tight">
       <h3>Save a copy</h3>
       <p className="note">The whole project as one file, to keep, to send, or to open on another device.</p>
-      {app.whereKept().map((says) => (
+      {[...app.whereKept(), space].filter(Boolean).map((says) => (
         <p key={says} className="note">
           {says}
         </p>
