@@ -7,6 +7,7 @@ import { saveProjectText } from '../src/domain/versions/file.ts';
 import { argumentsOf } from './lib/arguments.mjs';
 import { demoProject } from './demo/demoProject.ts';
 import { goldenText } from './demo/golden.ts';
+import { goldenPaper } from './demo/goldenPaper.ts';
 import { buildProject } from './demo/kit.ts';
 import { smallOffice } from './demo/smallOffice.ts';
 
@@ -51,7 +52,11 @@ const demo = demoProject();
 write('demo-building.json', demo);
 write('small-office.json', buildProject(smallOffice));
 if (call.has('accept')) {
-  const file = fileURLToPath(new URL('../tests/golden/demo-decisions.jsonl', import.meta.url));
-  writeFileSync(file, goldenText(demo));
-  console.log('tests/golden/demo-decisions.jsonl: accepted.');
+  for (const [name, text] of [
+    ['demo-decisions.jsonl', goldenText(demo)],
+    ['demo-paper.txt', goldenPaper(demo)],
+  ] as const) {
+    writeFileSync(fileURLToPath(new URL(`../tests/golden/${name}`, import.meta.url)), text);
+    console.log(`tests/golden/${name}: accepted.`);
+  }
 }
