@@ -67,9 +67,12 @@ export default class SlipRunner extends TestRunner {
       writeFileSync(foundAt, JSON.stringify(found));
     };
     let isFresh = true;
+    let noticedLast: RunnerTestCase | undefined;
     for (const slip of slips) {
       if (found.status[slip] !== undefined) continue;
-      const asked = quickFirst.filter((test) => hits.perTest[test.id]?.[slip] !== undefined);
+      // What noticed the slip before this one is near it; then the quick ones.
+      const near = noticedLast === undefined ? quickFirst : [noticedLast, ...quickFirst];
+      const asked = [...new Set(near)].filter((test) => hits.perTest[test.id]?.[slip] !== undefined);
       if (asked.length === 0) {
         found.status[slip] = hits.static[slip] === undefined ? 'NoCoverage' : 'Ignored';
         continue;
@@ -78,6 +81,7 @@ export default class SlipRunner extends TestRunner {
       restoreMemory();
       const by = await this.#firstThatFails(asked, slip, hits.perTest);
       control.activeMutant = undefined;
+      noticedLast = by ?? noticedLast;
       restoreMemory();
       const isSpoiled = by !== undefined && !(await this.#passes(by));
       if (isSpoiled && !isFresh) break;

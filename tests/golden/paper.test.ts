@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { demoProject } from '../../scripts/demo/demoProject.ts';
-import { paperPartNames, paperParts, partOfPaper } from '../../scripts/demo/goldenPaper.ts';
+import { fewOf, paperPartNames, paperParts, partOfPaper } from '../../scripts/demo/goldenPaper.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import { missingForOrder } from '../../src/domain/schedules/forOrder.ts';
 
-const demo = demoProject();
+const demo = fewOf(demoProject());
 const decisions = decideInBuilding(demo);
 // The long search, once and here: `npm run mutate` asks each part hundreds of times.
 for (const [id, decision] of decisions) {

@@ -251,7 +251,7 @@ function readLeaf(material: Said | undefined, texts: readonly Said[], reading: R
   const says = /wood|^wd$|timber/.test(word)
     ? 'Wood alone does not say which core; the leaf stays open.'
     : /alum|^al$/.test(word)
-      ? 'Aluminium alone does not say how wide the stile is; the leaf stays open.'
+      ? 'Aluminum alone does not say how wide the stile is; the leaf stays open.'
       : `“${material.text.trim()}” does not say what the leaf is; it stays open.`;
   leaveOpen(reading, material, says);
 }

@@ -204,8 +204,10 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   return result();
 }
 
-/** Marks by the rows and floors they stand at. */
+/** Marks and GlobalIds by the rows and floors they stand at; neither is written with a line break. */
 type Seen = Map<string, { row: number; floor: string | undefined }>;
+const asId = (externalId: string) => `GlobalId\n${externalId}`;
+const onFloor = (mark: string, floor: string) => `${mark}\n${oneSpelling(floor)}`;
 type NamedMark =
   | { readonly ok: true; readonly mark: string; readonly says?: string; readonly meets?: string | undefined }
   | { readonly ok: false; readonly says: string };
@@ -250,6 +252,11 @@ function checkMark(
     return { ok: false, says: 'The mark holds a line break or a sign that cannot be seen.' };
   if (/^"|"$/.test(mark))
     return { ok: false, says: `The mark ${mark} has a quotation mark at its end; a quote may be missing.` };
+  const listed = externalId === '' ? undefined : seen.get(asId(externalId));
+  if (listed) {
+    return { ok: false, says: `GlobalId ${externalId} stands in row ${listed.row} and again in row ${row}.` };
+  }
+  if (externalId !== '') seen.set(asId(externalId), { row, floor });
   const first = seen.get(mark);
   if (!first) {
     const meets = there.take(mark, externalId);
@@ -269,11 +276,13 @@ function checkMark(
     first.floor !== undefined &&
     oneSpelling(floor) !== oneSpelling(first.floor) &&
     openingSchema.shape.mark.safeParse(longer).success &&
-    !seen.has(longer)
+    !seen.has(longer) &&
+    !seen.has(onFloor(mark, floor))
   ) {
     const meets = there.take(longer, externalId);
     if (meets !== undefined || !there.has(longer)) {
       seen.set(longer, { row, floor });
+      seen.set(onFloor(mark, floor), { row, floor });
       const says = `Mark ${mark} stands in row ${first.row} on ${first.floor} as well. This one comes in as ${longer}.`;
       return { ok: true, mark: longer, says, meets };
     }
