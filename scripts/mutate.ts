@@ -10,7 +10,7 @@ import { askTests, breakAll, sourcesIn } from './mutation/broken.ts';
 /**
  * Breaks the code of a room in every small way and counts what the tests notice; rules have a mutator
  * of their own (scripts/proof/mutate.ts). `npm run mutate -- src/domain/schedules`, or one file, or lines of it
- * (`src/domain/schedules/order.ts:10-60`). Asked are the tests a second word names (files and folders, commas between
+ * (`src/domain/schedules/order.ts:10-60`), several with commas between them. Asked are the tests a second word names (files and folders, commas between
  * them), else those of the last time, else those of its folder. What is found of whole files is kept in
  * scripts/mutation/measured.json and written into docs/mutants.md; `npm run mutate` alone writes the page.
  * Ends with 1 below 90 % killed. What breaks the code is installed at the first call, apart from the packages of the app.
@@ -30,12 +30,16 @@ if (place === undefined) {
   writeFileSync(page, mutantsPage(measures));
   process.exit();
 }
-const [path = '', lines] = place.split(':');
-if (!existsSync(join(root, path)) || relative(join(root, 'src'), resolve(root, path)).startsWith('..')) {
-  refuse(`${path} is no folder or file of src.`);
+const [named = '', lines] = place.split(':');
+const paths = named.split(',');
+for (const path of paths) {
+  if (!existsSync(join(root, path)) || relative(join(root, 'src'), resolve(root, path)).startsWith('..')) {
+    refuse(`${path} is no folder or file of src.`);
+  }
 }
-const isFile = /\.tsx?$/.test(path);
-const tests = wanted?.split(',') ?? measures[path]?.tests ?? [isFile ? dirname(path) : path];
+const isFile = (path: string) => /\.tsx?$/.test(path);
+const testsBeside = (path: string) => measures[path]?.tests ?? [isFile(path) ? dirname(path) : path];
+const tests = wanted?.split(',') ?? [...new Set(paths.flatMap(testsBeside))];
 for (const one of tests) if (!existsSync(join(root, one))) refuse(`${one} is no file or folder of tests.`);
 
 if (!existsSync(join(home, 'node_modules'))) {
@@ -47,7 +51,8 @@ if (!existsSync(join(home, 'node_modules'))) {
   if (installed.status !== 0) refuse('What breaks the code could not be installed.');
 }
 
-const broken = await breakAll(root, isFile ? [path] : sourcesIn(root, path), lines, tests);
+const sources = paths.flatMap((path) => (isFile(path) ? [path] : sourcesIn(root, path)));
+const broken = await breakAll(root, sources, lines, tests);
 const files = await askTests(root, broken);
 if (files === null) refuse('The tests do not pass, or stopped before their end.');
 

@@ -47,10 +47,12 @@ export function findTable(grid: Pick<Grid, 'rows' | 'places'>): Table | undefine
   };
 }
 
-/** Columns that are understood, when one of them holds the mark; otherwise nothing. */
+/** Columns that are understood, when one of them holds the mark; otherwise nothing. A row of units tells a little more. */
 function scoreOf(columns: readonly Column[]): number {
   const hasMark = columns.some(({ use }) => use.kind === 'role' && use.role === 'mark');
-  return hasMark ? columns.filter(({ use }) => use.kind !== 'unused').length : 0;
+  if (!hasMark) return 0;
+  const withUnit = columns.filter(({ use }) => use.kind === 'role' && use.unit !== undefined).length;
+  return columns.filter(({ use }) => use.kind !== 'unused').length + withUnit / 1000;
 }
 
 /** Headings are words; a row with figures is a door. */

@@ -83,12 +83,12 @@ export class PlaceBook {
 
   /** Rooms of a model come in with their areas, also those without a door. */
   addGiven(): void {
-    const byElevation = this.#given.floors.toSorted((a, b) => (a.elevationMm ?? 0) - (b.elevationMm ?? 0));
+    const byElevation = this.#given.floors
+      .flatMap(({ name, elevationMm }) => (elevationMm === null ? [] : [{ name, elevationMm }]))
+      .toSorted((a, b) => a.elevationMm - b.elevationMm);
     // The floor nearest to zero is where people come in; the order of the others follows from their height.
-    const ground = byElevation.findIndex(({ elevationMm }) => (elevationMm ?? 0) >= -300);
-    byElevation.forEach(({ name, elevationMm }, index) => {
-      if (elevationMm !== null) this.#order.set(oneSpelling(name), index - Math.max(0, ground));
-    });
+    const ground = byElevation.findIndex(({ elevationMm }) => elevationMm >= -300);
+    byElevation.forEach(({ name }, index) => this.#order.set(oneSpelling(name), index - Math.max(0, ground)));
     const met = new Map<string, GivenSpace[]>();
     for (const given of this.#given.spaces) {
       const full = roomInWords(given);
