@@ -24,7 +24,8 @@ const { words } = argumentsOf({
   usage: 'npm run mutate -- [FOLDER | FILE[:from-to] [TESTS]]',
   words: ['place', 'tests'],
 });
-const measures = JSON.parse(readFileSync(kept, 'utf8')) as Measures;
+const readMeasures = () => JSON.parse(readFileSync(kept, 'utf8')) as Measures;
+const measures = readMeasures();
 const [place, wanted] = words;
 if (place === undefined) {
   writeFileSync(page, mutantsPage(measures));
@@ -56,10 +57,12 @@ const broken = await breakAll(root, sources, lines, tests);
 const files = await askTests(root, broken);
 if (files === null) refuse('The tests do not pass, or stopped before their end.');
 
+// Reasons may have been written meanwhile.
+const now = readMeasures();
 const found = Object.fromEntries(
   files.map(({ path: file, source, mutants }) => [
     file,
-    measureOf({ source, mutants, tests, before: measures[file] }),
+    measureOf({ source, mutants, tests, before: now[file] }),
   ]),
 );
 for (const { path: file, source, mutants } of files) {
@@ -75,7 +78,7 @@ for (const [file, { killed, tried }] of Object.entries(found)) {
   if (tried > 0) console.log(`${file}: ${killed} of ${tried} killed`);
 }
 if (lines === undefined) {
-  const all = Object.entries({ ...measures, ...found }).filter(([, { tried }]) => tried > 0);
+  const all = Object.entries({ ...now, ...found }).filter(([, { tried }]) => tried > 0);
   const sorted = Object.fromEntries(all.toSorted(([a], [b]) => (a < b ? -1 : 1)));
   writeFileSync(kept, `${JSON.stringify(sorted, null, 2)}\n`);
   writeFileSync(page, mutantsPage(sorted));
