@@ -54,6 +54,27 @@ export function downloadFile(file: FileToSave, page: Document = document): void 
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
+const asFile = (file: FileToSave) => new File([file.bytes], file.name, { type: 'application/zip' });
+
+/** Whether this device sends such a file by its own sheet. Some browsers have the sheet and refuse the kind of file. */
+export function canSend(device: Navigator = navigator): boolean {
+  const empty = asFile({ name: 'project.latchward.zip', text: '', bytes: new Uint8Array() });
+  // The type says that every browser has it; not every one does.
+  const { canShare } = device as { readonly canShare?: Navigator['canShare'] };
+  return canShare?.call(device, { files: [empty] }) === true;
+}
+
+/** Resolves once the device has taken the file, false where the person changed their mind. */
+export async function sendFile(file: FileToSave, device: Navigator = navigator): Promise<boolean> {
+  try {
+    await device.share({ files: [asFile(file)], title: file.name });
+    return true;
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return false;
+    throw error;
+  }
+}
+
 export type OpenedFile =
   | {
       readonly ok: true;

@@ -139,7 +139,14 @@ test('why an opening is refused stands above the question, with the way to the a
 
 test('a note is kept, and the bar leads from door to door', async ({ page }) => {
   await walkFrom(page, 'opening-103');
-  await page.getByRole('textbox', { name: 'Notes' }).fill('Closer leaks oil.');
+  const notes = page.getByRole('textbox', { name: 'Notes' });
+  await page.getByRole('button', { name: 'Note', exact: true }).tap();
+  await expect(notes).toBeFocused();
+  await expect(notes).toBeInViewport({ ratio: 1 });
+  const low = (await notes.boundingBox())?.height ?? 0;
+  await notes.fill('Closer leaks oil.\nHinge side bent.\nAsk for the key to 105.\nLabel behind paint.');
+  expect((await notes.boundingBox())?.height).toBeGreaterThan(low * 1.5);
+  await notes.fill('Closer leaks oil.');
   await page.getByRole('link', { name: '104 →' }).tap();
   const mark = page.getByRole('heading', { level: 1, name: '104', exact: true });
   await expect(mark).toBeInViewport();

@@ -39,6 +39,8 @@ export interface App {
   /** With every picture; `says` names what could not be read. */
   readonly copyToSave: () => Promise<CopyToSave>;
   readonly downloadCopy: () => Promise<void>;
+  /** The same copy, handed to the device to send; only where it can (`canSend`). */
+  readonly sendCopy: () => Promise<Told>;
   /** The same copy, to be opened with a passphrase only. */
   readonly downloadLocked: (passphrase: string) => Promise<Told>;
   /** A file of a project that is here already is only compared; `takeFile` says what becomes of it. */

@@ -11,7 +11,10 @@ const picturesNotSent = (count: number) =>
     : `${counted(count, 'photo')} of this project could not be read in this browser, so the copy does not hold the picture. What is written about it is in the copy.`;
 
 /** Files of the shown project, and which state of it the last one holds: leaving that unsaved loses nothing. */
-export function createCopiesOut(kit: Kit): Pick<App, 'copyToSave' | 'downloadCopy' | 'downloadLocked'> & {
+export function createCopiesOut(kit: Kit): Pick<
+  App,
+  'copyToSave' | 'downloadCopy' | 'downloadLocked' | 'sendCopy'
+> & {
   readonly isCopied: (project: Project) => boolean;
 } {
   const { clock, known, photos, shown, standing, tellProblem } = kit;
@@ -38,6 +41,19 @@ export function createCopiesOut(kit: Kit): Pick<App, 'copyToSave' | 'downloadCop
       (await fileAccess()).downloadFile(file);
       tellProblem(file.says);
       noteCopied(project, position);
+    },
+    sendCopy: async () => {
+      const [project, position] = [shown(), standing.now];
+      try {
+        const file = await copyOf(project);
+        if (!(await (await fileAccess()).sendFile(file))) return { ok: true };
+        tellProblem(file.says);
+      } catch (error) {
+        const why = error instanceof Error ? error.message : String(error);
+        return { ok: false, says: `This device did not take the file (${why}). Save a copy and send that.` };
+      }
+      noteCopied(project, position);
+      return { ok: true };
     },
     downloadLocked: async (passphrase) => {
       const [project, position] = [shown(), standing.now];

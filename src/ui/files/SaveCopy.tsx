@@ -1,4 +1,5 @@
 import { useEffect, useId, useState } from 'react';
+import { fileAccess } from '../../app/session/ahead.ts';
 import { spaceUse } from '../../app/spaceUse.ts';
 import { useApp, useApplication } from '../context.ts';
 
@@ -10,11 +11,15 @@ export function SaveCopy() {
   useApp((state) => `${state.saving.kind} ${state.session.oneCopy}`);
   const [copies, setCopies] = useState(0);
   const [space, setSpace] = useState('');
+  const [sends, setSends] = useState(false);
   const id = useId();
   useEffect(() => {
     let left = false;
     void spaceUse().then((says) => {
       if (!left) setSpace(says);
+    });
+    void fileAccess().then(({ canSend }) => {
+      if (!left) setSends(canSend());
     });
     return () => {
       left = true;
@@ -34,6 +39,12 @@ export function SaveCopy() {
     }
     setCopies(copies + 1);
   };
+  const send = async () => {
+    setProblem('');
+    const sent = await app.sendCopy();
+    if (!sent.ok) setProblem(sent.says);
+    setCopies(copies + 1);
+  };
   return (
     <div className="stack stack-tight">
       <h3>Save a copy</h3>
@@ -47,6 +58,11 @@ export function SaveCopy() {
         <button type="button" className="button" disabled={busy} onClick={() => void save()}>
           Save a copy<span className="visually-hidden"> of {name}</span>
         </button>
+        {sends && (
+          <button type="button" className="button" disabled={busy} onClick={() => void send()}>
+            Send a copy<span className="visually-hidden"> of {name}</span>
+          </button>
+        )}
       </div>
       <details>
         <summary>With a passphrase</summary>

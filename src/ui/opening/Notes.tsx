@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { Opening } from '../../domain/model/project.ts';
 import { draftWords } from '../../domain/text/draftWords.ts';
+import { notesId, rowsOf } from './notes.ts';
 import { useApp, useStore } from '../context.ts';
 
 /** Kept with every key: a tab that is killed in the middle of a sentence keeps its beginning. */
@@ -12,8 +13,9 @@ export function Notes({ opening }: { opening: Opening }) {
     <label className="field notes-field">
       <span className="lettering soft">Notes</span>
       <textarea
+        id={notesId}
         className="input notes"
-        rows={1}
+        rows={rowsOf(opening.notes)}
         value={opening.notes}
         readOnly={isReadOnly}
         onChange={(event) =>

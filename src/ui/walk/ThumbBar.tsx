@@ -7,6 +7,7 @@ import { useApp, useStore } from '../context.ts';
 import { photoPlace, photoWords } from '../../domain/survey/photos.ts';
 import { PhotoButton } from '../photos/PhotoButton.tsx';
 import { openingOf } from '../../domain/trail/says.ts';
+import { notesId } from '../opening/notes.ts';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';
 
 interface Props {
@@ -23,14 +24,19 @@ export function ThumbBar({ opening, order, state, headline, station }: Props) {
   const index = order.findIndex((one) => one.id === opening.id);
   return (
     <div className="thumb-bar walk-bar">
-      <a className="walk-state" href={linkTo('opening', opening.id)}>
-        <span role="status" className="row">
-          <DecisionStateMark state={state} />
-          {(state === 'settled' || state === 'open' || state === 'checking') && (
-            <span className="walk-headline">{headline}</span>
-          )}
-        </span>
-      </a>
+      <div className="walk-top">
+        <a className="walk-state" href={linkTo('opening', opening.id)}>
+          <span role="status" className="row">
+            <DecisionStateMark state={state} />
+            {(state === 'settled' || state === 'open' || state === 'checking') && (
+              <span className="walk-headline">{headline}</span>
+            )}
+          </span>
+        </a>
+        <button type="button" className="button" onClick={() => document.getElementById(notesId)?.focus()}>
+          Note
+        </button>
+      </div>
       <nav className="walk-steps" aria-label="Openings">
         <Step to={order[index - 1]} before />
         <UndoHere openingId={opening.id} />
