@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Project } from '../model/project.ts';
 import { known } from '../testing/facts.ts';
-import { allColumns, groundOf } from './columns.ts';
+import { shortSignatures } from '../review/status.ts';
+import { allColumns, groundOf, signatureAt } from './columns.ts';
 import { isFound, linesOf, narrowed, valuesIn } from './lines.ts';
 import { sortRows } from './sort.ts';
 import { aSmallProject, door, gridOf, house } from '../testing/grids.ts';
@@ -62,6 +63,29 @@ describe('what is shown, and in which order', () => {
             rows.filter((row) => !left.includes(row)).some((row) => by.text(row, ground) === value),
           ).toBe(false);
         }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('a signature is looked up only for a word that a signature can say', () => {
+    const { rows, ground } = gridOf(house(door('101', {})));
+    const [row] = rows;
+    if (!row) throw new Error('No row.');
+    Object.defineProperty(row.decision, 'signOffs', {
+      get: () => {
+        throw new Error('The signature was worked out.');
+      },
+    });
+    for (const word of ['101', 'zzz', '1']) expect(isFound(row, word, ground)).toBe(word !== 'zzz');
+    expect(() => isFound(row, 'looked', ground)).toThrow('worked out');
+  });
+
+  test('what a signature says in short is known ahead, whatever the project', () => {
+    fc.assert(
+      fc.property(aSmallProject, (project) => {
+        const { rows, ground } = gridOf(project);
+        for (const row of rows) expect(['', ...shortSignatures]).toContain(signatureAt(row, ground).short);
       }),
       { numRuns: 40 },
     );

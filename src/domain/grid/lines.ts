@@ -7,15 +7,22 @@ import {
   type GridColumn,
   type GridRow,
   type Ground,
+  nothing,
   notKnown,
+  signatureAt,
   valueAt,
 } from './columns.ts';
 import type { FactKey } from '../model/fields.ts';
+import { shortSignatures } from '../review/status.ts';
 import type { Value } from '../survey/readValue.ts';
 import { valueInWords } from '../text/format.ts';
 
-/** The set number is looked up only where it is asked for: sets of thousands of openings take their time. */
-const searched = allColumns.filter(({ key, fact }) => key !== 'set' && fact === undefined);
+/**
+ * The set number and the signature are looked up only where they are asked for: sets of thousands of openings take their
+ * time, and to work out who must sign takes three times as long as all other words of a row.
+ */
+const lookedUp: readonly string[] = ['set', 'signOff'];
+const searched = allColumns.filter(({ key, fact }) => !lookedUp.includes(key) && fact === undefined);
 const searchedFacts = allColumns.flatMap(({ fact }) => fact ?? []);
 
 /** Words of an answer, small, each made once: thousands of openings share a few hundred answers. */
@@ -52,8 +59,6 @@ const partsOf = ({ project }: Ground) => [
   project.floors,
   project.spaces,
   project.building,
-  project.verdicts,
-  project.remarks,
 ];
 
 /** Whether every word that was typed stands somewhere in the row: mark, sides, notes, facts, device, state. */
@@ -62,9 +67,14 @@ export function isFound(row: GridRow, typed: string, ground: Ground): boolean {
   if (wanted.length === 0) return true;
   const words = wordsOf(row, ground);
   return wanted.every(
-    (word) => words.includes(word) || (word.startsWith('hs-') && setHas(row, word, ground)),
+    (word) =>
+      words.includes(word) ||
+      (word.startsWith('hs-') && setHas(row, word, ground)) ||
+      (aSignatureSays(word) && (signatureAt(row, ground).short || nothing).toLowerCase().includes(word)),
   );
 }
+const signatures = [...shortSignatures, nothing].map((short) => short.toLowerCase());
+const aSignatureSays = (word: string) => signatures.some((short) => short.includes(word));
 const setHas = ({ opening }: GridRow, word: string, { setOf }: Ground) =>
   setOf(opening.id).toLowerCase().includes(word);
 

@@ -187,6 +187,15 @@ export interface Signature {
 
 const shortGrades = { must: 'Must be signed', should: 'Should be looked at' } as const;
 
+/** How a state reads in a narrow cell. */
+const inShort = (state: ReviewState) => reviewStateWords[state].split(':', 1)[0] ?? '';
+
+/** Everything that a narrow cell can say of a signature: known before anything is looked at. */
+export const shortSignatures: readonly string[] = [
+  ...Object.values(shortGrades),
+  ...(Object.keys(reviewStateWords) as ReviewState[]).map(inShort),
+];
+
 /** Grid, door schedule and opening sheet say these words about names, so a stale verdict is stale in all of them. */
 export function signatureOf(project: Project, opening: Opening, decision: Decision): Signature {
   const { state } = reviewState(project, opening, decision);
@@ -210,7 +219,7 @@ export function signatureOf(project: Project, opening: Opening, decision: Decisi
       return {
         state,
         words: [...asked, reviewStateWords[state]],
-        short: reviewStateWords[state].split(':', 1)[0] ?? '',
+        short: inShort(state),
       };
   }
 }
