@@ -4,6 +4,7 @@ import { valueIn } from '../decide/factView.ts';
 import type { Project } from '../model/project.ts';
 import { type Book, bookOf } from '../power/productBook.ts';
 import { articleOf } from '../schedules/article.ts';
+import { counted } from '../text/counted.ts';
 
 type Priced = Pick<Arranged, 'chosen' | 'slots'>;
 
@@ -54,29 +55,53 @@ export function moneyInWords({ bid }: Pick<Project, 'bid'>, inCents: number | nu
 
 /**
  * What somebody typed as a price: figures with or without thousands marks, the currency of the project before or
- * behind. Words, a price below nothing and another currency are said and not taken.
+ * behind. Words, a price below nothing, another currency and marks at another place than the locale puts them are said
+ * and not taken: “12,5” may be twelve and a half or a slip.
  */
 export function readPrice(
   { bid }: Pick<Project, 'bid'>,
   text: string,
 ): { readonly amount: number } | { readonly says: string } {
   const plain = text.trim();
-  const other = /\b[A-Z]{3}\b/.exec(plain)?.[0];
-  if (other !== undefined && other !== bid.currency) {
+  const other = /\b[a-z]{3}\b/i.exec(plain)?.[0].toUpperCase();
+  if (other !== undefined && other !== bid.currency && currencies.has(other)) {
     return { says: `The bid is in ${bid.currency}; this price is in ${other}.` };
   }
-  const sign = currencySign(bid);
-  const figures = plain.replaceAll(bid.currency, '').replaceAll(sign, '').trim();
-  if (/[$€£¥]/.test(figures))
+  const figures = plain
+    .replace(new RegExp(bid.currency, 'i'), '')
+    .replaceAll(currencySign(bid), '')
+    .replaceAll(/\s+/g, ' ')
+    .trim();
+  if (/\p{Sc}/u.test(figures))
     return { says: `The bid is in ${bid.currency}; this price carries another sign.` };
   const [group, point] = marksOf(bid);
-  const number = figures.replaceAll(/\s/g, '').replaceAll(group, '').replace(point, '.');
-  if (!/^-?\d+(\.\d+)?$/.test(number)) return { says: 'A price is a number, such as 148.50.' };
-  const amount = Number(number);
+  const [whole = '', decimals, ...more] = figures.split(point);
+  const digits = whole.replaceAll(group, '');
+  const isNumber =
+    /^-?\d+$/.test(digits) && /^\d*$/.test(decimals ?? '') && decimals !== '' && more.length === 0;
+  if (!isNumber || (whole !== digits && whole !== grouped(bid, Number(digits))))
+    return { says: `A price is a number, such as ${example(bid)}.` };
+  const places = placesOf(bid);
+  if ((decimals ?? '').length > places)
+    return { says: `A price in ${bid.currency} has no more than ${counted(places, 'decimal')}.` };
+  const amount = Number(`${digits}.${decimals ?? ''}`);
   if (amount < 0) return { says: 'The price cannot be below 0.' };
   if (amount > 1_000_000) return { says: 'The price cannot be above 1,000,000.' };
   return { amount };
 }
+
+const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
+
+/** With the locale’s marks of thousands; a blank is a blank, however narrow. */
+const grouped = ({ locale }: Project['bid'], whole: number) =>
+  new Intl.NumberFormat(locale, { useGrouping: 'always' }).format(whole).replaceAll(/\s/g, ' ');
+
+/** Two for most currencies, none for some. */
+const placesOf = ({ locale, currency }: Project['bid']) =>
+  new Intl.NumberFormat(locale, { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
+
+const example = ({ locale }: Project['bid']) =>
+  new Intl.NumberFormat(locale, { minimumFractionDigits: 2 }).format(148.5);
 
 function currencySign({ locale, currency }: Project['bid']): string {
   const parts = new Intl.NumberFormat(locale, { style: 'currency', currency }).formatToParts(0);
@@ -85,6 +110,7 @@ function currencySign({ locale, currency }: Project['bid']): string {
 
 function marksOf({ locale }: Project['bid']): readonly [string, string] {
   const parts = new Intl.NumberFormat(locale).formatToParts(12_345.6);
-  const mark = (type: string, usual: string) => parts.find((part) => part.type === type)?.value ?? usual;
+  const mark = (type: string, usual: string) =>
+    (parts.find((part) => part.type === type)?.value ?? usual).replaceAll(/\s/g, ' ');
   return [mark('group', ','), mark('decimal', '.')];
 }

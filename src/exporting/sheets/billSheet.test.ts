@@ -135,8 +135,35 @@ describe('a price that is typed', () => {
     ['€20', /another sign/],
     ['', /is a number/],
     ['2000000', /cannot be above/],
+    ['(5.00)', /is a number/],
+    ['20 eur', /in USD; this price is in EUR/],
+    ['20 euros', /is a number/],
+    // A comma for the cents, as other countries write it, is no mark of thousands.
+    ['1.234,50', /is a number/],
+    ['12,5', /is a number/],
+    ['1,23,456', /is a number/],
+    ['10 20', /is a number/],
+    ['0.185', /no more than 2 decimals/],
   ])('%s is refused at the row', (text, says) => {
     expect(readPrice({ bid: bid() }, text)).toEqual({ says: expect.stringMatching(says) });
+  });
+  it('comes back from the words it is written in, in any locale', () => {
+    const places = [
+      ['en-US', 'USD'],
+      ['en-CA', 'CAD'],
+      ['de-DE', 'EUR'],
+      ['fr-FR', 'EUR'],
+      ['en-IN', 'INR'],
+      ['ja-JP', 'JPY'],
+    ] as const;
+    for (const [locale, currency] of places) {
+      const project = { bid: { ...bid(), locale, currency } };
+      for (const inCents of [0, 1900, 14_800, 1_234_500, 99_999_900])
+        expect([locale, readPrice(project, moneyInWords(project, inCents))]).toEqual([
+          locale,
+          { amount: inCents / 100 },
+        ]);
+    }
   });
   it('is written and read as the locale does', () => {
     const german = { bid: { ...bid(), locale: 'de-DE', currency: 'EUR' } };
