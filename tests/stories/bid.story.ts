@@ -25,6 +25,7 @@ test('an estimator issues an edition, the building goes on, and the edition prin
   await editions.getByLabel('Issued for').fill('bid');
   await editions.getByRole('button', { name: 'Issue this edition' }).click();
   await expect(editions).toContainText('Edition 1 is issued and frozen');
+  await expect(page.getByRole('region', { name: 'Set numbers' })).toContainText('Set numbers are fixed');
   await editions.getByRole('button', { name: /^Print as issued/ }).click();
   await expect(editions).toContainText('The preview shows edition 1 as it was issued.');
   await print.print();

@@ -55,11 +55,7 @@ export function wordsOf(row: GridRow, ground: Ground): string {
   return words;
 }
 const remembered = new WeakMap<GridRow, { readonly words: string; readonly parts: readonly unknown[] }>();
-const partsOf = ({ project }: Ground) => [
-  project.floors,
-  project.spaces,
-  project.building,
-];
+const partsOf = ({ project }: Ground) => [project.floors, project.spaces, project.building];
 
 /** Whether every word that was typed stands somewhere in the row: mark, sides, notes, facts, device, state. */
 export function isFound(row: GridRow, typed: string, ground: Ground): boolean {

@@ -34,6 +34,16 @@ test.each(places)('every drawing set at %s keeps its sheet and carries the name 
   }
 });
 
+test.each(['sheet', 'crowdedSheet'] as const)('drawings side by side on a %s are at one scale', (place) => {
+  for (const decision of decisions) {
+    // What no usual scale can hold says so itself.
+    const scales = drawingsAt(openingDrawings, decision, place).flatMap(({ scale }) =>
+      scale === undefined || scale === 'Not to scale' ? [] : scale,
+    );
+    expect(new Set(scales).size).toBeLessThanOrEqual(1);
+  }
+});
+
 test('every kind is set at one place at least, and somewhere at a desk', () => {
   for (const { sizes } of openingDrawings) {
     expect(sizes.desk).toBeDefined();

@@ -3,7 +3,7 @@ import { knownValues } from '../../domain/decide/factView.ts';
 import { oneLineOf } from '../../domain/schedules/oneLine.ts';
 import { elevation } from './elevation.ts';
 import { oneLine } from './one-line.ts';
-import { type DrawingSize, drawingSizes } from './paper.ts';
+import { type DrawingSize, drawingSizes, ratioOf } from './paper.ts';
 import { planView } from './plan.ts';
 import { type Drawing, wordsAreInside } from './scene.ts';
 
@@ -66,18 +66,37 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
   },
 ];
 
+/** Side by side on paper: a door that is larger in one of two drawings is measured wrong. */
+const atOneScale: readonly Place[] = ['sheet', 'crowdedSheet'];
+
 /** The drawings of a subject at a place, those that have something to show. */
 export function drawingsAt<Subject>(
   kinds: readonly DrawingKind<Subject>[],
   subject: Subject,
   place: Place,
 ): readonly Drawing[] {
-  return kinds.flatMap(({ sizes, make }) => {
-    let drawing: Drawing | undefined;
-    for (const size of sizes[place] ?? []) {
-      drawing = make(subject, size);
-      if (!drawing || wordsAreInside(drawing)) break;
-    }
-    return drawing ? [drawing] : [];
-  });
+  let ratio: number | undefined;
+  for (;;) {
+    const least = ratio;
+    const drawn = kinds.flatMap((kind) => drawnAt(kind, subject, place, least) ?? []);
+    const ratios = drawn.flatMap(({ scale }) => ratioOf(scale) ?? []);
+    const smallest = Math.max(0, ...ratios);
+    if (!atOneScale.includes(place) || ratios.every((one) => one === smallest)) return drawn;
+    // What is drawn smaller may need more room for its words, and so come out smaller still.
+    ratio = smallest;
+  }
+}
+
+function drawnAt<Subject>(
+  { sizes, make }: DrawingKind<Subject>,
+  subject: Subject,
+  place: Place,
+  ratio?: number,
+): Drawing | undefined {
+  let drawing: Drawing | undefined;
+  for (const size of sizes[place] ?? []) {
+    drawing = make(subject, ratio === undefined ? size : { ...size, ratio });
+    if (!drawing || wordsAreInside(drawing)) break;
+  }
+  return drawing;
 }

@@ -15,6 +15,8 @@ export interface DrawingSize {
   readonly height: number;
   /** Words beside the drawing, numbers that a list explains, or no lettering at all. */
   readonly labels: 'words' | 'numbers' | 'none';
+  /** Inches of the real thing per inch of paper that its neighbor has: this one is drawn no larger. */
+  readonly ratio?: number;
 }
 
 export const drawingSizes = {
@@ -101,5 +103,10 @@ export function chooseScale(
   const [across, down] = [size.width - keep.left - keep.right, size.height - keep.top - keep.bottom];
   const needed = Math.max(width / across, height / down);
   if (size.labels === 'none') return { ratio: needed };
-  return scales.find((scale) => scale.ratio >= needed) ?? { ratio: needed, text: 'Not to scale' };
+  const least = Math.max(needed, size.ratio ?? 0);
+  return scales.find((scale) => scale.ratio >= least) ?? { ratio: least, text: 'Not to scale' };
 }
+
+/** Of a drawing that says its scale; undefined for one that has none. */
+export const ratioOf = (text: string | undefined): number | undefined =>
+  scales.find((scale) => scale.text === text)?.ratio;

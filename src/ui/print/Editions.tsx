@@ -4,10 +4,13 @@ import { dayOf } from '../../app/today.ts';
 import { addendumOf } from '../../domain/bid/addendum.ts';
 import { issuedInWords } from '../../domain/bid/openQuestions.ts';
 import type { Project } from '../../domain/model/project.ts';
+import { fixNumbers } from '../../domain/schedules/setNumbers.ts';
+import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { type AddendumSheet, addendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { editionInWords, type Issued } from '../../exporting/sheets/stamp.ts';
 import { useApp, useApplication } from '../context.ts';
 import { useTold } from '../files/useTold.ts';
+import { useCommand } from '../project/useCommand.ts';
 
 /** An edition as it went out, to be printed again. */
 export interface Frozen {
@@ -29,6 +32,7 @@ const today = 'today';
 /** What was issued, by number: each a frozen copy, and any two or one and today compared. */
 export function Editions({ project, standing, frozen, onFrozen, onAddendum }: Props) {
   const app = useApplication();
+  const command = useCommand();
   const ids = useId();
   const saving = useApp((state) => state.saving.kind);
   const [changes, setChanges] = useState(0);
@@ -49,6 +53,10 @@ export function Editions({ project, standing, frozen, onFrozen, onAddendum }: Pr
       purpose: purpose.trim(),
       by: app.preferences.get('yourName'),
     };
+    // Bidders get to hold paper with these numbers, so no later edition may give them to another set.
+    const fixing = fixNumbers(project, hardwareSets(project, decisionsInBuilding(project)));
+    const refused = fixing.length === 0 ? undefined : command('Set numbers fixed', fixing);
+    if (refused !== undefined) return setSaid(refused);
     const done = await app.issueEdition(edition);
     setSaid(done.ok ? issuedInWords(edition.number, standing) : done.says);
     setChanges(changes + 1);

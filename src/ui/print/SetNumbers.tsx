@@ -6,7 +6,7 @@ import { hardwareSets } from '../../domain/schedules/sets.ts';
 import { useCommand } from '../project/useCommand.ts';
 import { SetNames } from './SetNames.tsx';
 
-/** Numbers are fixed when a schedule goes out, by a person and as one step that can be undone. */
+/** Numbers are fixed when an edition is issued, or here by a person, as one step that can be undone. */
 export function SetNumbers({ project, decisions }: { project: Project; decisions: Decisions }) {
   const command = useCommand();
   const [refused, setRefused] = useState('');
@@ -38,7 +38,9 @@ export function SetNumbers({ project, decisions }: { project: Project; decisions
         </button>
       </div>
       <SetNames project={project} sets={sets} />
-      <p className="note">Fix them when the schedule is issued: later issues then keep every set number.</p>
+      <p className="note">
+        Fixed when an edition is issued, or here before that: later issues then keep every set number.
+      </p>
     </section>
   );
 }
