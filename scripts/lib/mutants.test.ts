@@ -43,6 +43,9 @@ test('the page sums rooms and lists survivors under their reason', () => {
   expect(page).toContain('| b.ts | 10 | 10 | 100.0 % | 2 |');
   expect(page).toContain('### `src/domain/x/a.ts`\n\n- Same thing.\n  - `a → b`');
   expect(page).not.toContain('### `src/domain/x/b.ts`');
+  const open = mutantsPage({ 'src/domain/x/a.ts': { ...one, survivors: { 'a → b': '' } } });
+  expect(open).toContain('- Not looked at yet: 1, by name');
+  expect(open).not.toContain('a → b');
 });
 
 test('docs/mutants.md is what was measured', () => {
