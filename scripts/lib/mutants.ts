@@ -113,11 +113,11 @@ export function mutantsPage(measures: Measures): string {
     return [
       `### \`${file}\``,
       '',
-      ...[...whys].flatMap(([why, slips]) => [
-        ...(why === ''
+      ...[...whys].flatMap(([why, slips]) =>
+        why === ''
           ? [`- Not looked at yet: ${slips.length}, by name in scripts/mutation/measured.json.`]
-          : [`- ${why}`, ...slips.map(([slip]) => `  - \`${slip}\``)]),
-      ]),
+          : [`- ${why}`, ...slips.map(([slip]) => `  - \`${slip}\``)],
+      ),
       '',
     ];
   });
