@@ -88,13 +88,13 @@ test('before anything is decided each opening says where it is, and nothing of a
   expect(cells).toEqual(['D1', '', '', '', 'Deciding…']);
   expect([few.says, few.waits]).toEqual([
     '2 openings, being decided',
-    'Search and filters take hold once they are decided.',
+    'Search and filters apply once they are decided.',
   ]);
   const many = undecided(all, true);
   expect([many.openings.length, many.says, many.waits]).toEqual([
     60,
     '70 openings, being decided',
-    'The first 60 are listed until then. Search and filters take hold once they are decided.',
+    'The first 60 are listed until then. Search and filters apply once they are decided.',
   ]);
   expect(many.columns.map(({ head }) => head)).toEqual([
     'Mark',

@@ -94,7 +94,7 @@ export const gridKeys: readonly GridKey[] = [
   { press: ['Ctrl', 'A'], does: 'Select everything shown', on: [{ key: 'a', ctrl: true, action: 'all' }] },
   {
     press: ['Escape'],
-    does: 'Leave a cell as it was; select one cell only',
+    does: 'Cancel the edit; select one cell only',
     on: [{ key: 'Escape', action: 'one' }],
   },
   { press: ['Enter'], does: 'Open the opening, or fold a group', on: [{ key: 'Enter', action: 'open' }] },
@@ -124,7 +124,7 @@ export const gridKeys: readonly GridKey[] = [
   },
   {
     press: ['Ctrl', 'Shift', 'S'],
-    does: 'Sort by this column; again turns the order around, a third time ends it',
+    does: 'Sort by this column; press again to reverse the order, a third time to end it',
     on: [{ key: 's', ctrl: true, shift: true, action: 'sort' }],
   },
   { press: ['A letter'], does: 'To the next mark that begins so', on: [] },

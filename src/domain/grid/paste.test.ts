@@ -143,11 +143,11 @@ describe('copy and paste', () => {
       '2, Mark: “1”. Refused: Mark 1 is already used; every opening needs a mark of its own.',
     ]);
     expect(plan.outside).toEqual([
-      '1 column too many: beyond the last column of the schedule there is no place for it. The first reads “more”.',
+      '1 column too many: the schedule ends before it. The first reads “more”.',
       '1 row too many: a paste makes no new openings; import a door list under Files instead. The first reads “3”.',
     ]);
     expect(planInWords(plan)).toBe(
-      '2 cells change. 4 cells are refused and stay as they are. 1 cell already reads so. 3 cells are empty and change nothing.',
+      '2 cells change. 4 cells are refused and stay as they are. 1 cell already reads that. 3 cells are empty and change nothing.',
     );
     const { openings } = after(project, plan.edits);
     expect(openings['1']?.facts).toMatchObject({ latch: known('mortise'), fireRatingMin: known(45) });

@@ -99,7 +99,7 @@ function outside(pasted: Pasted, shown: Part, top: number, left: number, wide: n
   return [
     ...(beyond > 0
       ? [
-          `${counted(beyond, 'column')} too many: beyond the last column of the schedule there is no place for ${beyond === 1 ? 'it' : 'them'}. ${sample(pasted.flatMap((cells) => cells.slice(wide - beyond)))}`,
+          `${counted(beyond, 'column')} too many: the schedule ends before ${beyond === 1 ? 'it' : 'them'}. ${sample(pasted.flatMap((cells) => cells.slice(wide - beyond)))}`,
         ]
       : []),
     ...(below > 0

@@ -108,6 +108,6 @@ export function undecided(openings: readonly Opening[], phone: boolean): Undecid
     openings: first,
     columns,
     says: `${counted(all, 'opening')}, being decided`,
-    waits: `${first.length < all ? `The first ${first.length} are listed until then. ` : ''}Search and filters take hold once they are decided.`,
+    waits: `${first.length < all ? `The first ${first.length} are listed until then. ` : ''}Search and filters apply once they are decided.`,
   };
 }

@@ -131,7 +131,7 @@ export function planInWords(plan: Plan): string {
     refusals > 0
       ? `${counted(refusals, 'cell is refused and stays as it is', 'cells are refused and stay as they are')}.`
       : '',
-    same > 0 ? `${counted(same, 'cell already reads', 'cells already read')} so.` : '',
+    same > 0 ? `${counted(same, 'cell already reads', 'cells already read')} that.` : '',
     empty > 0 ? `${counted(empty, 'cell is empty and changes', 'cells are empty and change')} nothing.` : '',
   ];
   return parts.filter((part) => part !== '').join(' ');
@@ -157,7 +157,7 @@ function outcomeInWords({ is, says, after }: PlannedCell): string {
     case 'changes':
       return `Changes to ${readsInWords(after)}`;
     case 'same':
-      return 'Reads so already';
+      return 'Already reads that';
     case 'empty':
       return 'Stays: the text is empty';
   }
