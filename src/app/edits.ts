@@ -1,3 +1,5 @@
+import { type AnyFact, factAt, type Facts } from '../domain/model/fact.ts';
+import { isFactKey } from '../domain/model/fields.ts';
 import type { Edit } from '../domain/commands/command.ts';
 import type { Project } from '../domain/model/project.ts';
 
@@ -49,12 +51,10 @@ export function changesNothing(project: Project, edit: Edit): boolean {
   }
 }
 
-type AnyFact = Extract<Edit, { kind: 'setFact' }>['value'];
-
-function sameFact(facts: object, key: string, next: AnyFact): boolean {
-  const before = Object.hasOwn(facts, key) ? ((facts as Record<string, unknown>)[key] as AnyFact) : null;
+function sameFact(facts: Facts, key: string, next: AnyFact | null): boolean {
+  const before = (isFactKey(key) ? factAt(facts, key) : undefined) ?? null;
   if (before === null || next === null) return before === next;
-  const bare = (fact: NonNullable<AnyFact>) =>
+  const bare = (fact: AnyFact) =>
     JSON.stringify([
       fact.is,
       fact.is === 'unknown' ? null : fact.value,

@@ -321,6 +321,15 @@ describe('every import of the tree', () => {
     expect(written, 'linkTo and moveTo of src/app/addresses.ts know every page').toEqual([]);
   });
 
+  test('nobody says by hand of which type a fact is', () => {
+    const casting = shipped.filter((file) =>
+      /\bas (\w+<\w+, )?(AnyFact|AnyValue|Fact<|FactValue)|type \w+ = string \| number \| boolean/.test(
+        readFileSync(inRoot(file), 'utf8').replace(/export type AnyValue = .*/, ''),
+      ),
+    );
+    expect(casting, 'factAt, factEntries and valueEntries of domain/model give it with its type').toEqual([]);
+  });
+
   test('the domain never asks what time it is', () => {
     const asking = shipped
       .filter((file) => file.startsWith('src/domain/'))

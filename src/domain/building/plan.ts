@@ -1,7 +1,8 @@
+import { valueIn } from '../decide/factView.ts';
 import type { Decision } from '../decide/decision.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
 import { slotOf } from '../logic/slots.ts';
-import type { FactKey, FactValues } from '../model/fields.ts';
+import type { FactKey, FactValue } from '../model/fields.ts';
 import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import type { Simulated } from '../decide/whatHappens.ts';
 import { standsAt } from '../decide/whatStands.ts';
@@ -101,8 +102,8 @@ function neighbors(nodes: number, edges: readonly Edge[]): { first: Int32Array; 
   return { first, around };
 }
 
-export function factOf<K extends FactKey>(edge: Pick<Edge, 'decision'>, key: K): FactValues[K] | undefined {
-  return edge.decision?.slots[slotOf(key)] as FactValues[K] | undefined;
+export function factOf<K extends FactKey>(edge: Pick<Edge, 'decision'>, key: K): FactValue<K> | undefined {
+  return edge.decision && valueIn(edge.decision.slots, key);
 }
 
 /** A key lock on the egress side that a sign orders to stand open while people are in. */
@@ -138,7 +139,7 @@ function leadsHere(plan: Plan, at: number, index: number): boolean {
   const edge = plan.edges[at];
   return edge !== undefined && edge.from === index && !noWayOut.includes(factOf(edge, 'egressRole'));
 }
-const noWayOut: readonly (FactValues['egressRole'] | undefined)[] = [
+const noWayOut: readonly (FactValue<'egressRole'> | undefined)[] = [
   'noOccupiedSpace',
   'sealedOff',
   'vehicleDoor',

@@ -1,9 +1,9 @@
+import { valueIn } from '../decide/factView.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import { capacityOf } from '../egress/capacity.ts';
 import { clearWidthButt, clearWidthOfPairLeaf, clearWidthSwingClear } from '../egress/clearWidth.ts';
 import { type WidthFactor, widthFactors } from '../egress/widthFactors.ts';
-import { slotOf } from '../logic/slots.ts';
-import { type FactKey, type FactValues, fieldInfo } from '../model/fields.ts';
+import { type FactKey, type FactValue, fieldInfo } from '../model/fields.ts';
 import { qty } from '../units/quantity.ts';
 import type { Edge } from './plan.ts';
 
@@ -21,12 +21,12 @@ export type DoorCapacity =
     }
   | { readonly known: false; readonly missing: string };
 
-type Ask = <K extends FactKey>(key: K) => FactValues[K] | undefined;
+type Ask = <K extends FactKey>(key: K) => FactValue<K> | undefined;
 
 /** Clear width ÷ inches per person (IBC 1005.3.2: 0.2, or 0.15 with sprinklers and voice alarm). */
 export function doorCapacity({ decision }: Edge, basis: CodeBasis): DoorCapacity {
   if (!decision) return { known: false, missing: 'anything about the door' };
-  const fact: Ask = (key) => decision.slots[slotOf(key)] as FactValues[typeof key];
+  const fact: Ask = (key) => valueIn(decision.slots, key);
   const type = fact('doorType');
   const pair = type === 'pair' || type === 'doubleEgressPair';
   const measured = fact('clearWidthIn');

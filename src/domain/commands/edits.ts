@@ -6,6 +6,7 @@ import {
   floorSchema,
   hardwareSetSchema,
   instantSchema,
+  type Opening,
   openingSchema,
   overrideSchema,
   type Project,
@@ -31,6 +32,9 @@ export const anyFact = factSchema(z.union([z.string(), z.boolean(), z.number()])
 /** A part of the project by its address; absent `value` removes it. */
 const partSchema = z.object({ record: z.string(), field: z.string(), value: z.unknown().optional() });
 
+/** What it checks is an opening; the schema’s own type lets any further key stand, as files of newer versions need. */
+const wholeOpening = openingSchema as z.ZodType<Opening>;
+
 const edits = {
   setProject: z.object({
     kind: z.literal('setProject'),
@@ -55,7 +59,7 @@ const edits = {
     /** Where in the list a new one goes; the end when absent. Lets undo put it back where it stood. */
     index: z.number().int().min(0).optional(),
   }),
-  putOpening: z.object({ kind: z.literal('putOpening'), id: idSchema, value: openingSchema.nullable() }),
+  putOpening: z.object({ kind: z.literal('putOpening'), id: idSchema, value: wholeOpening.nullable() }),
   setOpening: z.object({
     kind: z.literal('setOpening'),
     id: idSchema,

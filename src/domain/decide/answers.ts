@@ -2,11 +2,9 @@ import { limits } from '../codes/limits.ts';
 import type { Condition } from '../logic/condition.ts';
 import { derivedDefinition } from '../logic/derived.ts';
 import { derivedKeys } from '../logic/derivedKeys.ts';
-import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
+import { type FactKey, fieldInfo, isFactKey, type AnyValue } from '../model/fields.ts';
 import { fitRows } from '../fit/matrix.ts';
 import { allRules } from '../rules/all.ts';
-
-type Value = string | number | boolean;
 
 /** Every bound any rule holds a number against, so that both sides of each are among the answers tried. */
 const boundsOf = new Map<FactKey, Set<number>>();
@@ -35,13 +33,13 @@ for (const rule of allRules) for (const clause of rule.clauses) collect(clause.w
 for (const row of fitRows) collect(row.when);
 for (const key of derivedKeys) collect(derivedDefinition(key));
 
-const remembered = new Map<FactKey, readonly Value[]>();
+const remembered = new Map<FactKey, readonly AnyValue[]>();
 
 /**
  * Every answer to a fact that any rule can tell apart: all choices, yes and no, and for a number each bound with
  * one below and one above, within the field's range.
  */
-export function answersTo(key: FactKey): readonly Value[] {
+export function answersTo(key: FactKey): readonly AnyValue[] {
   let answers = remembered.get(key);
   if (!answers) {
     answers = listAnswers(key);
@@ -50,7 +48,7 @@ export function answersTo(key: FactKey): readonly Value[] {
   return answers;
 }
 
-function listAnswers(key: FactKey): readonly Value[] {
+function listAnswers(key: FactKey): readonly AnyValue[] {
   const info = fieldInfo(key);
   if (info.kind === 'yesNo') return [true, false];
   if (info.kind === 'choice') return Object.keys(info.options ?? {});

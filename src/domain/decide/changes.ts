@@ -1,25 +1,23 @@
 import type { Trade } from '../devices/items.ts';
-import type { FactKey } from '../model/fields.ts';
-
-type Value = string | number | boolean;
+import { type FactKey, type AnyValue } from '../model/fields.ts';
 
 /** One thing that can be changed at an opening, as work for somebody. */
 export interface Change {
   readonly fact: FactKey;
-  readonly value: Value;
+  readonly value: AnyValue;
   readonly trade: Trade;
   readonly says: string;
   /** How much of an undertaking it is, 1 (an hour) to 9 (building work). Common practice, no source. */
   readonly effort: number;
   /** What becomes so with it: a leaf that gets an exit device has a push bar. */
-  readonly also: Readonly<Partial<Record<FactKey, Value>>>;
+  readonly also: Readonly<Partial<Record<FactKey, AnyValue>>>;
   /** The one answer it may take the place of; any other where it is not said. */
-  readonly from?: Value;
+  readonly from?: AnyValue;
 }
 
 const change = (
   fact: FactKey,
-  value: Value,
+  value: AnyValue,
   trade: Trade,
   effort: number,
   says: string,

@@ -1,3 +1,4 @@
+import { type AnyValue } from '../model/fields.ts';
 import type { Slots } from '../logic/slots.ts';
 
 /**
@@ -35,7 +36,7 @@ export interface FactReader {
   readonly slot: number;
   readonly yes: Touched;
   readonly no: Touched;
-  readonly choices: ReadonlyMap<string | number | boolean, Touched>;
+  readonly choices: ReadonlyMap<AnyValue, Touched>;
   readonly bounds: readonly number[];
   /** Below the first bound, on it, between it and the second, and so on. */
   readonly places: readonly Touched[];

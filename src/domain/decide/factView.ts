@@ -3,8 +3,8 @@ import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
 import type { Readable } from '../logic/condition.ts';
 import { fillDerived } from '../logic/derived.ts';
 import type { DerivedKey } from '../logic/derivedKeys.ts';
-import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, type FactValue, type FactValues, factKeys } from '../model/fields.ts';
+import { type Facts, factAt, factEntries } from '../model/fact.ts';
+import { type FactKey, type FactValue, type FactValues, factKeys, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { type Implied, impliedFor } from '../plan/implied.ts';
 import { silentDefaults } from './defaults.ts';
@@ -37,7 +37,7 @@ function baseOf(building: Facts): Slots {
 export function putInto(slots: Slots, facts: Facts): void {
   for (const key in facts) {
     const slot = slotByFact.get(key);
-    const fact = facts[key as FactKey] as Fact<string | number | boolean> | undefined;
+    const fact = factAt(facts, key as FactKey);
     if (slot === undefined || fact === undefined) continue;
     slots[slot] = fact.is === 'unknown' ? undefined : fact.value;
   }
@@ -101,9 +101,9 @@ export function planBehind(from: string | undefined): string | undefined {
 function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<FactKey, string> {
   const assumed = new Map(onlyDefaults);
   for (const facts of from) {
-    for (const [key, fact] of Object.entries(facts) as [FactKey, Fact<unknown> | undefined][]) {
-      if (fact?.is === 'assumed') assumed.set(key, fact.from);
-      else if (fact) assumed.delete(key);
+    for (const [key, fact] of factEntries(facts)) {
+      if (fact.is === 'assumed') assumed.set(key, fact.from);
+      else assumed.delete(key);
     }
   }
   for (const { key, from: where } of implied.facts) assumed.set(key, `${fromPlan}${where}`);
@@ -119,7 +119,7 @@ export function valueIn(slots: Slots, key: Readable): Slots[number] {
 
 /** The surveyed values behind the slots, without the derived ones; a key that is absent is unknown. */
 export function knownValues(slots: Slots): FactValues {
-  const values: Record<string, string | number | boolean> = {};
+  const values: Record<string, AnyValue> = {};
   for (const [key, slot] of slotByFact) {
     const value = slots[slot];
     if (value !== undefined) values[key] = value;

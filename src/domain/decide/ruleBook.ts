@@ -12,7 +12,7 @@ import { all, always, type Condition, factsRead } from '../logic/condition.ts';
 import { derivedDefinition } from '../logic/derived.ts';
 import { derivedKeys } from '../logic/derivedKeys.ts';
 import { factOfPlanKey, planKeys } from '../logic/planKeys.ts';
-import { factKeys, factSchemas, isFactKey, type FactKey } from '../model/fields.ts';
+import { factKeys, factSchemas, isFactKey, type FactKey, type AnyValue } from '../model/fields.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';
 import type { Clause, Effect, Rule } from '../rules/rule.ts';
@@ -206,7 +206,7 @@ function unreadAmendment({ says }: Amendment, when: Condition, unread: readonly 
 }
 
 /** Undefined when this version knows no such fact, or the fact no such value. */
-function conditionOf(fact: string, value: string | boolean | number): Condition | undefined {
+function conditionOf(fact: string, value: AnyValue): Condition | undefined {
   if (!isFactKey(fact) || !factSchemas[fact].safeParse(value).success) return undefined;
   return typeof value === 'number'
     ? all(

@@ -1,20 +1,12 @@
 import { candidates } from '../devices/candidates.ts';
 import { type Slots, slotOf } from '../logic/slots.ts';
-import type { FactValue } from '../model/fields.ts';
 import { type CandidateSet, has } from './candidateSet.ts';
+import { valueIn } from './factView.ts';
 import type { ScoreFacts } from './score.ts';
 
 type Wish = ScoreFacts['wishedRelease'];
 
 const scoreSlots = {
-  securityNeed: slotOf('securityNeed'),
-  traffic: slotOf('traffic'),
-  appearance: slotOf('appearance'),
-  latch: slotOf('latch'),
-  leafMaterial: slotOf('leafMaterial'),
-  frameMaterial: slotOf('frameMaterial'),
-  frameGrouted: slotOf('frameGrouted'),
-  workStatus: slotOf('workStatus'),
   wishDelayedEgress: slotOf('wishDelayedEgress'),
   wishControlledEgress: slotOf('wishControlledEgress'),
   fireRated: slotOf('fireRated'),
@@ -60,14 +52,14 @@ function isFailSafeOnly(rejected: CandidateSet, wished: Wish): boolean {
 export function scoreFacts(slots: Slots, rejected: CandidateSet): ScoreFacts {
   const wished = wishedRelease(slots, rejected);
   return {
-    securityNeed: slots[scoreSlots.securityNeed] as FactValue<'securityNeed'> | undefined,
-    traffic: slots[scoreSlots.traffic] as FactValue<'traffic'> | undefined,
-    appearance: slots[scoreSlots.appearance] as FactValue<'appearance'> | undefined,
-    latch: slots[scoreSlots.latch] as FactValue<'latch'>,
-    leafMaterial: slots[scoreSlots.leafMaterial] as FactValue<'leafMaterial'>,
-    frameMaterial: slots[scoreSlots.frameMaterial] as FactValue<'frameMaterial'>,
-    frameGrouted: slots[scoreSlots.frameGrouted] as boolean,
-    workStatus: slots[scoreSlots.workStatus] as FactValue<'workStatus'> | undefined,
+    securityNeed: valueIn(slots, 'securityNeed'),
+    traffic: valueIn(slots, 'traffic'),
+    appearance: valueIn(slots, 'appearance'),
+    latch: valueIn(slots, 'latch'),
+    leafMaterial: valueIn(slots, 'leafMaterial'),
+    frameMaterial: valueIn(slots, 'frameMaterial'),
+    frameGrouted: valueIn(slots, 'frameGrouted'),
+    workStatus: valueIn(slots, 'workStatus'),
     latchProjectionIn: fullReachIn,
     wishedRelease: wished,
     failSafeOnly: isFailSafeOnly(rejected, wished),

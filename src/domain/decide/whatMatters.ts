@@ -1,6 +1,6 @@
 import { missingFacts } from '../logic/missing.ts';
-import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
-import type { Fact } from '../model/fact.ts';
+import { type FactKey, factKeys, fieldInfo, type AnyValue } from '../model/fields.ts';
+import { type AnyFact } from '../model/fact.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
 import { decide, firstFacts } from './decide.ts';
@@ -10,11 +10,14 @@ import type { Step } from './ruleBook.ts';
 import { signOffReasons } from './signOff.ts';
 import { awaited, itemsAskedFor } from './steps.ts';
 
-type Value = string | number | boolean;
-
 /** An opening with one more fact known, as if it had been answered. */
-export function answered(project: Project, opening: Opening, key: FactKey, value: Value): [Project, Opening] {
-  const fact: Fact<Value> = { is: 'known', value };
+export function answered(
+  project: Project,
+  opening: Opening,
+  key: FactKey,
+  value: AnyValue,
+): [Project, Opening] {
+  const fact: AnyFact = { is: 'known', value };
   if (fieldInfo(key).scope === 'building') {
     return [{ ...project, building: { ...project.building, [key]: fact } }, opening];
   }
@@ -82,7 +85,7 @@ function changingAnswers(
   opening: Opening,
   decision: Decision,
   key: FactKey,
-): readonly Value[] {
+): readonly AnyValue[] {
   // What is tried is decided without the building, so it is held against what was.
   const before = outcome(decision.alone);
   const waits = (one: Decision) => {

@@ -1,5 +1,5 @@
 import { type DeviceId, device } from '../devices/devices.ts';
-import type { FactValues } from '../model/fields.ts';
+import type { FactValue } from '../model/fields.ts';
 import { type Qty, qty } from '../units/quantity.ts';
 import {
   type Band,
@@ -15,10 +15,11 @@ import {
  * Valid for a static pull on a sound door. It says nothing of blows (ft·lbf), prying, hinge pins, or glass.
  * Source: common practice, no standard sets it; standards rate single parts only (UL 1034, A156.23, A156.31).
  */
-export type StrengthValues = Pick<
-  FactValues,
-  'latch' | 'leafMaterial' | 'frameMaterial' | 'frameGrouted' | 'latchProjectionIn'
->;
+export type StrengthValues = {
+  readonly [K in 'latch' | 'leafMaterial' | 'frameMaterial' | 'frameGrouted' | 'latchProjectionIn']?:
+    | FactValue<K>
+    | undefined;
+};
 
 export const memberNames = {
   device: 'Locking device',

@@ -1,11 +1,11 @@
 import type { Decision } from '../decide/decision.ts';
 import { candidateInWords, releaseInWords, type ShownState, shownStateWords } from '../decide/words.ts';
-import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
+import { type FactKey, fieldInfo, openingFactKeys, type AnyValue } from '../model/fields.ts';
 import { type Opening, type Project } from '../model/project.ts';
 import { type Signature, signatureOf } from '../review/status.ts';
 import { setNumbersOf } from '../schedules/sets.ts';
 import { borrowedFor, borrowedValue } from '../survey/answers.ts';
-import { type Value, writeCell } from '../survey/readValue.ts';
+import { writeCell } from '../survey/readValue.ts';
 import { type ColumnOf, markWidth, placeColumns, type SortKey, stateHead } from './placeColumns.ts';
 import { valueInWords } from '../text/format.ts';
 
@@ -40,7 +40,7 @@ export function valueAt(
   key: FactKey,
   { opening, decision }: GridRow,
   { project }: Ground,
-): Value | undefined {
+): AnyValue | undefined {
   const fact = opening.facts[key];
   if (fact === undefined) return borrowedValue(key, opening, project, decision);
   return fact.is === 'unknown' ? undefined : fact.value;
@@ -184,7 +184,7 @@ const phoneKeys = [
 export function copyText({ fact: key, text }: GridColumn, row: GridRow, ground: Ground): string {
   if (key === undefined) return text(row, ground).replace(/^—$/, '');
   const { opening, decision } = row;
-  const inWords = (value: string | number | boolean) => valueInWords(key, value);
+  const inWords = (value: AnyValue) => valueInWords(key, value);
   if (opening.facts[key] !== undefined) return writeCell(opening.facts[key], inWords);
   const borrowed = borrowedFor(key, opening, ground.project, decision);
   return writeCell(borrowed && { is: 'assumed', value: borrowed.value, from: borrowed.from }, inWords);

@@ -12,9 +12,8 @@ import {
   signatureAt,
   valueAt,
 } from './columns.ts';
-import type { FactKey } from '../model/fields.ts';
+import type { AnyValue, FactKey } from '../model/fields.ts';
 import { shortSignatures } from '../review/status.ts';
-import type { Value } from '../survey/readValue.ts';
 import { valueInWords } from '../text/format.ts';
 
 /**
@@ -26,14 +25,14 @@ const searched = allColumns.filter(({ key, fact }) => !lookedUp.includes(key) &&
 const searchedFacts = allColumns.flatMap(({ fact }) => fact ?? []);
 
 /** Words of an answer, small, each made once: thousands of openings share a few hundred answers. */
-function answerWords(key: FactKey, value: Value): string {
+function answerWords(key: FactKey, value: AnyValue): string {
   const known = answers.get(key)?.get(value);
   if (known !== undefined) return known;
   const words = valueInWords(key, value).toLowerCase();
-  answers.set(key, (answers.get(key) ?? new Map<Value, string>()).set(value, words));
+  answers.set(key, (answers.get(key) ?? new Map<AnyValue, string>()).set(value, words));
   return words;
 }
-const answers = new Map<FactKey, Map<Value, string>>();
+const answers = new Map<FactKey, Map<AnyValue, string>>();
 
 /** Words of every field of a row, small: what the search looks in. Asked for ahead, the first search has them at hand. */
 export function wordsOf(row: GridRow, ground: Ground): string {

@@ -1,5 +1,6 @@
+import { isFactKey } from '../model/fields.ts';
 import type { Edit } from '../commands/command.ts';
-import type { Fact } from '../model/fact.ts';
+import { factAt, type AnyFact } from '../model/fact.ts';
 import type { Opening } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import { copyText, type GridColumn, type GridRow, type Ground, notKnown } from './columns.ts';
@@ -84,12 +85,12 @@ export function planTexts(
 function isThere(edit: Edit, opening: Opening): boolean {
   if (edit.kind === 'setOpening') return opening[edit.field] === edit.value;
   if (edit.kind !== 'setFact') return false;
-  const before = (opening.facts as Readonly<Record<string, Fact<string | number | boolean>>>)[edit.fact];
+  const before = isFactKey(edit.fact) ? factAt(opening.facts, edit.fact) : undefined;
   const after = edit.value;
   if (before === undefined || after === null) return before === undefined && after === null;
   if (before.is !== after.is) return false;
   if (before.is === 'unknown' || after.is === 'unknown') return true;
-  const from = (fact: Fact<string | number | boolean>) => (fact.is === 'assumed' ? fact.from : '');
+  const from = (fact: AnyFact) => (fact.is === 'assumed' ? fact.from : '');
   return before.value === after.value && from(before) === from(after);
 }
 

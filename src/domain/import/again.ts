@@ -1,21 +1,19 @@
 import type { Edit } from '../commands/command.ts';
-import type { Fact } from '../model/fact.ts';
+import { factAt, factEntries, type AnyFact } from '../model/fact.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { oneSpelling, type Value } from '../survey/readValue.ts';
+import { oneSpelling } from '../survey/readValue.ts';
 import { counted } from '../text/counted.ts';
 import { valueInWords } from '../text/format.ts';
 import type { Imported } from './csv.ts';
 import { type RoomProposal, withTaken } from './roomProposals.ts';
 
-type AnyFact = Fact<Value>;
 type Field = 'mark' | 'floorId' | 'fromSpaceId' | 'toSpaceId' | 'notes' | 'override' | 'externalId';
 
 /** One thing that the file says otherwise than the project, of a door or of the building. */
-export interface Change {
+interface ChangeOf {
   /** Names the door and the field, so that a choice is remembered while the preview is corrected. */
   readonly key: string;
-  readonly openingId: string | null;
   readonly field: Field | FactKey;
   readonly mark: string;
   readonly what: string;
@@ -23,8 +21,13 @@ export interface Change {
   readonly theirs: string;
   /** Why the project's value stays unless somebody says otherwise; empty where the file's is taken. */
   readonly stays: string;
-  readonly value: unknown;
 }
+/** What the file says otherwise of a door, or of the building. */
+export type Change = ChangeOf &
+  (
+    | { readonly openingId: string; readonly value: unknown }
+    | { readonly openingId: null; readonly value: AnyFact }
+  );
 
 export interface Again {
   readonly added: readonly Opening[];
@@ -75,7 +78,7 @@ function changesOf(project: Project, imported: Imported, mine: Opening, theirs: 
     words: readonly [string, string],
     stays: string,
     value: unknown,
-  ) => ({
+  ): Change => ({
     key: `${mine.id} ${field}`,
     openingId: mine.id,
     field,
@@ -111,28 +114,28 @@ function changesOf(project: Project, imported: Imported, mine: Opening, theirs: 
             override,
           ),
         ];
-  const facts = Object.entries(theirs.facts as Record<string, AnyFact>).flatMap(([key, fact]): Change[] => {
-    const before = (mine.facts as Record<string, AnyFact | undefined>)[key];
+  const facts = factEntries(theirs.facts).flatMap(([key, fact]): Change[] => {
+    const before = factAt(mine.facts, key);
     const stays = factStays(before, fact);
     if (stays === undefined) return [];
-    const words = [factWords(key as FactKey, before), factWords(key as FactKey, fact)] as const;
-    return [change(key as FactKey, fieldInfo(key as FactKey).label, words, stays, fact)];
+    const words = [factWords(key, before), factWords(key, fact)] as const;
+    return [change(key, fieldInfo(key).label, words, stays, fact)];
   });
   return [...texts, ...places, ...chosen, ...facts];
 }
 
 function buildingChanges(project: Project, imported: Imported): readonly Change[] {
-  return Object.entries(imported.building as Record<string, AnyFact>).flatMap(([name, fact]): Change[] => {
-    const key = name as FactKey;
-    const before = project.building[key] as AnyFact | undefined;
+  return factEntries(imported.building).flatMap(([key, fact]): Change[] => {
+    const before = factAt(project.building, key);
     const stays = factStays(before, fact);
     if (stays === undefined) return [];
     const { label } = fieldInfo(key);
     const [mine, theirs] = [factWords(key, before), factWords(key, fact)];
-    const change = { key: `building ${key}`, openingId: null, field: key, mark: 'Building', what: label };
+    const change = { key: `building ${key}`, field: key, mark: 'Building', what: label };
     return [
       {
         ...change,
+        openingId: null,
         mine,
         theirs,
         stays: before && before.is !== 'unknown' && stays === '' ? here : stays,
@@ -209,13 +212,11 @@ export function importEdits(
       (value): Edit => ({
         kind: 'putOpening',
         id: value.id,
-        value: value as Extract<Edit, { kind: 'putOpening' }>['value'],
+        value,
       }),
     ),
     ...taken.flatMap((change): Edit[] =>
-      change.openingId === null
-        ? [{ kind: 'setBuildingFact', fact: change.field, value: change.value as AnyFact }]
-        : [],
+      change.openingId === null ? [{ kind: 'setBuildingFact', fact: change.field, value: change.value }] : [],
     ),
   ];
 }

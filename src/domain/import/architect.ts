@@ -1,12 +1,12 @@
-import type { Fact } from '../model/fact.ts';
-import type { FactKey } from '../model/fields.ts';
+import { type AnyFact } from '../model/fact.ts';
+import { type FactKey, type AnyValue } from '../model/fields.ts';
 import { mmPerInch, parseLength } from '../units/length.ts';
 import { parseSize } from '../units/size.ts';
 import { readFireRating } from './fireRating.ts';
 import { chosenMinutes, type ChosenWords, undecidedRating, type UndecidedWord } from './words.ts';
 import type { LengthUnit, Role } from './headers.ts';
 import { isFalse, isTrue, operationOf } from './operation.ts';
-import { hundredths, oneSpelling, readValue, type Value } from '../survey/readValue.ts';
+import { hundredths, oneSpelling, readValue } from '../survey/readValue.ts';
 
 /** What the cells of one row say, by role; several where a role may have several columns. */
 export interface Said {
@@ -17,7 +17,7 @@ export interface Said {
 }
 
 export interface Reading {
-  readonly facts: Map<FactKey, Fact<Value>>;
+  readonly facts: Map<FactKey, AnyFact>;
   /** Sentences about cells that were not taken, with their column. */
   readonly problems: { readonly column: string; readonly says: string }[];
   /** Cells not taken or taken only in part; they go into the notes as they stand. */
@@ -108,7 +108,7 @@ function readOverall(width: Said | undefined, height: Said | undefined, reading:
  * at most, and a no, which nobody may have meant, says nothing but that the door is inside.
  */
 function readFlags(one: (role: Role) => Said | undefined, reading: Reading): void {
-  const flag = (role: Role, key: FactKey, value: Value) => {
+  const flag = (role: Role, key: FactKey, value: AnyValue) => {
     const said = one(role);
     if (!said) return;
     if (isTrue(said.text)) assume(reading, key, value, said);
@@ -128,7 +128,7 @@ function readFlags(one: (role: Role) => Said | undefined, reading: Reading): voi
   else reading.kept.push(exit);
 }
 
-function assume(reading: Reading, key: FactKey, value: Value, said: Said): void {
+function assume(reading: Reading, key: FactKey, value: AnyValue, said: Said): void {
   if (!reading.facts.has(key)) reading.facts.set(key, { is: 'assumed', value, from: quote(said) });
 }
 
@@ -178,7 +178,7 @@ function readMeasure(said: Said | undefined, role: keyof typeof measureKeys, rea
   put(reading, measureKeys[role], hundredths(length.inches), said);
 }
 
-function put(reading: Reading, key: FactKey, value: Value, said: Said): void {
+function put(reading: Reading, key: FactKey, value: AnyValue, said: Said): void {
   const checked = readValue(key, String(value));
   if (!checked.ok) return leaveOpen(reading, said, checked.says);
   reading.facts.set(key, { is: 'known', value });

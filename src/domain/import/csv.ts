@@ -1,4 +1,4 @@
-import type { Fact, Facts } from '../model/fact.ts';
+import { type Facts, type AnyFact } from '../model/fact.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { newOpening } from '../model/newProject.ts';
 import { longestName } from '../model/ids.ts';
@@ -19,7 +19,7 @@ import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
 import { isOurOwn, PlaceBook, type Places } from './places.ts';
 import { type RoomUses, roomUsesOf } from './roomProposals.ts';
 import { roomUseOf } from './rooms.ts';
-import { oneSpelling, readCell, type Value } from '../survey/readValue.ts';
+import { oneSpelling, readCell } from '../survey/readValue.ts';
 import { counted } from '../text/counted.ts';
 import { valueInWords } from '../text/format.ts';
 
@@ -86,7 +86,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   const refused: RefusedRow[] = [];
   const openings: Opening[] = [];
   const from = new Map<string, GridRow>();
-  const building = new Map<FactKey, { fact: Fact<Value>; row: number }>();
+  const building = new Map<FactKey, { fact: AnyFact; row: number }>();
   const seen: Seen = new Map();
   const undecided = new Map<string, UndecidedWord>();
   const there = new Met(Object.values(into.openings));
@@ -341,8 +341,8 @@ function choiceIn(said: readonly Said[], complain: Complain): Override | null {
 }
 
 function readOwnColumns(columns: readonly Column[], cells: readonly string[], complain: Complain) {
-  const opening = new Map<FactKey, Fact<Value>>();
-  const building = new Map<FactKey, Fact<Value>>();
+  const opening = new Map<FactKey, AnyFact>();
+  const building = new Map<FactKey, AnyFact>();
   const kept: Kept[] = [];
   for (const column of columns) {
     if (column.use.kind !== 'fact') continue;
@@ -371,11 +371,11 @@ interface Against {
 function contradictions(
   columns: readonly Column[],
   cells: readonly string[],
-  said: ReadonlyMap<FactKey, Fact<Value>>,
-  own: ReadonlyMap<FactKey, Fact<Value>>,
+  said: ReadonlyMap<FactKey, AnyFact>,
+  own: ReadonlyMap<FactKey, AnyFact>,
 ): readonly Against[] {
   const found: Against[] = [];
-  const hold = (facts: ReadonlyMap<FactKey, Fact<Value>>, against: typeof said, column: string) => {
+  const hold = (facts: ReadonlyMap<FactKey, AnyFact>, against: typeof said, column: string) => {
     for (const [key, fact] of facts) {
       const other = against.get(key);
       if (fact.is !== 'known' || other?.is !== 'known' || fact.value === other.value) continue;
@@ -448,7 +448,7 @@ function saidCells(columns: readonly Column[], cells: readonly string[]): Said[]
 }
 
 /** Names of rooms say little for certain; what they do say is assumed, and never against a value that is written. */
-function assumeFromRooms(places: Places, facts: Map<FactKey, Fact<Value>>): void {
+function assumeFromRooms(places: Places, facts: Map<FactKey, AnyFact>): void {
   const type = facts.get('doorType');
   const single = type !== undefined && type.is !== 'unknown' && type.value === 'single';
   const { from, to } = places;
@@ -467,9 +467,9 @@ function assumeFromRooms(places: Places, facts: Map<FactKey, Fact<Value>>): void
 }
 
 function agreeOnBuilding(
-  building: Map<FactKey, { fact: Fact<Value>; row: number }>,
+  building: Map<FactKey, { fact: AnyFact; row: number }>,
   key: FactKey,
-  fact: Fact<Value>,
+  fact: AnyFact,
   row: number,
   complain: Complain,
 ): void {

@@ -1,3 +1,4 @@
+import { type AnyValue } from '../model/fields.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import { limitValue } from '../codes/limits.ts';
 import type { Condition } from './condition.ts';
@@ -84,7 +85,7 @@ function compileIs(slot: number, values: readonly (string | boolean)[]): Test {
       return value === undefined ? UNKNOWN : value === first || value === second ? YES : NO;
     };
   }
-  const wanted = new Set<string | number | boolean>(values);
+  const wanted = new Set<AnyValue>(values);
   return (slots) => {
     const value = slots[slot];
     return value === undefined ? UNKNOWN : wanted.has(value) ? YES : NO;

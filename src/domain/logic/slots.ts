@@ -1,10 +1,10 @@
-import { factKeys } from '../model/fields.ts';
+import { factKeys, type AnyValue } from '../model/fields.ts';
 import type { Readable } from './condition.ts';
 import { derivedKeys } from './derivedKeys.ts';
 import { planKeys } from './planKeys.ts';
 
 /** Values by slot; `undefined` is unknown. An array, because property look-ups by name cost most of the time. */
-export type Slots = (string | number | boolean | undefined)[];
+export type Slots = (AnyValue | undefined)[];
 
 const readables: readonly Readable[] = [...factKeys, ...derivedKeys, ...planKeys];
 const slotByKey = new Map<Readable, number>(readables.map((key, index) => [key, index]));

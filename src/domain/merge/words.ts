@@ -1,7 +1,7 @@
 import { candidateInWords } from '../decide/words.ts';
 import { candidateById } from '../devices/candidates.ts';
 import { deviceIds, devices } from '../devices/devices.ts';
-import { fieldInfo, isFactKey } from '../model/fields.ts';
+import { fieldInfo, isFactKey, isAnyValue } from '../model/fields.ts';
 import { whole } from '../model/history.ts';
 import { entryOf, frame, isPlain, namesOf } from '../model/parts.ts';
 import type { Project } from '../model/project.ts';
@@ -161,8 +161,8 @@ function factInWords(
   fact: { readonly is: string } & Readonly<Record<string, unknown>>,
 ): string {
   if (fact.is === 'unknown') return 'asked, not answered';
-  const value = fact['value'] as string | number | boolean;
-  const said = isFactKey(name) ? valueInWords(name, value) : String(value);
+  const value = fact['value'];
+  const said = isFactKey(name) && isAnyValue(value) ? valueInWords(name, value) : String(value);
   return fact.is === 'assumed' ? `${said}, assumed (${String(fact['from'])})` : said;
 }
 

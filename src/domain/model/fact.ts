@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type FactKey, type FactValue, factKeys, factSchemas } from './fields.ts';
+import { type AnyValue, type FactKey, type FactValue, factKeys, factSchemas, isFactKey } from './fields.ts';
 
 /** When and by whom a value was entered; lets two copies of a project be merged field by field. */
 const stamp = { at: z.iso.datetime().optional(), by: z.string().optional() };
@@ -32,6 +32,8 @@ export type Fact<T> =
     }
   | { readonly is: 'unknown'; readonly at?: string | undefined; readonly by?: string | undefined };
 
+export type AnyFact = Fact<AnyValue>;
+
 export type Facts = { readonly [K in FactKey]?: Fact<FactValue<K>> };
 
 const shape = Object.fromEntries(
@@ -40,3 +42,13 @@ const shape = Object.fromEntries(
 
 /** Loose: a fact written by a newer version is carried along, never dropped. */
 export const factsSchema = z.looseObject(shape);
+
+/** A fact whose key is known only when the program runs. */
+export function factAt(facts: Facts, key: FactKey): AnyFact | undefined {
+  return facts[key];
+}
+
+/** The facts that stand, with their keys; what only a newer version knows is passed over. */
+export function factEntries(facts: Facts): readonly (readonly [FactKey, AnyFact])[] {
+  return Object.entries(facts).flatMap(([key, fact]) => (isFactKey(key) ? [[key, fact] as const] : []));
+}

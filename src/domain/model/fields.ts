@@ -1111,6 +1111,10 @@ export const factSchemas = {
 
 export type FactKey = keyof typeof factSchemas;
 export type FactValue<K extends FactKey> = z.infer<(typeof factSchemas)[K]>;
+/** What any fact can hold, where its key is known only when the program runs. */
+export type AnyValue = string | number | boolean;
+export const isAnyValue = (value: unknown): value is AnyValue =>
+  ['string', 'number', 'boolean'].includes(typeof value);
 /** Values of facts by key; a key that is absent is unknown. */
 export type FactValues = { readonly [K in FactKey]?: FactValue<K> };
 
@@ -1118,6 +1122,11 @@ export const factKeys = Object.keys(factSchemas) as readonly FactKey[];
 
 export function isFactKey(text: string): text is FactKey {
   return Object.hasOwn(factSchemas, text);
+}
+
+/** Values with their keys, in the order in which they stand. */
+export function valueEntries(values: FactValues): readonly (readonly [FactKey, AnyValue])[] {
+  return Object.entries(values).flatMap(([key, value]) => (isFactKey(key) ? [[key, value] as const] : []));
 }
 
 export function fieldInfo(key: FactKey): FieldInfo {

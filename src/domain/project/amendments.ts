@@ -4,7 +4,7 @@ import { viewFacts } from '../decide/factView.ts';
 import { matches } from '../devices/candidates.ts';
 import { compile } from '../logic/compile.ts';
 import { UNKNOWN, YES } from '../logic/verdict.ts';
-import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
+import { type FactKey, fieldInfo, isFactKey, type AnyValue } from '../model/fields.ts';
 import type { Amendment, Project } from '../model/project.ts';
 import { readFact } from '../survey/readFact.ts';
 
@@ -66,7 +66,7 @@ export function readAmendment(id: string, draft: AmendmentDraft): ReadAmendment 
   const problems: Record<string, string> = {};
   if (draft.says.trim() === '') problems['says'] = 'Say what the amendment asks.';
   if (draft.source.trim() === '') problems['source'] = 'Name the ordinance or letter it comes from.';
-  const when: Record<string, string | boolean | number> = {};
+  const when: Record<string, AnyValue> = {};
   draft.when.forEach(({ fact, text }, index) => {
     const field = `when-${index}`;
     if (!isFactKey(fact)) problems[field] = 'Pick the question this depends on.';

@@ -2,7 +2,7 @@ import { counted } from '../text/counted.ts';
 import type { Imported, ImportProblem } from '../import/csv.ts';
 import { type Column, type Role, roles, useName } from '../import/headers.ts';
 import { valueInWords } from '../text/format.ts';
-import type { Fact } from '../model/fact.ts';
+import { factEntries } from '../model/fact.ts';
 import { buildingFactKeys, type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
 
 /** One column of a schedule, as it was understood. */
@@ -165,15 +165,13 @@ function readingOf({ use, header }: Column, opening: Imported['openings'][number
     return use.role === 'mark' ? opening.mark : 'As written';
   const own = new Set<string>(use.kind === 'fact' ? [use.fact] : (roleFacts[use.role] ?? []));
   const from = `column ${header.trim()}:`;
-  const said = (Object.entries(opening.facts) as [FactKey, Fact<string | number | boolean>][]).flatMap(
-    ([key, fact]) => {
-      if (fact.is === 'unknown') return [];
-      const assumed = fact.is === 'assumed' && fact.from.startsWith(from);
-      if (!assumed && !own.has(key)) return [];
-      const value = valueInWords(key, fact.value);
-      return [`${fieldInfo(key).label}: ${value}${fact.is === 'assumed' ? ', assumed' : ''}`];
-    },
-  );
+  const said = factEntries(opening.facts).flatMap(([key, fact]) => {
+    if (fact.is === 'unknown') return [];
+    const assumed = fact.is === 'assumed' && fact.from.startsWith(from);
+    if (!assumed && !own.has(key)) return [];
+    const value = valueInWords(key, fact.value);
+    return [`${fieldInfo(key).label}: ${value}${fact.is === 'assumed' ? ', assumed' : ''}`];
+  });
   return said.length > 0 ? said.join('; ') : 'Nothing taken';
 }
 
@@ -231,7 +229,7 @@ function countFacts(imported: Imported, column: Column): Counts {
   let known = 0;
   let assumed = 0;
   for (const { facts } of imported.openings) {
-    const entries = Object.entries(facts) as [FactKey, Fact<unknown>][];
+    const entries = factEntries(facts);
     if (entries.some(([key, fact]) => keys.has(key) && fact.is === 'known')) known += 1;
     const taken = entries.filter(
       ([key, fact]) =>

@@ -8,13 +8,11 @@ import { answered, waitingFor } from '../decide/whatMatters.ts';
 import { workNotes } from '../decide/workNotes.ts';
 import { readableAt, type Slots } from '../logic/slots.ts';
 import { missingFacts } from '../logic/missing.ts';
-import type { FactKey } from '../model/fields.ts';
+import { type FactKey, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { isSigned, reviewState } from '../review/status.ts';
 import { detailOf } from './setLines.ts';
 import { signatureWith } from './signature.ts';
-
-type Value = string | number | boolean;
 
 const remembered = new WeakMap<Decision, readonly FactKey[]>();
 
@@ -70,7 +68,7 @@ function search(project: Project, opening: Opening, decision: Decision): readonl
   const { text, unread } = orderOf(decision);
   // The same two answers are met from both sides.
   const tried = new Map<string, Order | undefined>();
-  const told = (...answers: readonly (readonly [FactKey, Value])[]) => {
+  const told = (...answers: readonly (readonly [FactKey, AnyValue])[]) => {
     const name = answers
       .map(([key, value]) => `${key} ${value}`)
       .toSorted()
@@ -78,7 +76,7 @@ function search(project: Project, opening: Opening, decision: Decision): readonl
     if (!tried.has(name)) tried.set(name, orderAfter(answers));
     return tried.get(name);
   };
-  const orderAfter = (answers: readonly (readonly [FactKey, Value])[]) => {
+  const orderAfter = (answers: readonly (readonly [FactKey, AnyValue])[]) => {
     const [one, other] = answers.reduce<[Project, Opening]>(
       (at, [fact, answer]) => answered(...at, fact, answer),
       [project, opening],

@@ -1,6 +1,6 @@
 import { labelsAsStamped } from './labels.ts';
 import { valueInWords } from '../text/format.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type FactKey, fieldInfo, type AnyValue } from '../model/fields.ts';
 import { formatInches, mmPerInch } from '../units/length.ts';
 
 /** A length as the other trades write it, to check a tape against: 36 in → `3'-0" · 914 mm`. Empty for all else. */
@@ -85,7 +85,7 @@ const unitWords: Readonly<Record<string, string>> = {
 };
 
 /** The value with its second spelling: `36 in (3'-0" · 914 mm)`. */
-export function valueForSurveyor(key: FactKey, value: string | number | boolean | undefined): string {
+export function valueForSurveyor(key: FactKey, value: AnyValue | undefined): string {
   const also = alsoWritten(key, value);
   const said = valueInWords(key, typeof value === 'number' ? Math.round(value * 1000) / 1000 : value);
   return also === '' ? said : `${said} (${also})`;

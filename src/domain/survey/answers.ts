@@ -1,28 +1,25 @@
 import type { Slots } from '../logic/slots.ts';
 import { slotOf } from '../logic/slots.ts';
-import type { Fact } from '../model/fact.ts';
-import { type FactKey, factKeys, fieldInfo } from '../model/fields.ts';
+import { factAt, type AnyFact } from '../model/fact.ts';
+import { type FactKey, factKeys, fieldInfo, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { valueForSurveyor } from './amounts.ts';
-
-type Value = string | number | boolean;
 
 /** One thing that was answered at an opening, in words. */
 export interface Answered {
   readonly key: FactKey;
   readonly label: string;
   readonly value: string;
-  readonly standing: Fact<Value>['is'];
+  readonly standing: AnyFact['is'];
   /** Why it is only assumed, or that nobody could tell; empty when it is known. */
   readonly note: string;
 }
 
 /** Everything answered here, the newest first; what carries no time stands last, in the order of the survey. */
 export function answersGiven(opening: Opening): readonly Answered[] {
-  const facts = opening.facts as Readonly<Record<string, Fact<Value> | undefined>>;
   return factKeys
     .flatMap((key) => {
-      const fact = facts[key];
+      const fact = factAt(opening.facts, key);
       return fact ? [{ key, fact }] : [];
     })
     .toSorted((a, b) => (b.fact.at ?? '').localeCompare(a.fact.at ?? ''))
@@ -37,7 +34,7 @@ export function answersGiven(opening: Opening): readonly Answered[] {
 
 /** Where a value comes from that was not entered at this opening, and how it reads. */
 export interface Borrowed {
-  readonly value: Value;
+  readonly value: AnyValue;
   readonly words: string;
   readonly from: string;
   /** An assumption can be confirmed with one tap; what the building says needs none. */
@@ -74,7 +71,7 @@ export function borrowedValue(
   opening: Opening,
   project: Pick<Project, 'building'>,
   { slots, assumed }: Answering,
-): Value | undefined {
+): AnyValue | undefined {
   if (opening.facts[key] !== undefined) return undefined;
   const value = slots[slotOf(key)];
   if (value === undefined || fieldInfo(key).scope === 'building') return undefined;
@@ -99,12 +96,9 @@ export function isLookedAtApart(key: FactKey): boolean {
 }
 
 /** Facts that only stand as assumed here, each as the known fact it becomes when somebody has seen it. */
-export function toConfirm(
-  opening: Opening,
-): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
-  const facts = opening.facts as Readonly<Record<string, Fact<Value> | undefined>>;
+export function toConfirm(opening: Opening): readonly { readonly key: FactKey; readonly fact: AnyFact }[] {
   return factKeys.flatMap((key) => {
-    const fact = facts[key];
+    const fact = factAt(opening.facts, key);
     return fact?.is === 'assumed' ? [{ key, fact: { is: 'known', value: fact.value } as const }] : [];
   });
 }

@@ -1,4 +1,4 @@
-import type { FactKey, FactValues } from '../model/fields.ts';
+import { type FactKey, type FactValues, valueEntries } from '../model/fields.ts';
 import type { DrawingOfLook } from './lookDrawings.ts';
 import type { Station } from './stations.ts';
 
@@ -24,5 +24,5 @@ export interface Look {
 }
 
 export function factsOfLook({ presets }: Pick<Look, 'presets'>): readonly FactKey[] {
-  return [...new Set(presets.flatMap(({ facts }) => Object.keys(facts) as FactKey[]))];
+  return [...new Set(presets.flatMap(({ facts }) => valueEntries(facts).map(([key]) => key)))];
 }

@@ -1,4 +1,3 @@
-import type { FactValues } from '../model/fields.ts';
 import type { Look } from './look.ts';
 
 const sound = { frameGrouted: false, latchPreload: false } as const;
@@ -105,16 +104,18 @@ export const looksAround: readonly Look[] = [
     id: 'room',
     station: 'room',
     ask: 'What is behind the door?',
-    presets: [
-      ['Office or ordinary room', 'office'],
-      ['Storage room', 'storage'],
-      ['Server or data room', 'serverRoom'],
-      ['Equipment room', 'equipment'],
-      ['Closet a person can enter', 'closet'],
-      ['Meeting or assembly room', 'conference'],
-    ].map(([label, roomUse]) => ({
+    presets: (
+      [
+        ['Office or ordinary room', 'office'],
+        ['Storage room', 'storage'],
+        ['Server or data room', 'serverRoom'],
+        ['Equipment room', 'equipment'],
+        ['Closet a person can enter', 'closet'],
+        ['Meeting or assembly room', 'conference'],
+      ] as const
+    ).map(([label, roomUse]) => ({
       label: `${label}, no public entrance`,
-      facts: { roomUse, egressRole: 'exitAccess', publicEntrance: false } as FactValues,
+      facts: { roomUse, egressRole: 'exitAccess', publicEntrance: false },
     })),
   },
 ];

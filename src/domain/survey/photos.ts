@@ -161,5 +161,6 @@ export const photoWords = {
   refusedByCamera:
     'No picture was taken. If the camera is blocked for this page, allow it in the browser’s settings, or choose a picture from the device.',
   missing: 'Photos still to take',
-  stripped: 'Photos are stored upright, at most 1600 pixels on the long side, with location and time removed.',
+  stripped:
+    'Photos are stored upright, at most 1600 pixels on the long side, with location and time removed.',
 } as const;

@@ -1,10 +1,10 @@
-import type { Fact } from '../model/fact.ts';
+import { type AnyFact } from '../model/fact.ts';
 import { type FactKey } from '../model/fields.ts';
 import { alsoWritten } from './amounts.ts';
-import { readCell, type Value } from './readValue.ts';
+import { readCell } from './readValue.ts';
 
 export type ReadFact =
-  | { readonly ok: true; readonly fact: Fact<Value> | null }
+  | { readonly ok: true; readonly fact: AnyFact | null }
   | { readonly ok: false; readonly says: string; readonly problem: null };
 
 /**

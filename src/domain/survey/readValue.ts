@@ -1,12 +1,11 @@
-import type { Fact } from '../model/fact.ts';
+import { type AnyFact } from '../model/fact.ts';
 import type { FieldInfo } from '../model/field.ts';
-import { type FactKey, factSchemas, fieldInfo } from '../model/fields.ts';
+import { type FactKey, factSchemas, fieldInfo, type AnyValue } from '../model/fields.ts';
 import { parseLength } from '../units/length.ts';
 
-export type Value = string | number | boolean;
 /** A fact, or null where the cell says nothing, or a sentence saying why the cell cannot be taken. */
 export type ReadCell =
-  | { readonly ok: true; readonly fact: Fact<Value> | null }
+  | { readonly ok: true; readonly fact: AnyFact | null }
   | { readonly ok: false; readonly says: string };
 
 const yesWords = new Set(['yes', 'y', 'true']);
@@ -42,14 +41,16 @@ export function readCell(key: FactKey, cell: string): ReadCell {
 }
 
 /** A fact as text that `readCell` reads back; `inWords` says its value. Empty was never asked. */
-export function writeCell(fact: Fact<Value> | undefined, inWords: (value: Value) => string): string {
+export function writeCell(fact: AnyFact | undefined, inWords: (value: AnyValue) => string): string {
   if (fact === undefined) return '';
   if (fact.is === 'unknown') return 'unknown';
   const text = inWords(fact.value);
   return fact.is === 'assumed' ? `${text} (assumed: ${fact.from})` : text;
 }
 
-type ReadValue = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly says: string };
+type ReadValue =
+  | { readonly ok: true; readonly value: AnyValue }
+  | { readonly ok: false; readonly says: string };
 
 export function readValue(key: FactKey, text: string): ReadValue {
   const info = fieldInfo(key);

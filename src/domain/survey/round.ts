@@ -3,8 +3,8 @@ import { answersTo } from '../decide/answers.ts';
 import { decide, firstFacts } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import { answered, nextToSettle, openQuestions, outcome, wasAsked } from '../decide/whatMatters.ts';
-import type { Fact } from '../model/fact.ts';
-import type { FactKey } from '../model/fields.ts';
+import { factAt, factEntries, type AnyFact } from '../model/fact.ts';
+import { type FactKey, valueEntries } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { missingForOrder } from '../schedules/forOrder.ts';
 import { factsOfLook, type Look, type Preset } from './look.ts';
@@ -98,8 +98,8 @@ function answersAt(station: Station, { facts }: Opening, refused: Refused, proje
     count++;
     for (const key of told) counted.add(key);
   }
-  const alone = (Object.keys(facts) as FactKey[]).filter((key) => !counted.has(key));
-  return count + alone.filter((key) => stationOf(key) === station).length;
+  const alone = factEntries(facts).filter(([key]) => !counted.has(key));
+  return count + alone.filter(([key]) => stationOf(key) === station).length;
 }
 
 const askedOfEachDoor = [
@@ -193,8 +193,8 @@ function asksFor(
 
 /** Nothing of it says otherwise than what is known at this opening or of the whole building. */
 function isOpen({ facts }: Preset, opening: Opening, decision: Decision): boolean {
-  return (Object.entries(facts) as [FactKey, unknown][]).every(([key, value]) => {
-    const here = opening.facts[key] as Fact<unknown> | undefined;
+  return valueEntries(facts).every(([key, value]) => {
+    const here = factAt(opening.facts, key);
     if (here?.is === 'unknown') return true;
     if (here) return here.value === value;
     const elsewhere = decision.assumed.has(key) ? undefined : decision.slots[slotOf(key)];
@@ -206,8 +206,8 @@ function isOpen({ facts }: Preset, opening: Opening, decision: Decision): boolea
 export function factsToWrite(
   preset: Preset,
   opening: Opening,
-): readonly { readonly key: FactKey; readonly fact: Fact<string | number | boolean> }[] {
-  return (Object.entries(preset.facts) as [FactKey, string | number | boolean][]).flatMap(([key, value]) =>
+): readonly { readonly key: FactKey; readonly fact: AnyFact }[] {
+  return valueEntries(preset.facts).flatMap(([key, value]) =>
     opening.facts[key] === undefined || opening.facts[key]?.is === 'assumed'
       ? [{ key, fact: { is: 'known', value } as const }]
       : [],

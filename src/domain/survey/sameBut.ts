@@ -1,12 +1,10 @@
-import type { Fact } from '../model/fact.ts';
-import type { FactKey } from '../model/fields.ts';
+import { factAt, type AnyFact } from '../model/fact.ts';
+import { type FactKey, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { startSentence } from '../text/midSentence.ts';
 import { sayFact } from './sayFact.ts';
 import { standardTemplates } from './standardTemplates.ts';
 import { likeOpening } from './takeOver.ts';
-
-type Value = string | number | boolean;
 
 interface Part {
   readonly name: string;
@@ -40,12 +38,12 @@ const fewKin = 2;
 
 interface Told {
   readonly key: FactKey;
-  readonly value: Value;
+  readonly value: AnyValue;
 }
 
 export interface OtherWay {
   readonly says: string;
-  readonly facts: readonly { readonly key: FactKey; readonly fact: Fact<Value> }[];
+  readonly facts: readonly { readonly key: FactKey; readonly fact: AnyFact }[];
 }
 
 export interface ButLine {
@@ -61,7 +59,7 @@ export interface ButLine {
 
 function told({ facts }: Pick<Opening, 'facts'>, keys: readonly FactKey[]): readonly Told[] {
   return keys.flatMap((key) => {
-    const fact = facts[key] as Fact<Value> | undefined;
+    const fact = factAt(facts, key);
     return fact && fact.is !== 'unknown' ? [{ key, value: fact.value }] : [];
   });
 }

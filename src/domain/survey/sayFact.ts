@@ -1,11 +1,9 @@
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type FactKey, fieldInfo, type AnyValue } from '../model/fields.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { valueForSurveyor } from './amounts.ts';
 
-type Value = string | number | boolean;
-
 /** A fact as a part of a line that a surveyor checks against the door: "leaf width 36 in", "lockdown: no". */
-export function sayFact(key: FactKey, value: Value): string {
+export function sayFact(key: FactKey, value: AnyValue): string {
   const { label, kind } = fieldInfo(key);
   if (kind === 'yesNo') return `${midSentence(label)}: ${value === true ? 'yes' : 'no'}`;
   if (plainByItself.has(key)) return midSentence(valueForSurveyor(key, value));

@@ -1,12 +1,10 @@
-import type { Fact } from '../model/fact.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type AnyFact } from '../model/fact.ts';
+import { type FactKey, fieldInfo, valueEntries } from '../model/fields.ts';
 import type { Project } from '../model/project.ts';
 import type { Edit } from '../commands/command.ts';
 import { factsOfLook, type Look, type Preset } from './look.ts';
 import { looks } from './looks.ts';
 import { mayBeUsual } from './usual.ts';
-
-type Value = string | number | boolean;
 
 const offices = { federalHealthCare: false, oshaWorkplace: true } as const;
 const low = { highRise: false, voiceAlarm: false, fireCommandCenter: false } as const;
@@ -123,8 +121,8 @@ export function isUsualLook({ id }: Look): boolean {
 
 /** What a press in set-up writes: of the building where it holds for all of it, of the usual where a door may differ. */
 export function setUpEdits({ facts }: Preset): readonly Edit[] {
-  return (Object.entries(facts) as [FactKey, Value][]).flatMap(([fact, value]): Edit[] => {
-    const known: Fact<Value> = { is: 'known', value };
+  return valueEntries(facts).flatMap(([fact, value]): Edit[] => {
+    const known: AnyFact = { is: 'known', value };
     // A wish is taken or refused at each door: what is said of the building would be taken without a word.
     const ofBuilding = fieldInfo(fact).scope !== 'opening' && !isWish(fact);
     if (ofBuilding) return [{ kind: 'setBuildingFact', fact, value: known }];

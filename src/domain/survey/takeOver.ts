@@ -1,4 +1,4 @@
-import type { Fact, Facts } from '../model/fact.ts';
+import { type Facts, factAt, type AnyFact } from '../model/fact.ts';
 import { counted } from '../text/counted.ts';
 import type { FieldGroup } from '../model/field.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../model/fields.ts';
@@ -8,24 +8,22 @@ import { sayFact } from './sayFact.ts';
 import { stationOf, stationOrder, stations } from './stations.ts';
 import type { Opening } from '../model/project.ts';
 
-type Value = string | number | boolean;
-
 /** Where a copied fact says it came from. */
 export function likeOpening(mark: string): string {
   return `same as ${mark}`;
 }
 
 /** One fact of another opening as it stands after it was taken over: nobody has seen it here yet. */
-function taken(fact: Fact<Value>, mark: string): Fact<Value> | undefined {
+function taken(fact: AnyFact, mark: string): AnyFact | undefined {
   if (fact.is === 'unknown') return undefined;
   return { is: 'assumed', value: fact.value, from: likeOpening(mark) };
 }
 
 /** All facts of an opening for a new one beside it. They are assumed until somebody confirms them at the door. */
 export function factsLike(like: Pick<Opening, 'mark' | 'facts'>): Facts {
-  const facts: Record<string, Fact<Value>> = {};
+  const facts: Record<string, AnyFact> = {};
   for (const key of openingFactKeys) {
-    const fact = like.facts[key] as Fact<Value> | undefined;
+    const fact = factAt(like.facts, key);
     const copy = fact && taken(fact, like.mark);
     if (copy) facts[key] = copy;
   }
@@ -59,12 +57,12 @@ export function takenOver(
   from: Opening,
   to: Opening,
   what: TakeOver,
-): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
+): readonly { readonly key: FactKey; readonly fact: AnyFact }[] {
   return openingFactKeys.flatMap((key) => {
     if (!(what.groups?.has(fieldInfo(key).group) ?? what.facts?.has(key))) return [];
-    const here = to.facts[key] as Fact<Value> | undefined;
+    const here = factAt(to.facts, key);
     if (here?.is === 'known' && !what.replace) return [];
-    const there = from.facts[key] as Fact<Value> | undefined;
+    const there = factAt(from.facts, key);
     const fact = there && taken(there, from.mark);
     if (!fact || (here && here.is !== 'unknown' && fact.is !== 'unknown' && here.value === fact.value))
       return [];
@@ -106,7 +104,7 @@ export const confirmWords = {
 
 /** What was taken over, a line for each station of the door, so that all of it is read before it is confirmed. */
 export function linesToConfirm(
-  facts: readonly { readonly key: FactKey; readonly fact: Fact<Value> }[],
+  facts: readonly { readonly key: FactKey; readonly fact: AnyFact }[],
 ): readonly { readonly name: string; readonly says: string }[] {
   return stationOrder.flatMap((station) => {
     const here = facts.filter(({ key }) => stationOf(key) === station);

@@ -1,4 +1,4 @@
-import type { Fact } from '../model/fact.ts';
+import { factAt } from '../model/fact.ts';
 import type { FactKey } from '../model/fields.ts';
 import { compareMarks, type Opening, type Project } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
@@ -33,7 +33,7 @@ function inShort({ facts }: Opening): string {
   return startSentence(
     tellsApart
       .flatMap((key) => {
-        const fact = facts[key] as Fact<string> | undefined;
+        const fact = factAt(facts, key);
         return fact && fact.is !== 'unknown' ? [midSentence(valueForSurveyor(key, fact.value))] : [];
       })
       .join('; '),

@@ -1,11 +1,9 @@
-import type { Fact, Facts } from '../model/fact.ts';
-import { type FactKey, factKeys, type FactValues } from '../model/fields.ts';
+import { type Facts, factAt, type AnyFact } from '../model/fact.ts';
+import { type FactKey, factKeys, type FactValues, type AnyValue, valueEntries } from '../model/fields.ts';
 import type { Project } from '../model/project.ts';
 import { midSentence, startSentence } from '../text/midSentence.ts';
 import type { Look } from './look.ts';
 import { sayFact } from './sayFact.ts';
-
-type Value = string | number | boolean;
 
 /** What an owner wishes and what counts for the ranking; asked of every door that is controlled. */
 export const usualWishes = [
@@ -44,9 +42,9 @@ export function mayBeUsual(key: FactKey): boolean {
 }
 
 function stated(usual: Facts, keys: readonly FactKey[]): FactValues {
-  const facts: Record<string, Value> = {};
+  const facts: Record<string, AnyValue> = {};
   for (const key of keys) {
-    const fact = usual[key] as Fact<Value> | undefined;
+    const fact = factAt(usual, key);
     if (fact && fact.is !== 'unknown') facts[key] = fact.value;
   }
   return facts;
@@ -66,14 +64,14 @@ export function usualLooks({ usual }: Pick<Project, 'usual'>): readonly Look[] {
 
 /** Facts in one line, as somebody reads them at the door: "Hollow metal, 36 in × 84 in, closer …". */
 export function inWords(facts: FactValues): string {
-  const said = (Object.entries(facts) as [FactKey, Value][]).map(([key, value]) => sayFact(key, value));
+  const said = valueEntries(facts).map(([key, value]) => sayFact(key, value));
   return startSentence(said.join('; '));
 }
 
 /** What a finished door would have the building's usual say, in the order of the survey. */
-export function usualFrom(facts: Facts): readonly { readonly key: FactKey; readonly fact: Fact<Value> }[] {
+export function usualFrom(facts: Facts): readonly { readonly key: FactKey; readonly fact: AnyFact }[] {
   return factKeys.flatMap((key) => {
-    const fact = facts[key] as Fact<Value> | undefined;
+    const fact = factAt(facts, key);
     return mayBeUsual(key) && fact?.is === 'known' ? [{ key, fact }] : [];
   });
 }

@@ -1,12 +1,12 @@
 import { type Slots, slotOf } from '../logic/slots.ts';
-import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';
+import { type FactKey, fieldInfo, isFactKey, type AnyValue } from '../model/fields.ts';
 import { midSentence, startSentence } from './midSentence.ts';
 
 /** Units that are counted nouns, for one of them. */
 const one: Readonly<Record<string, string>> = { people: 'person', stories: 'story', doors: 'door' };
 
 /** A fact's value as a person says it: "90 min", "Hollow metal", "yes", "not surveyed". */
-export function valueInWords(key: FactKey, value: string | number | boolean | undefined): string {
+export function valueInWords(key: FactKey, value: AnyValue | undefined): string {
   if (value === undefined) return 'not surveyed';
   const info = fieldInfo(key);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
@@ -17,7 +17,7 @@ export function valueInWords(key: FactKey, value: string | number | boolean | un
 }
 
 /** The same within a sentence: "the latch is mortise latch with deadbolt", "in B or I-2". */
-export function valueInSentence(key: FactKey, value: string | number | boolean | undefined): string {
+export function valueInSentence(key: FactKey, value: AnyValue | undefined): string {
   const said = valueInWords(key, value);
   return fieldInfo(key).kind === 'choice' ? midSentence(said) : said;
 }

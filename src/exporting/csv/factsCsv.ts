@@ -1,11 +1,15 @@
-import type { Fact } from '../../domain/model/fact.ts';
+import { factAt, type AnyFact } from '../../domain/model/fact.ts';
 import { buildingHeading } from '../../domain/import/headers.ts';
-import { buildingFactKeys, factKeys, type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import {
+  buildingFactKeys,
+  factKeys,
+  type FactKey,
+  fieldInfo,
+  type AnyValue,
+} from '../../domain/model/fields.ts';
 import { writeCell } from '../../domain/survey/readValue.ts';
 import { type Opening, openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { csvText } from './cells.ts';
-
-type AnyFact = Fact<string | number | boolean>;
 
 /**
  * The survey as a file that can be read back: one column per fact that any opening has, under its key. A value
@@ -23,7 +27,7 @@ export interface SurveyTable {
 
 export function surveyTable(project: Project): SurveyTable {
   const openings = openingsInOrder(project);
-  const keys = factKeys.filter((key) => openings.some((opening) => factOf(opening, key) !== undefined));
+  const keys = factKeys.filter((key) => openings.some((opening) => factAt(opening.facts, key) !== undefined));
   // Facts of the building stand in every row, because a table has no other place for them.
   const ofBuilding = buildingFactKeys.filter((key) => project.building[key] !== undefined);
   const chosen = openings.some(({ override }) => override !== null);
@@ -45,7 +49,7 @@ export function surveyTable(project: Project): SurveyTable {
       nameOf(project.floors, opening.floorId),
       nameOf(project.spaces, opening.fromSpaceId),
       nameOf(project.spaces, opening.toSpaceId),
-      ...keys.map((key) => factCell(key, factOf(opening, key))),
+      ...keys.map((key) => factCell(key, factAt(opening.facts, key))),
       ...ofBuilding.map((key) => factCell(key, project.building[key])),
       ...(chosen ? choiceCells(opening) : []),
       ...(modeled ? [opening.externalId ?? ''] : []),
@@ -60,15 +64,11 @@ function choiceCells({ override }: Opening): readonly string[] {
     : [override.candidate, override.reason, override.by, override.at];
 }
 
-function factOf(opening: Opening, key: FactKey): AnyFact | undefined {
-  return opening.facts[key];
-}
-
 function factCell(key: FactKey, fact: AnyFact | undefined): string {
   return writeCell(fact, (value) => inCell(key, value));
 }
 
-function inCell(key: FactKey, value: string | number | boolean): string {
+function inCell(key: FactKey, value: AnyValue): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   const unit = fieldInfo(key).unit;
   return typeof value === 'number' && unit !== undefined ? `${value} ${unit}` : String(value);

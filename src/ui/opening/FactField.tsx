@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
-import type { Fact } from '../../domain/model/fact.ts';
-import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
+import type { AnyFact } from '../../domain/model/fact.ts';
+import { type FactKey, fieldInfo, type AnyValue } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import type { FindingWords } from '../../domain/decide/report.ts';
 import type { Borrowed } from '../../domain/survey/answers.ts';
@@ -17,7 +17,7 @@ interface Props {
   readonly fact: FactKey;
   /** Whose fact it is; null for the building. */
   readonly of: Pick<Opening, 'id' | 'mark'> | null;
-  readonly value: Fact<unknown> | undefined;
+  readonly value: AnyFact | undefined;
   /** What stands in while nothing was entered here. */
   readonly borrowed?: Borrowed | undefined;
   readonly findings?: readonly FindingWords[];
@@ -38,8 +38,7 @@ export function FactField({ fact, of, value, borrowed, findings = [], onAnswer }
     setProblem(says ?? '');
     return says;
   };
-  const confirm = (sure: string | number | boolean) =>
-    setProblem(onAnswer({ is: 'known', value: sure }) ?? '');
+  const confirm = (sure: AnyValue) => setProblem(onAnswer({ is: 'known', value: sure }) ?? '');
   const named = { id, described: `${id}help`, label: info.label, stored, onText: answer };
 
   return (
@@ -60,11 +59,7 @@ export function FactField({ fact, of, value, borrowed, findings = [], onAnswer }
       <div id={`${id}help`}>
         {info.help && (stored === '' || stored === '?') && <p className="field-help">{info.help}</p>}
         {value?.is === 'assumed' && (
-          <Assumed
-            words={value.from}
-            label={info.label}
-            onConfirm={() => confirm(value.value as string | number | boolean)}
-          />
+          <Assumed words={value.from} label={info.label} onConfirm={() => confirm(value.value)} />
         )}
         {value === undefined && borrowed?.assumed && (
           <Assumed

@@ -30,9 +30,7 @@ export function NewLike({ project, near, like, goesTo, onDone }: Props) {
   const add = () => {
     const id = app.newId();
     const value = openingLikeOn(id, mark, like, floorId);
-    const result = app.store
-      .getState()
-      .dispatch(`New opening ${mark}`, [{ kind: 'putOpening', id, value: value as never }]);
+    const result = app.store.getState().dispatch(`New opening ${mark}`, [{ kind: 'putOpening', id, value }]);
     if (!result.ok) return setProblem(result.says);
     onDone();
     moveTo(goesTo, id);

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import type { Fact } from '../../domain/model/fact.ts';
+import { factAt } from '../../domain/model/fact.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import {
   type ButLine,
@@ -74,7 +74,7 @@ function Line({ line, opening }: { line: ButLine; opening: Opening }) {
             key={key}
             fact={key}
             of={opening}
-            value={opening.facts[key] as Fact<unknown> | undefined}
+            value={factAt(opening.facts, key)}
             onAnswer={answer(key)}
           />
         ))}

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { reportFor } from '../../app/reports.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import { askedForOrder, asksForOrder, nextQuestion } from '../../domain/survey/nextQuestion.ts';
-import type { Fact } from '../../domain/model/fact.ts';
+import { factAt } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo, openingFactKeys } from '../../domain/model/fields.ts';
 import type { FieldGroup } from '../../domain/model/field.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
@@ -45,9 +45,7 @@ export function SurveyForm({ project, opening, decision, openGroups, onOpenGroup
   };
   const findingsAt = (key: FactKey) => report.findings.filter((finding) => finding.field === key);
   const storedFact = (key: FactKey) =>
-    (fieldInfo(key).scope === 'building' ? project.building[key] : opening.facts[key]) as
-      | Fact<unknown>
-      | undefined;
+    factAt(fieldInfo(key).scope === 'building' ? project.building : opening.facts, key);
 
   return (
     <div className="stack">
@@ -101,7 +99,7 @@ export function SurveyForm({ project, opening, decision, openGroups, onOpenGroup
                     key={key}
                     fact={key}
                     of={opening}
-                    value={opening.facts[key] as Fact<unknown> | undefined}
+                    value={factAt(opening.facts, key)}
                     borrowed={borrowedFor(key, opening, project, decision)}
                     findings={findingsAt(key)}
                     onAnswer={answer(key)}

@@ -1,9 +1,9 @@
-import type { Fact } from '../../domain/model/fact.ts';
+import { type AnyFact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { useStore } from '../context.ts';
 
-export type SurveyFact = Fact<string | number | boolean>;
+export type SurveyFact = AnyFact;
 
 /** Stores an answer where it belongs, at the opening or for the building; a returned sentence says why not. */
 export function useAnswer(opening: Opening) {

@@ -56,7 +56,7 @@ export function NewOpening({ goesTo = 'opening', likeId }: Props) {
     const opening = like ? openingLike(id, mark.trim(), like) : emptyBeside(id, mark.trim(), near);
     const result = store
       .getState()
-      .dispatch(`New opening ${mark.trim()}`, [{ kind: 'putOpening', id, value: opening as never }]);
+      .dispatch(`New opening ${mark.trim()}`, [{ kind: 'putOpening', id, value: opening }]);
     draft.settle(result.ok ? undefined : result.says);
     if (!result.ok) return;
     setOpen(false);

@@ -1,6 +1,6 @@
 import type { RefObject } from 'react';
 import type { DecisionReport } from '../../domain/decide/report.ts';
-import type { Fact } from '../../domain/model/fact.ts';
+import { factAt } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { Preset } from '../../domain/survey/look.ts';
@@ -47,9 +47,7 @@ export function Asked({ project, opening, asking, report, forOrder, again, onAga
       })),
     );
   const stored = (fact: FactKey) =>
-    (fieldInfo(fact).scope === 'building' ? project.building[fact] : opening.facts[fact]) as
-      | Fact<unknown>
-      | undefined;
+    factAt(fieldInfo(fact).scope === 'building' ? project.building : opening.facts, fact);
   return (
     <>
       {stop && again === null && <p className="lettering walk-progress">{progressInWords(stop)}</p>}

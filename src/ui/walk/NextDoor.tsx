@@ -33,7 +33,7 @@ export function NextDoor({ project, opening }: Props) {
     }));
     const result = app.store.getState().dispatch(
       label,
-      placed.map((one) => ({ kind: 'putOpening', id: one.id, value: one as never })),
+      placed.map((one) => ({ kind: 'putOpening', id: one.id, value: one })),
     );
     if (!result.ok) return setProblem(result.says);
     app.store.getState().select(placed[0]?.id ?? null);
