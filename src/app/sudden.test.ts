@@ -133,7 +133,7 @@ const marksOf = (app: App) =>
 const add = (app: App, mark: string) =>
   app.store
     .getState()
-    .dispatch('New opening', [{ kind: 'putOpening', id: mark, value: newOpening(mark, mark) as never }]);
+    .dispatch('New opening', [{ kind: 'putOpening', id: mark, value: newOpening(mark, mark) }]);
 const localNow = () => Object.fromEntries(Object.entries(localStorage)) as Record<string, string>;
 function putLocal(kept: Readonly<Record<string, string>>) {
   localStorage.clear();

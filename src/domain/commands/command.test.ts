@@ -223,7 +223,7 @@ describe('refusals', () => {
     ['a mark that is taken', { kind: 'setOpening', id: 'a', field: 'mark', value: '102' }, /already used/],
     [
       'a second opening of one mark',
-      { kind: 'putOpening', id: 'c', value: newOpening('c', '101') as Value },
+      { kind: 'putOpening', id: 'c', value: newOpening('c', '101') },
       /already used/,
     ],
     ['a project without a name', { kind: 'setProject', field: 'name', value: '  ' }, /needs a name/],

@@ -99,9 +99,9 @@ const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
       return refused({ kind: 'markTaken', mark: edit.value.mark });
     }
     own.markChanged(before?.mark, edit.value?.mark);
-    const value = edit.value as Project['openings'][string] | null;
+    const { value } = edit;
     const openings = withEntry(project.openings, edit.id, value, own);
-    const inverse: Edit = { ...edit, value: (before as typeof edit.value) ?? null };
+    const inverse: Edit = { ...edit, value: before ?? null };
     if (value !== null && before) return done({ ...project, openings }, inverse);
     // Photos go with their opening and come back with it; the inverse of an opening that is new here is a removal too.
     const mine = Object.values(project.photos).filter((photo) => photo.openingId === edit.id);
