@@ -29,7 +29,7 @@ import { createWriting, type Writing } from './session/writing.ts';
 import { createAppStore } from './store.ts';
 import type { ShrinkPicture } from './shrinkPicture.ts';
 import { createSignerBox } from './signerBox.ts';
-import { whereKept } from './whereKept.ts';
+import { lastCopy, whereKept } from './whereKept.ts';
 
 export interface AppNeeds {
   readonly database?: Database;
@@ -230,6 +230,7 @@ export function createApp(needs: AppNeeds = {}): App {
       const { oneCopy } = store.getState().session;
       return whereKept({ oneCopy, persisted, known: known.of(shown().id), revision: standing.now.revision });
     },
+    lastCopy: () => lastCopy(known.of(shown().id), standing.now.revision),
     forgetSetAside: () => {
       standing.move({ kind: 'setAsideForgotten' });
       changedWhole();

@@ -15,12 +15,13 @@ export function whereKept(state: {
     persisted
       ? 'The browser has agreed not to delete it when space runs short.'
       : 'The browser has not agreed to keep it when space runs short.',
-    copied(known, revision),
+    lastCopy(known, revision),
     'Clearing the data of this site removes both. A file is the only copy that outlives that.',
   ];
 }
 
-function copied(known: KnownProject | undefined, revision: number): string {
+/** When the project last went into a file, and whether that file still holds all of it. */
+export function lastCopy(known: KnownProject | undefined, revision: number): string {
   if (known?.copiedAt === undefined)
     return 'No copy of this project was saved to a file from this browser yet.';
   const when = `${known.copiedAt.slice(0, 16).replace('T', ' ')} UTC`;

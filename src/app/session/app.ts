@@ -70,6 +70,8 @@ export interface App {
   readonly forgetSetAside: () => void;
   /** Where the work is kept, in sentences. */
   readonly whereKept: () => readonly string[];
+  /** When it last went into a file, in a sentence. */
+  readonly lastCopy: () => string;
 }
 
 export interface CopyToSave extends FileToSave {

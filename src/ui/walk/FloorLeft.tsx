@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { Project } from '../../domain/model/project.ts';
 import { type DoorLeft, leaveFloor, leaveFloorWords } from '../../domain/survey/leaveFloor.ts';
 import { floorPlanWords } from '../../domain/project/floorPlans.ts';
+import { useApplication } from '../context.ts';
 import { useDecisions } from '../useDecisions.ts';
 import { Unfolded } from '../parts/Unfolded.tsx';
 
@@ -21,6 +22,7 @@ export function FloorLeft({ project, floorId }: Props) {
 }
 
 function Lists({ project, floorId }: Props) {
+  const app = useApplication();
   const { decisions } = useDecisions();
   const left = useMemo(() => leaveFloor(project, floorId, decisions), [project, floorId, decisions]);
   return (
@@ -39,6 +41,7 @@ function Lists({ project, floorId }: Props) {
         </p>
       )}
       <Doors name={leaveFloorWords.done} doors={left.done} />
+      <p className="note screen-only">{app.lastCopy()}</p>
       <p className="row screen-only">
         <button type="button" className="button" onClick={() => print()}>
           Print this list

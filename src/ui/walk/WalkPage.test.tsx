@@ -27,3 +27,11 @@ test('an answer is stored with one tap and another question follows', async () =
   expect(within(question()).getByRole('heading').textContent).not.toBe(asked);
   expect(store.getState().document.past).toHaveLength(1);
 });
+
+test('before the floor is left, it says when the work last went into a file', async () => {
+  const { user } = show(<WalkPage />, projectOf({ 101: {} }));
+  await user.click(screen.getByText('Before you leave the floor'));
+  expect(
+    screen.getByText('No copy of this project was saved to a file from this browser yet.'),
+  ).toBeVisible();
+});
