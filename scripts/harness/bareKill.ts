@@ -4,7 +4,7 @@
  * frame was drawn after it; those that were younger are counted apart. Twenty kills make a life on one profile, with an ordinary end after every second one: a torn
  * database shows only at the start after that.
  */
-import { argumentsOf, countOf } from '../lib/arguments.mjs';
+import { argumentsOf, countOf, refuse } from '../lib/arguments.mjs';
 import { bareLives, type BareBench, lostOf } from './bareBench.ts';
 import { killBrowser, pause } from './bench.ts';
 
@@ -12,8 +12,14 @@ const killsOfALife = 20;
 const moments = ['random', 'saving', 'saved', 'edit'] as const;
 const editsOfAKill = 60;
 
-const { words } = argumentsOf({ usage: 'npx tsx scripts/harness/bareKill.ts [kills]', words: ['kills'] });
+const { words } = argumentsOf({
+  usage: 'npx tsx scripts/harness/bareKill.ts [kills [moment]]',
+  words: ['kills', 'moment'],
+});
 const kills = countOf(words[0], 'The number of kills', 40);
+/** One moment alone, to look at it closely; all in turn where none is named. */
+const only = moments.filter((moment) => words[1] === undefined || moment === words[1]);
+if (only.length === 0) refuse(`The moment is one of ${moments.join(', ')}.`);
 
 let done = 0;
 let lostIn = 0;
@@ -46,7 +52,7 @@ async function life({ start }: BareBench, profile: string, index: number): Promi
     return session;
   };
   for (let kill = 0; kill < killsOfALife; kill += 1) {
-    const moment = moments[(index + kill) % moments.length] ?? 'random';
+    const moment = only[(index + kill) % only.length] ?? 'random';
     // oxlint-disable-next-line no-await-in-loop -- one moment after the other
     const { context, page, next } = await begin('a kill');
     const reached = moment === 'saving' || moment === 'saved' ? next(moment) : Promise.resolve();

@@ -72,8 +72,10 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
       working = true;
       loose.clear();
       const now = whole();
-      if (kept && samePosition(kept, now)) onTrouble('');
-      else void putWhole();
+      if (kept && samePosition(kept, now)) {
+        onTrouble('');
+        void copies.openLog(id);
+      } else void putWhole();
     },
     stop: () => {
       projectId = undefined;

@@ -7,6 +7,8 @@ export interface Files {
   readonly names: () => Promise<readonly string[]>;
   readonly read: (name: string) => Promise<Uint8Array | undefined>;
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
+  /** Opens a file ahead of what is appended to it. */
+  readonly hold: (name: string) => Promise<void>;
   /** The file may stay open until it is released or something else is done with it. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
   readonly release: () => void;
@@ -24,6 +26,8 @@ export interface Keeper {
   readonly look: (id: string) => Promise<Kept>;
   readonly put: (copy: WholeCopy) => Promise<void>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<void>;
+  /** Makes ready for the first line of a project. */
+  readonly openLog: (id: string) => Promise<void>;
   /** True where lines can be appended although a slot is being written: each log leads on from both slots. */
   readonly takesLines: (id: string) => boolean;
   /** Lets go of what stays open, so that another window can write. */
@@ -93,7 +97,13 @@ export function createKeeper(files: Files): Keeper {
       await files.write(slotName(copy.id, side), slotToBytes({ copy, turn }));
       // From here on the new slot holds, so the lines that led to what it held before may go.
       await files.write(logName(copy.id, side), new Uint8Array());
+      await files.hold(logName(copy.id, side));
       current.set(copy.id, { side, turn });
+    },
+
+    openLog: async (id) => {
+      const now = await sideNow(id);
+      if (now) await files.hold(logName(id, now.side));
     },
 
     append: async (id, lines) => {

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fakeFolder } from '../testing/fakeFolder.ts';
+import { noteCommand } from '../testing/projects.ts';
+import { createKeeper } from './keeper.ts';
 import { opfsFiles } from './opfs.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
@@ -15,6 +17,42 @@ describe('files of the second copy', () => {
     expect(folder.calls()).toBe(opened);
     expect(folder.onDisk('a.log')).toBe('one two');
     expect(textOf(await files.read('a.log'))).toBe('one two');
+  });
+
+  test('a log that is held takes its first line without opening it, and is opened once however many ask', async () => {
+    const folder = fakeFolder();
+    const files = opfsFiles(folder.root);
+    await Promise.all([files.hold('a.log'), files.append('a.log', bytes('one ')), files.hold('a.log')]);
+    const opened = folder.calls();
+    await files.append('a.log', bytes('two'));
+    expect(folder.calls()).toBe(opened);
+    expect(folder.onDisk('a.log')).toBe('one two');
+  });
+
+  test('the project on the screen has its log open before its first line, after each new slot too', async () => {
+    const folder = fakeFolder();
+    const keeper = createKeeper(opfsFiles(folder.root));
+    const copy = {
+      revision: 1,
+      tip: 't',
+      id: 'p',
+      name: 'House',
+      at: '',
+      formatVersion: 1,
+      document: {},
+      setAside: [],
+    };
+    const line = { revision: 2, after: 't', command: noteCommand('u', 'x'), takingBack: false };
+    await keeper.put(copy);
+    const put = folder.calls();
+    await keeper.append('p', [line]);
+    expect(folder.calls()).toBe(put);
+    await keeper.release();
+    const later = createKeeper(opfsFiles(folder.root));
+    await later.openLog('p');
+    const ready = folder.calls();
+    await later.append('p', [line]);
+    expect(folder.calls()).toBe(ready);
   });
 
   test.each<[string, (files: ReturnType<typeof opfsFiles>) => unknown]>([

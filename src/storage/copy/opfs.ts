@@ -34,7 +34,7 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
     return opened(file.createSyncAccessHandle.bind(file));
   };
   /**
-   * The log that was written last stays open: a line is then on the disk in the turn in which it comes. Opening costs several
+   * One log stays open: a line is then on the disk in the turn in which it comes. Opening costs several
    * calls to another process, in which a browser that is killed would lose the edit.
    */
   let log: { readonly name: string; readonly handle: SyncHandle } | undefined;
@@ -42,6 +42,23 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
     if (name !== undefined && log?.name !== name) return;
     log?.handle.close();
     log = undefined;
+  };
+  /** A file has one writer, so a line that comes while its log is being opened waits for the same opening. */
+  let opening: { readonly name: string; readonly handle: Promise<SyncHandle> } | undefined;
+  const held = (name: string): Promise<SyncHandle> => {
+    if (opening?.name === name) return opening.handle;
+    const handle = open(name)
+      .then((opened) => {
+        // Only now: until the next one is there, lines can go into the one before.
+        release();
+        log = { name, handle: opened };
+        return opened;
+      })
+      .finally(() => {
+        opening = undefined;
+      });
+    opening = { name, handle };
+    return handle;
   };
 
   return {
@@ -72,14 +89,12 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
       }
     },
     append: async (name, bytes) => {
-      if (log?.name !== name) {
-        const handle = await open(name);
-        release();
-        log = { name, handle };
-      }
-      const { handle } = log;
+      const handle = log?.name === name ? log.handle : await held(name);
       all(handle, bytes, handle.getSize());
       handle.flush();
+    },
+    hold: async (name) => {
+      if (log?.name !== name) await held(name);
     },
     release: () => release(),
     remove: async (name) => {

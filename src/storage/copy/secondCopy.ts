@@ -15,6 +15,8 @@ export interface SecondCopy {
   readonly look: (id: string) => Promise<Answer<Kept>>;
   readonly put: (copy: WholeCopy) => Promise<Answer<unknown>>;
   readonly append: (id: string, lines: readonly Line[]) => Promise<Answer<unknown>>;
+  /** Makes ready for the first line of a project. */
+  readonly openLog: (id: string) => Promise<Answer<unknown>>;
   /** Lets go of the files, so that another window can write them. */
   readonly release: () => Promise<Answer<unknown>>;
   readonly remove: (id: string) => Promise<Answer<unknown>>;
@@ -37,6 +39,7 @@ const limits: Record<Call, number> = {
   look: 10_000,
   put: 30_000,
   append: 10_000,
+  openLog: 10_000,
   release: 10_000,
   remove: 10_000,
   putPhoto: 10_000,
@@ -105,6 +108,7 @@ export function createSecondCopy(
     look: (id) => ask('look', id),
     put: (copy) => ask('put', copy),
     append: (id, lines) => ask('append', id, lines),
+    openLog: (id) => ask('openLog', id),
     release: () => ask('release'),
     remove: (id) => ask('remove', id),
     putPhoto: (sha256, bytes) => ask('putPhoto', sha256, bytes),

@@ -194,6 +194,7 @@ export function fakeFiles() {
       after.set(bytes, before.length);
       return Promise.resolve(void kept.set(name, after));
     },
+    hold: () => Promise.resolve(),
     release: () => undefined,
     remove: (name) => Promise.resolve(void kept.delete(name)),
   };
@@ -215,6 +216,7 @@ export function fakeSecondCopy(files: Files): SecondCopy {
     look: (id) => ask('look', id),
     put: (copy) => ask('put', copy),
     append: (id, lines) => ask('append', id, lines),
+    openLog: (id) => ask('openLog', id),
     release: () => ask('release'),
     remove: (id) => ask('remove', id),
     putPhoto: (sha256, bytes) => ask('putPhoto', sha256, bytes),
