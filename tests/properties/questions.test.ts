@@ -63,7 +63,8 @@ describe('questions', () => {
   test('at the most ordinary office door are few until it is decided', () => {
     const { untilDecided, decision } = interview(officeProject, officeDoor, officeAnswers);
     expect(decision.state).toBe('settled');
-    expect(untilDecided).toBeLessThanOrEqual(19);
+    // One for the frame: whether it is grouted, and what its lock is fed through, hang on there being one.
+    expect(untilDecided).toBeLessThanOrEqual(20);
   });
 
   test('in the demo building stay few', () => {
