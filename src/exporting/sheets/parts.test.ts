@@ -46,6 +46,8 @@ test('a building of a hundred openings is one print, a thousand opening sheets a
 
 test('a schedule that alone would fill the memory is divided, whatever else is printed', () => {
   expect(partsOf([{ id: 'schedule', items: 400 }])).toHaveLength(1);
+  // Long, but light.
+  expect(partsOf([{ id: 'openings', items: 108 }])).toHaveLength(1);
   const parts = partsOf([{ id: 'schedule', items: 560 }]);
   expect(parts.map(partInWords)).toEqual([
     'Door schedule 1 to 280 of 560',

@@ -55,8 +55,8 @@ const weightEach = (id: SheetId) => pagesEach[id] * (heavier[id] ?? 1);
 const mostAtOnce = 150;
 /** and what is more than that in parts of so many, which a machine with little memory can hold. */
 const mostInPart = 40;
-/** A sheet by itself is divided where it would fill as much memory as so many pages, as a schedule of 515 rows does. */
-const mostOfOne = 90;
+/** Pages of a sheet that fill the memory by themselves, whatever else is printed: 35 pages of schedule held 526 MB. */
+const mostOfOne: Partial<Record<SheetId, number>> = { schedule: 30 };
 
 /**
  * What was chosen as one or more runs of the printer, in the order in which it is bound. A sheet is divided only where it
@@ -71,8 +71,8 @@ export function partsOf(sheets: readonly Sized[]): readonly PrintPart[] {
   for (const { id, items } of sheets) {
     if (items === 0) continue;
     const pages = items * each(id);
-    const heavy = Math.ceil((items * weightEach(id)) / mostOfOne);
-    const count = Math.min(items, Math.max(Math.ceil(pages / most), heavy));
+    const alone = Math.ceil((items * pagesEach[id]) / (mostOfOne[id] ?? Infinity));
+    const count = Math.min(items, Math.max(Math.ceil(pages / most), alone));
     if (pages > room) {
       parts.push([]);
       room = most;
