@@ -55,8 +55,6 @@ const weightEach = (id: SheetId) => pagesEach[id] * (heavier[id] ?? 1);
 const mostAtOnce = 150;
 /** and what is more than that in parts of so many, which a machine with little memory can hold. */
 const mostInPart = 40;
-/** Pages of a sheet that fill the memory by themselves, whatever else is printed: 35 pages of schedule held 526 MB. */
-const mostOfOne: Partial<Record<SheetId, number>> = { schedule: 30 };
 
 /**
  * What was chosen as one or more runs of the printer, in the order in which it is bound. A sheet is divided only where it
@@ -71,8 +69,7 @@ export function partsOf(sheets: readonly Sized[]): readonly PrintPart[] {
   for (const { id, items } of sheets) {
     if (items === 0) continue;
     const pages = items * each(id);
-    const alone = Math.ceil((items * pagesEach[id]) / (mostOfOne[id] ?? Infinity));
-    const count = Math.min(items, Math.max(Math.ceil(pages / most), alone));
+    const count = Math.min(items, Math.ceil(pages / most));
     if (pages > room) {
       parts.push([]);
       room = most;
