@@ -46,6 +46,11 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
   const loose = new Set<number>();
   let last: Promise<unknown> = Promise.resolve();
 
+  /** Without what they came to: it would be kept inside one another for as long as the page is open. */
+  const alsoWaitFor = (one: Promise<void>) => {
+    last = Promise.all([last, one]).then(() => undefined);
+  };
+
   const confirmed = (id: string, revision: number) => {
     if (id === projectId) for (const one of loose) if (one <= revision) loose.delete(one);
     for (const line of journal.lines(id)) {
@@ -61,7 +66,7 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
       onTrouble(put.ok ? '' : put.says);
       if (put.ok) confirmed(copy.id, copy.revision);
     });
-    last = Promise.all([last, putting]);
+    alsoWaitFor(putting);
     await last;
   };
 
@@ -100,7 +105,7 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
           onTrouble(appended.says);
         }
       });
-      last = Promise.all([last, appending]);
+      alsoWaitFor(appending);
       // The line goes first: a slot takes long enough to be killed in it.
       if (lines > mostLines) void putWhole();
     },

@@ -9,7 +9,7 @@ import { reviewStateWords } from '../review/words.ts';
 import { verdictOn, withVerdict } from '../testing/verdicts.ts';
 import { scheduleRows } from '../schedules/openings.ts';
 import { columnOf, groundOf } from './columns.ts';
-import { undecided } from './placeColumns.ts';
+import { foundInWords, undecided } from './placeColumns.ts';
 
 function projectOf(openings: Readonly<Record<string, Facts>>): Project {
   const entries = Object.entries(openings).map(([mark, facts]): [string, Opening] => [
@@ -102,5 +102,13 @@ test('before anything is decided each opening says where it is, and nothing of a
     'Floor',
     'Secure side',
     'Egress side',
+  ]);
+});
+
+test('one opening is one', () => {
+  expect([foundInWords(1, 1), foundInWords(0, 1), foundInWords(2, 3)]).toEqual([
+    '1 opening',
+    '0 of 1 opening',
+    '2 of 3 openings',
   ]);
 });

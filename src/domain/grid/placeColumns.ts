@@ -84,7 +84,7 @@ export interface Undecided {
 
 /** How many of all openings pass the search and the filters. */
 export const foundInWords = (found: number, all: number) =>
-  found === all ? `${all} openings` : `${found} of ${all} openings`;
+  found === all ? counted(all, 'opening') : `${found} of ${counted(all, 'opening')}`;
 
 /** The schedule before the first decision: where each opening is, and that it is being decided. Nothing is narrowed yet. */
 export function undecided(openings: readonly Opening[], phone: boolean): Undecided {
