@@ -1,6 +1,6 @@
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { factsIn, type Step } from '../../src/domain/decide/ruleBook.ts';
 import { signOffReasons } from '../../src/domain/decide/signOff.ts';
 import { stepKinds } from '../../src/domain/decide/steps.ts';

@@ -1,6 +1,6 @@
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { type Opening, openingsInOrder, type Project } from '../../src/domain/model/project.ts';
 import { articleOf } from '../../src/domain/schedules/article.ts';
 import { setContent } from '../../src/domain/schedules/content.ts';

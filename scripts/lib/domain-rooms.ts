@@ -35,8 +35,13 @@ export const domainRooms: readonly DomainRoom[] = [
     holds: 'what spaces and openings imply for one opening, which wins over what is typed there',
   },
   {
+    room: 'hardware',
+    holds:
+      'what an arrangement means as goods and work at this door: parts, what is kept, how each counts, hours',
+  },
+  {
     room: 'decide',
-    holds: 'the engine: judge, rank, steps; score, parts, sign-off, report, next question, smallest change',
+    holds: 'the engine: judge, rank, steps; score, sign-off, report, next question, smallest change',
   },
   { room: 'building', holds: 'what happens when, for the building; a space against its doors' },
   {

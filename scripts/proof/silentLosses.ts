@@ -1,6 +1,6 @@
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import type { ItemId } from '../../src/domain/devices/items.ts';
 import { known } from '../../src/domain/testing/facts.ts';
 import { type FactKey, factKeys, type FactValues } from '../../src/domain/model/fields.ts';

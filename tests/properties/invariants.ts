@@ -2,7 +2,7 @@ import type { Decision } from '../../src/domain/decide/decision.ts';
 import type { Release } from '../../src/domain/devices/candidates.ts';
 import type { ItemId } from '../../src/domain/devices/items.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import type { Point } from './space.ts';
 
 /**

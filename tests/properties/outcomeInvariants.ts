@@ -1,6 +1,6 @@
 import type { CodeBasis } from '../../src/domain/codes/basis.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { items, trades } from '../../src/domain/devices/items.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';

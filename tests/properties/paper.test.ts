@@ -2,9 +2,9 @@
 // here as a person reads them: by their words.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countingOf } from '../../src/domain/decide/counting.ts';
-import { leavesOf } from '../../src/domain/decide/inPlace.ts';
-import { partsOf } from '../../src/domain/decide/parts.ts';
+import { countingOf } from '../../src/domain/hardware/counting.ts';
+import { leavesOf } from '../../src/domain/hardware/inPlace.ts';
+import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { reportOf } from '../../src/domain/decide/report.ts';
 import { type ItemId, items, trades } from '../../src/domain/devices/items.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';

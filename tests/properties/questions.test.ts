@@ -4,7 +4,7 @@ import { blank, fromSurvey, interview } from '../../scripts/proof/interview.ts';
 import { officeAnswers, officeDoor, officeProject } from '../../scripts/proof/officeDoor.ts';
 import { answersTo } from '../../src/domain/decide/answers.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
-import { valueIn } from '../../src/domain/decide/factView.ts';
+import { valueIn } from '../../src/domain/logic/slots.ts';
 import { answered, outcome } from '../../src/domain/decide/whatMatters.ts';
 import { type FactKey, factKeys, type FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';

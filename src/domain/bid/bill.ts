@@ -1,8 +1,9 @@
 import { type ItemId, items, trades } from '../devices/items.ts';
-import { countingOf } from '../decide/counting.ts';
-import type { Arranged, Decision } from '../decide/decision.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { partsOf } from '../decide/parts.ts';
+import { countingOf } from '../hardware/counting.ts';
+import type { Decision } from '../decide/decision.ts';
+import type { Arranged } from '../hardware/arranged.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { powerPlan } from '../power/powerPlan.ts';
 import { takeoffOf } from '../power/takeoff.ts';

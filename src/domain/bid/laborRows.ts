@@ -1,6 +1,6 @@
 import { sectionOfTrade, type Trade, trades } from '../devices/items.ts';
-import type { Arranged } from '../decide/decision.ts';
-import { laborHours } from '../decide/labor.ts';
+import type { Arranged } from '../hardware/arranged.ts';
+import { laborHours } from '../hardware/labor.ts';
 import { amountOf, type BillRow, type Cost, sum } from './billRow.ts';
 import { cents, laborKey, type PriceBook } from './prices.ts';
 

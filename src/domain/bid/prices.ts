@@ -1,6 +1,6 @@
 import { itemOf, type ItemId, type Trade } from '../devices/items.ts';
-import type { Arranged } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import type { Arranged } from '../hardware/arranged.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { Project } from '../model/project.ts';
 import { type Book, bookOf } from '../power/productBook.ts';
 import { articleOf } from '../schedules/article.ts';

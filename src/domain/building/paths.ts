@@ -1,5 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { Release } from '../devices/candidates.ts';
 import { endsTheWay, type Opening, type Project } from '../model/project.ts';
 import type { Grade } from '../rules/rule.ts';

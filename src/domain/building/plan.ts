@@ -1,7 +1,6 @@
-import { valueIn } from '../decide/factView.ts';
+import { valueIn, slotOf } from '../logic/slots.ts';
 import type { Decision } from '../decide/decision.ts';
 import { peopleIn } from '../egress/spaceLoad.ts';
-import { slotOf } from '../logic/slots.ts';
 import type { FactKey, FactValue } from '../model/fields.ts';
 import { endsTheWay, type Opening, type Project, type Space } from '../model/project.ts';
 import type { Simulated } from '../decide/whatHappens.ts';

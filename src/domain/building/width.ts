@@ -1,4 +1,4 @@
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { CodeBasis } from '../codes/basis.ts';
 import { capacityOf } from '../egress/capacity.ts';
 import { clearWidthButt, clearWidthOfPairLeaf, clearWidthSwingClear } from '../egress/clearWidth.ts';

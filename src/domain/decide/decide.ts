@@ -7,7 +7,7 @@ import { add, type CandidateSet, emptySet, has, setOf } from './candidateSet.ts'
 import { type Answers, answersOf } from './clauseIndex.ts';
 import { mayLoseItsPlace } from './challengers.ts';
 import { Decided, Found } from './decided.ts';
-import type { Arranged, Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
+import type { Recommending, Decision, DecisionState, PassedOver, SevereFinding } from './decision.ts';
 import { type FactView, viewFacts } from './factView.ts';
 import { judge, type Judgment } from './judge.ts';
 import { isLeftAlone, stepsOfLeftAlone } from './leftAlone.ts';
@@ -107,7 +107,7 @@ export function decideFacts(
    * What ends badly only until a part comes that a missing fact may yet ask for is no reason to pass anything over: the
    * fact is asked, and until then nothing is settled.
    */
-  function severeForSure(arranged: Arranged, steps: SortedSteps): readonly SevereFinding[] {
+  function severeForSure(arranged: Recommending, steps: SortedSteps): readonly SevereFinding[] {
     const severe = severeOf(arranged, book.basis);
     if (severe.length === 0) return severe;
     const mayCome = awaited(steps).filter(({ clause }) => clause.effect === 'require');

@@ -2,6 +2,7 @@ import type { CodeBasis } from '../codes/basis.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { Cell, FitRow } from '../fit/matrix.ts';
 import type { Slots } from '../logic/slots.ts';
+import type { Arranged } from '../hardware/arranged.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Hanging } from './challengers.ts';
 import type { FactSet, Step } from './ruleBook.ts';
@@ -24,10 +25,9 @@ export interface Choice {
   readonly cell: Cell | undefined;
 }
 
-/** As much of a decision as parts are counted from, so that they can be while it is still being made. */
-export interface Arranged extends Pick<SortedSteps, 'requires'> {
-  readonly chosen: Pick<Choice, 'candidate' | 'cell'> | null;
-  readonly slots: Slots;
+/** What is about to be recommended, with the rules that ask for its parts. */
+export interface Recommending extends Arranged {
+  readonly requires: SortedSteps['requires'];
 }
 
 /** A severe finding, in a sentence, about what leads or about the building around it. */

@@ -3,7 +3,8 @@ import { assumed, known, unknown } from '../testing/facts.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { silentDefaults } from './defaults.ts';
-import { valueIn, viewFacts } from './factView.ts';
+import { viewFacts } from './factView.ts';
+import { valueIn } from '../logic/slots.ts';
 
 const hall = { ...newSpace('s', 'Hall'), occupantLoad: 80 };
 const project: Project = {

@@ -1,10 +1,8 @@
 import type { CodeBasis } from '../codes/basis.ts';
 import { type Slots, slotCount, slotOf } from '../logic/slots.ts';
-import type { Readable } from '../logic/condition.ts';
 import { fillDerived } from '../logic/derived.ts';
-import type { DerivedKey } from '../logic/derivedKeys.ts';
 import { type Facts, factAt, factEntries } from '../model/fact.ts';
-import { type FactKey, type FactValue, type FactValues, factKeys, type AnyValue } from '../model/fields.ts';
+import { type FactKey, type FactValues, factKeys, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { type Implied, impliedFor } from '../plan/implied.ts';
 import { silentDefaults } from './defaults.ts';
@@ -108,13 +106,6 @@ function assumptions(from: readonly Facts[], implied: Implied): ReadonlyMap<Fact
   }
   for (const { key, from: where } of implied.facts) assumed.set(key, `${fromPlan}${where}`);
   return assumed;
-}
-
-/** The value of a surveyed or derived fact, `undefined` while unknown: the one way to read it with its type. */
-export function valueIn<K extends FactKey>(slots: Slots, key: K): FactValue<K> | undefined;
-export function valueIn(slots: Slots, key: DerivedKey): boolean | undefined;
-export function valueIn(slots: Slots, key: Readable): Slots[number] {
-  return slots[slotOf(key)];
 }
 
 /** The surveyed values behind the slots, without the derived ones; a key that is absent is unknown. */

@@ -3,7 +3,7 @@ import { known } from '../testing/facts.ts';
 import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { decide } from './decide.ts';
-import { partsOf } from './parts.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { openQuestions } from './whatMatters.ts';
 
 const at = (facts: FactValues) =>

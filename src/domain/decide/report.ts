@@ -11,12 +11,12 @@ import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Candidate } from '../devices/candidates.ts';
 import type { Decision } from './decision.ts';
-import { type Counting, countingOf, countingShort } from './counting.ts';
-import { leavesOf } from './inPlace.ts';
+import { type Counting, countingOf, countingShort } from '../hardware/counting.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
 import { type Maybe, maybesOf } from './maybe.ts';
-import { partsOf } from './parts.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { factsIn, type Step } from './ruleBook.ts';
-import { workNotes } from './workNotes.ts';
+import { workNotes } from '../hardware/workNotes.ts';
 import { type SignOffReason, signOffReasons } from './signOff.ts';
 import {
   candidateInWords,

@@ -1,7 +1,6 @@
 import { candidates } from '../devices/candidates.ts';
-import { type Slots, slotOf } from '../logic/slots.ts';
+import { type Slots, slotOf, valueIn } from '../logic/slots.ts';
 import { type CandidateSet, has } from './candidateSet.ts';
-import { valueIn } from './factView.ts';
 import type { ScoreFacts } from './score.ts';
 
 type Wish = ScoreFacts['wishedRelease'];

@@ -1,7 +1,7 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Decision } from './decision.ts';
-import { valueIn } from './factView.ts';
+import { valueIn } from '../logic/slots.ts';
 
 /** What a survey records as wanted, with the arrangements that would meet it. */
 const needs: readonly {

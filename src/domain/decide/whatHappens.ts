@@ -5,8 +5,8 @@ import { slotOf } from '../logic/slots.ts';
 import type { Readable } from '../logic/condition.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { type Ran, runArrangement } from '../simulate/simulate.ts';
-import type { Arranged, Decision, SevereFinding } from './decision.ts';
-import { itemsOf } from './parts.ts';
+import type { Recommending, Decision, SevereFinding } from './decision.ts';
+import { itemsOf } from '../hardware/parts.ts';
 
 /** One opening run through every condition, or the reason why it could not be. */
 export interface Simulated extends Ran {
@@ -41,7 +41,7 @@ const none: readonly SevereFinding[] = [];
  * What ends badly under an arrangement that is about to be recommended. Thousands of openings share few arrangements,
  * and each is run once: the key holds all that parts and arrangement can read, which a property test checks.
  */
-export function severeOf(arranged: Arranged, basis: CodeBasis): readonly SevereFinding[] {
+export function severeOf(arranged: Recommending, basis: CodeBasis): readonly SevereFinding[] {
   const candidate = arranged.chosen?.candidate;
   if (!candidate) return none;
   const { slots, requires } = arranged;

@@ -5,7 +5,7 @@ import type { Opening, Project } from '../model/project.ts';
 import { answersTo } from './answers.ts';
 import { decide, firstFacts } from './decide.ts';
 import type { Decision } from './decision.ts';
-import { valueIn } from './factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { Step } from './ruleBook.ts';
 import { signOffReasons } from './signOff.ts';
 import { awaited, itemsAskedFor } from './steps.ts';

@@ -6,7 +6,7 @@ import { bareLatches, barLatches } from '../model/latches.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { runArrangement } from '../simulate/simulate.ts';
 import type { Decision } from './decision.ts';
-import { valueIn } from './factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import { isLeftAlone } from './leftAlone.ts';
 import { type Simulated, simulateOpening } from './whatHappens.ts';
 

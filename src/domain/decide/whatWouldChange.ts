@@ -1,6 +1,6 @@
 import { type Candidate, candidateById, freeReleases, unlawfulReleases } from '../devices/candidates.ts';
 import { type Trade, trades } from '../devices/items.ts';
-import { slotOf } from '../logic/slots.ts';
+import { slotOf, valueIn } from '../logic/slots.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { midSentence } from '../text/midSentence.ts';
@@ -8,7 +8,7 @@ import { type Change, onSwingingLeaf, possibleChanges } from './changes.ts';
 import { decide } from './decide.ts';
 import type { Decision } from './decision.ts';
 import { type Step, surveyedFacts } from './ruleBook.ts';
-import { isFromPlan, planBehind, valueIn } from './factView.ts';
+import { isFromPlan, planBehind } from './factView.ts';
 import { answered } from './whatMatters.ts';
 import { candidateInWords, releaseInWords } from './words.ts';
 

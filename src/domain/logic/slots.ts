@@ -1,6 +1,6 @@
-import { factKeys, type AnyValue } from '../model/fields.ts';
+import { type AnyValue, type FactKey, factKeys, type FactValue } from '../model/fields.ts';
 import type { Readable } from './condition.ts';
-import { derivedKeys } from './derivedKeys.ts';
+import { type DerivedKey, derivedKeys } from './derivedKeys.ts';
 import { planKeys } from './planKeys.ts';
 
 /** Values by slot; `undefined` is unknown. An array, because property look-ups by name cost most of the time. */
@@ -21,4 +21,11 @@ export function readableAt(slot: number): Readable {
   const key = readables[slot];
   if (key === undefined) throw new Error(`No fact in slot ${slot}.`);
   return key;
+}
+
+/** The value of a surveyed or derived fact, `undefined` while unknown: the one way to read it with its type. */
+export function valueIn<K extends FactKey>(slots: Slots, key: K): FactValue<K> | undefined;
+export function valueIn(slots: Slots, key: DerivedKey): boolean | undefined;
+export function valueIn(slots: Slots, key: Readable): Slots[number] {
+  return slots[slotOf(key)];
 }

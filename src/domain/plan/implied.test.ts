@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defaultBasis } from '../codes/basis.ts';
 import { decide } from '../decide/decide.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import { known } from '../testing/facts.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import { newOpening, newProject, newSpace } from '../model/newProject.ts';

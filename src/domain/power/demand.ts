@@ -1,7 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
-import { devicesOn } from '../decide/inPlace.ts';
-import { partsOf } from '../decide/parts.ts';
+import { valueIn } from '../logic/slots.ts';
+import { devicesOn } from '../hardware/inPlace.ts';
+import { partsOf } from '../hardware/parts.ts';
 import type { DeviceId } from '../devices/devices.ts';
 import type { ItemId } from '../devices/items.ts';
 import type { Opening } from '../model/project.ts';

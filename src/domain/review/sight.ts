@@ -1,7 +1,7 @@
 import { forbidsByHand } from '../decide/byHand.ts';
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
-import { partsOf } from '../decide/parts.ts';
+import { valueIn } from '../logic/slots.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { type FactSet, factsIn, factWords, type Step } from '../decide/ruleBook.ts';
 import { signOffReasons } from '../decide/signOff.ts';
 import { simulateOpening } from '../decide/whatHappens.ts';

@@ -1,6 +1,6 @@
 import { itemOf, type ItemId } from '../devices/items.ts';
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 
 /**

@@ -1,8 +1,8 @@
 import { itemOf, type ItemId, items } from '../devices/items.ts';
-import { countingOf } from '../decide/counting.ts';
+import { countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { type Part, partsOf } from '../decide/parts.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { type Part, partsOf } from '../hardware/parts.ts';
 import { slotOf } from '../logic/slots.ts';
 import { articleOf } from './article.ts';
 

@@ -1,11 +1,11 @@
 import { answersTo } from '../decide/answers.ts';
-import { countingOf } from '../decide/counting.ts';
+import { countingOf } from '../hardware/counting.ts';
 import { decide } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { partsOf } from '../decide/parts.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { answered, waitingFor } from '../decide/whatMatters.ts';
-import { workNotes } from '../decide/workNotes.ts';
+import { workNotes } from '../hardware/workNotes.ts';
 import { readableAt, type Slots } from '../logic/slots.ts';
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, type AnyValue } from '../model/fields.ts';

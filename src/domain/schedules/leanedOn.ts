@@ -1,5 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import { releaseInWords, stateWords } from '../decide/words.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { stripKeys } from '../review/strip.ts';

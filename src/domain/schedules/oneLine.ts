@@ -1,5 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
-import { partsOf } from '../decide/parts.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { candidateInWords } from '../decide/words.ts';
 import type { ItemId } from '../devices/items.ts';
 import { valueInWords } from '../text/format.ts';

@@ -1,6 +1,6 @@
-import { type Counting, countingOf } from '../decide/counting.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { partsOf } from '../decide/parts.ts';
+import { type Counting, countingOf } from '../hardware/counting.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { type OrderState, orderState } from './forOrder.ts';

@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
-import { leavesOf } from '../decide/inPlace.ts';
+import { valueIn } from '../logic/slots.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
 import { valueInWords } from '../text/format.ts';
 
 /**

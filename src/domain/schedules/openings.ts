@@ -1,6 +1,6 @@
 import { releaseInWords, failModeWords, gradeWords, stateInWords } from '../decide/words.ts';
 import type { Decision, DecisionState } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import { signOffReasons, worstGrade } from '../decide/signOff.ts';
 import { valueInWords } from '../text/format.ts';
 import type { FactKey } from '../model/fields.ts';

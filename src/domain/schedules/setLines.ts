@@ -1,8 +1,8 @@
 import { itemOf, type ItemId } from '../devices/items.ts';
-import { valueIn } from '../decide/factView.ts';
+import { valueIn } from '../logic/slots.ts';
 import type { Decision } from '../decide/decision.ts';
-import { isSwinging } from '../decide/inPlace.ts';
-import { strikes } from '../decide/counting.ts';
+import { isSwinging } from '../hardware/inPlace.ts';
+import { strikes } from '../hardware/counting.ts';
 import { candidateInWords } from '../decide/words.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decide, decideAll } from '../decide/decide.ts';
-import { isIncluded } from '../decide/counting.ts';
-import { type Part, partsOf } from '../decide/parts.ts';
+import { isIncluded } from '../hardware/counting.ts';
+import { type Part, partsOf } from '../hardware/parts.ts';
 import type { ItemId } from '../devices/items.ts';
 import { slotOf } from '../logic/slots.ts';
 import { type Facts } from '../model/fact.ts';

@@ -1,8 +1,8 @@
 import { type ItemId, itemOf, items, trades } from '../devices/items.ts';
-import { type Counting, countingOf } from '../decide/counting.ts';
+import { type Counting, countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { type Part, partsOf } from '../decide/parts.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { type Part, partsOf } from '../hardware/parts.ts';
 import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
 import type { Project } from '../model/project.ts';
 import { slotOf } from '../logic/slots.ts';

@@ -1,8 +1,8 @@
-import { countingOf } from '../decide/counting.ts';
+import { countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
-import { leavesOf } from '../decide/inPlace.ts';
-import { partsOf } from '../decide/parts.ts';
+import { valueIn } from '../logic/slots.ts';
+import { leavesOf } from '../hardware/inPlace.ts';
+import { partsOf } from '../hardware/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { currentNeeded } from '../electrical/supply.ts';
 import { valueInWords } from '../text/format.ts';

@@ -1,9 +1,8 @@
 import { itemOf } from '../devices/items.ts';
 import type { Decision } from '../decide/decision.ts';
-import { valueIn } from '../decide/factView.ts';
-import { isSwinging } from '../decide/inPlace.ts';
-import { type Part, partsOf } from '../decide/parts.ts';
-import { slotOf } from '../logic/slots.ts';
+import { valueIn, slotOf } from '../logic/slots.ts';
+import { isSwinging } from '../hardware/inPlace.ts';
+import { type Part, partsOf } from '../hardware/parts.ts';
 import type { FactKey } from '../model/fields.ts';
 
 const ratedSlot = slotOf('fireRated');

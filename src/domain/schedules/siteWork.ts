@@ -2,7 +2,7 @@ import { trades, type Trade } from '../devices/items.ts';
 import { fillSentence } from '../text/format.ts';
 import { fitNotes } from '../fit/notes.ts';
 import type { Decision } from '../decide/decision.ts';
-import { workNotes } from '../decide/workNotes.ts';
+import { workNotes } from '../hardware/workNotes.ts';
 import type { Member } from './setLines.ts';
 
 /** Work on door or frame that is no piece of hardware and has its price all the same. */

@@ -6,7 +6,7 @@ import { blocks, type HardwareSet, type SetLine } from '../../domain/schedules/s
 import type { SetCondition } from '../../domain/schedules/setConditions.ts';
 import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import type { SharedLine } from '../../domain/schedules/shared.ts';
-import { countingWords } from '../../domain/decide/counting.ts';
+import { countingWords } from '../../domain/hardware/counting.ts';
 import { csvText } from './cells.ts';
 
 export const setColumns = [

@@ -1,5 +1,5 @@
 import { limitEntry } from '../../domain/codes/limits.ts';
-import { valueIn } from '../../domain/decide/factView.ts';
+import { valueIn } from '../../domain/logic/slots.ts';
 import { delaySource } from './figures.ts';
 import { type Draft, line, type Tested } from './testLine.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { decideAll } from '../../domain/decide/decide.ts';
-import { laborHours } from '../../domain/decide/labor.ts';
+import { laborHours } from '../../domain/hardware/labor.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { billSheet } from './billSheet.ts';

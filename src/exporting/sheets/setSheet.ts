@@ -15,7 +15,7 @@ import type { SetCondition } from '../../domain/schedules/setConditions.ts';
 import type { SiteWork } from '../../domain/schedules/siteWork.ts';
 import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
 import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
-import { countingShort } from '../../domain/decide/counting.ts';
+import { countingShort } from '../../domain/hardware/counting.ts';
 import { counted } from '../../domain/text/counted.ts';
 
 export interface PrintedLine {

@@ -2,9 +2,8 @@ import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/
 import type { Device, DeviceId } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { leverLatches } from '../model/latches.ts';
-import { slotOf } from '../logic/slots.ts';
-import type { Arranged } from './decision.ts';
-import { valueIn } from './factView.ts';
+import { slotOf, valueIn } from '../logic/slots.ts';
+import type { Arranged } from './arranged.ts';
 import { workNotes } from './workNotes.ts';
 import {
   barsBrought,

@@ -1,6 +1,6 @@
 import { groutNote } from '../fit/notes.ts';
-import type { Arranged } from './decision.ts';
-import { valueIn } from './factView.ts';
+import type { Arranged } from './arranged.ts';
+import { valueIn } from '../logic/slots.ts';
 
 /** Rails are bought for a glass leaf that has none. */
 const railsNote = 29;

@@ -1,6 +1,6 @@
 import { items, type Trade } from '../devices/items.ts';
 import { fitNotes, transferHours } from '../fit/notes.ts';
-import type { Arranged } from './decision.ts';
+import type { Arranged } from './arranged.ts';
 import { devicePart, partsOf } from './parts.ts';
 import { workNotes } from './workNotes.ts';
 

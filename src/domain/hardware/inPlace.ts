@@ -1,8 +1,7 @@
 import type { ItemId } from '../devices/items.ts';
-import { slotOf } from '../logic/slots.ts';
+import { slotOf, valueIn } from '../logic/slots.ts';
 import { barLatches, leverLatches } from '../model/latches.ts';
-import { valueIn } from './factView.ts';
-import type { Arranged } from './decision.ts';
+import type { Arranged } from './arranged.ts';
 
 /** What hangs on the leaf today and latches may stay. */
 const lockLatches: readonly unknown[] = leverLatches;

@@ -4,9 +4,9 @@ import type { ItemId } from '../devices/items.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { laborHours } from './labor.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
-import { decide } from './decide.ts';
+import { decide } from '../decide/decide.ts';
 import { partsOf } from './parts.ts';
-import { answered } from './whatMatters.ts';
+import { answered } from '../decide/whatMatters.ts';
 import { workNotes } from './workNotes.ts';
 
 const demo = demoProject();
