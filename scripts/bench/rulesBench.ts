@@ -2,7 +2,7 @@ import { defaultBasis } from '../../src/domain/codes/basis.ts';
 import { type Answers, answersOf, lowestBit } from '../../src/domain/decide/clauseIndex.ts';
 import { putInto } from '../../src/domain/decide/factView.ts';
 import { indexClauses } from '../../src/domain/decide/indexClauses.ts';
-import { citesInWords } from '../../src/domain/decide/words.ts';
+import { citesInWords } from '../../src/domain/words/steps.ts';
 import { fillSentence } from '../../src/domain/text/format.ts';
 import { type Slots, slotCount } from '../../src/domain/logic/slots.ts';
 import { fillDerived } from '../../src/domain/logic/derived.ts';

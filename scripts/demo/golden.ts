@@ -2,7 +2,7 @@ import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { factsIn, type Step } from '../../src/domain/decide/ruleBook.ts';
-import { signOffReasons } from '../../src/domain/decide/signOff.ts';
+import { signOffReasons } from '../../src/domain/words/signOff.ts';
 import { stepKinds } from '../../src/domain/decide/steps.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../../src/domain/model/project.ts';

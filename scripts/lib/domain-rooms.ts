@@ -41,7 +41,13 @@ export const domainRooms: readonly DomainRoom[] = [
   },
   {
     room: 'decide',
-    holds: 'the engine: judge, rank, steps; score, sign-off, report, next question, smallest change',
+    holds:
+      'the engine, without a sentence: judge, rank, steps; score, what is signed, next question, smallest change',
+  },
+  {
+    room: 'words',
+    holds:
+      'what a decision says to a person: states, arrangements, steps, sign-offs, ranking, the whole report',
   },
   { room: 'building', holds: 'what happens when, for the building; a space against its doors' },
   {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decideAll } from '../domain/decide/decide.ts';
-import { shownState } from '../domain/decide/words.ts';
+import { shownState } from '../domain/words/states.ts';
 import { judgeBuilding } from '../domain/building/joined.ts';
 import { known } from '../domain/testing/facts.ts';
 import type { FactValues } from '../domain/model/fields.ts';

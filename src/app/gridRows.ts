@@ -1,5 +1,5 @@
 import type { Decision } from '../domain/decide/decision.ts';
-import { type ShownState, shownState } from '../domain/decide/words.ts';
+import { type ShownState, shownState } from '../domain/words/states.ts';
 import type { GridRow } from '../domain/grid/columns.ts';
 import type { Opening, Project } from '../domain/model/project.ts';
 import type { ShownDecisions } from './buildingCheck.ts';

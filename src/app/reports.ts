@@ -1,5 +1,5 @@
 import type { Decision } from '../domain/decide/decision.ts';
-import { type DecisionReport, reportOf } from '../domain/decide/report.ts';
+import { type DecisionReport, reportOf } from '../domain/words/report.ts';
 import { type Simulated, simulateOpening } from '../domain/decide/whatHappens.ts';
 import type { Opening, Project, SecurityLevel } from '../domain/model/project.ts';
 

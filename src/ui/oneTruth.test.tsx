@@ -2,7 +2,7 @@ import { act, cleanup, within } from '@testing-library/react';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { show } from '../../tests/screens/show.tsx';
 import { decisionsInBuilding } from '../app/buildings.ts';
-import { stateWords } from '../domain/decide/words.ts';
+import { stateWords } from '../domain/words/states.ts';
 import { known } from '../domain/testing/facts.ts';
 import type { Project } from '../domain/model/project.ts';
 import { scheduleRows } from '../domain/schedules/openings.ts';

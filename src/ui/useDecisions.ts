@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { createBuildingCheck, type ShownDecisions } from '../app/buildingCheck.ts';
 import type { Decision } from '../domain/decide/decision.ts';
-import { type ShownState, shownState } from '../domain/decide/words.ts';
+import { type ShownState, shownState } from '../domain/words/states.ts';
 import { useApp } from './context.ts';
 
 /** One for the window: what it rests on is remembered once as well (app/buildings.ts). */

@@ -1,10 +1,9 @@
-import type { CodeBasis } from '../../src/domain/codes/basis.ts';
-import { defaultBasis } from '../../src/domain/codes/basis.ts';
+import { type CodeBasis, defaultBasis } from '../../src/domain/codes/basis.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision, DecisionState } from '../../src/domain/decide/decision.ts';
-import { reportOf } from '../../src/domain/decide/report.ts';
+import { reportOf } from '../../src/domain/words/report.ts';
 import { partsOf } from '../../src/domain/hardware/parts.ts';
-import { signOffReasons } from '../../src/domain/decide/signOff.ts';
+import { signOffReasons } from '../../src/domain/words/signOff.ts';
 import { candidateById, type Release } from '../../src/domain/devices/candidates.ts';
 import type { DeviceFamily, FailMode } from '../../src/domain/devices/devices.ts';
 import type { ItemId } from '../../src/domain/devices/items.ts';

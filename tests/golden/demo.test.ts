@@ -6,7 +6,7 @@ import { buildProject } from '../../scripts/demo/kit.ts';
 import { smallOffice } from '../../scripts/demo/smallOffice.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import { valueIn } from '../../src/domain/logic/slots.ts';
-import { reportOf } from '../../src/domain/decide/report.ts';
+import { reportOf } from '../../src/domain/words/report.ts';
 import { deviceIds } from '../../src/domain/devices/devices.ts';
 import { fieldInfo } from '../../src/domain/model/fields.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';

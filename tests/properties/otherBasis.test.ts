@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type CodeBasis, defaultBasis, ibcEditions, nfpa101Editions } from '../../src/domain/codes/basis.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
-import { signOffReasons } from '../../src/domain/decide/signOff.ts';
+import { signOffReasons } from '../../src/domain/words/signOff.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Amendment, Opening, Project } from '../../src/domain/model/project.ts';
 import {

@@ -1,7 +1,7 @@
 import type { CodeBasis } from '../../src/domain/codes/basis.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { partsOf } from '../../src/domain/hardware/parts.ts';
-import { reportOf } from '../../src/domain/decide/report.ts';
+import { reportOf } from '../../src/domain/words/report.ts';
 import { items, trades } from '../../src/domain/devices/items.ts';
 import type { FactValues } from '../../src/domain/model/fields.ts';
 import { buildingConditionIds, type ConditionId } from '../../src/domain/simulate/conditions.ts';

@@ -1,10 +1,10 @@
 // What a rule forbids stays forbidden when a person chooses it, whoever signs for it.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { forbiddingRules, isForbiddenByHand } from '../../src/domain/decide/byHand.ts';
-import { handChoices } from '../../src/domain/decide/handChoice.ts';
-import { signOffReasons } from '../../src/domain/decide/signOff.ts';
-import { stateInWords } from '../../src/domain/decide/words.ts';
+import { isForbiddenByHand } from '../../src/domain/decide/byHand.ts';
+import { forbiddingRules, handChoices } from '../../src/domain/words/byHand.ts';
+import { signOffReasons } from '../../src/domain/words/signOff.ts';
+import { stateInWords } from '../../src/domain/words/states.ts';
 import { orderState } from '../../src/domain/schedules/forOrder.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { verdictOn, withVerdict } from '../../src/domain/testing/verdicts.ts';

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { countingOf } from '../../src/domain/hardware/counting.ts';
 import { leavesOf } from '../../src/domain/hardware/inPlace.ts';
 import { partsOf } from '../../src/domain/hardware/parts.ts';
-import { reportOf } from '../../src/domain/decide/report.ts';
+import { reportOf } from '../../src/domain/words/report.ts';
 import { type ItemId, items, trades } from '../../src/domain/devices/items.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
 import { slotOf } from '../../src/domain/logic/slots.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoProject } from '../../scripts/demo/demoProject.ts';
 import { decide } from '../../src/domain/decide/decide.ts';
-import { reportOf } from '../../src/domain/decide/report.ts';
+import { reportOf } from '../../src/domain/words/report.ts';
 
 const demo = demoProject();
 const tooLong = /\d+[.,]\d{4,}/g;

@@ -1,5 +1,5 @@
 import type { Project } from '../model/project.ts';
-import { candidateInWords } from '../decide/words.ts';
+import { candidateInWords } from '../words/arrangement.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { comesTo } from './bill.ts';
 import type { OpeningWays } from './fewerSets.ts';

@@ -1,6 +1,7 @@
 import type { Edit } from '../commands/command.ts';
 import type { Decision } from '../decide/decision.ts';
-import { candidateInWords, pointsInWords, releaseInWords } from '../decide/words.ts';
+import { pointsInWords } from '../words/ranking.ts';
+import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
 import { nearTieTenths } from '../decide/score.ts';
 import { openingsInOrder, type Opening, type Project } from '../model/project.ts';
 import { setNumbersOf } from '../schedules/sets.ts';

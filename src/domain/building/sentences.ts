@@ -3,7 +3,7 @@ import { counted } from '../text/counted.ts';
 import type { Project, SecurityLevel, Space } from '../model/project.ts';
 import { buildingConditionIds, condition, type ConditionId } from '../simulate/conditions.ts';
 import { hoursInWords } from '../simulate/sentences.ts';
-import { candidateInWords, releaseInWords } from '../decide/words.ts';
+import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
 import { areaInFeet } from '../units/area.ts';
 import type { Dispersal } from './dispersal.ts';
 import type { BuildingFinding } from './finding.ts';

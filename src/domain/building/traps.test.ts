@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
-import { signOffReasons } from '../decide/signOff.ts';
+import { signOffReasons } from '../words/signOff.ts';
 import type { FactValues } from '../model/fields.ts';
 import { known } from '../testing/facts.ts';
 import type { Project, Space } from '../model/project.ts';

@@ -13,8 +13,3 @@ export function forbidsByHand({ overridden, rejected }: Chosen): readonly Step[]
 export function isForbiddenByHand(decision: Chosen): boolean {
   return decision.overridden !== null && forbidsByHand(decision).length > 0;
 }
-
-/** "R-55, R-60". */
-export function forbiddingRules(decision: Chosen): string {
-  return [...new Set(forbidsByHand(decision).map(({ rule }) => rule.id))].join(', ');
-}

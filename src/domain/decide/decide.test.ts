@@ -5,7 +5,7 @@ import type { FactValues } from '../model/fields.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Opening } from '../model/project.ts';
 import { decide } from './decide.ts';
-import { reportOf } from './report.ts';
+import { reportOf } from '../words/report.ts';
 import { nextToSettle, openQuestions } from './whatMatters.ts';
 
 const office: FactValues = {

@@ -57,7 +57,7 @@ export function decideFacts(
   const first = led;
   // What ends badly does not lead while something else is left; where nothing is, the best is shown with what happens.
   while (led.leader && led.severe.length > 0 && led.leader !== override) {
-    passedOver.push({ candidate: led.leader, says: led.severe.map((one) => one.says).join(' ') });
+    passedOver.push({ candidate: led.leader, severe: led.severe });
     add(barred, led.leader.index);
     led = lead(barred);
   }

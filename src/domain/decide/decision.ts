@@ -41,7 +41,7 @@ export interface SevereFinding {
 /** It scores better than what leads and is not taken, because of what would happen. */
 export interface PassedOver {
   readonly candidate: Candidate;
-  readonly says: string;
+  readonly severe: readonly SevereFinding[];
 }
 
 export interface Rejection {

@@ -1,29 +1,28 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
 import type { Decision } from './decision.ts';
-import { candidateInWords, releaseInWords } from './words.ts';
+import type { Step } from './ruleBook.ts';
 
 /** What a person may put in place of the recommendation: everything but what cannot go into the door. */
-export interface HandChoice {
-  readonly id: string;
-  readonly name: string;
+export interface Choosable {
+  readonly candidate: Candidate;
   /** Empty where nothing forbids it. */
-  readonly forbiddenBy: string;
+  readonly forbiddenBy: readonly Step[];
 }
 
-export function handChoices(decision: Decision): readonly HandChoice[] {
-  const forbidden = new Map<Candidate, string>();
+/** What nothing forbids comes first. */
+export function choosableByHand(decision: Decision): readonly Choosable[] {
+  const forbidden = new Map<Candidate, readonly Step[]>();
   const impossible = new Set<Candidate>();
   for (const { candidate, because } of decision.rejected) {
-    const rules = because.filter((step) => !step.rule.id.startsWith('FIT-'));
+    const rules = because.filter((step) => !isOfFit(step));
     if (rules.length < because.length) impossible.add(candidate);
-    forbidden.set(candidate, [...new Set(rules.map((step) => step.rule.id))].join(', '));
+    forbidden.set(candidate, rules);
   }
   return candidates
     .filter((candidate) => !impossible.has(candidate))
-    .map((candidate) => ({
-      id: candidate.id,
-      name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
-      forbiddenBy: forbidden.get(candidate) ?? '',
-    }))
-    .toSorted((a, b) => Number(a.forbiddenBy !== '') - Number(b.forbiddenBy !== ''));
+    .map((candidate) => ({ candidate, forbiddenBy: forbidden.get(candidate) ?? [] }))
+    .toSorted((a, b) => Number(a.forbiddenBy.length > 0) - Number(b.forbiddenBy.length > 0));
 }
+
+/** What the fit table says is no rule of a code: nobody can lift it by a signature. */
+const isOfFit = ({ rule }: Step) => rule.id.startsWith('FIT-');

@@ -9,7 +9,7 @@ import { decide } from './decide.ts';
 import { comesBefore, mayOutrank } from './outrank.ts';
 import { totalsFor } from './totals.ts';
 import { known } from '../testing/facts.ts';
-import { reportOf } from './report.ts';
+import { reportOf } from '../words/report.ts';
 
 const opening = {
   ...newOpening('a', '101'),

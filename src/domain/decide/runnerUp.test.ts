@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
 import { openingsInOrder } from '../model/project.ts';
 import { decide } from './decide.ts';
-import { reportOf } from './report.ts';
+import { reportOf } from '../words/report.ts';
 
 /**
  * The next best is printed beside what was chosen, and somebody may take it for the simpler way. So it says what would

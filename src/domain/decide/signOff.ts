@@ -1,25 +1,31 @@
-import type { FactKey } from '../model/fields.ts';
-import { fieldInfo } from '../model/fields.ts';
-import { fillSentence, valueInSentence } from '../text/format.ts';
+import type { Candidate } from '../devices/candidates.ts';
 import { slotOf } from '../logic/slots.ts';
-import { midSentence } from '../text/midSentence.ts';
-import type { Grade } from '../rules/rule.ts';
-import { unmetNeeds } from './unmetNeeds.ts';
-import type { Decision } from './decision.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { type Grade, isSecondHand } from '../rules/rule.ts';
+import { forbidsByHand } from './byHand.ts';
+import type { Decision, PassedOver, Rejection, SevereFinding } from './decision.ts';
 import { isFromPlan } from './factView.ts';
-import { forbiddingRules, forbidsByHand } from './byHand.ts';
 import { factsIn, type Step } from './ruleBook.ts';
-import { candidateInWords, isSecondHand, releaseInWords } from './words.ts';
+import { type UnmetNeed, unmetNeeds } from './unmetNeeds.ts';
 
-export interface SignOffReason {
+/** Why somebody must or should put a name to an opening. What a person reads of it stands in the words. */
+export type Because =
+  | { readonly kind: 'rule'; readonly step: Step }
+  | { readonly kind: 'severe'; readonly finding: SevereFinding }
+  | { readonly kind: 'passedOver'; readonly passedOver: PassedOver }
+  | { readonly kind: 'byHand'; readonly chosen: Candidate; readonly refused: boolean }
+  /** A fact on which lives depend and that nobody surveyed. */
+  | { readonly kind: 'assumed'; readonly fact: FactKey }
+  | { readonly kind: 'unmet'; readonly unmet: UnmetNeed }
+  | { readonly kind: 'secondHand'; readonly ruledOut: Candidate; readonly ruleIds: readonly string[] };
+
+export interface SignOff {
   /** Names the question: equal at every opening where the same is asked. */
   readonly flag: string;
   readonly grade: Grade;
-  readonly sentence: string;
   /** Rule behind it, when it is one. */
   readonly ruleId: string | undefined;
-  /** The recorded need that is not met: one signature, whichever rule stands against it. */
-  readonly need?: FactKey;
+  readonly because: Because;
 }
 
 const order: Record<Grade, number> = { must: 0, should: 1, note: 2 };
@@ -30,69 +36,72 @@ const lifeSafetyGroups = new Set(['fire', 'egress', 'stair', 'use', 'health']);
  * Everything a reviewer must or should put a name to, the gravest first: what the rules ask, an override, an
  * assumed fact on which lives depend, a rule read second-hand that turned the choice.
  */
-export function signOffReasons(decision: Decision): readonly SignOffReason[] {
-  const reasons: SignOffReason[] = decision.signOffs.map((step) => ({
-    flag: flagOf(step),
-    grade: step.clause.effect === 'signOff' ? step.clause.grade : 'must',
-    sentence: fillSentence(step.clause.says, decision.slots),
-    ruleId: step.rule.id,
-  }));
-  for (const step of decision.refers) {
-    reasons.push({
-      flag: flagOf(step),
-      grade: 'must',
-      sentence: fillSentence(step.clause.says, decision.slots),
-      ruleId: step.rule.id,
-    });
+export function signOffsOf(decision: Decision): readonly SignOff[] {
+  const found: SignOff[] = [
+    ...decision.signOffs.map((step) =>
+      ofRule(step, step.clause.effect === 'signOff' ? step.clause.grade : 'must'),
+    ),
+    ...decision.refers.map((step) => ofRule(step, 'must')),
+  ];
+  for (const finding of decision.severe) {
+    const flag =
+      finding.from === 'building' ? `building:${finding.key.split(' ', 1)[0]}` : `happens:${finding.key}`;
+    found.push({ flag, grade: 'must', ruleId: undefined, because: { kind: 'severe', finding } });
   }
-  for (const { key, says, from } of decision.severe) {
-    const flag = from === 'building' ? `building:${key.split(' ', 1)[0]}` : `happens:${key}`;
-    reasons.push({ flag, grade: 'must', sentence: says, ruleId: undefined });
+  for (const passedOver of decision.passedOver) {
+    const because = { kind: 'passedOver', passedOver } as const;
+    found.push({ flag: 'passedOver', grade: 'note', ruleId: undefined, because });
   }
-  for (const { candidate, says } of decision.passedOver) {
-    reasons.push({
-      flag: 'passedOver',
-      grade: 'note',
-      sentence: `${candidateInWords(candidate)} (${midSentence(releaseInWords(candidate))}) scores higher and was passed over: ${says}`,
-      ruleId: undefined,
-    });
+  if (decision.overridden) found.push(ofOverride(decision, decision.overridden));
+  for (const fact of assumedLifeSafetyFacts(decision)) {
+    const because = { kind: 'assumed', fact } as const;
+    found.push({ flag: `assumed:${fact}`, grade: 'should', ruleId: undefined, because });
   }
-  if (decision.overridden) reasons.push(overrideReason(decision));
-  for (const key of assumedLifeSafetyFacts(decision)) {
-    reasons.push({
-      flag: `assumed:${key}`,
-      grade: 'should',
-      sentence: `${fieldInfo(key).label} is assumed (${valueInSentence(key, decision.slots[slotOf(key)])}; ${decision.assumed.get(key)}), not surveyed.`,
-      ruleId: undefined,
-    });
-  }
-  for (const { fact, sentence, ruleId } of unmetNeeds(decision)) {
-    reasons.push({ flag: `unmet:${fact}`, grade: 'should', sentence, ruleId, need: fact });
+  for (const unmet of unmetNeeds(decision)) {
+    const because = { kind: 'unmet', unmet } as const;
+    found.push({ flag: `unmet:${unmet.fact}`, grade: 'should', ruleId: unmet.ruleId, because });
   }
   const turned = turnedBySecondHand(decision);
-  if (turned) reasons.push(turned);
-  return reasons.toSorted((a, b) => order[a.grade] - order[b.grade]);
+  if (turned) found.push(turned);
+  return found.toSorted((a, b) => order[a.grade] - order[b.grade]);
 }
 
-function flagOf({ rule, clause }: Step): string {
-  return clause.key === undefined ? rule.id : `${rule.id}${clause.key}`;
-}
-
-export function worstGrade(reasons: readonly SignOffReason[]): Grade | undefined {
+export function worstGrade(reasons: readonly Pick<SignOff, 'grade'>[]): Grade | undefined {
   return reasons[0]?.grade;
 }
 
-function overrideReason(decision: Decision): SignOffReason {
-  const chosen = decision.overridden;
+/**
+ * The same text for as long as nothing else is to be signed: by whatever asks for it, the need that is not met, the
+ * finding, or the fact as it is assumed.
+ */
+export function signOffInShort({ flag, grade, ruleId, because }: SignOff, decision: Decision): string {
+  switch (because.kind) {
+    case 'unmet':
+      return `${grade} ${because.unmet.fact}`;
+    case 'severe':
+      return `${grade} ${because.finding.says}`;
+    case 'assumed': {
+      const { fact } = because;
+      return `${grade} ${flag} ${decision.slots[slotOf(fact)]} ${decision.assumed.get(fact)}`;
+    }
+    default:
+      return `${grade} ${ruleId ?? flag}`;
+  }
+}
+
+function ofRule(step: Step, grade: Grade): SignOff {
+  const { rule, clause } = step;
+  const flag = clause.key === undefined ? rule.id : `${rule.id}${clause.key}`;
+  return { flag, grade, ruleId: rule.id, because: { kind: 'rule', step } };
+}
+
+function ofOverride(decision: Decision, chosen: Candidate): SignOff {
   const [first] = forbidsByHand(decision);
-  const words = chosen ? candidateInWords(chosen) : '';
   return {
     flag: first ? 'refusedByRule' : 'byHand',
     grade: 'must',
-    sentence: first
-      ? `Refused by rule, chosen by a person: ${midSentence(words)}. Forbidden by ${forbiddingRules(decision)}; only the authority’s written approval lifts that.`
-      : `${words} was chosen by hand in place of the recommendation.`,
     ruleId: first?.rule.id,
+    because: { kind: 'byHand', chosen, refused: first !== undefined },
   };
 }
 
@@ -111,16 +120,18 @@ function assumedLifeSafetyFacts(decision: Decision): readonly FactKey[] {
  * A rule nobody here read in the code's text turned the choice, so a person confirms it. What it forbids is never said to
  * have been the better choice.
  */
-function turnedBySecondHand(decision: Decision): SignOffReason | undefined {
-  const best = decision.wouldHaveLed;
-  // Whether a lock goes into a leaf is the trade's to say, not the authority's.
-  const unread = best?.because.every((step) => isSecondHand(step) && step.rule.book !== 'practice');
-  if (!best || best.because.length === 0 || !unread) return undefined;
-  const ids = [...new Set(best.because.map((step) => step.rule.id))].join(', ');
+function turnedBySecondHand({ wouldHaveLed: best }: Decision): SignOff | undefined {
+  if (!best || best.because.length === 0 || !best.because.every(isUnread)) return undefined;
+  const ruleIds = rulesOf(best);
   return {
-    flag: `secondHand:${ids}`,
+    flag: `secondHand:${ruleIds.join(', ')}`,
     grade: 'should',
-    sentence: `${ids} rules out: ${midSentence(candidateInWords(best.candidate))}. The printed text was not read for this, so a reviewer confirms it.`,
-    ruleId: best.because[0]?.rule.id,
+    ruleId: ruleIds[0],
+    because: { kind: 'secondHand', ruledOut: best.candidate, ruleIds },
   };
 }
+
+const rulesOf = ({ because }: Rejection) => [...new Set(because.map((step) => step.rule.id))];
+
+/** Whether a lock goes into a leaf is the trade's to say, not the authority's. */
+const isUnread = ({ rule }: Step) => isSecondHand(rule) && rule.book !== 'practice';

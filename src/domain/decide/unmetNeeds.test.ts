@@ -6,7 +6,7 @@ import { slotsFrom } from '../rules/runCase.ts';
 import { decideFacts } from './decide.ts';
 import { silentDefaults } from './defaults.ts';
 import { ruleBookFor } from './ruleBook.ts';
-import { signOffReasons } from './signOff.ts';
+import { signOffReasons } from '../words/signOff.ts';
 import { unmetNeeds } from './unmetNeeds.ts';
 
 const wishes = Object.fromEntries(silentDefaults.map(({ fact, value }) => [fact, value])) as FactValues;

@@ -1,5 +1,5 @@
 import { type Candidate, candidates } from '../devices/candidates.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import type { FactKey } from '../model/fields.ts';
 import type { Decision } from './decision.ts';
 import { valueIn } from '../logic/slots.ts';
 
@@ -36,7 +36,10 @@ const needs: readonly {
 
 export interface UnmetNeed {
   readonly fact: FactKey;
-  readonly sentence: string;
+  /** Allowed and ranked below what leads, or ruled out, or ruled out as far as it is not in doubt. */
+  readonly why: 'onlyByHand' | 'ranksBelow' | 'ruledOut' | 'inDoubt';
+  /** The fewest rules that stand against one that would meet it; none where it is allowed. */
+  readonly ruleIds: readonly string[];
   readonly ruleId: string | undefined;
 }
 
@@ -47,7 +50,7 @@ export interface UnmetNeed {
 export function unmetNeeds(decision: Decision): readonly UnmetNeed[] {
   const { chosen, slots, rejected, requires, state } = decision;
   if (!chosen && state !== 'none') return [];
-  return needs.flatMap(({ fact, values, metBy }) => {
+  return needs.flatMap(({ fact, values, metBy }): readonly UnmetNeed[] => {
     if (!values.includes(valueIn(slots, fact)) || (chosen && metBy(chosen.candidate))) return [];
     const byHand = requires.some(
       ({ clause }) => clause.effect === 'require' && clause.items.includes('lockFromInside'),
@@ -55,27 +58,18 @@ export function unmetNeeds(decision: Decision): readonly UnmetNeed[] {
     if (fact === 'wishLockdown' && byHand) return [];
     const wanted = candidates.filter(metBy);
     const refused = rejected.filter(({ candidate }) => metBy(candidate));
-    const name = fieldInfo(fact).label;
     // What is in doubt meets nothing yet, and an answer that rules it out asks for no new signature.
     const doubted =
       refused.length < wanted.length ? decision.open.filter(({ candidate }) => metBy(candidate)) : [];
     if (refused.length + doubted.length < wanted.length) {
-      const why =
-        fact === 'wishLockdown'
-          ? 'and this lock is thrown only by hand; a lock that takes the command is allowed here and ranks below it'
-          : 'and not met by what leads; an arrangement that meets it is allowed here and ranks below it';
-      return [{ fact, sentence: `${name}: recorded as needed, ${why}.`, ruleId: undefined }];
+      const why = fact === 'wishLockdown' ? 'onlyByHand' : 'ranksBelow';
+      return [{ fact, why, ruleIds: [], ruleId: undefined }];
     }
     const reasons = [...refused, ...doubted].map(({ because }) => [
       ...new Set(because.map((step) => step.rule.id)),
     ]);
     const fewest = reasons.toSorted((a, b) => a.length - b.length)[0] ?? [];
-    return [
-      {
-        fact,
-        sentence: `${name}: recorded as needed and not met here, ${doubted.length > 0 ? 'ruled out or in doubt' : 'ruled out'} by ${fewest.join(', ')}.`,
-        ruleId: fewest[0],
-      },
-    ];
+    const why = doubted.length > 0 ? 'inDoubt' : 'ruledOut';
+    return [{ fact, why, ruleIds: fewest, ruleId: fewest[0] }];
   });
 }

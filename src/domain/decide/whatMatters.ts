@@ -7,7 +7,7 @@ import { decide, firstFacts } from './decide.ts';
 import type { Decision } from './decision.ts';
 import { valueIn } from '../logic/slots.ts';
 import type { Step } from './ruleBook.ts';
-import { signOffReasons } from './signOff.ts';
+import { signOffInShort, signOffsOf } from './signOff.ts';
 import { awaited, itemsAskedFor } from './steps.ts';
 
 /** An opening with one more fact known, as if it had been answered. */
@@ -51,9 +51,9 @@ export function waitingFor(steps: Iterable<Step>, decision: Decision): Map<FactK
 
 /** What no missing fact may change once all is settled: whether it stands, arrangement, sign-offs, items asked for. */
 export function outcome(decision: Decision): string {
-  const signOffs = signOffReasons(decision)
-    .filter((reason) => reason.grade !== 'note')
-    .map(({ grade, need, ruleId, sentence }) => `${grade} ${need ?? ruleId ?? sentence}`);
+  const signOffs = signOffsOf(decision)
+    .filter(({ grade }) => grade !== 'note')
+    .map((one) => signOffInShort(one, decision));
   return [
     decision.state,
     decision.chosen?.candidate.id ?? '-',

@@ -4,7 +4,8 @@ import { freeReleases } from '../devices/candidates.ts';
 import type { FactKey, FactValues } from '../model/fields.ts';
 import type { Opening } from '../model/project.ts';
 import { decide } from './decide.ts';
-import { admissionInWords, searchFor, wayInWords, waysForward } from './whatWouldChange.ts';
+import { searchFor, waysForward } from './whatWouldChange.ts';
+import { admissionInWords, wayInWords } from '../words/whatWouldChange.ts';
 import { answered } from './whatMatters.ts';
 
 const demo = demoProject();

@@ -1,16 +1,13 @@
 import { type Candidate, candidateById, freeReleases, unlawfulReleases } from '../devices/candidates.ts';
-import { type Trade, trades } from '../devices/items.ts';
 import { slotOf, valueIn } from '../logic/slots.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
+import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { midSentence } from '../text/midSentence.ts';
-import { type Change, onSwingingLeaf, possibleChanges } from './changes.ts';
+import { type Change, onSwingingLeaf, possibleChanges } from '../hardware/changes.ts';
 import { decide } from './decide.ts';
 import type { Decision } from './decision.ts';
 import { type Step, surveyedFacts } from './ruleBook.ts';
 import { isFromPlan, planBehind } from './factView.ts';
 import { answered } from './whatMatters.ts';
-import { candidateInWords, releaseInWords } from './words.ts';
 
 /** The smallest work that admits an arrangement which is ruled out now. */
 export interface Admission {
@@ -21,10 +18,17 @@ export interface Admission {
 export type Search =
   | { readonly found: true; readonly changes: readonly Change[] }
   /** Nothing up to the bound admits it: the location, the use or the code rules it out. */
-  | { readonly found: false; readonly tried: number; readonly plan: string };
+  | { readonly found: false; readonly tried: number; readonly plan: readonly PlanSays[] };
+
+/** A fact that the plan gives: no answer at the opening changes it, only another plan. */
+export interface PlanSays {
+  readonly fact: FactKey;
+  /** What in the plan it stands on. */
+  readonly from: string;
+}
 
 /** More changes than this at one door is another door. */
-const mostChanges = 3;
+export const mostChanges = 3;
 /** Decisions tried before the search gives up, so that a screen never waits long. */
 const mostTries = 4000;
 
@@ -55,7 +59,7 @@ function smallestChange(
     reads.every((facts) => changes.some((one) => facts.has(one.fact)));
   const before = contradictionsOf(decision);
   let tried = 0;
-  const plan = planWouldHaveToChange(decision, because);
+  const plan = planBehindRejection(decision, because);
   if (!touchesAll(useful)) return { found: false, tried, plan };
   for (let size = 1; size <= mostChanges; size++) {
     const sets = combinations(useful, size)
@@ -165,41 +169,14 @@ function waysAmong(
   );
 }
 
-/** A way forward in words, the work by trade. */
-export interface WayWords {
-  readonly candidateId: string;
-  readonly name: string;
-  readonly work: readonly { readonly trade: string; readonly lines: readonly string[] }[];
-}
-
-export function wayInWords({ candidate, changes }: WayForward): WayWords {
-  return {
-    candidateId: candidate.id,
-    name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
-    work: (Object.keys(trades) as Trade[]).flatMap((trade) => {
-      const lines = changes.filter((one) => one.trade === trade).map((one) => one.says);
-      return lines.length > 0 ? [{ trade: trades[trade], lines }] : [];
-    }),
-  };
-}
-
-/** Facts of the rejection that the plan gives: no answer at the opening changes them, only another plan. */
-function planWouldHaveToChange(decision: Decision, because: readonly Step[]): string {
+/** Facts of the rejection that work could change and the plan gives: another plan comes first. */
+export function planBehindRejection(decision: Decision, because: readonly Step[]): readonly PlanSays[] {
   const read = new Set<FactKey>(because.flatMap((step) => surveyedFacts(step.clause.when)));
-  const told = possibleChanges.flatMap(({ fact }) => {
+  return [...new Set(possibleChanges.map(({ fact }) => fact))].flatMap((fact) => {
     const from = planBehind(decision.assumed.get(fact));
-    return read.has(fact) && from !== undefined ? [`${midSentence(fieldInfo(fact).label)} (${from})`] : [];
+    return read.has(fact) && from !== undefined ? [{ fact, from }] : [];
   });
-  const once = [...new Set(told)];
-  return once.length === 0 ? '' : ` The plan would have to change first: ${once.join('; ')}.`;
 }
-
-/** Said where `waysForward` finds nothing. */
-export function noWayForward(decision: Decision): string {
-  const because = decision.rejected.flatMap((one) => one.because);
-  return `${nothingHelps}${planWouldHaveToChange(decision, because)}`;
-}
-const nothingHelps = `No ${mostChanges} physical changes would let the rules here allow anything: the location, the use or the code rules it out. Take it to a reviewer.`;
 
 /** The same search by the candidate's id; a candidate that is not ruled out needs no change. */
 export function searchFor(
@@ -211,14 +188,5 @@ export function searchFor(
   const candidate = candidateById(candidateId);
   return candidate
     ? smallestChange(project, opening, decision, candidate)
-    : { found: false, tried: 0, plan: '' };
-}
-
-/** The work as lines for the trades, or one line saying that no work up to the bound helps. */
-export function admissionInWords(search: Search): readonly string[] {
-  if (search.found) return search.changes.map((one) => `${trades[one.trade]}: ${one.says}`);
-  const tried = search.tried > 0 ? ` (${search.tried} combinations tried)` : '';
-  return [
-    `No ${mostChanges} physical changes would allow it${tried}: the location, the use or the code rules it out.${search.plan}`,
-  ];
+    : { found: false, tried: 0, plan: [] };
 }

@@ -1,5 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
-import { candidateInWords, releaseInWords, type ShownState, shownStateWords } from '../decide/words.ts';
+import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
+import { type ShownState, shownStateWords } from '../words/states.ts';
 import { type FactKey, fieldInfo, openingFactKeys, type AnyValue } from '../model/fields.ts';
 import { type Opening, type Project } from '../model/project.ts';
 import { type Signature, signatureOf } from '../review/status.ts';

@@ -1,4 +1,4 @@
-import { shownStateWords } from '../decide/words.ts';
+import { shownStateWords } from '../words/states.ts';
 import { compareMarks } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import {

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { editSchema } from '../commands/edits.ts';
-import { failModeWords, gradeWords, stateWords } from '../decide/words.ts';
+import { failModeWords } from '../words/arrangement.ts';
+import { gradeWords } from '../words/signOff.ts';
+import { stateWords } from '../words/states.ts';
 import { releases } from '../devices/candidates.ts';
 import { deviceIds, devices } from '../devices/devices.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';

@@ -1,4 +1,5 @@
-import { scorePartWords, stateWords } from '../decide/words.ts';
+import { scorePartWords } from '../words/ranking.ts';
+import { stateWords } from '../words/states.ts';
 import { scoreParts } from '../model/project.ts';
 import { gridKeys } from '../grid/keys.ts';
 import { conditions } from '../simulate/conditions.ts';

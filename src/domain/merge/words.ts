@@ -1,4 +1,4 @@
-import { candidateInWords } from '../decide/words.ts';
+import { candidateInWords } from '../words/arrangement.ts';
 import { candidateById } from '../devices/candidates.ts';
 import { deviceIds, devices } from '../devices/devices.ts';
 import { fieldInfo, isFactKey, isAnyValue } from '../model/fields.ts';

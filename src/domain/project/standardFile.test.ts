@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { decide } from '../decide/decide.ts';
-import { citesInWords } from '../decide/words.ts';
+import { citesInWords } from '../words/steps.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import type { Amendment, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';

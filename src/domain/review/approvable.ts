@@ -1,6 +1,7 @@
-import { forbiddingRules, isForbiddenByHand } from '../decide/byHand.ts';
+import { isForbiddenByHand } from '../decide/byHand.ts';
+import { forbiddingRules } from '../words/byHand.ts';
 import type { Decision } from '../decide/decision.ts';
-import { stateWords } from '../decide/words.ts';
+import { stateWords } from '../words/states.ts';
 
 /** Why nobody can approve this opening by a name alone; undefined where a name is enough. */
 export function whyNoApproval(decision: Decision): string | undefined {

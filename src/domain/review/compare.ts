@@ -1,4 +1,5 @@
-import { candidateInWords, stateWords } from '../decide/words.ts';
+import { candidateInWords } from '../words/arrangement.ts';
+import { stateWords } from '../words/states.ts';
 import type { DecisionState } from '../decide/decision.ts';
 import { candidateById } from '../devices/candidates.ts';
 import { type FactKey, fieldInfo, isFactKey } from '../model/fields.ts';

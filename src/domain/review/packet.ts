@@ -1,5 +1,6 @@
 import { basisInWords } from '../codes/basis.ts';
-import { candidateInWords, releaseInWords, stateInWords } from '../decide/words.ts';
+import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
+import { stateInWords } from '../words/states.ts';
 import type { Project } from '../model/project.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';

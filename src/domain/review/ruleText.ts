@@ -1,6 +1,6 @@
 import { basisKey, type CodeBasis } from '../codes/basis.ts';
 import { limitValue } from '../codes/limits.ts';
-import { citesInWords } from '../decide/words.ts';
+import { citesInWords } from '../words/steps.ts';
 import type { Step } from '../decide/ruleBook.ts';
 import type { Condition } from '../logic/condition.ts';
 import { fingerprint } from '../model/fingerprint.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { necEditions, nfpa72Editions } from '../codes/basis.ts';
 import { decide } from '../decide/decide.ts';
-import { signOffReasons } from '../decide/signOff.ts';
+import { signOffReasons } from '../words/signOff.ts';
 import { type Facts } from '../model/fact.ts';
 import { known } from '../testing/facts.ts';
 import { openingFactKeys } from '../model/fields.ts';

@@ -1,7 +1,7 @@
 import { basisInWords } from '../codes/basis.ts';
 import type { Decision } from '../decide/decision.ts';
-import { type SignOffReason, signOffReasons, worstGrade } from '../decide/signOff.ts';
-import { gradeWords } from '../decide/words.ts';
+import { worstGrade } from '../decide/signOff.ts';
+import { type SignOffReason, signOffReasons, gradeWords } from '../words/signOff.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { inSequence, type Verdict, type Verdicts } from '../model/verdict.ts';

@@ -120,6 +120,11 @@ export function caseBasis(patch: Partial<CodeBasis> | undefined): CodeBasis {
   return { ...defaultBasis, ...patch };
 }
 
+/** The rule was not read in the code's own text. */
+export function isSecondHand({ confidence }: Pick<Rule, 'confidence'>): boolean {
+  return confidence === 'secondary' || confidence === 'memory' || confidence === 'inferred';
+}
+
 const confidenceWords: Record<Confidence, string> = {
   read: 'read in the code’s text or a quotation of it',
   secondary: 'read second-hand, not in the code’s text',

@@ -1,6 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
-import { releaseInWords, stateWords } from '../decide/words.ts';
+import { releaseInWords } from '../words/arrangement.ts';
+import { stateWords } from '../words/states.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { stripKeys } from '../review/strip.ts';
 import { valueInWords } from '../text/format.ts';

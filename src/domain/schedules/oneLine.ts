@@ -1,6 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
 import { partsOf } from '../hardware/parts.ts';
-import { candidateInWords } from '../decide/words.ts';
+import { candidateInWords } from '../words/arrangement.ts';
 import type { ItemId } from '../devices/items.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';

@@ -1,7 +1,9 @@
-import { releaseInWords, failModeWords, gradeWords, stateInWords } from '../decide/words.ts';
+import { releaseInWords, failModeWords } from '../words/arrangement.ts';
+import { gradeWords, signOffReasons } from '../words/signOff.ts';
+import { stateInWords } from '../words/states.ts';
 import type { Decision, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
-import { signOffReasons, worstGrade } from '../decide/signOff.ts';
+import { worstGrade } from '../decide/signOff.ts';
 import { valueInWords } from '../text/format.ts';
 import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';

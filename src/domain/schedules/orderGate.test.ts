@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { decideAll } from '../decide/decide.ts';
-import { signOffReasons, worstGrade } from '../decide/signOff.ts';
+import { worstGrade } from '../decide/signOff.ts';
+import { signOffReasons } from '../words/signOff.ts';
 import type { Opening, Project } from '../model/project.ts';
 import type { Verdict, VerdictKind } from '../model/verdict.ts';
 import { verdictOn, withVerdict } from '../testing/verdicts.ts';

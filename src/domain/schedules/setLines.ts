@@ -3,7 +3,7 @@ import { valueIn } from '../logic/slots.ts';
 import type { Decision } from '../decide/decision.ts';
 import { isSwinging } from '../hardware/inPlace.ts';
 import { strikes } from '../hardware/counting.ts';
-import { candidateInWords } from '../decide/words.ts';
+import { candidateInWords } from '../words/arrangement.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';

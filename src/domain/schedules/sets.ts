@@ -3,7 +3,7 @@ import { type Counting, countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../hardware/inPlace.ts';
 import { type Part, partsOf } from '../hardware/parts.ts';
-import { candidateInWords, failModeWords, releaseInWords } from '../decide/words.ts';
+import { candidateInWords, failModeWords, releaseInWords } from '../words/arrangement.ts';
 import type { Project } from '../model/project.ts';
 import { slotOf } from '../logic/slots.ts';
 import { type FedOpening, powerPlan } from '../power/powerPlan.ts';

@@ -1,12 +1,8 @@
 import { isForbiddenByHand } from '../decide/byHand.ts';
 import type { Decision, Rejection } from '../decide/decision.ts';
-import {
-  candidateInWords,
-  nothingNamedYet,
-  releaseInWords,
-  stateWords,
-  stepsInWords,
-} from '../decide/words.ts';
+import { stepsInWords } from '../words/steps.ts';
+import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
+import { nothingNamedYet, stateWords } from '../words/states.ts';
 import { unlawfulReleases } from '../devices/candidates.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';

@@ -1,5 +1,6 @@
 import type { Decision } from '../decide/decision.ts';
-import { noWayForward, wayInWords, waysForward } from '../decide/whatWouldChange.ts';
+import { waysForward } from '../decide/whatWouldChange.ts';
+import { noWayForward, wayInWords } from '../words/whatWouldChange.ts';
 import { slotOf } from '../logic/slots.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';

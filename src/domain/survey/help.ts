@@ -1,5 +1,5 @@
 import { type DecisionState } from '../decide/decision.ts';
-import { stateWords } from '../decide/words.ts';
+import { stateWords } from '../words/states.ts';
 
 /** The page of help: every key that does something, and every word a newcomer trips over. */
 export interface HelpLine {

@@ -4,7 +4,7 @@ import { fieldInfo } from '../model/fields.ts';
 import { compareMarks, type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { missingForOrder, orderState } from '../schedules/forOrder.ts';
 import { R165 } from '../rules/access/R-165-unlawful-lock-found.ts';
-import { stepInWords } from '../decide/words.ts';
+import { stepInWords } from '../words/steps.ts';
 import { photosMissing, photosMissingInWords } from './photos.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
 import { amendmentRule } from '../decide/ruleBook.ts';
 import { decide } from '../decide/decide.ts';
-import { reportOf } from '../decide/report.ts';
+import { reportOf } from '../words/report.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';
 import { reviewState } from '../review/status.ts';
 import { allRules } from '../rules/all.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds } from '../../domain/devices/devices.ts';
-import { failModeWords } from '../../domain/decide/words.ts';
+import { failModeWords } from '../../domain/words/arrangement.ts';
 import { glossary } from '../../domain/manual/glossary.ts';
 import { deviceSymbols } from './device-symbols.ts';
 import { symbolGrid } from './symbol.ts';

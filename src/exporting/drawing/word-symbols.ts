@@ -1,4 +1,4 @@
-import { failModeWords } from '../../domain/decide/words.ts';
+import { failModeWords } from '../../domain/words/arrangement.ts';
 import { type Release, releases } from '../../domain/devices/candidates.ts';
 import type { FailMode } from '../../domain/devices/devices.ts';
 import { dashed, type FaceSymbol, heavy, line, ring, type SymbolStroke, solid } from './symbol.ts';

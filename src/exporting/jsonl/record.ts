@@ -1,10 +1,11 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
-import { maybesOf } from '../../domain/decide/maybe.ts';
+import { maybesOf } from '../../domain/words/maybe.ts';
 import type { Step } from '../../domain/decide/ruleBook.ts';
-import { signOffReasons } from '../../domain/decide/signOff.ts';
-import { noWayForward, waysForward } from '../../domain/decide/whatWouldChange.ts';
-import { stepInWords } from '../../domain/decide/words.ts';
+import { signOffReasons } from '../../domain/words/signOff.ts';
+import { waysForward } from '../../domain/decide/whatWouldChange.ts';
+import { noWayForward } from '../../domain/words/whatWouldChange.ts';
+import { stepInWords } from '../../domain/words/steps.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
 import { orderState } from '../../domain/schedules/forOrder.ts';

@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { failModeWords, gradeWords, stateWords } from '../../domain/decide/words.ts';
+import { failModeWords } from '../../domain/words/arrangement.ts';
+import { gradeWords } from '../../domain/words/signOff.ts';
+import { stateWords } from '../../domain/words/states.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds } from '../../domain/devices/devices.ts';
 import { factKeys } from '../../domain/model/fields.ts';

@@ -1,4 +1,4 @@
-import { forbiddingRules } from '../../domain/decide/byHand.ts';
+import { forbiddingRules } from '../../domain/words/byHand.ts';
 import { device } from '../../domain/devices/devices.ts';
 import { conditionOfApproval } from '../../domain/review/conditionsAt.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';

@@ -1,4 +1,4 @@
-import { candidateInWords } from '../../domain/decide/words.ts';
+import { candidateInWords } from '../../domain/words/arrangement.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';

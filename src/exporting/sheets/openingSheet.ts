@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
 import type { Photo } from '../../domain/model/photo.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { counted } from '../../domain/text/counted.ts';

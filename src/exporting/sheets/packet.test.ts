@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { inRoot } from '../../../scripts/lib/repo.mjs';
 import { decideAll } from '../../domain/decide/decide.ts';
-import { reportOf } from '../../domain/decide/report.ts';
+import { reportOf } from '../../domain/words/report.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { letterToAuthority } from '../../domain/review/packet.ts';

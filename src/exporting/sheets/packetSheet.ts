@@ -1,6 +1,6 @@
 import { citeInWords, isUsed } from '../../domain/codes/sections.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
-import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
 import { simulateOpening } from '../../domain/decide/whatHappens.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { forTheAuthority, proposedAt, type SaidAt, saidAt } from '../../domain/review/packet.ts';

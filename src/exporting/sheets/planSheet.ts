@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import { type ShownState, shownState, shownStateWords } from '../../domain/decide/words.ts';
+import { type ShownState, shownState, shownStateWords } from '../../domain/words/states.ts';
 import type { FloorPlan } from '../../domain/model/floorPlan.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { type Pinned, pinnedOn, planOfFloor, scaleInWords } from '../../domain/project/floorPlans.ts';

@@ -2,8 +2,8 @@ import type { CodeBasis } from '../../domain/codes/basis.ts';
 import { citeInWords } from '../../domain/codes/sections.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Step } from '../../domain/decide/ruleBook.ts';
-import { type SignOffReason, signOffReasons } from '../../domain/decide/signOff.ts';
-import { citesInWords, gradeWords } from '../../domain/decide/words.ts';
+import { type SignOffReason, signOffReasons, gradeWords } from '../../domain/words/signOff.ts';
+import { citesInWords } from '../../domain/words/steps.ts';
 import { ruleById } from '../../domain/rules/all.ts';
 import { confidenceInWords } from '../../domain/rules/rule.ts';
 

@@ -1,4 +1,4 @@
-import { candidateInWords } from '../../domain/decide/words.ts';
+import { candidateInWords } from '../../domain/words/arrangement.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { someMarks } from '../../domain/power/figures.ts';
 import type { PowerPlan } from '../../domain/power/powerPlan.ts';

@@ -1,7 +1,7 @@
 import { linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
-import { handChoices } from '../../domain/decide/handChoice.ts';
+import { handChoices } from '../../domain/words/byHand.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { handChoiceDoubt } from '../../domain/project/doubts.ts';
 import { useApplication, useStore } from '../context.ts';

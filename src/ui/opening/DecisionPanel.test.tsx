@@ -2,7 +2,7 @@ import { screen, within } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
 import { decide } from '../../domain/decide/decide.ts';
 import { reportFor } from '../../app/reports.ts';
-import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
 import { known } from '../../domain/testing/facts.ts';
 import type { Facts } from '../../domain/model/fact.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';

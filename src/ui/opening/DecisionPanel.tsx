@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
-import type { DecisionReport } from '../../domain/decide/report.ts';
-import { type ShownState, shownStateWords } from '../../domain/decide/words.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
+import { type ShownState, shownStateWords } from '../../domain/words/states.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { DeviceSymbol, FailModeSymbol, ReleaseSymbol, StatusMark } from '../face/Mark.tsx';
 import { DecisionStateMark } from '../parts/DecisionStateMark.tsx';

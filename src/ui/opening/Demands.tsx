@@ -1,5 +1,6 @@
-import type { DecisionReport } from '../../domain/decide/report.ts';
-import { gradeWords, maybeNeeded } from '../../domain/decide/words.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
+import { gradeWords } from '../../domain/words/signOff.ts';
+import { maybeNeeded } from '../../domain/words/maybe.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { ReasonList, RuleLink, RuleWords } from '../parts/RuleWords.tsx';
 

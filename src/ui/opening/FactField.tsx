@@ -2,7 +2,7 @@ import { useId, useState } from 'react';
 import type { AnyFact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo, type AnyValue } from '../../domain/model/fields.ts';
 import type { Opening } from '../../domain/model/project.ts';
-import type { FindingWords } from '../../domain/decide/report.ts';
+import type { FindingWords } from '../../domain/words/report.ts';
 import type { Borrowed } from '../../domain/survey/answers.ts';
 import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
 import { readFact } from '../../domain/survey/readFact.ts';

@@ -1,5 +1,5 @@
 import { linkTo } from '../../app/addresses.ts';
-import type { FindingWords } from '../../domain/decide/report.ts';
+import type { FindingWords } from '../../domain/words/report.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import { StatusMark } from '../face/Mark.tsx';
 

@@ -4,7 +4,7 @@ import { choiceGroupsOf } from '../../domain/survey/choiceGroups.ts';
 import { drawingOfFact } from '../../domain/survey/lookDrawings.ts';
 import { readFact } from '../../domain/survey/readFact.ts';
 import { surveyWords } from '../../domain/survey/words.ts';
-import type { FindingWords } from '../../domain/decide/report.ts';
+import type { FindingWords } from '../../domain/words/report.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import type { Fact } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';

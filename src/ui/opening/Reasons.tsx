@@ -1,5 +1,5 @@
 import type { Decision } from '../../domain/decide/decision.ts';
-import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { DeviceSymbol } from '../face/Mark.tsx';
 import { ReasonList } from '../parts/RuleWords.tsx';

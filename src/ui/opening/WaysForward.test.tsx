@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
 import { show } from '../../../tests/screens/show.tsx';
 import { decide } from '../../domain/decide/decide.ts';
-import { reportOf } from '../../domain/decide/report.ts';
+import { reportOf } from '../../domain/words/report.ts';
 import { answered } from '../../domain/decide/whatMatters.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
 

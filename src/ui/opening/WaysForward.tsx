@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
-import { noWayForward, wayInWords, waysForward } from '../../domain/decide/whatWouldChange.ts';
+import { waysForward } from '../../domain/decide/whatWouldChange.ts';
+import { noWayForward, wayInWords } from '../../domain/words/whatWouldChange.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 interface Props {

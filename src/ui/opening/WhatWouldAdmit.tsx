@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Decision } from '../../domain/decide/decision.ts';
-import { admissionInWords, searchFor } from '../../domain/decide/whatWouldChange.ts';
+import { searchFor } from '../../domain/decide/whatWouldChange.ts';
+import { admissionInWords } from '../../domain/words/whatWouldChange.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 
 interface Props {

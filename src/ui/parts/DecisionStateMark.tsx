@@ -1,4 +1,4 @@
-import { type ShownState, shownStateWords } from '../../domain/decide/words.ts';
+import { type ShownState, shownStateWords } from '../../domain/words/states.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StatusMark } from '../face/Mark.tsx';
 

@@ -1,5 +1,5 @@
 import { linkTo } from '../../app/addresses.ts';
-import type { StepWords } from '../../domain/decide/words.ts';
+import type { StepWords } from '../../domain/words/steps.ts';
 
 /** One reason: the sentence, then the rule, its section with its edition, and how it was read. */
 export function RuleWords({ words }: { words: StepWords }) {

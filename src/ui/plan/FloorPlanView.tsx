@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { linkTo } from '../../app/addresses.ts';
-import { shownState, shownStateWords } from '../../domain/decide/words.ts';
+import { shownState, shownStateWords } from '../../domain/words/states.ts';
 import type { FloorPlan, Spot } from '../../domain/model/floorPlan.ts';
 import type { Floor, Project } from '../../domain/model/project.ts';
 import {

@@ -1,5 +1,5 @@
 import { photoInWords, photoWords } from '../../domain/survey/photos.ts';
-import { maybeNeeded } from '../../domain/decide/words.ts';
+import { maybeNeeded } from '../../domain/words/maybe.ts';
 import type { OpeningSheet } from '../../exporting/sheets/openingSheet.ts';
 import { PhotoPicture } from '../photos/PhotoPicture.tsx';
 import { Drawn } from './Drawn.tsx';

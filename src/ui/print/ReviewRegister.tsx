@@ -1,4 +1,4 @@
-import { maybeNeeded } from '../../domain/decide/words.ts';
+import { maybeNeeded } from '../../domain/words/maybe.ts';
 import type { BuildingLine } from '../../exporting/sheets/buildingLines.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { Marks } from './Marks.tsx';

@@ -1,6 +1,6 @@
 import { linkTo } from '../../app/addresses.ts';
 import { useId, useState } from 'react';
-import { failModeWords } from '../../domain/decide/words.ts';
+import { failModeWords } from '../../domain/words/arrangement.ts';
 import { releases } from '../../domain/devices/candidates.ts';
 import { deviceIds, devices } from '../../domain/devices/devices.ts';
 import type { Amendment, Project } from '../../domain/model/project.ts';

@@ -1,6 +1,6 @@
 import { linkTo } from '../../app/addresses.ts';
 import { useId } from 'react';
-import { scorePartWords } from '../../domain/decide/words.ts';
+import { scorePartWords } from '../../domain/words/ranking.ts';
 import { defaultWeights, type Project, type ScorePart, scoreParts } from '../../domain/model/project.ts';
 import {
   allZeroMeans,

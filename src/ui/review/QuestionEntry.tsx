@@ -1,6 +1,6 @@
 import { linkTo } from '../../app/addresses.ts';
 import { useRef, useState } from 'react';
-import { gradeWords } from '../../domain/decide/words.ts';
+import { gradeWords } from '../../domain/words/signOff.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { answeredAmendment } from '../../domain/project/amendments.ts';
 import { alike, answersComeBack } from '../../domain/review/packet.ts';

@@ -1,6 +1,6 @@
 import { linkTo } from '../../app/addresses.ts';
 import { reportFor } from '../../app/reports.ts';
-import { gradeWords } from '../../domain/decide/words.ts';
+import { gradeWords } from '../../domain/words/signOff.ts';
 import type { RegisterEntry } from '../../exporting/sheets/reviewRegister.ts';
 import { StatusMark } from '../face/Mark.tsx';
 import { Opened } from './Opened.tsx';

@@ -1,5 +1,5 @@
 import type { RefObject } from 'react';
-import type { DecisionReport } from '../../domain/decide/report.ts';
+import type { DecisionReport } from '../../domain/words/report.ts';
 import { factAt } from '../../domain/model/fact.ts';
 import { type FactKey, fieldInfo } from '../../domain/model/fields.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';

@@ -1,6 +1,6 @@
 import { linkTo } from '../../app/addresses.ts';
 import { undoAndSay } from '../../app/undoAndSay.ts';
-import type { ShownState } from '../../domain/decide/words.ts';
+import type { ShownState } from '../../domain/words/states.ts';
 import type { Opening } from '../../domain/model/project.ts';
 import { floorPlanWords } from '../../domain/project/floorPlans.ts';
 import { useApp, useStore } from '../context.ts';

@@ -1,7 +1,7 @@
 import { linkTo } from '../../app/addresses.ts';
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import { reportFor } from '../../app/reports.ts';
-import { shownStateWords } from '../../domain/decide/words.ts';
+import { shownStateWords } from '../../domain/words/states.ts';
 import type { FactKey } from '../../domain/model/fields.ts';
 import { asksForOrder } from '../../domain/survey/nextQuestion.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';

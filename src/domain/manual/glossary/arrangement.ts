@@ -1,4 +1,4 @@
-import { failModeWords } from '../../decide/words.ts';
+import { failModeWords } from '../../words/arrangement.ts';
 import { type Release, releases } from '../../devices/candidates.ts';
 import { type DeviceId, devices, type FailMode } from '../../devices/devices.ts';
 import { type Origin, type Term, trade } from './term.ts';

@@ -6,34 +6,22 @@ import { memberNames, strengthMembers } from '../fit/strength.ts';
 import { devices, type DeviceId } from '../devices/devices.ts';
 import { type ItemId, itemOf, items, type Trade, trades } from '../devices/items.ts';
 import { slotOf } from '../logic/slots.ts';
-import { knownValues } from './factView.ts';
+import { knownValues } from '../decide/factView.ts';
 import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Candidate } from '../devices/candidates.ts';
-import type { Decision } from './decision.ts';
+import type { Decision } from '../decide/decision.ts';
 import { type Counting, countingOf, countingShort } from '../hardware/counting.ts';
 import { leavesOf } from '../hardware/inPlace.ts';
 import { type Maybe, maybesOf } from './maybe.ts';
 import { partsOf } from '../hardware/parts.ts';
-import { factsIn, type Step } from './ruleBook.ts';
+import { factsIn, type Step } from '../decide/ruleBook.ts';
 import { workNotes } from '../hardware/workNotes.ts';
 import { type SignOffReason, signOffReasons } from './signOff.ts';
-import {
-  candidateInWords,
-  failModeWords,
-  nothingNamedYet,
-  pointsInWords,
-  releaseInWords,
-  scorePartWords,
-  stateInWords,
-  stateWords,
-  type StepWords,
-  stepInWords,
-  stepsInWords,
-  preferenceInWords,
-  preferenceWord,
-  whyItLost,
-} from './words.ts';
+import { pointsInWords, scorePartWords, preferenceInWords, preferenceWord, whyItLost } from './ranking.ts';
+import { type StepWords, stepInWords, stepsInWords } from './steps.ts';
+import { arrangementInWords, candidateInWords, failModeWords, releaseInWords } from './arrangement.ts';
+import { nothingNamedYet, stateInWords, stateWords } from './states.ts';
 
 /** A decision in words, ready to be laid out on a screen, a sheet or a line of output. */
 export interface DecisionReport {
@@ -152,7 +140,7 @@ export function reportOf(decision: Decision): DecisionReport {
     rejected: rejectedByDevice(decision),
     open: decision.open.map((one) => ({
       id: one.candidate.id,
-      name: `${candidateInWords(one.candidate)} · ${releaseInWords(one.candidate)}`,
+      name: arrangementInWords(one.candidate),
       because: stepsInWords(one.because, decision),
       missing: [...new Set(one.because.flatMap((step) => missingOf(step.clause.when)))],
     })),
@@ -177,7 +165,7 @@ function runnerUpOf(decision: Decision): RunnerUp | null {
   const said = (steps: readonly Step[]) =>
     stepsInWords(steps, decision).map(({ sentence, ruleId }) => `${sentence} ${ruleId}`);
   return {
-    name: `${candidateInWords(candidate)} · ${releaseInWords(candidate)}`,
+    name: arrangementInWords(candidate),
     why: whyItLost(decision),
     doubt: because ? `In doubt: it waits for ${waits === '' ? 'a person’s answer' : waits}.` : '',
     signOffs: said(aboutRunnerUp.signOffs.filter(isWeighty)),

@@ -3,9 +3,9 @@ import { missingFacts } from '../logic/missing.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';
-import type { Decision } from './decision.ts';
-import type { Step } from './ruleBook.ts';
-import { awaited, itemsAskedFor } from './steps.ts';
+import type { Decision } from '../decide/decision.ts';
+import type { Step } from '../decide/ruleBook.ts';
+import { awaited, itemsAskedFor } from '../decide/steps.ts';
 
 /** Something that is needed, or ruled out, by facts nobody knows yet. It is said, and never left out in silence. */
 export interface Maybe {
@@ -38,6 +38,9 @@ function maybeOf({ rule, clause }: Step, decision: Decision): Maybe {
   const by = facts.map((key) => midSentence(fieldInfo(key).label)).join(', ');
   return { items, facts, sentence: `${what}, or ruled out by ${by}.`, ruleId: rule.id };
 }
+
+/** The head over what hangs on facts nobody knows. */
+export const maybeNeeded = 'Needed, or ruled out by a fact not known yet';
 
 /** More than so many are no reading matter: that they hang on facts is what there is to know. */
 const readUpTo = 6;
