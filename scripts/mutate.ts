@@ -10,7 +10,7 @@ import { askTests, breakAll, sourcesIn } from './mutation/broken.ts';
 /**
  * Breaks the code of a room in every small way and counts what the tests notice; rules have a mutator
  * of their own (scripts/proof/mutate.ts). `npm run mutate -- src/domain/schedules`, or one file, or lines of it
- * (`src/domain/schedules/order.ts:10-60`), several with commas between them. Asked are the tests a second word names (files and folders, commas between
+ * (`src/domain/sets/forOrder.ts:10-60`), several with commas between them. Asked are the tests a second word names (files and folders, commas between
  * them), else those of the last time, else those of its folder. What is found of whole files is kept in
  * scripts/mutation/measured.json and written into docs/mutants.md; `npm run mutate` alone writes the page.
  * Ends with 1 below 90 % killed. What breaks the code is installed at the first call, apart from the packages of the app.

@@ -6,8 +6,8 @@ import { signOffReasons } from '../../src/domain/words/signOff.ts';
 import { stepKinds } from '../../src/domain/decide/steps.ts';
 import type { FactKey } from '../../src/domain/model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../../src/domain/model/project.ts';
-import { orderState } from '../../src/domain/schedules/forOrder.ts';
-import { missingKeys } from '../../src/domain/schedules/missing.ts';
+import { orderState } from '../../src/domain/sets/forOrder.ts';
+import { missingKeys } from '../../src/domain/sets/missing.ts';
 
 const named = ({ rule, clause, sure }: Step) => `${rule.id}${clause.key ?? ''}${sure ? '' : '?'}`;
 

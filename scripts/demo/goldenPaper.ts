@@ -2,19 +2,19 @@ import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Decision } from '../../src/domain/decide/decision.ts';
 import { partsOf } from '../../src/domain/hardware/parts.ts';
 import { type Opening, openingsInOrder, type Project } from '../../src/domain/model/project.ts';
-import { articleOf } from '../../src/domain/schedules/article.ts';
-import { setContent } from '../../src/domain/schedules/content.ts';
-import { unstated } from '../../src/domain/schedules/itemTerms.ts';
+import { articleOf } from '../../src/domain/hardware/article.ts';
+import { setContent } from '../../src/domain/hardware/content.ts';
+import { unstated } from '../../src/domain/hardware/itemTerms.ts';
 import { leanedOn } from '../../src/domain/schedules/leanedOn.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';
-import { openingLines } from '../../src/domain/schedules/openingLines.ts';
+import { openingLines } from '../../src/domain/sets/openingLines.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { compareProject, otherBasisInWords, otherBasisOf } from '../../src/domain/schedules/otherBasis.ts';
 import { pointToPoint } from '../../src/domain/schedules/pointToPoint.ts';
-import { hardwareSets } from '../../src/domain/schedules/sets.ts';
-import { sharedEquipment } from '../../src/domain/schedules/shared.ts';
-import { wholeSignature } from '../../src/domain/schedules/signature.ts';
-import { waitsFor, withoutSet } from '../../src/domain/schedules/withoutSet.ts';
+import { hardwareSets } from '../../src/domain/sets/sets.ts';
+import { sharedEquipment } from '../../src/domain/sets/shared.ts';
+import { wholeSignature } from '../../src/domain/hardware/signature.ts';
+import { waitsFor, withoutSet } from '../../src/domain/sets/withoutSet.ts';
 
 /** A value as one readable line: `name=value`, empty ones left out, lists in brackets. */
 function line(value: unknown): string {

@@ -37,7 +37,7 @@ export const domainRooms: readonly DomainRoom[] = [
   {
     room: 'hardware',
     holds:
-      'what an arrangement means as goods and work at this door: parts, what is kept, how each counts, hours',
+      'what an arrangement means as goods and work at this door: parts, what is kept, how each counts, terms, hours',
   },
   {
     room: 'decide',
@@ -61,9 +61,13 @@ export const domainRooms: readonly DomainRoom[] = [
       'what a reviewer signs: questions, what lay before them, guards, the log and its seal, whether it still holds',
   },
   {
-    room: 'schedules',
+    room: 'sets',
     holds:
-      'rows, sets and their numbers, lines by opening, a door’s wires as one line, what an order waits for',
+      'hardware sets and their numbers, their lines, lines by opening, shared equipment, what an order waits for',
+  },
+  {
+    room: 'schedules',
+    holds: 'rows of the opening schedule, a door’s wires as one line, the same opening under another basis',
   },
   {
     room: 'bid',

@@ -6,7 +6,7 @@ import { known } from '../../src/domain/testing/facts.ts';
 import { type FactKey, factKeys, type FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
 import type { Opening, Project } from '../../src/domain/model/project.ts';
-import { missingKeys } from '../../src/domain/schedules/missing.ts';
+import { missingKeys } from '../../src/domain/sets/missing.ts';
 import { officeAnswers, officeProject } from './officeDoor.ts';
 import type { Survey } from '../../tests/properties/surveys.ts';
 

@@ -1,6 +1,7 @@
 import { billOf } from '../domain/bid/bill.ts';
 import type { Opening, Project } from '../domain/model/project.ts';
-import { type Decisions, scheduleRows } from '../domain/schedules/openings.ts';
+import { scheduleRows } from '../domain/schedules/openings.ts';
+import { type Decisions } from '../domain/decide/decision.ts';
 import { billSheet } from '../exporting/sheets/billSheet.ts';
 import { buildingLines } from '../exporting/sheets/buildingLines.ts';
 import { scheduleSheet } from '../exporting/sheets/doorSchedule.ts';

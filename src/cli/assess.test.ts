@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decideAll } from '../domain/decide/decide.ts';
-import { hardwareSets } from '../domain/schedules/sets.ts';
+import { hardwareSets } from '../domain/sets/sets.ts';
 import { openProjectText, saveProjectText } from '../domain/versions/file.ts';
 import type { BuildingRecord, DecisionRecord } from '../exporting/jsonl/schema.ts';
 import { stepModel } from '../intake/ifc/testing/stepModel.ts';

@@ -3,7 +3,7 @@ import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { decideInBuilding, judgeBuilding } from '../domain/building/joined.ts';
 import { doubtsOf } from '../domain/project/doubts.ts';
-import { setNumbersOf } from '../domain/schedules/sets.ts';
+import { setNumbersOf } from '../domain/sets/sets.ts';
 import { openingsInOrder, type Project } from '../domain/model/project.ts';
 import { onOtherBasis, type OtherBasis } from '../domain/schedules/otherBasis.ts';
 import { buildingLine, buildingRecord } from '../exporting/jsonl/buildingRecord.ts';

@@ -10,7 +10,7 @@ import type { ItemId } from '../../src/domain/devices/items.ts';
 import type { Facts } from '../../src/domain/model/fact.ts';
 import type { FactKey, FactValues } from '../../src/domain/model/fields.ts';
 import { newOpening, newProject } from '../../src/domain/model/newProject.ts';
-import { missingKeys } from '../../src/domain/schedules/missing.ts';
+import { missingKeys } from '../../src/domain/sets/missing.ts';
 
 interface Answer {
   readonly state?: DecisionState;

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { demoProject } from '../../scripts/demo/demoProject.ts';
 import { fewOf, paperPartNames, paperParts, partOfPaper } from '../../scripts/demo/goldenPaper.ts';
 import { decideInBuilding } from '../../src/domain/building/joined.ts';
-import { missingForOrder } from '../../src/domain/schedules/forOrder.ts';
+import { missingForOrder } from '../../src/domain/sets/forOrder.ts';
 
 const demo = fewOf(demoProject());
 const decisions = decideInBuilding(demo);

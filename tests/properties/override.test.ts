@@ -5,7 +5,7 @@ import { isForbiddenByHand } from '../../src/domain/decide/byHand.ts';
 import { forbiddingRules, handChoices } from '../../src/domain/words/byHand.ts';
 import { signOffReasons } from '../../src/domain/words/signOff.ts';
 import { stateInWords } from '../../src/domain/words/states.ts';
-import { orderState } from '../../src/domain/schedules/forOrder.ts';
+import { orderState } from '../../src/domain/sets/forOrder.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { verdictOn, withVerdict } from '../../src/domain/testing/verdicts.ts';
 import { openSignatures, questionsOf } from '../../src/domain/review/questions.ts';

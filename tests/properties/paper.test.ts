@@ -9,7 +9,7 @@ import { reportOf } from '../../src/domain/words/report.ts';
 import { type ItemId, items, trades } from '../../src/domain/devices/items.ts';
 import { candidates } from '../../src/domain/devices/candidates.ts';
 import { slotOf } from '../../src/domain/logic/slots.ts';
-import { sizeInWords } from '../../src/domain/schedules/openingWords.ts';
+import { sizeInWords } from '../../src/domain/words/openingWords.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
 import { oneLineOf } from '../../src/domain/schedules/oneLine.ts';
 import type { Outcome } from '../../src/domain/simulate/outcome.ts';

@@ -35,7 +35,7 @@ import { setSheet } from '../../src/exporting/sheets/setSheet.ts';
 import { testPages } from '../../src/exporting/sheets/testPages.ts';
 import { decisionRecord } from '../../src/exporting/jsonl/record.ts';
 import { scheduleRows } from '../../src/domain/schedules/openings.ts';
-import { setNumbersOf } from '../../src/domain/schedules/sets.ts';
+import { setNumbersOf } from '../../src/domain/sets/sets.ts';
 import { runs } from './effort.ts';
 import { demo, demoOpenings, onPaper, type OnPaper, paperOf, withCandidate } from './paperOpenings.ts';
 import { aSurvey } from './surveys.ts';

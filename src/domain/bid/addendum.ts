@@ -1,7 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
 import { compareMarks, type Project } from '../model/project.ts';
 import { type OpeningColumn, openingColumns, type OpeningRow, scheduleRows } from '../schedules/openings.ts';
-import { hardwareSets, setInWords } from '../schedules/sets.ts';
+import { hardwareSets, setInWords } from '../sets/sets.ts';
 import { type Bill, billOf } from './bill.ts';
 
 /** A project with what was decided for it: an issued edition, or how it stands today. */

@@ -7,11 +7,11 @@ import { partsOf } from '../hardware/parts.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { powerPlan } from '../power/powerPlan.ts';
 import { takeoffOf } from '../power/takeoff.ts';
-import { type OrderState, orderState, orderStateWords } from '../schedules/forOrder.ts';
-import { itemTerms } from '../schedules/itemTerms.ts';
-import { type Member, detailOf } from '../schedules/setLines.ts';
-import { naturally } from '../schedules/setGroups.ts';
-import { blockOf, setNumbersOf } from '../schedules/sets.ts';
+import { type OrderState, orderState, orderStateWords } from '../sets/forOrder.ts';
+import { itemTerms } from '../hardware/itemTerms.ts';
+import { type Member, detailOf } from '../sets/setLines.ts';
+import { naturally } from '../sets/setGroups.ts';
+import { blockOf, setNumbersOf } from '../sets/sets.ts';
 import {
   amountOf,
   type BillRow,

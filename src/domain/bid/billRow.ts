@@ -1,6 +1,6 @@
 import type { ItemId } from '../devices/items.ts';
 import type { Opening } from '../model/project.ts';
-import type { Block } from '../schedules/sets.ts';
+import type { Block } from '../sets/sets.ts';
 import { cents } from './prices.ts';
 
 /** One line of the bill. Money is in hundredths of the currency; null is a price nobody gave, never nothing. */

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
 import { decide, decideAll } from '../decide/decide.ts';
 import type { Project } from '../model/project.ts';
-import { hardwareSets, setNumbersOf } from '../schedules/sets.ts';
+import { hardwareSets, setNumbersOf } from '../sets/sets.ts';
 import { openProjectText } from '../versions/file.ts';
 import { chooseFewest, type Option } from './cover.ts';
 import {

@@ -4,7 +4,7 @@ import { pointsInWords } from '../words/ranking.ts';
 import { candidateInWords, releaseInWords } from '../words/arrangement.ts';
 import { nearTieTenths } from '../decide/score.ts';
 import { openingsInOrder, type Opening, type Project } from '../model/project.ts';
-import { setNumbersOf } from '../schedules/sets.ts';
+import { setNumbersOf } from '../sets/sets.ts';
 import { counted } from '../text/counted.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { chooseFewest } from './cover.ts';

@@ -3,7 +3,7 @@ import type { Arranged } from '../hardware/arranged.ts';
 import { valueIn } from '../logic/slots.ts';
 import type { Project } from '../model/project.ts';
 import { type Book, bookOf } from '../power/productBook.ts';
-import { articleOf } from '../schedules/article.ts';
+import { articleOf } from '../hardware/article.ts';
 import { counted } from '../text/counted.ts';
 
 type Priced = Pick<Arranged, 'chosen' | 'slots'>;

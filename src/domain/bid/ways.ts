@@ -2,7 +2,7 @@ import { candidates, type Release } from '../devices/candidates.ts';
 import { decide } from '../decide/decide.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { setContent } from '../schedules/content.ts';
+import { setContent } from '../hardware/content.ts';
 
 /** One arrangement an opening could have, and what it would be bought as. */
 export interface Way {

@@ -90,3 +90,6 @@ export interface Decision extends SortedSteps {
   /** The same decision with the severe findings of the building: it is settled no longer. */
   withSevere(more: readonly SevereFinding[]): Decision;
 }
+
+/** What was decided at each opening, by its id. */
+export type Decisions = ReadonlyMap<string, Decision>;

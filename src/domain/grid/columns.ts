@@ -4,7 +4,7 @@ import { type ShownState, shownStateWords } from '../words/states.ts';
 import { type FactKey, fieldInfo, openingFactKeys, type AnyValue } from '../model/fields.ts';
 import { type Opening, type Project } from '../model/project.ts';
 import { type Signature, signatureOf } from '../review/status.ts';
-import { setNumbersOf } from '../schedules/sets.ts';
+import { setNumbersOf } from '../sets/sets.ts';
 import { borrowedFor, borrowedValue } from '../survey/answers.ts';
 import { writeCell } from '../survey/readValue.ts';
 import { type ColumnOf, markWidth, placeColumns, type SortKey, stateHead } from './placeColumns.ts';

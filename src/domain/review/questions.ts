@@ -1,5 +1,5 @@
 import type { BuildingFinding } from '../building/finding.ts';
-import type { Decision } from '../decide/decision.ts';
+import type { Decision, Decisions } from '../decide/decision.ts';
 import { fieldInfo, isFactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { inSequence, type Verdict } from '../model/verdict.ts';
@@ -35,8 +35,6 @@ export interface Question {
   readonly building: readonly string[];
   readonly state: ReviewState;
 }
-
-type Decisions = ReadonlyMap<string, Decision>;
 
 interface Gathered {
   readonly grade: Question['grade'];

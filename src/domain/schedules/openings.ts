@@ -1,7 +1,7 @@
 import { releaseInWords, failModeWords } from '../words/arrangement.ts';
 import { gradeWords, signOffReasons } from '../words/signOff.ts';
 import { stateInWords } from '../words/states.ts';
-import type { Decision, DecisionState } from '../decide/decision.ts';
+import type { Decision, Decisions, DecisionState } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
 import { worstGrade } from '../decide/signOff.ts';
 import { valueInWords } from '../text/format.ts';
@@ -9,10 +9,10 @@ import type { FactKey } from '../model/fields.ts';
 import { type Opening, openingsInOrder, type Project } from '../model/project.ts';
 import { onFireAlarm } from '../simulate/outcomeWords.ts';
 import { simulateOpening } from '../decide/whatHappens.ts';
-import { nothingToBuy, orderState, orderStateWords } from './forOrder.ts';
-import { missingKeys } from './missing.ts';
-import { labelInWords, sizeInWords } from './openingWords.ts';
-import { type SetNumbers, setNumbersOf } from './sets.ts';
+import { nothingToBuy, orderState, orderStateWords } from '../sets/forOrder.ts';
+import { missingKeys } from '../sets/missing.ts';
+import { labelInWords, sizeInWords } from '../words/openingWords.ts';
+import { type SetNumbers, setNumbersOf } from '../sets/sets.ts';
 import { signatureOf } from '../review/status.ts';
 import { type ReviewState, reviewStateWords } from '../review/words.ts';
 
@@ -85,8 +85,6 @@ export const openingColumns = {
   notes: 'Notes',
 } as const satisfies Partial<Record<keyof OpeningRow, string>>;
 export type OpeningColumn = keyof typeof openingColumns;
-
-export type Decisions = ReadonlyMap<string, Decision>;
 
 /** All openings in the order of the schedule. An opening without a decision is left out: there is nothing to print. */
 export function scheduleRows(project: Project, decisions: Decisions): readonly OpeningRow[] {

@@ -4,7 +4,7 @@ import { noWayForward, wayInWords } from '../words/whatWouldChange.ts';
 import { slotOf } from '../logic/slots.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { whyNone } from '../schedules/withoutSet.ts';
+import { whyNone } from '../words/whyNone.ts';
 import { valueInSentence } from '../text/format.ts';
 
 /** What a surveyor needs to hear while still in front of the door, a line for each. */

@@ -2,7 +2,7 @@ import type { Decision } from '../decide/decision.ts';
 import { couldStillChange } from '../decide/whatMatters.ts';
 import { fieldInfo } from '../model/fields.ts';
 import { compareMarks, type Opening, openingsInOrder, type Project } from '../model/project.ts';
-import { missingForOrder, orderState } from '../schedules/forOrder.ts';
+import { missingForOrder, orderState } from '../sets/forOrder.ts';
 import { R165 } from '../rules/access/R-165-unlawful-lock-found.ts';
 import { stepInWords } from '../words/steps.ts';
 import { photosMissing, photosMissingInWords } from './photos.ts';

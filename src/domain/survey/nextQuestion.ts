@@ -3,7 +3,7 @@ import type { Decision } from '../decide/decision.ts';
 import { nextToSettle, wasAsked } from '../decide/whatMatters.ts';
 import type { FactKey } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { missingForOrder } from '../schedules/forOrder.ts';
+import { missingForOrder } from '../sets/forOrder.ts';
 
 /**
  * The question to ask next: until the opening is settled what settles it, then what its order waits for, in the order in

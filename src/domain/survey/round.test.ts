@@ -8,7 +8,7 @@ import { decide } from '../decide/decide.ts';
 import { known } from '../testing/facts.ts';
 import { type FactKey, factKeys, factSchemas, type FactValues, fieldInfo } from '../model/fields.ts';
 import type { Opening } from '../model/project.ts';
-import { orderState } from '../schedules/forOrder.ts';
+import { orderState } from '../sets/forOrder.ts';
 import { factsOfLook } from './look.ts';
 import { looks } from './looks.ts';
 import { nextStop, progressInWords } from './round.ts';

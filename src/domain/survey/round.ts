@@ -6,7 +6,7 @@ import { answered, nextToSettle, openQuestions, outcome, wasAsked } from '../dec
 import { factAt, factEntries, type AnyFact } from '../model/fact.ts';
 import { type FactKey, valueEntries } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { missingForOrder } from '../schedules/forOrder.ts';
+import { missingForOrder } from '../sets/forOrder.ts';
 import { factsOfLook, type Look, type Preset } from './look.ts';
 import { looks } from './looks.ts';
 import { isRelevant } from './relevance.ts';

@@ -2,7 +2,7 @@ import type { Decision } from '../decide/decision.ts';
 import { couldStillChange } from '../decide/whatMatters.ts';
 import { type FactKey, fieldInfo } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
-import { missingForOrder } from '../schedules/forOrder.ts';
+import { missingForOrder } from '../sets/forOrder.ts';
 
 interface Asked {
   readonly key: FactKey;

@@ -1,11 +1,11 @@
-import { orderStateWords } from '../../domain/schedules/forOrder.ts';
-import type { OpeningLine } from '../../domain/schedules/openingLines.ts';
-import { numberStateWords } from '../../domain/schedules/setNumbers.ts';
-import { type ItemTerms, sectionInWords } from '../../domain/schedules/itemTerms.ts';
-import { blocks, type HardwareSet, type SetLine } from '../../domain/schedules/sets.ts';
-import type { SetCondition } from '../../domain/schedules/setConditions.ts';
-import type { SiteWork } from '../../domain/schedules/siteWork.ts';
-import type { SharedLine } from '../../domain/schedules/shared.ts';
+import { orderStateWords } from '../../domain/sets/forOrder.ts';
+import type { OpeningLine } from '../../domain/sets/openingLines.ts';
+import { numberStateWords } from '../../domain/sets/setNumbers.ts';
+import { type ItemTerms, sectionInWords } from '../../domain/hardware/itemTerms.ts';
+import { blocks, type HardwareSet, type SetLine } from '../../domain/sets/sets.ts';
+import type { SetCondition } from '../../domain/sets/setConditions.ts';
+import type { SiteWork } from '../../domain/sets/siteWork.ts';
+import type { SharedLine } from '../../domain/sets/shared.ts';
 import { countingWords } from '../../domain/hardware/counting.ts';
 import { csvText } from './cells.ts';
 

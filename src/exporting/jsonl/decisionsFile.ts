@@ -4,7 +4,7 @@ import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Decision } from '../../domain/decide/decision.ts';
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
 import { doubtsOf } from '../../domain/project/doubts.ts';
-import { setNumbersOf } from '../../domain/schedules/sets.ts';
+import { setNumbersOf } from '../../domain/sets/sets.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import { buildingRecord } from './buildingRecord.ts';
 import { powerRecords } from './powerRecord.ts';

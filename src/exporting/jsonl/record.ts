@@ -8,11 +8,11 @@ import { noWayForward } from '../../domain/words/whatWouldChange.ts';
 import { stepInWords } from '../../domain/words/steps.ts';
 import { standingCaution } from '../../domain/text/cautions.ts';
 import { type Doubt, doubtsAt } from '../../domain/project/doubts.ts';
-import { orderState } from '../../domain/schedules/forOrder.ts';
+import { orderState } from '../../domain/sets/forOrder.ts';
 import { fireAlarmAt } from '../../domain/schedules/openings.ts';
 import { reviewState } from '../../domain/review/status.ts';
-import { missingKeys } from '../../domain/schedules/missing.ts';
-import { type SetNumbers } from '../../domain/schedules/sets.ts';
+import { missingKeys } from '../../domain/sets/missing.ts';
+import { type SetNumbers } from '../../domain/sets/sets.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { DecisionRecord, SaidByRule, WayRecord } from './schema.ts';
 

@@ -6,7 +6,7 @@ import {
   conditionOfApproval,
   conditionsAt,
 } from '../../domain/review/conditionsAt.ts';
-import { setNumbersOf } from '../../domain/schedules/sets.ts';
+import { setNumbersOf } from '../../domain/sets/sets.ts';
 import { type Simulated, simulateOpening } from '../../domain/decide/whatHappens.ts';
 import { acceptanceTestOf, noTestBecause } from './acceptance.ts';
 import { type Sequence, sequenceOf } from './sequence.ts';

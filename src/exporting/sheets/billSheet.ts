@@ -3,7 +3,7 @@ import { type BillRow, type Subtotal, unitWords } from '../../domain/bid/billRow
 import type { Alternate } from '../../domain/bid/alternates.ts';
 import { moneyInWords } from '../../domain/bid/prices.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { type Block, blocks } from '../../domain/schedules/sets.ts';
+import { type Block, blocks } from '../../domain/sets/sets.ts';
 import { counted } from '../../domain/text/counted.ts';
 
 export interface BillLine {

@@ -4,7 +4,7 @@ import { known } from '../../domain/testing/facts.ts';
 import { newOpening, newProject } from '../../domain/model/newProject.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import type { Verdict } from '../../domain/model/verdict.ts';
-import { hardwareSets } from '../../domain/schedules/sets.ts';
+import { hardwareSets } from '../../domain/sets/sets.ts';
 import { verdictOn, withVerdict } from '../../domain/testing/verdicts.ts';
 import { setsCsv } from '../csv/setsCsv.ts';
 import { sequencePages } from './sequencePages.ts';

@@ -1,6 +1,7 @@
 import { candidateInWords } from '../../domain/words/arrangement.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { scheduleRows } from '../../domain/schedules/openings.ts';
+import { type Decisions } from '../../domain/decide/decision.ts';
 import { drawingsAt, openingDrawings } from '../drawing/kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { placeInWords } from './openingSheet.ts';

@@ -1,5 +1,6 @@
 import type { Project } from '../../domain/model/project.ts';
-import { type Decisions, type OpeningRow, scheduleRows } from '../../domain/schedules/openings.ts';
+import { type OpeningRow, scheduleRows } from '../../domain/schedules/openings.ts';
+import { type Decisions } from '../../domain/decide/decision.ts';
 import { flagsOf, remarksOf } from './flags.ts';
 import { counted } from '../../domain/text/counted.ts';
 

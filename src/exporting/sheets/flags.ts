@@ -1,6 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import { stateInWords } from '../../domain/words/states.ts';
-import { orderStateWords } from '../../domain/schedules/forOrder.ts';
+import { orderStateWords } from '../../domain/sets/forOrder.ts';
 import type { OpeningRow } from '../../domain/schedules/openings.ts';
 import { counted } from '../../domain/text/counted.ts';
 

@@ -5,7 +5,7 @@ import type { Opening, Project } from '../../domain/model/project.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
-import { missingKeys } from '../../domain/schedules/missing.ts';
+import { missingKeys } from '../../domain/sets/missing.ts';
 import { type OpeningRow } from '../../domain/schedules/openings.ts';
 import { openRemarksOnPaper } from '../../domain/project/remarks.ts';
 import { photosAt } from '../../domain/survey/photos.ts';

@@ -1,6 +1,6 @@
 import type { Project } from '../../domain/model/project.ts';
 import type { PowerPlan } from '../../domain/power/powerPlan.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
 import { powerPictures } from '../drawing/power-kinds.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { type PowerSheet, powerSheet } from './powerSheet.ts';

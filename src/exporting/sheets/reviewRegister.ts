@@ -1,11 +1,10 @@
-import type { Decision } from '../../domain/decide/decision.ts';
+import { type Decision, type Decisions } from '../../domain/decide/decision.ts';
 import { maybesInShort, maybesOf } from '../../domain/words/maybe.ts';
 import { worstGrade } from '../../domain/decide/signOff.ts';
 import { candidateInWords } from '../../domain/words/arrangement.ts';
 import { stateWords } from '../../domain/words/states.ts';
 import { type Opening, type Project, openingsInOrder } from '../../domain/model/project.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
 import { reviewState, type ReviewStatus } from '../../domain/review/status.ts';
 import { reviewStateWords } from '../../domain/review/words.ts';
 import { type MarkOnFile, marksOnFile } from './markOnFile.ts';

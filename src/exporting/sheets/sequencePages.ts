@@ -1,5 +1,5 @@
 import { openingsInOrder, type Project } from '../../domain/model/project.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
 import { type SequenceSheet, sequenceSheets } from '../sequence/sheets.ts';
 import { counted } from '../../domain/text/counted.ts';
 

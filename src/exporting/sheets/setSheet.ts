@@ -1,7 +1,7 @@
 import type { Project } from '../../domain/model/project.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
-import { notYetOrdered, type OrderState, orderStateWords } from '../../domain/schedules/forOrder.ts';
-import type { ItemTerms } from '../../domain/schedules/itemTerms.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
+import { notYetOrdered, type OrderState, orderStateWords } from '../../domain/sets/forOrder.ts';
+import type { ItemTerms } from '../../domain/hardware/itemTerms.ts';
 import {
   type Block,
   blocks,
@@ -9,12 +9,12 @@ import {
   hardwareSets,
   setInWords,
   type SetLine,
-} from '../../domain/schedules/sets.ts';
-import { numberingInWords, numberStateWords } from '../../domain/schedules/setNumbers.ts';
-import type { SetCondition } from '../../domain/schedules/setConditions.ts';
-import type { SiteWork } from '../../domain/schedules/siteWork.ts';
-import { type SharedLine, sharedEquipment } from '../../domain/schedules/shared.ts';
-import { waitsFor, type WithoutSet, withoutSet } from '../../domain/schedules/withoutSet.ts';
+} from '../../domain/sets/sets.ts';
+import { numberingInWords, numberStateWords } from '../../domain/sets/setNumbers.ts';
+import type { SetCondition } from '../../domain/sets/setConditions.ts';
+import type { SiteWork } from '../../domain/sets/siteWork.ts';
+import { type SharedLine, sharedEquipment } from '../../domain/sets/shared.ts';
+import { waitsFor, type WithoutSet, withoutSet } from '../../domain/sets/withoutSet.ts';
 import { countingShort } from '../../domain/hardware/counting.ts';
 import { counted } from '../../domain/text/counted.ts';
 

@@ -1,5 +1,6 @@
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { type Decisions, scheduleRows } from '../../domain/schedules/openings.ts';
+import { scheduleRows } from '../../domain/schedules/openings.ts';
+import { type Decisions } from '../../domain/decide/decision.ts';
 import { type TestSheet, testSheets } from '../sequence/sheets.ts';
 import { placeInWords } from './openingSheet.ts';
 import type { Stamp } from './stamp.ts';

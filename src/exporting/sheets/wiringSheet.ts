@@ -2,9 +2,9 @@ import { candidateInWords } from '../../domain/words/arrangement.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { someMarks } from '../../domain/power/figures.ts';
 import type { PowerPlan } from '../../domain/power/powerPlan.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
 import { pointToPoint } from '../../domain/schedules/pointToPoint.ts';
-import { setGroups } from '../../domain/schedules/setGroups.ts';
+import { setGroups } from '../../domain/sets/setGroups.ts';
 import type { Drawing } from '../drawing/scene.ts';
 import { wiring } from '../drawing/wiring.ts';
 

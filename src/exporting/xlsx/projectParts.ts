@@ -1,15 +1,11 @@
 import { allowanceWords, type Bill } from '../../domain/bid/bill.ts';
 import { unitWords } from '../../domain/bid/billRow.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { openingLines } from '../../domain/schedules/openingLines.ts';
-import {
-  type Decisions,
-  type OpeningColumn,
-  openingColumns,
-  scheduleRows,
-} from '../../domain/schedules/openings.ts';
-import { blocks, hardwareSets } from '../../domain/schedules/sets.ts';
-import { sharedEquipment } from '../../domain/schedules/shared.ts';
+import { openingLines } from '../../domain/sets/openingLines.ts';
+import { type OpeningColumn, openingColumns, scheduleRows } from '../../domain/schedules/openings.ts';
+import { type Decisions } from '../../domain/decide/decision.ts';
+import { blocks, hardwareSets } from '../../domain/sets/sets.ts';
+import { sharedEquipment } from '../../domain/sets/shared.ts';
 import { surveyTable } from '../csv/factsCsv.ts';
 import { openingLineColumns, openingLineRows, setColumns, setRows } from '../csv/setsCsv.ts';
 import type { CoverSheet } from '../sheets/coverSheet.ts';

@@ -1,7 +1,7 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { conditionInWords, conditionsAt } from '../../domain/review/conditionsAt.ts';
-import { blocks } from '../../domain/schedules/sets.ts';
+import { blocks } from '../../domain/sets/sets.ts';
 
 interface Props {
   readonly project: Project;

@@ -6,7 +6,7 @@ import { readPrice } from '../../domain/bid/prices.ts';
 import { itemOf } from '../../domain/devices/items.ts';
 import { type ItemEntryField, itemEntryFields } from '../../domain/model/bid.ts';
 import type { Project } from '../../domain/model/project.ts';
-import { entryOf } from '../../domain/schedules/itemTerms.ts';
+import { entryOf } from '../../domain/hardware/itemTerms.ts';
 import { TextField } from '../project/TextField.tsx';
 import { useCommand } from '../project/useCommand.ts';
 

@@ -1,8 +1,8 @@
 import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { Project } from '../../domain/model/project.ts';
-import { mergeable, mergedSets, renamed } from '../../domain/schedules/setNumbers.ts';
-import type { HardwareSet } from '../../domain/schedules/sets.ts';
+import { mergeable, mergedSets, renamed } from '../../domain/sets/setNumbers.ts';
+import type { HardwareSet } from '../../domain/sets/sets.ts';
 import { TextField } from '../project/TextField.tsx';
 import { useCommand } from '../project/useCommand.ts';
 

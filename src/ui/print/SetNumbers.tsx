@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Project } from '../../domain/model/project.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
-import { fixNumbers, numberingInWords } from '../../domain/schedules/setNumbers.ts';
-import { hardwareSets } from '../../domain/schedules/sets.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
+import { fixNumbers, numberingInWords } from '../../domain/sets/setNumbers.ts';
+import { hardwareSets } from '../../domain/sets/sets.ts';
 import { useCommand } from '../project/useCommand.ts';
 import { SetNames } from './SetNames.tsx';
 

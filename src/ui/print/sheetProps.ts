@@ -1,7 +1,7 @@
 import type { SheetData } from '../../app/sheetData.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
-import type { Decisions } from '../../domain/schedules/openings.ts';
+import type { Decisions } from '../../domain/decide/decision.ts';
 import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { type Piece, type PrintPart, rangeInWords } from '../../exporting/sheets/parts.ts';
 import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';

@@ -1,7 +1,7 @@
 import type { Decision } from '../decide/decision.ts';
 import { type Opening, openingsInOrder, type Project, type StoredSet } from '../model/project.ts';
-import { contentNow, setContent } from './content.ts';
-import { wholeSignature } from './signature.ts';
+import { contentNow, setContent } from '../hardware/content.ts';
+import { wholeSignature } from '../hardware/signature.ts';
 
 /**
  * `fixed` stands in every later issue as it is; `revised` keeps its number while all its openings changed alike; `new`

@@ -1,5 +1,5 @@
 import { countingOf } from '../hardware/counting.ts';
-import type { Decision } from '../decide/decision.ts';
+import { type Decision, type Decisions } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
 import { leavesOf } from '../hardware/inPlace.ts';
 import { partsOf } from '../hardware/parts.ts';
@@ -10,7 +10,6 @@ import { openingsInOrder, type Project } from '../model/project.ts';
 import { qty } from '../units/quantity.ts';
 import { type Demand, demandOf } from '../power/demand.ts';
 import { bookOf } from '../power/productBook.ts';
-import type { Decisions } from './openings.ts';
 import { standardOf } from './sets.ts';
 
 /** Something bought once for several openings, with what its size follows from. */

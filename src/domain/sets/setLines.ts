@@ -10,7 +10,7 @@ import { type FactKey, fieldInfo } from '../model/fields.ts';
 import { feet } from '../power/figures.ts';
 import { conductorInWords, lockCableInWords } from '../power/lockCable.ts';
 import type { FedOpening } from '../power/powerPlan.ts';
-import { sizeInWords } from './openingWords.ts';
+import { sizeInWords } from '../words/openingWords.ts';
 
 /** An opening of a set, with what was decided for it. */
 export interface Member {

@@ -1,6 +1,6 @@
 import type { Edit } from '../commands/command.ts';
 import type { Project, StoredSet } from '../model/project.ts';
-import { contentNow } from './content.ts';
+import { contentNow } from '../hardware/content.ts';
 import { type NumberState, naturally } from './setGroups.ts';
 import type { HardwareSet } from './sets.ts';
 

@@ -1,20 +1,20 @@
 import { itemOf, type ItemId, items } from '../devices/items.ts';
-import { countingOf } from '../hardware/counting.ts';
-import type { Decision } from '../decide/decision.ts';
-import { leavesOf } from '../hardware/inPlace.ts';
-import { type Part, partsOf } from '../hardware/parts.ts';
+import { countingOf } from './counting.ts';
+import type { Arranged } from './arranged.ts';
+import { leavesOf } from './inPlace.ts';
+import { type Part, partsOf } from './parts.ts';
 import { slotOf } from '../logic/slots.ts';
 import { articleOf } from './article.ts';
 
 const pairSlot = slotOf('isPair');
-const remembered = new WeakMap<Decision, string>();
+const remembered = new WeakMap<Arranged, string>();
 
 /**
  * What makes a hardware set the set it is: arrangement, single or pair, and every piece that is bought and would be
  * another part number. Label, hand and size stand with the opening; what is kept, asked of another line, shared, done
  * as work or put on single openings stands in the lines. Undefined while nothing is chosen.
  */
-export function setContent(decision: Decision): string | undefined {
+export function setContent(decision: Arranged): string | undefined {
   const { chosen } = decision;
   if (!chosen) return undefined;
   const before = remembered.get(decision);
@@ -44,7 +44,7 @@ function makesTheSet(item: ItemId): boolean {
  */
 const samePartAs: Partial<Record<ItemId, ItemId>> = { fireListedStrike: 'electricStrike' };
 
-function pieceInWords({ item, quantity }: Part, decision: Decision): string {
+function pieceInWords({ item, quantity }: Part, decision: Arranged): string {
   const article = articleOf(item, decision);
   return `${quantity} ${samePartAs[item] ?? item}${article === '' ? '' : ` ${article}`}`;
 }

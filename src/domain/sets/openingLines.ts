@@ -4,7 +4,7 @@ import { partsOf } from '../hardware/parts.ts';
 import { type ItemId, items, trades } from '../devices/items.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
 import { type OrderState, orderState } from './forOrder.ts';
-import type { Decisions } from './openings.ts';
+import type { Decisions } from '../decide/decision.ts';
 import { detailOf } from './setLines.ts';
 import { type Block, blockOf, type HardwareSet, standardOf } from './sets.ts';
 

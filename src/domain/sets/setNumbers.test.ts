@@ -8,7 +8,7 @@ import { known } from '../testing/facts.ts';
 import { newOpening, newProject } from '../model/newProject.ts';
 import { type Amendment, openingsInOrder, type Project, type StoredSet } from '../model/project.ts';
 import { openProjectText } from '../versions/file.ts';
-import { scheduleRows } from './openings.ts';
+import { scheduleRows } from '../schedules/openings.ts';
 import {
   fixNumbers,
   mergeable,
@@ -18,7 +18,7 @@ import {
   retiredNumbers,
 } from './setNumbers.ts';
 import { hardwareSets, setInWords } from './sets.ts';
-import { wholeSignature } from './signature.ts';
+import { wholeSignature } from '../hardware/signature.ts';
 
 const room: Facts = {
   doorType: known('single'),

@@ -12,7 +12,7 @@ import { type FactKey, type AnyValue } from '../model/fields.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { isSigned, reviewState } from '../review/status.ts';
 import { detailOf } from './setLines.ts';
-import { signatureWith } from './signature.ts';
+import { signatureWith } from '../hardware/signature.ts';
 
 const remembered = new WeakMap<Decision, readonly FactKey[]>();
 

@@ -1,5 +1,5 @@
 import { itemOf, type ItemId } from '../devices/items.ts';
-import type { Decision } from '../decide/decision.ts';
+import type { Arranged } from './arranged.ts';
 import { valueIn } from '../logic/slots.ts';
 import type { FactKey } from '../model/fields.ts';
 
@@ -18,7 +18,7 @@ const bars: readonly ItemId[] = [
 ];
 
 /** "36", "48", "long", "?": the stocked bar that covers the leaf. */
-export function barLength({ slots }: Pick<Decision, 'slots'>): string {
+export function barLength({ slots }: Pick<Arranged, 'slots'>): string {
   const width = valueIn(slots, 'leafWidthIn');
   if (typeof width !== 'number') return '?';
   const stocked = barLengths.find((length) => width <= length);
@@ -29,7 +29,7 @@ export function barLength({ slots }: Pick<Decision, 'slots'>): string {
  * What of an item makes it another part number, so that openings that differ in it need sets of their own: the voltage
  * of what is electrified, kind and function of a lockset, kind and length of a bar. Empty where the item says all.
  */
-export function articleOf(item: ItemId, decision: Pick<Decision, 'slots'>): string {
+export function articleOf(item: ItemId, decision: Pick<Arranged, 'slots'>): string {
   const { slots } = decision;
   const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
   const words: string[] = [];

@@ -12,7 +12,7 @@ import type { Opening, Project } from '../model/project.ts';
 import { aProject } from '../testing/arbitraries.ts';
 import { gaugeInWords } from '../power/lockCable.ts';
 import { powerPlan } from '../power/powerPlan.ts';
-import { setContent } from './content.ts';
+import { setContent } from '../hardware/content.ts';
 import { hardwareSets } from './sets.ts';
 import { sharedEquipment } from './shared.ts';
 import { withoutSet } from './withoutSet.ts';

@@ -8,11 +8,11 @@ import type { Project } from '../model/project.ts';
 import { slotOf } from '../logic/slots.ts';
 import { type FedOpening, powerPlan } from '../power/powerPlan.ts';
 import { type OrderState, orderState } from './forOrder.ts';
-import { type ItemTerms, itemTerms } from './itemTerms.ts';
-import { labelInWords } from './openingWords.ts';
+import { type ItemTerms, itemTerms } from '../hardware/itemTerms.ts';
+import { labelInWords } from '../words/openingWords.ts';
 import { type NumberState, type SetGroup, setGroups, type SetMember } from './setGroups.ts';
 import { acrossMembers, acrossWords, detailOf, type Member } from './setLines.ts';
-import { isHanded } from './signature.ts';
+import { isHanded } from '../hardware/signature.ts';
 import { type SetCondition, setConditions } from './setConditions.ts';
 import { type SiteWork, siteWork } from './siteWork.ts';
 
