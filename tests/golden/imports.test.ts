@@ -13,6 +13,7 @@ import {
 } from '../../src/domain/import/again.ts';
 import type { Imported, ImportOptions } from '../../src/domain/import/csv.ts';
 import { mappedHeaders, mappingFrom, readHeaders, useName } from '../../src/domain/import/headers.ts';
+import { readOccupancyType, readRoomWords, type WordsRead } from '../../src/domain/import/roomWords.ts';
 import { roomUseOf, spaceKindOf } from '../../src/domain/import/rooms.ts';
 import { meaningInWords, undecidedInWords, undecidedRating } from '../../src/domain/import/words.ts';
 import { newOpening, newProject, newSpace } from '../../src/domain/model/newProject.ts';
@@ -38,13 +39,13 @@ const columns: readonly (readonly [heading: string, words: string, beside?: stri
   ],
   [
     'Fire Rating',
-    '90 MIN|1 HR|1-1/2 HR|3/4 HR|1 1/2 h|20|20 min S|45 S|3 hours|B|c|"A"|D label|E|F|--|–|N/A|NA|none|NR|0|100|75|perhaps|60 min.|1.5|UL 90',
+    '90 MIN|1 HR|1-1/2 HR|3/4 HR|1 1/2 h|20|20 min S|45 S|3 hours|B|c|"A"|D label|E|F|--|–|N/A|NA|none|NR|0|100|75|perhaps|60 min.|1.5|UL 90| C |B labels|x--|--x',
   ],
   ['Hand', 'LH|rh|LHR|RHRA|left'],
   ['Card Reader', 'yes|Y|X|CR|card reader|no|N|none|maybe'],
   [
     'OperationType',
-    'SINGLE_SWING_LEFT|double_door_single_swing|DOUBLE_PANEL_SINGLE_SWING_OPPOSITE_RIGHT|DOUBLE_SWING_RIGHT|DOUBLE_DOOR_DOUBLE_SWING|SLIDING_TO_LEFT|DOUBLE_PANEL_SLIDING|FOLDING_TO_RIGHT|DOUBLE_DOOR_FOLDING|REVOLVING|REVOLVING_VERTICAL|ROLLINGUP|LIFTING_VERTICAL_TOP|LIFTING_HORIZONTAL|SWING_FIXED_LEFT|NOTDEFINED|USERDEFINED',
+    'SINGLE_SWING_LEFT|double_door_single_swing|DOUBLE_PANEL_SINGLE_SWING_OPPOSITE_RIGHT|DOUBLE_SWING_RIGHT|DOUBLE_DOOR_DOUBLE_SWING|SLIDING_TO_LEFT|DOUBLE_PANEL_SLIDING|FOLDING_TO_RIGHT|DOUBLE_DOOR_FOLDING|REVOLVING|REVOLVING_VERTICAL|ROLLINGUP|LIFTING_VERTICAL_TOP|LIFTING_HORIZONTAL|SWING_FIXED_LEFT|NOTDEFINED|USERDEFINED| rollingup | odd ',
   ],
   ['Width', `3'-0"|36"|36|915 mm|0|4'-0"|4'-1"|PR 3'-0"|wide`],
   ['Width (in)', '36|48.1|48.2|72'],
@@ -63,17 +64,26 @@ const columns: readonly (readonly [heading: string, words: string, beside?: stri
   ],
   ['Door Type', 'Flush Wood - 0915 x 2134mm|Pair 1830 x 2134mm|toilet partition|gate'],
   ['Remarks', 'card reader at this door|no card reader|CARD-READERS both sides|see detail'],
-  ['IsExternal', 'TRUE|.T.|f|no|perhaps', 'FireExit:true'],
+  ['IsExternal', 'TRUE|.T.|f|no|perhaps| t | n |trueish|untrue|piano|falsely', 'FireExit:true'],
   ['FireExit', 'true|false', 'IsExternal:no'],
   ['HandicapAccessible', 'yes|no'],
   ['SelfClosing', 't|false'],
   ['SmokeStop', 'Y|n'],
-  ['Floor', 'Ground|First Floor|tenth|B|B2|basement 3|Level 4|L-1|3rd floor|story 7|Roof|12'],
+  [
+    'Floor',
+    'Ground|First Floor|tenth|B|B2|basement 3|Level 4|L-1|3rd floor|story 7|Roof|12| Third Floor |Lab 2|Wing 2|2 East',
+  ],
   ['Security need', 'High|unknown|High (assumed: plan)|very'],
 ];
 
 const rooms =
-  'Corridor|Corr.|Hallway|Women Toilet|Men’s Toilets|W Toilet|Jan|Janitor Closet|custodian cl.|Elev. Machine Room|Elevator Equip Rm|Elec|Main Electrical Room|Mech. Rm|central mechanical|Pharmacy|Pharm. Disp.|Vestibule|Entry Vest.|Lobby|Main Lobby|Comm Room|Telecom|IDF|Server Room|Conf. Rm|Conference|Classroom|Class Room 12|Chem Lab|Laboratory|Haz. Storage|Flammable Sto.|Storage|Dry Goods Stor.|A B C D Storage|Office|Asst. Manager Office|Kitchen|Office/Storage|Stair|Stairway 2|Stairs|Passage|Outside|exterior|Outdoors|Elevator 1|Roof|Atrium';
+  'Corridor|Corr.|Hallway|Women Toilet|Men’s Toilets|W Toilet|Jan|Janitor Closet|custodian cl.|Elev. Machine Room|Elevator Equip Rm|Elec|Main Electrical Room|Mech. Rm|central mechanical|Pharmacy|Pharm. Disp.|Vestibule|Entry Vest.|Lobby|Main Lobby|Comm Room|Telecom|IDF|Server Room|Conf. Rm|Conference|Classroom|Class Room 12|Chem Lab|Laboratory|Haz. Storage|Flammable Sto.|Storage|Dry Goods Stor.|A B C D Storage|Office|Asst. Manager Office|Kitchen|Office/Storage|Stair|Stairway 2|Stairs|Passage|Outside|exterior|Outdoors|Elevator 1|Roof|Atrium| Corridor |Class  Room| Outside |Bench outside|Outside air|Outdoor|Service elevator|Upper roof';
+
+const counted =
+  'Office|Lecture hall|CUSTODIAN’S|ELEC.RM|Storage#2|CLASS  ROOM|Office / |Office / Copy / Storage|Corridor / Office|Lobby / Flur|Lobby / Hall|Corridor / Flur|Flur / Corridor|Office / Storage|Auditorium / Chapel|Patient bed room|Chemical storage|Library reading room|Data center| ';
+const groups = ' B |Group M|Group  F|GroupR|A3|A-3|S-1|Bakery|Business|13-15: Office';
+const readInWords = (read: WordsRead) =>
+  read.is === 'use' ? `${read.use}. ${read.doubt}` : read.is === 'open' ? `open. ${read.says}` : read.is;
 
 const headings =
   'Mark|DOOR NO.|Opening No|Door #|Number|QTY|Level|To Room Name|To|From|Room No.|From Room Number|Opening Size|Door Size Width|Width (mm)|Width (in.)|Leaf Height|Door THK|Type|Description|Matl|Door Frame|Label|Fire|Swing|Access Control|Overall Width|Is External|IFC GUID|Choice by hand|Remarks|Notes|doorType|Door type|leafWidthIn|building sprinklered|building latch|Sprinklered throughout|latch|Latch|\uFEFFFinish|';
@@ -128,7 +138,21 @@ const lists: Readonly<
       `106|First|${'x'.repeat(60)}|9|Storage|7|Flush`,
       '107|Second|Roof||Elevator 1||Flush',
       '108|Basement|||Kitchen||Pair',
+      '109|Ground|||Lobby||exterior',
+      '110| |Stair|S2|Outside||Flush',
+      '111|Ground| | 7 | Mail |8|Flush',
+      '112|Ground|Lobby||Stair|S3|Flush',
     ],
+  ],
+  'places under other headings': [
+    'Mark|To|Adjoining Room Name|Leads to|Exterior',
+    ['101|Corridor|Office||', '102||Corridor|Mail room|', '103|Hall|||yes'],
+    { columns: { 'leads to': 'roomNumber' } },
+  ],
+  'a room that somebody mapped': [
+    'Mark|Leads to|Adjoining Room Name|Exterior',
+    ['101|Corridor|Conference|', '102|Conference||yes', '103|Stair|Outside|'],
+    { columns: { 'leads to': 'room' } },
   ],
   'words that somebody decided': [
     'Mark|Fire Rating',
@@ -221,6 +245,10 @@ function text(): string {
       `${name} → ${spaceKindOf(name)}, ${roomUseOf(name, true)}, of a pair ${roomUseOf(name, false)}`,
     );
   }
+  told.push('', '## What a room counts as');
+  for (const name of counted.split('|')) told.push(`${name} → ${readInWords(readRoomWords(name))}`);
+  told.push('', '## Occupancy types');
+  for (const name of groups.split('|')) told.push(`${name} → ${readInWords(readOccupancyType(name))}`);
   told.push('', '## Headings');
   const names = headings.split('|');
   for (const name of names)

@@ -2,13 +2,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import { expect, it } from 'vitest';
-import { gridOfModel, modelInWords } from '../../src/domain/import/buildingModel.ts';
+import { gridOfModel, modelInWords, saidOf } from '../../src/domain/import/buildingModel.ts';
 import { cobieModel, cobieSheets } from '../../src/domain/import/cobie.ts';
 import { importTable } from '../../src/domain/import/csv.ts';
-import type { Grid, GridRow } from '../../src/domain/import/grid.ts';
+import type { GivenPlaces, GivenSpace, Grid, GridRow, SaidOfRoom } from '../../src/domain/import/grid.ts';
 import { classifyRows, findTable } from '../../src/domain/import/layout.ts';
+import { roomsTold, roomUsesInWords, takingAll } from '../../src/domain/import/roomProposals.ts';
 import { bestTable } from '../../src/domain/import/sheets.ts';
-import { newProject } from '../../src/domain/model/newProject.ts';
+import { newProject, newSpace } from '../../src/domain/model/newProject.ts';
 import { inWords } from './imported.ts';
 
 function grid(name: string, lines: readonly string[], more: Partial<Grid> = {}): Grid {
@@ -105,6 +106,102 @@ function model(grids: readonly Grid[]): readonly string[] {
   ];
 }
 
+const room = (
+  name: string,
+  number: string,
+  more: Partial<GivenSpace> = {},
+  ...said: readonly string[]
+): GivenSpace => ({
+  number,
+  name,
+  floor: 'Level 1',
+  areaFt2: null,
+  netFt2: null,
+  people: null,
+  ...more,
+  said: saidOf([
+    ['name', name],
+    ...said.map((one) => {
+      const [where = '', text = ''] = one.split('=');
+      return [where as SaidOfRoom['where'], text] as const;
+    }),
+  ]),
+});
+const placesOf: Readonly<Record<string, GivenPlaces>> = {
+  'rooms and what they are for': {
+    floors: [
+      { name: 'Level 1', elevationMm: -300 },
+      { name: 'Level 2', elevationMm: 3000 },
+      { name: 'Below', elevationMm: -3500 },
+      { name: 'Shed', elevationMm: null },
+    ],
+    spaces: [
+      room('Open plan', '1', {}, 'type=Office', 'class=SL_20: Storage', 'occupancy=B'),
+      room('Boardroom', '2', {}, 'occupancy=A-3'),
+      room('Desks', '3', {}, 'class=13-15: Corridor', 'type=Office'),
+      room('Auditorium', '', { areaFt2: 900 }, 'type=Office'),
+      room('Seminar', '4', { areaFt2: 900, netFt2: 900, people: 3 }),
+      room('Seminar', '5', { netFt2: 800, floor: 'Level 2' }),
+      room('Copy', '6', { areaFt2: 120, netFt2: 100 }),
+      room('Class room', '7', { areaFt2: 900, netFt2: 850 }),
+      room('Class room', '8'),
+      room('Class room', '9', { areaFt2: 1e9, netFt2: 1e9 }),
+      room('', '101', { floor: 'Shed' }, 'type=X-RAY'),
+      room('', '102', { floor: 'Below' }, 'type=X-RAY'),
+      room('Twin', '', { areaFt2: 5, floor: 'Below' }),
+      room('Lobby', '', { people: 9 }),
+      room('Twin', '', { areaFt2: 6, floor: 'Below' }),
+      room('Lobby', '', { floor: '' }),
+      room('Lobby', '', { floor: '' }),
+      room('Stair', 'S1', {}, 'type=Odd'),
+      room('Odd', 'S1', {}, 'type=Stair'),
+      room('Flur', '1', { people: 4, floor: 'Level 3' }),
+      room('Flur', '2', { people: 4, floor: 'Level 3' }),
+      room('Office', '3', { people: 4, floor: 'Level 3' }),
+      room('', ''),
+      room('n'.repeat(120), ''),
+      room('n'.repeat(121), ''),
+      room('Lounge', ''),
+      room('Office', '12', {}, 'type=Lounge'),
+      room('Lobby', '9', {}, 'type=Corridor'),
+      room('Class room', '10', { areaFt2: 700 }),
+      room('Class room', '11', { netFt2: 850, floor: 'Level 3' }),
+    ],
+  },
+  'people only': { floors: [], spaces: [room('Corridor', '', { people: 2, floor: '' })] },
+  'nothing that counts': { floors: [], spaces: [room('Corridor', '')] },
+  'one that is not read': { floors: [], spaces: [room('Flur', '')] },
+  'one use': { floors: [], spaces: [room('Office', '')] },
+};
+const known = {
+  ...newProject('p', 'P'),
+  floors: { f: { id: 'f', name: 'Level 3', level: 3 } },
+  spaces: {
+    a: { ...newSpace('a', 'Flur 1'), floorId: 'f', occupantLoad: 4 },
+    b: { ...newSpace('b', 'Flur 2'), floorId: 'f', use: 'business' as const, occupantLoad: 5 },
+    d: { ...newSpace('d', 'Class room 11'), floorId: 'f', areaFt2: 500 },
+    c: { ...newSpace('c', 'Office 3'), floorId: 'f', use: 'gallery' as const },
+  },
+};
+
+function roomsInWords(places: GivenPlaces): readonly string[] {
+  let count = 0;
+  const read = importTable(
+    { header: ['Mark'], headerRows: [], rows: [], places },
+    { newId: () => `id${(count += 1)}`, into: known },
+  );
+  return [
+    ...inWords(read),
+    ...read.spaces.map(({ name, areaFt2 }) => `${name}: ${areaFt2} ft²`),
+    ...roomsTold(read.rooms),
+    ...read.rooms.proposals.map(
+      ({ key, what, value, areaFt2 }) => `${key}: ${what} ${value}, ${areaFt2} ft²`,
+    ),
+    `without doubt: ${Object.keys(takingAll(read.rooms.proposals, false)).join(', ')}`,
+    roomUsesInWords(read.rooms),
+  ];
+}
+
 const around =
   'NOT USED|Door number omitted|void|cancelled|Deleted.|Sub-total|GRAND TOTAL: 3|12 doors|3 openings|Doors in all 4|General Notes|note|Legend|Abbreviations|key|End of schedule|Page 2|1. See plans|(2) Verify|FIRST FLOOR|Basement|Mezzanine level.|Penthouse|A long text that stands alone here|101|Area B';
 
@@ -178,11 +275,13 @@ function text(): string {
   ] as const);
   told.push('', '## What the format and a person say of rows');
   told.push(...classifyRows(table, 0, said).map(({ row, is, why }) => `${row.number} ${is} ${why}`));
+  for (const [name, places] of Object.entries(placesOf)) told.push('', `## ${name}`, ...roomsInWords(places));
   told.push('', '## Sheets');
   const door = ['Mark|Hand', '1|LH'];
   const sheets = [
     grid('Cover', ['Title']),
     grid('Empty', ['|']),
+    grid('Plans', ['', 'Title']),
     grid('Few', door),
     grid('Doors', [...door, '2|LH']),
     grid('Old', [...door, '2|LH', '3|LH'], { hidden: true }),

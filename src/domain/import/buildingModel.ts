@@ -53,12 +53,16 @@ export function stated(field: string, text: string): string {
 
 const longestWords = 120;
 
-/** What a model says about a room, each text once; a name without a word in it is its number. */
+/**
+ * What a model says about a room, each text once; a name without a word in it is its number. An occupancy type may be
+ * one letter.
+ */
 export function saidOf(texts: readonly (readonly [SaidOfRoom['where'], string])[]): readonly SaidOfRoom[] {
   const seen = new Set<string>();
   return texts.flatMap(([where, text]) => {
     const short = text.slice(0, longestWords).trim();
-    if (!/\p{L}{2}/u.test(short) || seen.has(short)) return [];
+    const words = where === 'occupancy' ? /\p{L}/u : /\p{L}{2}/u;
+    if (!words.test(short) || seen.has(short)) return [];
     seen.add(short);
     return [{ where, text: short }];
   });

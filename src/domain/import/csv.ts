@@ -14,7 +14,7 @@ import {
 import { quote, readArchitect, type Said } from './architect.ts';
 import type { ChosenWords, UndecidedWord } from './words.ts';
 import type { GridRow } from './grid.ts';
-import { type Column, mappedHeaders, type Role } from './headers.ts';
+import { type Column, mappedHeaders, type Role, useName } from './headers.ts';
 import { type ClassifiedRow, classifyRows, type Table } from './layout.ts';
 import { isOurOwn, PlaceBook, type Places } from './places.ts';
 import { type RoomUses, roomUsesOf } from './roomProposals.ts';
@@ -92,7 +92,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
   const there = new Met(Object.values(into.openings));
   const meets = new Map<string, string>();
 
-  const markColumn = columns.find((column) => column.use.kind === 'role' && column.use.role === 'mark');
+  const markColumn = columns.find(({ use }) => useName(use) === 'mark');
   const sorted = classifyRows(table, markColumn?.index, options.rows);
   const skipped = sorted.filter(({ is }) => is !== 'opening' && is !== 'broken');
   const result = () => ({
@@ -461,7 +461,8 @@ function assumeFromRooms(places: Places, facts: Map<FactKey, AnyFact>): void {
   if (stair && !facts.has('egressRole')) {
     const outside = facts.get('exterior');
     const outdoors = outside !== undefined && outside.is !== 'unknown' && outside.value === true;
-    const value = outdoors || from?.kind === 'outside' ? 'stairDischarge' : 'stairEntry';
+    const value =
+      outdoors || [from, to].some((room) => room?.kind === 'outside') ? 'stairDischarge' : 'stairEntry';
     facts.set('egressRole', { is: 'assumed', value, from: quote(stair.said) });
   }
 }

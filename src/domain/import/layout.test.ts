@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { importTable } from './csv.ts';
 import type { GridRow } from './grid.ts';
-import { findTable } from './layout.ts';
+import { classifyRows, findTable } from './layout.ts';
 
 function grid(...lines: readonly string[]): { readonly rows: readonly GridRow[] } {
   return { rows: lines.map((line, index) => ({ number: index + 1, cells: line.split('|') })) };
@@ -34,8 +34,8 @@ const twoRows = grid(
 );
 
 describe('a schedule with two rows of headings', () => {
-  const result = read(twoRows);
   it('takes the doors and nothing else; every other row says why', () => {
+    const result = read(twoRows);
     expect(marks(result)).toEqual(['101', '102', '101 (SECOND FLOOR)']);
     expect(result.refused).toEqual([]);
     expect(result.skipped.map(({ row, is }) => `${row.number} ${is}`)).toEqual([
@@ -49,6 +49,7 @@ describe('a schedule with two rows of headings', () => {
     ]);
   });
   it('reads the parts under their groups and floors from their headings', () => {
+    const result = read(twoRows);
     expect(result.openings[0]?.facts).toMatchObject({
       leafWidthIn: { is: 'known', value: 36 },
       leafMaterial: { is: 'assumed', value: 'woodSolidCore' },
@@ -63,7 +64,7 @@ describe('a schedule with two rows of headings', () => {
     expect(result.openings[2]?.facts.fireRatingMin).toBeUndefined();
   });
   it('accounts for every row: in is out', () => {
-    const { openings, refused, skipped } = result;
+    const { openings, refused, skipped } = read(twoRows);
     expect(openings.length + refused.length + skipped.length).toBe(twoRows.rows.length - 3);
   });
   it('goes by what a person says of a row', () => {
@@ -124,5 +125,121 @@ describe('damage', () => {
     expect(read({ rows }).problems).toMatchObject([
       { row: 2, column: 'Mark', says: 'An exponent.', refuses: true },
     ]);
+  });
+});
+
+describe('the heading of a table', () => {
+  const found = (...lines: readonly string[]) => {
+    const table = findTable(grid(...lines));
+    return table && `${table.header.join('|')} over ${table.rows.length}`;
+  };
+  const title = (count: number) => Array.from({ length: count }, () => 'a|sheet');
+  const long = (length: number) => 'w'.repeat(length);
+
+  it.each<[string, readonly string[], string | undefined]>([
+    ['names the mark', ['Level|Width|Height', '1|36"|84"'], undefined],
+    [
+      'is in the first forty rows or joined with them',
+      [...title(41), 'Mark|Hand', '1|LH'],
+      'Mark|Hand over 1',
+    ],
+    ['and not below them', [...title(42), 'Mark|Hand', '1|LH'], undefined],
+    [
+      'may be a few rows below a poorer one, whatever units that has',
+      ['Mark|Width (in)', '1|36', '2|36', 'Mark|Width|Hand', '3|36"|LH'],
+      'Mark|Width|Hand over 1',
+    ],
+    [
+      'is not looked for among the doors',
+      ['Mark|Width', '1|36"', '2|36"', '3|36"', 'Mark|Width|Hand|9', '4|36"|LH'],
+      'Mark|Width over 5',
+    ],
+    [
+      'takes units from the row below',
+      ['Mark|Width|Hand', '|(in)|', '1|36|LH'],
+      'Mark|Width (in)|Hand over 1',
+    ],
+    [
+      'joins a group with what is below it, and a cell over two rows with itself',
+      ['| DOOR ||ITEM|LEVEL|Width', 'NO.| MARK |PULL|Item| |Inside|(mm)', '1|101|x|y|2|36"|9'],
+      'NO.|DOOR MARK|DOOR PULL|ITEM|LEVEL|Width Inside|Width (mm) over 1',
+    ],
+    ['reads a unit in words', ['Mark|Width|Item', '|mm|Main', '1|915|x'], 'Mark|Width (mm)|Item Main over 1'],
+    [
+      'leaves a unit under nothing',
+      ['|Mark|Width|Hand', 'in||(in)|', '1|2|36|LH'],
+      'in|Mark|Width (in)|Hand over 1',
+    ],
+    [
+      'takes no note for a part of it',
+      ['Item|Door|Width', 'Notes:| |', '1|101|36"'],
+      'Item|Door|Width over 2',
+    ],
+    [
+      'takes no row with a figure for a part of it',
+      ['Item|Door|Width|Source', 'Remarks|||see 7', '1|101|36"|x'],
+      'Item|Door|Width|Source over 2',
+    ],
+    [
+      'takes no sentence for a part of it',
+      ['Item|Door|Width|Source', `Remarks|||${long(60)}`, '1|101|36"|x'],
+      'Item|Door|Width|Source over 2',
+    ],
+    [
+      'takes a row of words for a part of it',
+      ['Item|Door|Width|Source', `Remarks|||${long(59)}`, '1|101|36"|x'],
+      `Remarks|Door|Width|Source ${long(59)} over 1`,
+    ],
+  ])('%s', (_name, lines, header) => {
+    expect(found(...lines)).toBe(header);
+  });
+});
+
+describe('rows below the heading', () => {
+  const classes = (header: string, markAt: number | undefined, ...lines: readonly string[]) => {
+    const table = { header: header.split('|'), headerRows: [], rows: grid(...lines).rows };
+    return classifyRows(table, markAt).map(({ is }) => is);
+  };
+
+  it.each([
+    [' | |', 'blank'],
+    ['ROOF-1|36"|LH', 'opening'],
+    ['MEZZ. FLOOR||', 'floor'],
+    [`${'x'.repeat(54)} floor||`, 'floor'],
+    [`${'x'.repeat(55)} floor||`, 'note'],
+    ['Notes|see|x', 'note'],
+    ['Suite 101 A||', 'opening'],
+    ['A  1  B||', 'opening'],
+    ['Suite 101 west wing||', 'note'],
+    ['a b c d e f|36"|LH', 'opening'],
+    ['a b c d e f g|36"|LH', 'note'],
+    ['MARK| |', 'repeated'],
+    ['MARK|||Width', 'opening'],
+  ])('%s is %s', (line, is) => {
+    expect(classes('Mark|Width|Hand', 0, line)).toEqual([is]);
+  });
+
+  it.each([
+    ['NOTE A|101|LH', 'opening'],
+    ['Legend||HM', 'note'],
+    ['a b c d e f g|101|x', 'opening'],
+    ['7', 'note'],
+  ])('%s is %s where the mark stands second', (line, is) => {
+    expect(classes('Item|Mark|Hand', 1, line)).toEqual([is]);
+  });
+
+  it('a figure by itself is no door where no column holds the mark', () => {
+    expect(classes('Width|Height|Hand', undefined, '12||')).toEqual(['note']);
+  });
+
+  it.each<[string, readonly string[], readonly string[]]>([
+    ['two halves', ['101|Room', 'A|36"|LH'], ['broken', 'broken']],
+    ['short rows', ['101|Room', '102|Hall'], ['opening', 'opening']],
+    ['a blank row and a short one', ['|', '101|36"|LH'], ['blank', 'opening']],
+    ['a short row and a blank one', ['101|36"|LH', '|'], ['opening', 'blank']],
+    ['a whole row and a mark', ['101|Room|36"|LH', '102'], ['opening', 'opening']],
+    ['a mark and a whole row', ['101', '102|Room|36"|LH'], ['opening', 'opening']],
+  ])('%s', (_name, lines, are) => {
+    expect(classes('Mark|Room|Width|Hand', 0, ...lines)).toEqual(are);
   });
 });

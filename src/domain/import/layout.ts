@@ -1,6 +1,6 @@
 import { oneSpelling } from '../survey/readValue.ts';
 import { type GivenPlaces, type Grid, type GridRow, isBlank } from './grid.ts';
-import { type Column, readHeaders } from './headers.ts';
+import { type Column, readHeaders, useName } from './headers.ts';
 
 /** Where a table begins: one line of headings made of one to three rows, and the rows below it. */
 export interface Table {
@@ -49,16 +49,19 @@ export function findTable(grid: Pick<Grid, 'rows' | 'places'>): Table | undefine
 
 /** Columns that are understood, when one of them holds the mark; otherwise nothing. A row of units tells a little more. */
 function scoreOf(columns: readonly Column[]): number {
-  const hasMark = columns.some(({ use }) => use.kind === 'role' && use.role === 'mark');
+  const hasMark = columns.some(({ use }) => useName(use) === 'mark');
   if (!hasMark) return 0;
   const withUnit = columns.filter(({ use }) => use.kind === 'role' && use.unit !== undefined).length;
   return columns.filter(({ use }) => use.kind !== 'unused').length + withUnit / 1000;
 }
 
-/** Headings are words; a row with figures is a door. */
+const unitAlone = /^\(?(in|mm)\.?\)?$/i;
+
+/** Headings are words; a row with figures is a door, and one word by itself is a note unless it is a unit. */
 function mayBeHeading(row: GridRow): boolean {
-  const said = row.cells.filter((cell) => cell.trim() !== '');
-  return said.length > 1 && said.every((cell) => !/\d/.test(cell) && cell.length < 60);
+  const said = row.cells.map((cell) => cell.trim()).filter((cell) => cell !== '');
+  const isEnough = said.length > 1 || said.some((cell) => unitAlone.test(cell));
+  return isEnough && said.every((cell) => !/\d/.test(cell) && cell.length < 60);
 }
 
 /** An upper and a lower row of headings as one; a group stands over the cells to its right that have none. */
@@ -69,7 +72,7 @@ function together(above: readonly string[], below: readonly string[]): readonly 
     const bottom = (below[index] ?? '').trim();
     if (top !== '') group = top;
     if (bottom === '' || oneSpelling(bottom) === oneSpelling(top)) return top;
-    if (/^\(?(in|mm)\.?\)?$/i.test(bottom) && top !== '') return `${top} (${bottom.replace(/[().]/g, '')})`;
+    if (unitAlone.test(bottom) && top !== '') return `${top} (${bottom.replace(/[().]/g, '')})`;
     if (group === '') return bottom;
     const both = `${group} ${bottom}`;
     if (ownGroup.test(oneSpelling(group)) && !standsAlone.test(oneSpelling(bottom))) return both;
@@ -149,15 +152,11 @@ function classOf(row: GridRow, table: Table, markAt: number | undefined): Pick<C
 }
 
 function repeats(row: GridRow, table: Table): boolean {
-  return [{ cells: table.header }, ...table.headerRows].some((header) => {
-    let same = 0;
-    for (const [index, cell] of row.cells.entries()) {
-      if (cell.trim() === '') continue;
-      if (oneSpelling(cell) !== oneSpelling(header.cells[index] ?? '')) return false;
-      same += 1;
-    }
-    return same > 0;
-  });
+  return [{ cells: table.header }, ...table.headerRows].some((header) =>
+    row.cells.every(
+      (cell, index) => cell.trim() === '' || oneSpelling(cell) === oneSpelling(header.cells[index] ?? ''),
+    ),
+  );
 }
 
 /** Two short rows that make one whole row: a line break stood in a text without quotes. */
@@ -167,7 +166,7 @@ function joinBroken(rows: readonly ClassifiedRow[], width: number): readonly Cla
     const next = rows[index + 1];
     if (!next || is === 'blank' || next.is === 'blank' || halves.has(index)) return;
     const [here, there] = [row.cells.length, next.row.cells.length];
-    if (here < width && there < width && here + there === width + 1 && here > 1) {
+    if (here > 1 && there > 1 && here + there === width + 1) {
       halves.add(index).add(index + 1);
     }
   });

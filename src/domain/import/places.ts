@@ -90,7 +90,8 @@ export class PlaceBook {
     const ground = byElevation.findIndex(({ elevationMm }) => elevationMm >= -300);
     byElevation.forEach(({ name }, index) => this.#order.set(oneSpelling(name), index - Math.max(0, ground)));
     const met = new Map<string, GivenSpace[]>();
-    for (const given of this.#given.spaces) {
+    for (const stated of this.#given.spaces) {
+      const given = { ...stated, areaFt2: areaOf(stated.areaFt2), netFt2: areaOf(stated.netFt2) };
       const full = roomInWords(given);
       if (full === '' || full.length > longestName) continue;
       const floorId = given.floor === '' ? null : this.#floor(given.floor);
@@ -98,7 +99,7 @@ export class PlaceBook {
       const alike = met.get(key);
       if (alike) alike.push(given);
       else met.set(key, [given]);
-      const spaceId = this.#spaceNamed(full, spaceKindOf(given.name), floorId, areaOf(given.areaFt2));
+      const spaceId = this.#spaceNamed(full, spaceKindOf(given.name), floorId, given.areaFt2);
       if (!alike) this.rooms.push({ spaceId, given });
     }
     for (const alike of met.values()) if (alike.length > 1) this.#joinAlike(alike);
@@ -182,7 +183,8 @@ function areaOf(areaFt2: number | null): number | null {
 }
 
 /** Under our own columns a survey is read back: what it does not say was not said. */
-export const isOurOwn = (room: Room | undefined) => /^(from|to)$/i.test(room?.said.header ?? '');
+export const isOurOwn = (room: Room | undefined) =>
+  room !== undefined && /^(from|to)$/i.test(room.said.header);
 
 function spaceKey(floorId: string | null, name: string): string {
   return JSON.stringify([floorId, oneSpelling(name)]);
@@ -195,7 +197,7 @@ function saidBy(cells: readonly Said[], role: Role): Said | undefined {
 function roomOf(name: Said | undefined, number: Said | undefined): Room | undefined {
   const said = name ?? number;
   if (!said) return undefined;
-  const words = [name?.text.trim(), number?.text.trim()].filter((part) => part !== undefined && part !== '');
+  const words = [name, number].flatMap((part) => (part ? [part.text.trim()] : []));
   return { name: words.join(' '), said, kind: name ? spaceKindOf(name.text) : 'room' };
 }
 

@@ -53,9 +53,10 @@ describe('the rooms of a model', () => {
     areaFt2: 300,
   });
   const hall = given('Class room', [], { areaFt2: 500, netFt2: 420, people: 12 });
-  const imported = read([office, hall, given('Flur'), given('Corridor')]);
+  const rooms = () => read([office, hall, given('Flur'), given('Corridor')]);
 
   it('propose a use, and nothing comes in unless it is taken', () => {
+    const imported = rooms();
     expect(imported.rooms.proposals.map(({ room, reads, doubt }) => [room, reads, doubt !== ''])).toEqual([
       ['File storage', 'Business', true],
       ['Class room', 'Classroom, by the net area of 420 ft²', false],
@@ -76,6 +77,7 @@ describe('the rooms of a model', () => {
   });
 
   it('come in with what was taken, where it is from, and the larger load governs', () => {
+    const imported = rooms();
     const { project, inverse } = after(imported, takingAll(imported.rooms.proposals, true));
     const room = spaceOf(project, 'Class room');
     expect(room).toMatchObject({
@@ -94,6 +96,7 @@ describe('the rooms of a model', () => {
   });
 
   it('leave what is in doubt when only the rest is taken', () => {
+    const imported = rooms();
     const { project } = after(imported, takingAll(imported.rooms.proposals, false));
     expect([spaceOf(project, 'File storage')?.use, spaceOf(project, 'Class room')?.use]).toEqual([
       null,

@@ -4,7 +4,7 @@ import type { Project, Space } from '../model/project.ts';
 import type { Use } from '../model/uses.ts';
 import { counted } from '../text/counted.ts';
 import type { GivenSpace, SaidOfRoom } from './grid.ts';
-import { readOccupancyType, readRoomWords, titleOfClass, type WordsRead } from './roomWords.ts';
+import { readOccupancyType, readRoomWords, type WordsRead } from './roomWords.ts';
 
 /** A room of a model beside the space it stands for. */
 export interface GivenRoom {
@@ -56,8 +56,7 @@ export const wordsInWords = (said: readonly SaidOfRoom[]) =>
   said.map(({ where, text }) => `${sources[where]} “${text}”`).join('; ');
 
 function readSaid({ where, text }: SaidOfRoom): WordsRead {
-  if (where === 'occupancy') return readOccupancyType(text);
-  return readRoomWords(where === 'class' ? titleOfClass(text) : text);
+  return where === 'occupancy' ? readOccupancyType(text) : readRoomWords(text);
 }
 
 /** What the sources together say: the first that names a use, with a doubt where another one says otherwise. */
@@ -119,24 +118,25 @@ function proposedUse(
 ): readonly RoomProposal[] {
   if (before?.use === use) return [];
   const { name, measure } = useFactors[use];
-  const own = measure === 'net' ? given.netFt2 : given.areaFt2;
+  const isNet = measure === 'net';
+  const { areaFt2, netFt2 } = given;
   const doubts = [
     doubt,
     ...(before?.use ? [`The project says ${useFactors[before.use].name}.`] : []),
-    ...(own === null && given.areaFt2 !== null && measure === 'net'
+    ...(isNet && netFt2 === null && areaFt2 !== null
       ? ['The use is measured net, and the model states the gross area: the load comes out on the high side.']
       : []),
   ];
-  const isOther = measure === 'net' && own !== null && own !== given.areaFt2 && before?.areaFt2 === undefined;
+  const isOther = isNet && netFt2 !== null && netFt2 !== areaFt2 && before?.areaFt2 === undefined;
   return [
     {
       ...base,
       key: `use ${base.floor} ${base.room}`,
       what: 'use',
       value: use,
-      reads: isOther ? `${name}, by the net area of ${figure(own)} ft²` : name,
+      reads: isOther ? `${name}, by the net area of ${figure(netFt2)} ft²` : name,
       doubt: doubts.filter((one) => one !== '').join(' '),
-      areaFt2: isOther ? own : null,
+      areaFt2: isOther ? netFt2 : null,
     },
   ];
 }
@@ -205,6 +205,6 @@ export function takingAll(
   proposals: readonly RoomProposal[],
   alsoDoubted: boolean,
 ): Readonly<Record<string, true>> {
-  const taken = proposals.filter(({ doubt, what }) => alsoDoubted || (doubt === '' && what === 'use'));
+  const taken = proposals.filter(({ doubt }) => alsoDoubted || doubt === '');
   return Object.fromEntries(taken.map(({ key }) => [key, true as const]));
 }

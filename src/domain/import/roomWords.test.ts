@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readOccupancyType, readRoomWords, titleOfClass } from './roomWords.ts';
+import { readOccupancyType, readRoomWords } from './roomWords.ts';
 
 const told = (words: string) => {
   const read = readRoomWords(words);
@@ -33,6 +33,10 @@ describe('the words for a room', () => {
     ['X-RAY', 'unknown'],
     ['Clearing', 'unknown'],
     ['', 'unknown'],
+    // A class with its number; a number alone says nothing, as editions number differently.
+    ['13-15 11 34 11: Office', 'business'],
+    ['SL_20_15_59 : Offices', 'business'],
+    ['13-15 11 34 11', 'unknown'],
   ])('%s is %s', (words, means) => {
     expect(told(words)).toBe(means);
   });
@@ -43,16 +47,6 @@ describe('the words for a room', () => {
     });
     expect(readRoomWords('Office')).toMatchObject({ doubt: '' });
   });
-});
-
-it.each([
-  ['13-15 11 34 11: Office', 'Office'],
-  ['SL_20_15_59 : Offices', 'Offices'],
-  ['13-15 11 34 11', ''],
-  ['Storage Room', 'Storage Room'],
-  ['Idle storage', 'Idle storage'],
-])('the title of class %s is “%s”', (text, title) => {
-  expect(titleOfClass(text)).toBe(title);
 });
 
 describe('an occupancy type', () => {

@@ -124,8 +124,7 @@ function plain(words: string): string {
     .replaceAll('’', "'")
     .replaceAll('.', ' ')
     .replaceAll(/[#,()]/g, ' ')
-    .replaceAll(/\s+/g, ' ')
-    .trim();
+    .replaceAll(/\s+/g, ' ');
 }
 
 function partMeans(words: string): WordsRead {
@@ -133,7 +132,7 @@ function partMeans(words: string): WordsRead {
   for (const [pattern, means] of meanings) {
     for (const found of words.matchAll(pattern)) {
       const begin = found.index;
-      const end = begin + found[0].trimEnd().replace(/ (rooms?|rm|area|center)$/, '').length;
+      const end = begin + found[0].length;
       if (!best || end > best.end || (end === best.end && begin < best.begin)) best = { begin, end, means };
     }
   }
@@ -148,7 +147,6 @@ export function readRoomWords(words: string): WordsRead {
     .filter((part) => part !== '');
   const read = parts.map(partMeans);
   const [first = { is: 'unknown' }, ...others] = read;
-  if (others.length === 0) return first;
   // A bar joins two uses. Where they are counted alike nothing is lost; otherwise nobody said which one governs.
   const alike = others.every((one) => one.is === first.is && useOf(one) === useOf(first));
   if (alike) return first;
@@ -157,11 +155,6 @@ export function readRoomWords(words: string): WordsRead {
 }
 
 const useOf = (read: WordsRead) => (read.is === 'use' ? read.use : undefined);
-
-/** "13-15 11 34 11: Office" → "Office". A number without its title says nothing: editions number differently. */
-export function titleOfClass(text: string): string {
-  return text.replace(/^\s*(?:[a-z]{1,3}_?)?\d[\d\s._-]*(?:$|[:\s-]\s*)/i, '').trim();
-}
 
 /** Occupancy groups that count by one line of the table; the others hold rooms of several kinds. */
 const groups: Readonly<Record<string, Use>> = {
@@ -174,7 +167,7 @@ const groups: Readonly<Record<string, Use>> = {
 /** "B", "Group M", "A-3", or words. */
 export function readOccupancyType(text: string): WordsRead {
   const group = /^(?:group\s*)?([abefhimrsu])(?:-?\d)?$/i.exec(text.trim())?.[1]?.toUpperCase();
-  if (group === undefined) return readRoomWords(titleOfClass(text));
+  if (group === undefined) return readRoomWords(text);
   const use = groups[group];
   return use === undefined
     ? { is: 'open', says: `Group ${group} does not say how its floor is counted.` }

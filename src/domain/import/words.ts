@@ -29,7 +29,7 @@ export function undecidedRating(column: string, text: string): UndecidedWord | u
   const word = text.trim();
   const upper = word.toUpperCase();
   const letter = /^"?([A-E])"?( LABEL)?$/.exec(upper)?.[1];
-  const minutes = letter === undefined ? undefined : classes[letter];
+  const minutes = classes[letter ?? ''];
   const isDash = /^(-+|\u2013|\u2014|N\/A|NA)$/.test(upper);
   if (!minutes && !isDash) return undefined;
   return { key: `${oneSpelling(column)}: ${upper}`, column, word, minutes: minutes ?? [0] };
@@ -37,7 +37,7 @@ export function undecidedRating(column: string, text: string): UndecidedWord | u
 
 export function chosenMinutes(words: ChosenWords, { key, minutes }: UndecidedWord): number | undefined {
   const chosen = Object.hasOwn(words, key) ? Number(words[key]) : undefined;
-  return chosen !== undefined && minutes.includes(chosen) ? chosen : undefined;
+  return minutes.find((one) => one === chosen);
 }
 
 export const undecidedInWords = ({ column, word }: UndecidedWord) => `“${word}” in column ${column} means`;
