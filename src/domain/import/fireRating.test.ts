@@ -56,21 +56,21 @@ describe('fire ratings as schedules write them', () => {
     expect(readFireRating(text)).toMatchObject({ ok: false, says: expect.stringContaining('is a class') });
   });
   it.each([
-    ...[
-      '1',
-      '1.5',
-      ' yes ',
-      '-45',
-      'NR 90',
-      'TYPE B',
-      'B LABELS',
-      'XFD30',
-      'FD30X',
-      'HR',
-      '1 HRX',
-      'X1.5 HR',
-    ],
-    ...['1.5 HRX', 'X20S', '20SX'],
+    '1',
+    '1.5',
+    ' yes ',
+    '-45',
+    'NR 90',
+    'TYPE B',
+    'B LABELS',
+    'XFD30',
+    'FD30X',
+    'HR',
+    '1 HRX',
+    'X1.5 HR',
+    '1.5 HRX',
+    'X20S',
+    '20SX',
   ])('%s cannot be read', (text) => {
     const says = `“${text.trim()}” is not a fire rating that can be read; write minutes, such as 45 min.`;
     expect(readFireRating(text)).toEqual({ ok: false, says });
