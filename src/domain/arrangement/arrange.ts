@@ -117,7 +117,7 @@ export function arrangementOf(
     device: deviceId,
     failMode,
     release,
-    motor: deviceId === 'boltMotor',
+    motor: device.motorBolt === true,
     sensor: release === 'sensor' || has('exitSensor') ? (has('exitSensor') ? 'failsOpen' : 'plain') : 'none',
     button:
       release === 'sensor' || release === 'buttonOnly'

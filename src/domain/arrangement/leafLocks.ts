@@ -1,5 +1,5 @@
 import type { Candidate, CandidateMatch } from '../devices/candidates.ts';
-import type { DeviceId } from '../devices/devices.ts';
+import { device as deviceOf, deviceIds } from '../devices/devices.ts';
 import { all, any, is, isKnown, not, yes } from '../logic/condition.ts';
 import type { FactValue } from '../model/fields.ts';
 import { barLatches, bareLatches, handBolts, leverLatches } from '../model/latches.ts';
@@ -10,15 +10,13 @@ import { barLatches, bareLatches, handBolts, leverLatches } from '../model/latch
  * matches here, the simulation reads `leafLockOf`, and both speak of the same locks.
  */
 
-/** Devices that hold the leaf from the frame or header and leave the lock of the leaf where it is. */
-const besideDevices: readonly DeviceId[] = [
-  'magnet',
-  'shearMagnet',
-  'delayedMagnet',
-  'boltSolenoid',
-  'boltMotor',
-];
-export const besideLeafLock: CandidateMatch = { device: besideDevices };
+const besideDevices = deviceIds.filter((id) => deviceOf(id).besideLeafLock);
+export const besideLeafLock: CandidateMatch = {
+  device: [
+    ...besideDevices.filter((id) => deviceOf(id).holdsByMagnet),
+    ...besideDevices.filter((id) => !deviceOf(id).holdsByMagnet),
+  ],
+};
 export const leverOrBarOnLeaf = is('latch', ...leverLatches, ...barLatches);
 export const handBoltOnLeaf = is('latch', ...handBolts);
 /** A lever or bolt that a crowd would have to work by hand, whatever kind. */
@@ -50,7 +48,7 @@ const oneOf = (list: readonly string[], value: string | undefined) =>
 
 /** The lock that stays on the leaf or comes with it beside the chosen device, or is the whole choice. */
 export function leafLockOf(
-  { device, deviceId }: Candidate,
+  { device }: Candidate,
   latch: FactValue<'latch'> | undefined,
   lockFunction: FactValue<'lockFunction'> | undefined,
   has: (
@@ -67,7 +65,7 @@ export function leafLockOf(
     const bar = oneOf(barLatches, latch) || has('panicHardware', 'fireExitHardware');
     return { kind: bar ? 'bar' : 'lever', latches: true, outsideLocked, heldByHand: false };
   }
-  if (!besideDevices.includes(deviceId)) return noLeafLock;
+  if (!device.besideLeafLock) return noLeafLock;
   if (oneOf(leverLatches, latch)) return { kind: 'lever', latches: true, outsideLocked, heldByHand: false };
   const comes = has('panicHardware', 'fireExitHardware');
   if (comes || oneOf(barLatches, latch)) {

@@ -1,3 +1,5 @@
+import type { ItemId } from './items.ts';
+
 /**
  * The kinds of locking device the trade installs. Figures are defaults that a project may change; where no
  * source is named they are common practice.
@@ -15,6 +17,16 @@ export type DeviceFamily =
   | 'operator'
   | 'none';
 export type FailMode = 'safe' | 'secure' | 'asIs' | 'none';
+
+/** The same device at 12 V; null: not made for it. */
+export interface FedAt12 {
+  readonly a12: number | null;
+  readonly peak12: number | null;
+  /** A bare coil, to be suppressed unless its maker did. */
+  readonly coil: boolean;
+  /** Of the currents at both voltages. */
+  readonly source: string;
+}
 
 export interface Device {
   readonly name: string;
@@ -45,6 +57,25 @@ export interface Device {
   readonly cyclesK: number;
   /** How little of it shows, 0 (bulky) to 10 (hidden). */
   readonly discreet: number;
+  /** What is bought as it. */
+  readonly item: ItemId;
+  /** It has a place for a key cylinder; what no lever works from outside has none. */
+  readonly takesKey: boolean;
+  /** Holds the leaf from the frame or header and leaves the lock of the leaf where it is. */
+  readonly besideLeafLock?: true;
+  readonly holdsByMagnet?: true;
+  /** A bolt that a motor throws: it stays where it is without current, and draws while it moves. */
+  readonly motorBolt?: true;
+  /** Comes with a push bar of its own, in place of the one on its leaf. */
+  readonly bringsBar?: true;
+  /** Takes the place of the latch found there; the others work with it. */
+  readonly replacesLatch?: true;
+  /** Starts so hard that its supply stands beside the door and its pair over the hinge line is heavier. */
+  readonly hardStart?: true;
+  /** Conductors of a harness of its own over the hinge line. Dealer’s article: 8 to 10, read; the upper end counts. */
+  readonly harnessConductors?: number;
+  /** Fed at 12 V, upper end of the usual range; absent where nothing feeds it at the door. */
+  readonly at12?: FedAt12;
 }
 
 export const devices = {
@@ -65,6 +96,14 @@ export const devices = {
     costRank: 3,
     cyclesK: 500,
     discreet: 8,
+    item: 'electricStrike',
+    takesKey: true,
+    at12: {
+      a12: 0.6,
+      peak12: 1,
+      coil: true,
+      source: 'guide specification: at most 1 A inrush; strike maker’s wire guide: 0.6 A at 12 V',
+    },
   },
   strikeCylindrical: {
     name: 'Electric strike for a cylindrical latch',
@@ -83,6 +122,14 @@ export const devices = {
     costRank: 3,
     cyclesK: 500,
     discreet: 8,
+    item: 'electricStrike',
+    takesKey: true,
+    at12: {
+      a12: 0.6,
+      peak12: 1,
+      coil: true,
+      source: 'guide specification: at most 1 A inrush; strike maker’s wire guide: 0.6 A at 12 V',
+    },
   },
   strikeRim: {
     name: 'Electric strike for a rim exit device',
@@ -101,6 +148,9 @@ export const devices = {
     costRank: 3,
     cyclesK: 500,
     discreet: 5,
+    item: 'electricStrike',
+    takesKey: true,
+    at12: { a12: 0.6, peak12: 1, coil: true, source: 'guide specification: at most 1 A inrush' },
   },
   magnet: {
     name: 'Electromagnetic lock',
@@ -119,6 +169,11 @@ export const devices = {
     costRank: 4,
     cyclesK: 1000,
     discreet: 2,
+    item: 'magnetLock',
+    takesKey: false,
+    besideLeafLock: true,
+    holdsByMagnet: true,
+    at12: { a12: 0.6, peak12: 0.6, coil: false, source: 'wire appendices of magnets: 0.25 to 0.6 A at 12 V' },
   },
   shearMagnet: {
     name: 'Shear magnetic lock',
@@ -137,6 +192,11 @@ export const devices = {
     costRank: 7,
     cyclesK: 500,
     discreet: 9,
+    item: 'magnetLock',
+    takesKey: false,
+    besideLeafLock: true,
+    holdsByMagnet: true,
+    at12: { a12: 1.5, peak12: 1.5, coil: false, source: 'common practice, no source' },
   },
   boltSolenoid: {
     name: 'Electric bolt, solenoid',
@@ -155,6 +215,10 @@ export const devices = {
     costRank: 5,
     cyclesK: 250,
     discreet: 8,
+    item: 'electricBolt',
+    takesKey: false,
+    besideLeafLock: true,
+    at12: { a12: 1.2, peak12: 3.6, coil: true, source: 'common practice, no source' },
   },
   boltMotor: {
     name: 'Electric bolt, motor',
@@ -173,6 +237,11 @@ export const devices = {
     costRank: 6,
     cyclesK: 250,
     discreet: 8,
+    item: 'electricBolt',
+    takesKey: false,
+    besideLeafLock: true,
+    motorBolt: true,
+    at12: { a12: 1, peak12: 1, coil: false, source: 'common practice, no source' },
   },
   mortiseLock: {
     name: 'Electrified mortise lock',
@@ -191,6 +260,9 @@ export const devices = {
     costRank: 6,
     cyclesK: 1000,
     discreet: 10,
+    item: 'mortiseLock',
+    takesKey: true,
+    at12: { a12: 0.7, peak12: 1, coil: true, source: 'guide specification: at most 0.7 A, 1 A inrush' },
   },
   cylindricalLock: {
     name: 'Electrified cylindrical lock',
@@ -209,6 +281,9 @@ export const devices = {
     costRank: 5,
     cyclesK: 1000,
     discreet: 10,
+    item: 'cylindricalLock',
+    takesKey: true,
+    at12: { a12: 0.7, peak12: 1, coil: true, source: 'common practice, no source' },
   },
   exitTrim: {
     name: 'Electrified exit-device trim',
@@ -227,6 +302,9 @@ export const devices = {
     costRank: 6,
     cyclesK: 500,
     discreet: 8,
+    item: 'exitTrim',
+    takesKey: true,
+    at12: { a12: 0.7, peak12: 1, coil: true, source: 'common practice, no source' },
   },
   latchRetractionMotor: {
     name: 'Electric latch retraction, motor',
@@ -245,6 +323,9 @@ export const devices = {
     costRank: 8,
     cyclesK: 500,
     discreet: 9,
+    item: 'latchRetraction',
+    takesKey: true,
+    at12: { a12: null, peak12: null, coil: false, source: 'trade articles: just over 1 A; made for 24 V' },
   },
   latchRetractionSolenoid: {
     name: 'Electric latch retraction, solenoid',
@@ -263,6 +344,15 @@ export const devices = {
     costRank: 8,
     cyclesK: 500,
     discreet: 9,
+    item: 'latchRetraction',
+    takesKey: true,
+    hardStart: true,
+    at12: {
+      a12: null,
+      peak12: null,
+      coil: true,
+      source: 'trade articles: 12 to 16 A for 0.1 to 0.3 s; made for 24 V',
+    },
   },
   delayedExitDevice: {
     name: 'Delayed-egress exit device',
@@ -281,6 +371,11 @@ export const devices = {
     costRank: 9,
     cyclesK: 500,
     discreet: 6,
+    item: 'delayedExitDevice',
+    takesKey: true,
+    bringsBar: true,
+    harnessConductors: 10,
+    at12: { a12: null, peak12: null, coil: false, source: 'common practice, no source; made for 24 V' },
   },
   delayedMagnet: {
     name: 'Delayed-egress magnet',
@@ -299,6 +394,16 @@ export const devices = {
     costRank: 8,
     cyclesK: 1000,
     discreet: 2,
+    item: 'delayedMagnet',
+    takesKey: false,
+    besideLeafLock: true,
+    holdsByMagnet: true,
+    at12: {
+      a12: 1,
+      peak12: 1,
+      coil: false,
+      source: 'magnet sheet of 2012: 0.37 A at 12 V; with its sounder, common practice',
+    },
   },
   glassPatchLock: {
     name: 'Electrified patch, header or floor lock for glass',
@@ -317,6 +422,10 @@ export const devices = {
     costRank: 7,
     cyclesK: 250,
     discreet: 9,
+    item: 'glassLock',
+    takesKey: false,
+    replacesLatch: true,
+    at12: { a12: 1.2, peak12: 3.6, coil: true, source: 'common practice, no source' },
   },
   glassRailExit: {
     name: 'Rail exit device for glass, electric release',
@@ -335,6 +444,11 @@ export const devices = {
     costRank: 9,
     cyclesK: 500,
     discreet: 6,
+    item: 'glassRailExit',
+    takesKey: true,
+    bringsBar: true,
+    replacesLatch: true,
+    at12: { a12: 0.6, peak12: 1, coil: true, source: 'common practice, no source' },
   },
   narrowStileLatch: {
     name: 'Electrified narrow-stile latch',
@@ -353,6 +467,10 @@ export const devices = {
     costRank: 5,
     cyclesK: 250,
     discreet: 9,
+    item: 'narrowStileLatch',
+    takesKey: true,
+    replacesLatch: true,
+    at12: { a12: 0.8, peak12: 1, coil: true, source: 'common practice, no source' },
   },
   gateLock: {
     name: 'Electrified gate lock',
@@ -371,6 +489,10 @@ export const devices = {
     costRank: 6,
     cyclesK: 250,
     discreet: 5,
+    item: 'gateLock',
+    takesKey: true,
+    replacesLatch: true,
+    at12: { a12: 1.5, peak12: 4.5, coil: true, source: 'common practice, no source' },
   },
   batteryLock: {
     name: 'Battery-powered lock or exit-device trim',
@@ -389,6 +511,9 @@ export const devices = {
     costRank: 4,
     cyclesK: 400,
     discreet: 7,
+    item: 'batteryLock',
+    takesKey: true,
+    replacesLatch: true,
   },
   mechanicalLock: {
     name: 'Mechanical lock only',
@@ -407,6 +532,8 @@ export const devices = {
     costRank: 1,
     cyclesK: 1000,
     discreet: 10,
+    item: 'mechanicalLock',
+    takesKey: true,
   },
   noLock: {
     name: 'No lock, push/pull only',
@@ -425,6 +552,8 @@ export const devices = {
     costRank: 1,
     cyclesK: 1000,
     discreet: 10,
+    item: 'pushPull',
+    takesKey: false,
   },
   operatorControl: {
     name: 'Reader to the operator’s own control',
@@ -443,6 +572,8 @@ export const devices = {
     costRank: 2,
     cyclesK: 1000,
     discreet: 10,
+    item: 'operatorControl',
+    takesKey: false,
   },
   detentionLock: {
     name: 'Detention lock',
@@ -461,6 +592,9 @@ export const devices = {
     costRank: 10,
     cyclesK: 500,
     discreet: 5,
+    item: 'mechanicalLock',
+    takesKey: true,
+    replacesLatch: true,
   },
 } as const satisfies Record<string, Device>;
 

@@ -126,7 +126,5 @@ const magnetSet: readonly ItemId[] = ['exitSensor', 'pushToExit', 'fireAlarmRele
 
 /** How many bars the choice brings with it. */
 export function barsBrought({ chosen, slots }: Pick<Arranged, 'chosen' | 'slots'>): number {
-  const id = chosen?.candidate.deviceId;
-  if (id !== 'delayedExitDevice' && id !== 'glassRailExit') return 0;
-  return devicesOn({ chosen, slots });
+  return chosen?.candidate.device.bringsBar ? devicesOn({ chosen, slots }) : 0;
 }

@@ -1,5 +1,5 @@
 import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/items.ts';
-import type { Device, DeviceId } from '../devices/devices.ts';
+import type { Device } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { leverLatches } from '../model/latches.ts';
 import { slotOf, valueIn } from '../logic/slots.ts';
@@ -25,32 +25,6 @@ export interface Part {
   /** Seen in place by the survey and good for the choice: it stays and is not bought. */
   readonly kept: boolean;
 }
-
-const deviceItem: Record<DeviceId, ItemId> = {
-  strikeMortise: 'electricStrike',
-  strikeCylindrical: 'electricStrike',
-  strikeRim: 'electricStrike',
-  magnet: 'magnetLock',
-  shearMagnet: 'magnetLock',
-  boltSolenoid: 'electricBolt',
-  boltMotor: 'electricBolt',
-  mortiseLock: 'mortiseLock',
-  cylindricalLock: 'cylindricalLock',
-  exitTrim: 'exitTrim',
-  latchRetractionMotor: 'latchRetraction',
-  latchRetractionSolenoid: 'latchRetraction',
-  delayedExitDevice: 'delayedExitDevice',
-  delayedMagnet: 'delayedMagnet',
-  glassPatchLock: 'glassLock',
-  glassRailExit: 'glassRailExit',
-  narrowStileLatch: 'narrowStileLatch',
-  gateLock: 'gateLock',
-  batteryLock: 'batteryLock',
-  mechanicalLock: 'mechanicalLock',
-  operatorControl: 'operatorControl',
-  detentionLock: 'mechanicalLock',
-  noLock: 'pushPull',
-};
 
 /** An item that says more takes the place of the plainer one. */
 const standsInFor: Partial<Record<ItemId, ItemId>> = {
@@ -98,10 +72,10 @@ export function devicePart(decision: Arranged, parts: readonly Part[]): Part | u
 }
 
 /** Where a bar latches the door it is the mechanical lock, and a battery drives the trim outside of it. */
-function deviceItemOf(decision: Arranged, { device, deviceId }: PutChosen['candidate']): ItemId {
+function deviceItemOf(decision: Arranged, { device }: PutChosen['candidate']): ItemId {
   if (device.family === 'mechanical' && carriesBar(decision)) return 'panicHardware';
   if (device.family === 'battery' && carriesBar(decision)) return 'batteryTrim';
-  return deviceItem[deviceId];
+  return device.item;
 }
 
 /** The same without order and without what is there already: what stands on the opening once it is done. */
@@ -201,7 +175,7 @@ class PartList {
 /** The device, what it works with, and what a new opening must be bought with. */
 function putDevice(decision: Arranged, { candidate }: PutChosen, list: PartList): void {
   const { slots } = decision;
-  const { device, deviceId } = candidate;
+  const { device } = candidate;
   const leaves = leavesOf(decision);
   const worked = workedLeaves(decision);
   const isNew = valueIn(slots, 'workStatus') === 'new';
@@ -214,7 +188,7 @@ function putDevice(decision: Arranged, { candidate }: PutChosen, list: PartList)
   else if (item === 'batteryTrim') list.put(item);
   else list.put(item, device.family === 'none' ? leaves : devicesOn(decision));
   // A strike is no lock, and trim, retraction and strike alike work on a bar; at an existing door they may be there.
-  const frameStrike = deviceId === 'strikeMortise' || deviceId === 'strikeCylindrical';
+  const frameStrike = device.family === 'strike' && !device.exitDevice;
   // A bare leaf that stands is no leaf with a lockset: nothing may be counted as opening it from inside.
   if (frameStrike && !bar && (isNew || !bareLatches.includes(valueIn(slots, 'latch'))))
     list.put('storeroomLockset');
@@ -277,12 +251,9 @@ const bareLatches: readonly unknown[] = ['pushPull', 'roller'];
 const latchesBesideLock: readonly unknown[] = ['bored', 'mortise', 'mortiseDeadbolt', 'boredPlusDeadbolt'];
 
 /** A bar without outside trim, or a lever that nothing locks, has nothing to put a key into. */
-function needsCylinder({ slots }: Arranged, { family, keepsLatch }: Device): boolean {
-  // A magnet takes none, with a delay or without.
-  if (['magnet', 'bolt', 'none', 'operator'].includes(family) || (family === 'delayed' && !keepsLatch))
-    return false;
+function needsCylinder({ slots }: Arranged, { family, takesKey }: Device): boolean {
   const outside = valueIn(slots, 'lockFunction');
-  return family !== 'mechanical' || (outside !== 'none' && outside !== 'passage');
+  return takesKey && (family !== 'mechanical' || (outside !== 'none' && outside !== 'passage'));
 }
 
 /** Reader, switches, cable and what feeds them. */

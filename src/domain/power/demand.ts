@@ -2,7 +2,7 @@ import type { Decision } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
 import { devicesOn } from '../hardware/inPlace.ts';
 import { partsOf } from '../hardware/parts.ts';
-import type { DeviceId } from '../devices/devices.ts';
+import type { Device } from '../devices/devices.ts';
 import type { ItemId } from '../devices/items.ts';
 import type { Opening } from '../model/project.ts';
 import { conductorsOverHinge, type TransferGauge } from '../electrical/transfer.ts';
@@ -61,8 +61,6 @@ export interface Transfer {
   readonly lengthFt: number;
 }
 
-/** Delayed-egress bars bring their own harness. Dealer’s article: 8 to 10 conductors, read. */
-const delayedConductors = 10;
 const transferFt = 2;
 
 /** Parts that take current besides the lock, and the class each counts as. */
@@ -94,7 +92,7 @@ export function demandOf(opening: Opening, decision: Decision, book: Book): Dema
     loads.push({ of, name, count, rating, when });
   };
   const wired = device.wired && isLoadClass(deviceId);
-  if (wired) add(deviceId, devicesOn(decision), whenOf(deviceId, failMode));
+  if (wired) add(deviceId, devicesOn(decision), whenOf(device, failMode));
   const counts = new Map<LoadClassId, number>();
   for (const [item, of] of fedItems) {
     const count = quantity.get(item) ?? 0;
@@ -121,12 +119,12 @@ export function demandOf(opening: Opening, decision: Decision, book: Book): Dema
     lock,
     failSafe: wired && failMode === 'safe',
     scheduled: valueIn(slots, 'wishScheduledUnlock') === true,
-    ownSupply: deviceId === 'latchRetractionSolenoid',
+    ownSupply: device.hardStart === true,
     source: sourceOf(valueIn(slots, 'lockPowerSource')),
     readers: (quantity.get('reader') ?? 0) + (quantity.get('readerInside') ?? 0),
     standbyHours: valueIn(slots, 'standbyHours') ?? null,
     surveyedFt: valueIn(slots, 'distanceToSupplyFt') ?? null,
-    transfer: transferOf(quantity, deviceId, wired),
+    transfer: transferOf(quantity, device, wired),
     cables: cablesOf(quantity, wired ? devicesOn(decision) : 0),
     raceway: quantity.has('frameRaceway'),
     notCounted: notCountedOf(loads, volts),
@@ -138,8 +136,8 @@ function readVolts(value: unknown): 12 | 24 | null {
 }
 
 /** A motor draws while it moves; a coil that fails safe all the time; any other while the door is released. */
-function whenOf(deviceId: DeviceId, failMode: string): Load['when'] {
-  if (deviceId === 'boltMotor') return 'moving';
+function whenOf({ motorBolt }: Device, failMode: string): Load['when'] {
+  if (motorBolt) return 'moving';
   return failMode === 'safe' ? 'standing' : 'release';
 }
 
@@ -149,7 +147,7 @@ function sourceOf(source: unknown): Demand['source'] {
 
 function transferOf(
   quantity: ReadonlyMap<ItemId, number>,
-  deviceId: DeviceId,
+  { harnessConductors, hardStart }: Device,
   wired: boolean,
 ): Transfer | undefined {
   const count = quantity.get('powerTransfer') ?? 0;
@@ -162,8 +160,8 @@ function transferOf(
   });
   return {
     count,
-    conductors: deviceId === 'delayedExitDevice' ? Math.max(delayedConductors, counted) : counted,
-    gauge: deviceId === 'latchRetractionSolenoid' ? 18 : 24,
+    conductors: Math.max(harnessConductors ?? 0, counted),
+    gauge: hardStart ? 18 : 24,
     lengthFt: transferFt,
   };
 }

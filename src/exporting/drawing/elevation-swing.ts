@@ -1,4 +1,4 @@
-import type { DeviceId } from '../../domain/devices/devices.ts';
+import { device } from '../../domain/devices/devices.ts';
 import { drawControl, drawInactive, drawLatch, drawSwitch, type Levels } from './hardware.ts';
 import { drawHanging, drawLeaf, drawSwing, fromLock, type Leaf, lockward } from './leaf.ts';
 import { type Choice, drawDelaySign, drawLock } from './locks.ts';
@@ -48,16 +48,6 @@ export function drawFrame(sketch: Sketch, clear: Box, face: number, subject: Sub
     if (pattern !== undefined) sketch.hatch(part, pattern, 0.07);
   }
 }
-
-/** Devices that take the place of the latch found there; the others work with it, so both are drawn. */
-const replacesLatch: ReadonlySet<DeviceId> = new Set<DeviceId>([
-  'batteryLock',
-  'gateLock',
-  'glassPatchLock',
-  'glassRailExit',
-  'narrowStileLatch',
-  'detentionLock',
-]);
 
 /** All doors and gates whose leaves swing. `left` is the left end of the frame. */
 export function drawSwinging(
@@ -114,7 +104,7 @@ export function drawSwinging(
     const bolted = !leaf.active && subject.facts.inactiveBolts === 'manualFlush';
     const switched = choice?.release === 'doorSwitch' && !bolted;
     if (switched) drawSwitch(sketch, leaf, subject, levels);
-    if (leaf.active && choice !== undefined && replacesLatch.has(choice.deviceId)) continue;
+    if (leaf.active && choice !== undefined && device(choice.deviceId).replacesLatch) continue;
     // Where push and pull is all there is, the bar with the switch takes the place of the plate.
     if (switched && subject.facts.latch === 'pushPull') continue;
     if (leaf.active || subject.type === 'doubleEgressPair') drawLatch(sketch, leaf, subject, levels);

@@ -113,7 +113,7 @@ function before({ simulated: { arrangement, setting } }: Tested): readonly Draft
 function after(tested: Tested): readonly Draft[] {
   const { arrangement, setting, outcomes } = tested.simulated;
   const drafts: Draft[] = [];
-  const { family } = device(arrangement.device);
+  const { holdsByMagnet } = device(arrangement.device);
   const free = arrangement.release === 'free' || arrangement.release === 'stairReentry';
   if (free && outcomes.batterySpent.exit === 'free') {
     drafts.push(
@@ -147,7 +147,7 @@ function after(tested: Tested): readonly Draft[] {
       ),
     );
   }
-  if (family === 'magnet' || arrangement.device === 'delayedMagnet') {
+  if (holdsByMagnet) {
     drafts.push(
       line(
         'Magnet',

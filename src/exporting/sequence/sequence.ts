@@ -162,7 +162,7 @@ function controller({ outcomes, wired }: Given): string {
 
 function key({ arrangement }: Given): string | undefined {
   if (nothingToLock(arrangement)) return undefined;
-  if (device(arrangement.device).family === 'magnet' || arrangement.device === 'delayedMagnet') {
+  if (device(arrangement.device).holdsByMagnet) {
     return 'No cylinder overrides it; the key switch or the supply releases it.';
   }
   return arrangement.reportsPosition
