@@ -1,4 +1,4 @@
-import { type ItemId, items, trades } from '../devices/items.ts';
+import { type ItemId, itemOf, items, trades } from '../devices/items.ts';
 import { countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import type { Arranged } from '../hardware/arranged.ts';
@@ -63,9 +63,6 @@ interface Bought {
 interface Piece extends Bought, Cost {
   readonly decision: Decision;
 }
-/** Counted by the electrical layout, not opening by opening. */
-const laidOut: readonly ItemId[] = ['lockCable', 'lockSupply', 'accessController'];
-
 /** Everything that is bought or done at openings that may be ordered, priced by the project's own prices. */
 export function billOf(project: Project, decisions: ReadonlyMap<string, Decision>): Bill {
   const book = priceBook(project);
@@ -122,7 +119,7 @@ function boughtAt(decision: Arranged, book: PriceBook): readonly Bought[] {
   const leaves = leavesOf(decision);
   return parts.flatMap((part): Bought[] => {
     const { item, quantity } = part;
-    if (countingOf(part, parts, leaves) !== 'bought' || blockOf(item) === 'duty' || laidOut.includes(item))
+    if (countingOf(part, parts, leaves) !== 'bought' || blockOf(item) === 'duty' || itemOf(item).laidOut)
       return [];
     const price = book.priceOf(item, decision);
     return [{ key: articleKey(item, decision), item, quantity, price }];

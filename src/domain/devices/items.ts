@@ -1,3 +1,5 @@
+import type { FactKey } from '../model/fields.ts';
+
 /** Who does the work. */
 export type Trade =
   | 'locksmith'
@@ -17,8 +19,12 @@ export const trades: Record<Trade, string> = {
   owner: 'Owner',
 };
 
-/** Steps in which a set is listed: hang, secure, control, protect, then the electrified parts. */
-export type SetStep = 'hang' | 'secure' | 'control' | 'protect' | 'electrical' | 'paper';
+/** Steps in which a set is listed, in their order. */
+export const setSteps = ['hang', 'secure', 'control', 'protect', 'electrical', 'paper'] as const;
+export type SetStep = (typeof setSteps)[number];
+
+/** What a line tells of an item besides its name: facts, or what is put together from several. */
+export type Told = FactKey | 'lockBody' | 'leafSize' | 'cable' | 'cutout';
 
 export interface Item {
   readonly name: string;
@@ -46,6 +52,31 @@ export interface Item {
   readonly finished?: true;
   /** Section of the specification where it is not the usual one of its trade. */
   readonly section?: Section;
+  /** Locks the leaf by lever or key; carries a push bar of its own. */
+  readonly kind?: 'lockset' | 'bar';
+  /** Latches the leaf, so what only asks for a latch finds it here. */
+  readonly latches?: true;
+  /** A line that says more takes the place of this plainer one. */
+  readonly standsInFor?: string;
+  /** Ordered by the same part number as the plainer piece. Common practice, no source. */
+  readonly samePartAs?: string;
+  /**
+   * Asks something of another line and is no piece of its own beside it: one of these, any lockset, whatever latches,
+   * or a bar that comes with the lock on each leaf.
+   */
+  readonly within?: readonly string[] | 'lockset' | 'latch' | 'barOnEachLeaf';
+  /** Ordered by the width of the leaf it lies on. */
+  readonly cutToLeaf?: true;
+  /** Facts by which it is another part number. */
+  readonly article?: readonly FactKey[];
+  /** What has to be known to order it, besides its name. */
+  readonly told?: readonly Told[];
+  /** The cable it hangs on. */
+  readonly cable?: 'reader' | 'contact' | 'requestToExit' | 'sensor' | 'release' | 'operator';
+  /** What it counts as where current is added up. */
+  readonly load?: 'reader' | 'sensor' | 'sounder' | 'operatorRelay' | 'wirelessHub';
+  /** Counted by the electrical layout, not opening by opening. */
+  readonly laidOut?: true;
 }
 
 /** Sections of the specification that a bid is divided by. Numbers and titles from memory of MasterFormat. */
@@ -81,6 +112,7 @@ export const items = {
     standard: 'A156.1',
     addition: true,
     finished: true,
+    told: ['leafSize'],
   },
   continuousHinge: {
     name: 'Continuous hinge',
@@ -90,6 +122,7 @@ export const items = {
     handed: true,
     addition: true,
     finished: true,
+    told: ['leafSize'],
   },
   pivots: {
     name: 'Pivot set',
@@ -98,8 +131,9 @@ export const items = {
     standard: 'A156.4',
     addition: true,
     finished: true,
+    told: ['leafSize'],
   },
-  powerTransfer: { name: 'Power transfer at the hinges', trade: 'locksmith', step: 'hang' },
+  powerTransfer: { name: 'Power transfer at the hinges', trade: 'locksmith', step: 'hang', told: ['hinges'] },
   leafRaceway: {
     name: 'Raceway in the leaf from hinge to lock',
     trade: 'doorSupplier',
@@ -120,6 +154,7 @@ export const items = {
     standard: 'A156.31',
     electrified: true,
     finished: true,
+    told: ['cutout'],
   },
   fireListedStrike: {
     name: 'Electric strike listed for fire doors, fail secure',
@@ -128,6 +163,9 @@ export const items = {
     standard: 'A156.31, UL 10C',
     electrified: true,
     finished: true,
+    standsInFor: 'electricStrike',
+    samePartAs: 'electricStrike',
+    told: ['cutout'],
   },
   continuousDutyStrike: {
     name: 'Electric strike with a coil rated for continuous duty',
@@ -136,6 +174,9 @@ export const items = {
     standard: 'A156.31',
     electrified: true,
     finished: true,
+    standsInFor: 'electricStrike',
+    within: ['fireListedStrike'],
+    told: ['cutout'],
   },
   preloadStrike: {
     name: 'Electric strike tested to release under preload',
@@ -144,6 +185,9 @@ export const items = {
     standard: 'A156.31, optional test',
     electrified: true,
     finished: true,
+    standsInFor: 'electricStrike',
+    within: ['fireListedStrike', 'continuousDutyStrike'],
+    told: ['cutout'],
   },
   storeroomLockset: {
     name: 'Lockset, storeroom function (outside always locked)',
@@ -151,6 +195,10 @@ export const items = {
     step: 'secure',
     standard: 'A156.2 or A156.13',
     finished: true,
+    latches: true,
+    within: 'lockset',
+    article: ['latch'],
+    told: ['lockBody', 'handing'],
   },
   passiveLatch: {
     name: 'Listed latching hardware in addition to the magnet',
@@ -195,6 +243,8 @@ export const items = {
     handed: true,
     electrified: true,
     finished: true,
+    kind: 'lockset',
+    latches: true,
   },
   cylindricalLock: {
     name: 'Electrified cylindrical lock',
@@ -203,6 +253,8 @@ export const items = {
     standard: 'A156.2, A156.25',
     electrified: true,
     finished: true,
+    kind: 'lockset',
+    latches: true,
   },
   exitTrim: {
     name: 'Electrified exit-device trim',
@@ -229,6 +281,9 @@ export const items = {
     handed: true,
     electrified: true,
     finished: true,
+    kind: 'bar',
+    latches: true,
+    cutToLeaf: true,
   },
   delayedMagnet: {
     name: 'Delayed-egress magnet',
@@ -262,6 +317,9 @@ export const items = {
     handed: true,
     electrified: true,
     finished: true,
+    kind: 'bar',
+    latches: true,
+    cutToLeaf: true,
   },
   narrowStileLatch: {
     name: 'Electrified narrow-stile latch',
@@ -270,6 +328,8 @@ export const items = {
     handed: true,
     electrified: true,
     finished: true,
+    kind: 'lockset',
+    latches: true,
   },
   gateLock: {
     name: 'Weather-rated electrified gate lock',
@@ -285,6 +345,8 @@ export const items = {
     step: 'secure',
     handed: true,
     finished: true,
+    kind: 'lockset',
+    latches: true,
   },
   operatorControl: {
     name: 'Operator’s own lock and control, with an input for the reader',
@@ -292,6 +354,8 @@ export const items = {
     step: 'control',
     standard: 'A156.10 or UL 325',
     section: '08 71 13',
+    cable: 'operator',
+    load: 'operatorRelay',
   },
   batteryTrim: {
     name: 'Battery-powered trim for the exit device',
@@ -304,6 +368,7 @@ export const items = {
     trade: 'security',
     step: 'electrical',
     shared: true,
+    load: 'wirelessHub',
   },
   removeLock: {
     name: 'Remove existing lock; cover or fill holes',
@@ -341,6 +406,10 @@ export const items = {
     step: 'secure',
     standard: 'A156.2 or A156.13',
     finished: true,
+    kind: 'lockset',
+    latches: true,
+    article: ['latch', 'lockFunction'],
+    told: ['lockBody', 'lockFunction', 'handing'],
   },
   pushPull: {
     name: 'Push plate and pull handle',
@@ -355,6 +424,9 @@ export const items = {
     step: 'secure',
     keyed: true,
     finished: true,
+    standsInFor: 'mechanicalLock',
+    kind: 'lockset',
+    latches: true,
   },
   panicHardware: {
     name: 'Panic hardware',
@@ -363,6 +435,11 @@ export const items = {
     standard: 'UL 305, A156.3',
     per: 'bar',
     finished: true,
+    latches: true,
+    within: 'barOnEachLeaf',
+    cutToLeaf: true,
+    article: ['latch'],
+    told: ['latch', 'lockFunction', 'leafWidthIn'],
   },
   fireExitHardware: {
     name: 'Fire exit hardware, without mechanical dogging',
@@ -371,12 +448,19 @@ export const items = {
     standard: 'UL 10C and UL 305',
     per: 'bar',
     finished: true,
+    standsInFor: 'panicHardware',
+    latches: true,
+    within: 'barOnEachLeaf',
+    cutToLeaf: true,
+    article: ['latch'],
+    told: ['latch', 'lockFunction', 'leafWidthIn'],
   },
   pushPadDevice: {
     name: 'Push-pad exit device for a balanced door',
     trade: 'locksmith',
     step: 'secure',
     finished: true,
+    cutToLeaf: true,
   },
   automaticFlushBolts: {
     name: 'Automatic or constant-latching flush bolts',
@@ -406,6 +490,7 @@ export const items = {
     name: 'Key or approved means to unlock from outside',
     trade: 'locksmith',
     step: 'secure',
+    within: ['keyCylinder'],
   },
   fireLabelledHardware: {
     name: 'Every hardware item labeled for fire doors',
@@ -419,6 +504,7 @@ export const items = {
     step: 'hang',
     handed: true,
     addition: true,
+    standsInFor: 'leafRaceway',
   },
   leafPreparation: {
     name: 'Lock preparation cut in the leaf in place',
@@ -436,6 +522,7 @@ export const items = {
     name: 'Latch listed for fire doors (the chosen lock or exit device may be it)',
     trade: 'locksmith',
     step: 'secure',
+    within: 'latch',
   },
   doubleEgressListing: {
     name: 'Double-egress frame and leaves listed together, both leaves latching',
@@ -492,6 +579,7 @@ export const items = {
     trade: 'locksmith',
     step: 'secure',
     standard: 'A156.2 or A156.13',
+    within: 'lockset',
   },
   testedShelterAssembly: {
     name: 'Door, frame and hardware as one tested shelter assembly',
@@ -526,6 +614,7 @@ export const items = {
     standard: 'A156.4',
     addition: true,
     finished: true,
+    told: ['leafWidthIn'],
   },
   smokeHoldOpen: {
     name: 'Hold-open released by smoke detection and power loss',
@@ -539,6 +628,7 @@ export const items = {
     step: 'control',
     standard: 'A156.10 or A156.19',
     section: '08 71 13',
+    standsInFor: 'automaticOperator',
   },
   automaticOperator: {
     name: 'Automatic operator',
@@ -605,28 +695,40 @@ export const items = {
     quality: true,
   },
 
-  reader: { name: 'Credential reader, secure side', trade: 'security', step: 'electrical' },
+  reader: {
+    name: 'Credential reader, secure side',
+    trade: 'security',
+    step: 'electrical',
+    cable: 'reader',
+    load: 'reader',
+  },
   readerInside: {
     name: 'Credential reader, egress side (records only)',
     trade: 'security',
     step: 'electrical',
+    cable: 'reader',
+    load: 'reader',
   },
-  doorPosition: { name: 'Door position switch', trade: 'security', step: 'electrical' },
+  doorPosition: { name: 'Door position switch', trade: 'security', step: 'electrical', cable: 'contact' },
   doorPositionInactive: {
     name: 'Door position switch, inactive leaf',
     trade: 'security',
     step: 'electrical',
     addition: true,
+    cable: 'contact',
   },
   requestToExit: {
     name: 'Request-to-exit switch in the lock or bar (shunts the alarm)',
     trade: 'security',
     step: 'electrical',
+    cable: 'requestToExit',
   },
   exitShuntSensor: {
     name: 'Request-to-exit motion detector over the door (shunts the alarm, unlocks nothing)',
     trade: 'security',
     step: 'electrical',
+    cable: 'sensor',
+    load: 'sensor',
   },
   accessController: {
     name: 'Access controller: reader port, lock output, inputs',
@@ -634,27 +736,35 @@ export const items = {
     step: 'electrical',
     standard: 'UL 294',
     shared: true,
+    laidOut: true,
   },
   lockCable: {
     name: 'Cable from controller and supply to the opening',
     trade: 'security',
     step: 'electrical',
+    told: ['cable'],
+    laidOut: true,
   },
   lockSupply: {
     name: 'Listed lock power supply with standby battery',
     trade: 'electrician',
     step: 'electrical',
     shared: true,
+    told: ['supplyVolts'],
+    laidOut: true,
   },
   exitSensor: {
     name: 'Exit sensor on the egress side, unlocking on loss of its power or signal',
     trade: 'security',
     step: 'electrical',
+    cable: 'sensor',
+    load: 'sensor',
   },
   pushToExit: {
     name: 'Push button, breaks lock power directly, at least 30 s',
     trade: 'security',
     step: 'electrical',
+    cable: 'release',
   },
   signPushToExit: { name: 'Sign PUSH TO EXIT', trade: 'signs', step: 'electrical' },
   doorSwitchHardware: {
@@ -662,6 +772,7 @@ export const items = {
     trade: 'locksmith',
     step: 'secure',
     finished: true,
+    cable: 'release',
   },
   fireAlarmRelease: {
     name: 'Fire-alarm connection: unlocks, held until reset',
@@ -753,6 +864,7 @@ export const items = {
     name: 'Audible signal at the door, re-armed by hand',
     trade: 'security',
     step: 'electrical',
+    load: 'sounder',
   },
   delayOverride: {
     name: 'Switch that cancels the delay, at the fire command center or another approved place',
@@ -765,6 +877,8 @@ export const items = {
     trade: 'security',
     step: 'electrical',
     block: 'work',
+    cable: 'operator',
+    load: 'operatorRelay',
   },
   battery: {
     name: 'Fresh batteries and low-battery report',
@@ -785,18 +899,21 @@ export const items = {
     trade: 'signs',
     step: 'protect',
     per: 'device',
+    standsInFor: 'signDelayed15',
   },
   signDelayedPull: {
     name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 15 SECONDS',
     trade: 'signs',
     step: 'protect',
     per: 'device',
+    standsInFor: 'signDelayed15',
   },
   signDelayedPull30: {
     name: 'Sign: PULL UNTIL ALARM SOUNDS. DOOR CAN BE OPENED IN 30 SECONDS',
     trade: 'signs',
     step: 'protect',
     per: 'device',
+    standsInFor: 'signDelayed15',
   },
   signKeyLock: {
     name: 'Sign: THIS DOOR TO REMAIN UNLOCKED WHEN THIS SPACE IS OCCUPIED',
@@ -857,6 +974,18 @@ export type ItemId = keyof typeof items;
 /** An item with the general type, which names what most of them leave out. */
 export function itemOf(id: ItemId): Item {
   return items[id];
+}
+
+/** What an entry says of other entries; the compiler holds that they are there. */
+interface Links extends Pick<Item, 'name'> {
+  readonly standsInFor?: ItemId;
+  readonly samePartAs?: ItemId;
+  readonly within?: readonly ItemId[] | 'lockset' | 'latch' | 'barOnEachLeaf';
+}
+const links: Readonly<Record<ItemId, Links>> = items;
+
+export function linksOf(id: ItemId): Links {
+  return links[id];
 }
 
 /** Section of the specification the item is usually bought under. */

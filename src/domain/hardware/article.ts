@@ -8,14 +8,6 @@ import type { FactKey } from '../model/fields.ts';
  * cut to its leaf and cannot be made longer.
  */
 const barLengths = [36, 48] as const;
-/** Bars ordered by the width of the leaf they lie on. */
-const bars: readonly ItemId[] = [
-  'panicHardware',
-  'fireExitHardware',
-  'pushPadDevice',
-  'delayedExitDevice',
-  'glassRailExit',
-];
 
 /** "36", "48", "long", "?": the stocked bar that covers the leaf. */
 export function barLength({ slots }: Pick<Arranged, 'slots'>): string {
@@ -32,11 +24,9 @@ export function barLength({ slots }: Pick<Arranged, 'slots'>): string {
 export function articleOf(item: ItemId, decision: Pick<Arranged, 'slots'>): string {
   const { slots } = decision;
   const value = (key: FactKey) => String(valueIn(slots, key) ?? '?');
-  const words: string[] = [];
-  if (item === 'mechanicalLock') words.push(value('latch'), value('lockFunction'));
-  if (item === 'storeroomLockset') words.push(value('latch'));
-  if (item === 'panicHardware' || item === 'fireExitHardware') words.push(value('latch'));
-  if (bars.includes(item)) words.push(`bar ${barLength(decision)}`);
-  if (itemOf(item).electrified) words.push(`${value('supplyVolts')} V`);
+  const { article = [], cutToLeaf, electrified } = itemOf(item);
+  const words = article.map(value);
+  if (cutToLeaf) words.push(`bar ${barLength(decision)}`);
+  if (electrified) words.push(`${value('supplyVolts')} V`);
   return words.join(' ');
 }

@@ -1,4 +1,4 @@
-import { itemOf, type ItemId, items } from '../devices/items.ts';
+import { itemOf, type ItemId, items, linksOf } from '../devices/items.ts';
 import { countingOf } from './counting.ts';
 import type { Arranged } from './arranged.ts';
 import { leavesOf } from './inPlace.ts';
@@ -38,15 +38,14 @@ function makesTheSet(item: ItemId): boolean {
 }
 
 /**
- * Ordered by the same part number as the plainer piece: a fail secure strike is usually listed for fire doors as it
- * comes. Common practice, no source. Fire exit hardware is not here: without dogging it is another device, and neither
- * is a listed operator.
+ * The piece by which it is ordered: a fail secure strike is usually listed for fire doors as it comes. Fire exit hardware
+ * is no such piece: without dogging it is another device, and neither is a listed operator.
  */
-const samePartAs: Partial<Record<ItemId, ItemId>> = { fireListedStrike: 'electricStrike' };
+const orderedAs = (item: ItemId): ItemId => linksOf(item).samePartAs ?? item;
 
 function pieceInWords({ item, quantity }: Part, decision: Arranged): string {
   const article = articleOf(item, decision);
-  return `${quantity} ${samePartAs[item] ?? item}${article === '' ? '' : ` ${article}`}`;
+  return `${quantity} ${orderedAs(item)}${article === '' ? '' : ` ${article}`}`;
 }
 
 const inWords = (arrangement: string, leaves: string, pieces: readonly string[]) =>
@@ -63,7 +62,7 @@ export function contentNow(stored: string): string {
     pieces.flatMap((piece) => {
       const [quantity = '', item = '', ...article] = piece.split(' ');
       if (!isItem(item)) return [piece];
-      return makesTheSet(item) ? [[quantity, samePartAs[item] ?? item, ...article].join(' ')] : [];
+      return makesTheSet(item) ? [[quantity, orderedAs(item), ...article].join(' ')] : [];
     }),
   );
 }

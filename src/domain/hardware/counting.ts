@@ -1,4 +1,4 @@
-import { itemOf, type ItemId, items } from '../devices/items.ts';
+import { itemOf, type ItemId, items, linksOf } from '../devices/items.ts';
 import type { Part } from './parts.ts';
 
 /**
@@ -27,52 +27,26 @@ export function countingOf(part: Part, parts: readonly Part[], leaves: number): 
   return 'shared' in items[part.item] ? 'shared' : 'bought';
 }
 
-export const strikes: readonly ItemId[] = [
-  'fireListedStrike',
-  'continuousDutyStrike',
-  'preloadStrike',
-  'electricStrike',
-];
-const locksets: readonly ItemId[] = [
-  'mortiseLock',
-  'cylindricalLock',
-  'mechanicalLock',
-  'batteryLock',
-  'narrowStileLatch',
-  'keyLockMainDoor',
-];
-const bars: readonly ItemId[] = ['delayedExitDevice', 'glassRailExit'];
-const latching: readonly ItemId[] = [
-  ...locksets,
-  ...bars,
-  'storeroomLockset',
-  'fireExitHardware',
-  'panicHardware',
-];
-
 /**
  * Whether a line asks something of another line and is no piece of its own: two lines that one strike, lock or
  * bar fulfils must not be priced twice.
  */
 export function isIncluded(item: ItemId, parts: readonly Counted[], leaves: number): boolean {
   if (itemOf(item).quality) return true;
-  const has = (ids: readonly ItemId[]) => parts.some((part) => ids.includes(part.item));
-  switch (item) {
-    case 'continuousDutyStrike':
-    case 'preloadStrike':
-      return has(strikes.slice(0, strikes.indexOf(item)));
-    case 'outsideUnlockKey':
-      return has(['keyCylinder']);
-    case 'storeroomLockset':
-    case 'lockFromInside':
-      return has(locksets);
-    case 'latchingHardware':
-      return has(latching);
-    case 'fireExitHardware':
-    case 'panicHardware':
-      // On a pair with a bar of its own on one leaf, the other leaf still needs one.
-      return parts.some((part) => bars.includes(part.item) && part.quantity >= leaves);
-    default:
-      return false;
-  }
+  const { within } = linksOf(item);
+  if (within === undefined) return false;
+  return parts.some((part) => {
+    const { kind, latches } = itemOf(part.item);
+    switch (within) {
+      case 'lockset':
+        return kind === 'lockset';
+      case 'latch':
+        return latches === true;
+      case 'barOnEachLeaf':
+        // On a pair with a bar of its own on one leaf, the other leaf still needs one.
+        return kind === 'bar' && part.quantity >= leaves;
+      default:
+        return within.includes(part.item);
+    }
+  });
 }

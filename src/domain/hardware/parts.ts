@@ -1,4 +1,4 @@
-import { type Item, itemOf, type ItemId, items, type SetStep } from '../devices/items.ts';
+import { type Item, itemOf, type ItemId, items, linksOf, setSteps } from '../devices/items.ts';
 import type { Device } from '../devices/devices.ts';
 import { fitNotes } from '../fit/notes.ts';
 import { leverLatches } from '../model/latches.ts';
@@ -26,30 +26,7 @@ export interface Part {
   readonly kept: boolean;
 }
 
-/** An item that says more takes the place of the plainer one. */
-const standsInFor: Partial<Record<ItemId, ItemId>> = {
-  fireListedStrike: 'electricStrike',
-  continuousDutyStrike: 'electricStrike',
-  preloadStrike: 'electricStrike',
-  newLeaf: 'leafRaceway',
-  signDelayed30: 'signDelayed15',
-  signDelayedPull: 'signDelayed15',
-  signDelayedPull30: 'signDelayed15',
-  keyLockMainDoor: 'mechanicalLock',
-  fireExitHardware: 'panicHardware',
-  fireListedOperator: 'automaticOperator',
-};
-
 const ratedSlot = slotOf('fireRated');
-
-const stepOrder: Record<SetStep, number> = {
-  hang: 0,
-  secure: 1,
-  control: 2,
-  protect: 3,
-  electrical: 4,
-  paper: 5,
-};
 
 /** Hinges a leaf needs: one for each 30 in of height or part of it, three at least. Common practice, no source. */
 function hingesPerLeaf(leafHeightIn: number): number {
@@ -68,7 +45,7 @@ export function partsOf(decision: Arranged): readonly Part[] {
 export function devicePart(decision: Arranged, parts: readonly Part[]): Part | undefined {
   const { chosen } = decision;
   const plain = chosen && deviceItemOf(decision, chosen.candidate);
-  return parts.find(({ item }) => item === plain || standsInFor[item] === plain);
+  return parts.find(({ item }) => item === plain || linksOf(item).standsInFor === plain);
 }
 
 /** Where a bar latches the door it is the mechanical lock, and a battery drives the trim outside of it. */
@@ -109,6 +86,11 @@ function listOf(decision: Arranged): PartList | undefined {
   list.mergeStandIns();
   return list;
 }
+
+const standIns = (Object.keys(items) as readonly ItemId[]).flatMap((item) => {
+  const { standsInFor } = linksOf(item);
+  return standsInFor ? [[item, standsInFor] as const] : [];
+});
 
 type PutChosen = NonNullable<Arranged['chosen']>;
 type Quantities = Omit<Part, 'kept'>;
@@ -151,12 +133,13 @@ class PartList {
     this.#parts.delete(item);
   }
 
+  /** An item that says more takes the place of the plainer one. */
   mergeStandIns(): void {
-    for (const [item, plainer] of Object.entries(standsInFor)) {
-      const better = this.#parts.get(item as ItemId);
+    for (const [item, plainer] of standIns) {
+      const better = this.#parts.get(item);
       const before = this.#parts.get(plainer);
       if (!better || !before) continue;
-      this.#parts.set(better.item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
+      this.#parts.set(item, { ...better, quantity: Math.max(better.quantity, before.quantity) });
       this.#parts.delete(plainer);
     }
   }
@@ -168,7 +151,7 @@ class PartList {
   inOrder(kept: ReadonlyMap<ItemId, number>): readonly Part[] {
     return [...this.#parts.values()]
       .map((part) => ({ ...part, kept: (kept.get(part.item) ?? 0) >= part.quantity }))
-      .toSorted((a, b) => stepOrder[items[a.item].step] - stepOrder[items[b.item].step]);
+      .toSorted((a, b) => setSteps.indexOf(items[a.item].step) - setSteps.indexOf(items[b.item].step));
   }
 }
 

@@ -1,9 +1,13 @@
-import type { ItemId } from '../devices/items.ts';
+import { type ItemId, itemOf } from '../devices/items.ts';
 import type { Gauge } from '../electrical/conductor.ts';
 
 /** What a cable is for. `lock` and `release` carry lock current and get their gauge by calculation. */
 export const cableUses = {
   lock: { name: 'Lock power', conductors: 2, gauge: null, shielded: false, longestFt: null },
+  reader: { name: 'Reader', conductors: 6, gauge: 22, shielded: true, longestFt: 500 },
+  contact: { name: 'Door position switch', conductors: 2, gauge: 22, shielded: false, longestFt: null },
+  requestToExit: { name: 'Request to exit', conductors: 2, gauge: 22, shielded: false, longestFt: null },
+  sensor: { name: 'Motion sensor', conductors: 4, gauge: 22, shielded: false, longestFt: null },
   release: {
     name: 'Release wiring, breaks lock power',
     conductors: 2,
@@ -11,10 +15,6 @@ export const cableUses = {
     shielded: false,
     longestFt: null,
   },
-  reader: { name: 'Reader', conductors: 6, gauge: 22, shielded: true, longestFt: 500 },
-  contact: { name: 'Door position switch', conductors: 2, gauge: 22, shielded: false, longestFt: null },
-  requestToExit: { name: 'Request to exit', conductors: 2, gauge: 22, shielded: false, longestFt: null },
-  sensor: { name: 'Motion sensor', conductors: 4, gauge: 22, shielded: false, longestFt: null },
   operator: { name: 'Operator control', conductors: 4, gauge: 18, shielded: false, longestFt: null },
 } as const satisfies Record<string, CableUse>;
 
@@ -34,29 +34,19 @@ export interface Cable {
   readonly count: number;
 }
 
-const byItem: readonly (readonly [ItemId, CableId])[] = [
-  ['reader', 'reader'],
-  ['readerInside', 'reader'],
-  ['doorPosition', 'contact'],
-  ['doorPositionInactive', 'contact'],
-  ['requestToExit', 'requestToExit'],
-  ['exitShuntSensor', 'sensor'],
-  ['exitSensor', 'sensor'],
-  ['pushToExit', 'release'],
-  ['doorSwitchHardware', 'release'],
-  ['operatorControl', 'operator'],
-  ['operatorSequence', 'operator'],
-];
+const uses = Object.keys(cableUses) as readonly CableId[];
 
 /** Every cable between the closet and one opening: each lock has a pair of its own. */
 export function cablesOf(quantity: ReadonlyMap<ItemId, number>, locks: number): readonly Cable[] {
-  const counts = new Map<CableId, number>();
-  if (locks > 0) counts.set('lock', locks);
-  for (const [item, use] of byItem) {
-    const count = quantity.get(item) ?? 0;
-    if (count > 0) counts.set(use, use === 'operator' ? 1 : (counts.get(use) ?? 0) + count);
+  const counts = new Map<CableId, number>([['lock', locks]]);
+  for (const [item, count] of quantity) {
+    const { cable } = itemOf(item);
+    if (cable) counts.set(cable, cable === 'operator' ? 1 : (counts.get(cable) ?? 0) + count);
   }
-  return [...counts].map(([use, count]) => ({ use, count }));
+  return uses.flatMap((use) => {
+    const count = counts.get(use) ?? 0;
+    return count > 0 ? [{ use, count }] : [];
+  });
 }
 
 /** "18 AWG, 2 conductors", "22 AWG, 6 conductors, shielded": the article that is ordered. */

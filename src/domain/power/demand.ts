@@ -3,11 +3,11 @@ import { valueIn } from '../logic/slots.ts';
 import { devicesOn } from '../hardware/inPlace.ts';
 import { partsOf } from '../hardware/parts.ts';
 import type { Device } from '../devices/devices.ts';
-import type { ItemId } from '../devices/items.ts';
+import { type ItemId, itemOf } from '../devices/items.ts';
 import type { Opening } from '../model/project.ts';
 import { conductorsOverHinge, type TransferGauge } from '../electrical/transfer.ts';
 import { type Cable, cablesOf } from './cables.ts';
-import { isLoadClass, type LoadClassId, loadClasses } from './loadClasses.ts';
+import { besideLock, isLoadClass, type LoadClassId, loadClasses } from './loadClasses.ts';
 import { type Book, type Rating, ratingOf } from './productBook.ts';
 
 /** One kind of thing that is fed at an opening. */
@@ -63,17 +63,6 @@ export interface Transfer {
 
 const transferFt = 2;
 
-/** Parts that take current besides the lock, and the class each counts as. */
-const fedItems: readonly (readonly [ItemId, LoadClassId])[] = [
-  ['reader', 'reader'],
-  ['readerInside', 'reader'],
-  ['exitSensor', 'sensor'],
-  ['exitShuntSensor', 'sensor'],
-  ['delaySounder', 'sounder'],
-  ['operatorControl', 'operatorRelay'],
-  ['operatorSequence', 'operatorRelay'],
-  ['wirelessHub', 'wirelessHub'],
-];
 /** Doors of one controller; each carries its share of it. */
 export const doorsPerController = 2;
 
@@ -94,12 +83,12 @@ export function demandOf(opening: Opening, decision: Decision, book: Book): Dema
   const wired = device.wired && isLoadClass(deviceId);
   if (wired) add(deviceId, devicesOn(decision), whenOf(device, failMode));
   const counts = new Map<LoadClassId, number>();
-  for (const [item, of] of fedItems) {
-    const count = quantity.get(item) ?? 0;
+  for (const [item, count] of quantity) {
+    const { load: of } = itemOf(item);
     // Sequence and control are one relay.
-    if (count > 0) counts.set(of, of === 'operatorRelay' ? 1 : (counts.get(of) ?? 0) + count);
+    if (of) counts.set(of, of === 'operatorRelay' ? 1 : (counts.get(of) ?? 0) + count);
   }
-  for (const [of, count] of counts) add(of, count, 'standing');
+  for (const of of besideLock) if (counts.has(of)) add(of, counts.get(of) ?? 0, 'standing');
   if (quantity.has('accessController')) add('controller', 1 / doorsPerController, 'standing');
   if (loads.length === 0) return undefined;
   const lock = wired ? loads[0] : undefined;
@@ -121,7 +110,7 @@ export function demandOf(opening: Opening, decision: Decision, book: Book): Dema
     scheduled: valueIn(slots, 'wishScheduledUnlock') === true,
     ownSupply: device.hardStart === true,
     source: sourceOf(valueIn(slots, 'lockPowerSource')),
-    readers: (quantity.get('reader') ?? 0) + (quantity.get('readerInside') ?? 0),
+    readers: counts.get('reader') ?? 0,
     standbyHours: valueIn(slots, 'standbyHours') ?? null,
     surveyedFt: valueIn(slots, 'distanceToSupplyFt') ?? null,
     transfer: transferOf(quantity, device, wired),

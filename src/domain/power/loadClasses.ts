@@ -33,6 +33,8 @@ const others = {
   wirelessHub: { name: 'Radio hub of battery locks', a12: 0.25, a24: 0.15, source: noSource },
 } as const;
 
+export const besideLock = Object.keys(others) as readonly (keyof typeof others)[];
+
 export type LoadClassId = DeviceId | keyof typeof others;
 
 /** Every kind that is fed, locks first, by its id. */

@@ -1,8 +1,7 @@
-import { itemOf, type ItemId } from '../devices/items.ts';
+import { itemOf, type ItemId, type Told } from '../devices/items.ts';
 import { valueIn } from '../logic/slots.ts';
 import type { Decision } from '../decide/decision.ts';
 import { isSwinging } from '../hardware/inPlace.ts';
-import { strikes } from '../hardware/counting.ts';
 import { candidateInWords } from '../words/arrangement.ts';
 import { valueInWords } from '../text/format.ts';
 import { midSentence } from '../text/midSentence.ts';
@@ -25,54 +24,38 @@ const noLockBody: readonly unknown[] = ['pushPull', 'roller', 'deadboltOnly'];
 
 /** What has to be known to order the item, besides its name. */
 export function detailOf(item: ItemId, members: readonly Member[]): string {
-  const words: string[] = [];
-  const say = (...keys: readonly FactKey[]) => {
-    for (const key of keys) {
+  const { electrified, handed, told = [] } = itemOf(item);
+  const chosen = members[0]?.decision.chosen?.candidate;
+  const keys: readonly Told[] = [
+    ...told,
+    ...(handed ? (['handing'] as const) : []),
+    ...(electrified ? (['supplyVolts'] as const) : []),
+  ];
+  return [
+    ...(electrified && chosen ? [candidateInWords(chosen)] : []),
+    ...keys.flatMap((key) => toldOf(key, members)),
+  ].join(' · ');
+}
+
+function toldOf(key: Told, members: readonly Member[]): readonly string[] {
+  switch (key) {
+    case 'lockBody':
+      return [lockBody(members)];
+    case 'leafSize':
+      return [acrossWords(members, ({ decision }) => sizeInWords(decision) || 'leaf size not surveyed')];
+    case 'cable':
+      return cableInWords(members);
+    case 'cutout':
+      // It says which face plate; a rim strike lies on the surface.
+      return members[0]?.decision.chosen?.candidate.deviceId === 'strikeRim'
+        ? []
+        : [acrossMembers('strikePrep', members)];
+    case 'handing':
       // A leaf that does not swing has no hand; nobody is told that it was not surveyed.
-      if (key !== 'handing' || members.some(({ decision }) => isSwinging(decision))) {
-        words.push(acrossMembers(key, members));
-      }
-    }
-  };
-  if (itemOf(item).electrified) {
-    const chosen = members[0]?.decision.chosen;
-    if (chosen) words.push(candidateInWords(chosen.candidate));
-  }
-  switch (item) {
-    case 'mechanicalLock':
-      words.push(lockBody(members));
-      say('lockFunction', 'handing');
-      break;
-    case 'storeroomLockset':
-      words.push(lockBody(members));
-      say('handing');
-      break;
-    case 'panicHardware':
-    case 'fireExitHardware':
-      say('latch', 'lockFunction', 'leafWidthIn');
-      break;
-    case 'hinges':
-    case 'continuousHinge':
-    case 'pivots':
-      words.push(acrossWords(members, ({ decision }) => sizeInWords(decision) || 'leaf size not surveyed'));
-      break;
-    case 'powerTransfer':
-      say('hinges');
-      break;
-    case 'closer':
-      say('leafWidthIn');
-      break;
-    case 'lockCable':
-      words.push(...cableInWords(members));
-      break;
+      return members.some(({ decision }) => isSwinging(decision)) ? [acrossMembers(key, members)] : [];
     default:
+      return [acrossMembers(key, members)];
   }
-  // The cutout says which face plate; a rim strike lies on the surface.
-  if (strikes.includes(item) && members[0]?.decision.chosen?.candidate.deviceId !== 'strikeRim')
-    say('strikePrep');
-  if (itemOf(item).handed) say('handing');
-  if (itemOf(item).electrified || item === 'lockSupply') say('supplyVolts');
-  return words.join(' · ');
 }
 
 function lockBody(members: readonly Member[]): string {

@@ -1,4 +1,4 @@
-import { type ItemId, itemOf, items, trades } from '../devices/items.ts';
+import { type ItemId, itemOf, items, setSteps, trades } from '../devices/items.ts';
 import { type Counting, countingOf } from '../hardware/counting.ts';
 import type { Decision } from '../decide/decision.ts';
 import { leavesOf } from '../hardware/inPlace.ts';
@@ -172,11 +172,10 @@ const blockOrder = Object.keys(blocks);
 
 /** The order of the opening that has most lines; what it lacks follows in the step it belongs to. */
 function listingOrder(members: readonly SetMember[]): readonly ItemId[] {
-  const steps = ['hang', 'secure', 'control', 'protect', 'electrical', 'paper'] as const;
   const all = members.map(({ decision }) => partsOf(decision).map((part) => part.item));
   const longest = all.reduce<readonly ItemId[]>((most, one) => (one.length > most.length ? one : most), []);
   const known = [...new Set([...longest, ...all.flat()])];
-  return steps.flatMap((step) => known.filter((item) => items[item].step === step));
+  return setSteps.flatMap((step) => known.filter((item) => items[item].step === step));
 }
 
 const weight: Record<Counting, number> = { bought: 0, shared: 1, kept: 2, included: 3 };

@@ -3,7 +3,7 @@ import { type Decision, type Decisions } from '../decide/decision.ts';
 import { valueIn } from '../logic/slots.ts';
 import { leavesOf } from '../hardware/inPlace.ts';
 import { partsOf } from '../hardware/parts.ts';
-import { type ItemId, items, trades } from '../devices/items.ts';
+import { type ItemId, itemOf, items, trades } from '../devices/items.ts';
 import { currentNeeded } from '../electrical/supply.ts';
 import { valueInWords } from '../text/format.ts';
 import { openingsInOrder, type Project } from '../model/project.ts';
@@ -73,7 +73,7 @@ function sizeOf(item: ItemId, members: readonly Served[]): readonly string[] {
   if (item !== 'accessController') return [];
   const readers = members.reduce(
     (sum, { decision }) =>
-      sum + partsOf(decision).filter((part) => part.item === 'reader' || part.item === 'readerInside').length,
+      sum + partsOf(decision).filter(({ item: one }) => itemOf(one).load === 'reader').length,
     0,
   );
   return [`${members.length} lock outputs, ${readers} reader ports`];
