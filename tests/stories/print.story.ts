@@ -145,7 +145,19 @@ alone('an installer takes along the sheets of the openings that are shown', asyn
     expect(one.text).toMatch(/S1-/);
     // Each page says whose it is, also the second one of an opening; lines to sign never stand there alone.
     expect(firstColumn(one).some((word) => marks.includes(word))).toBe(true);
+    // What the opening is and what it looks like are read together; words of a drawing are painted twice.
+    const drawn = one.text.match(/Elevation, egress side/g) ?? [];
+    expect(one.text.match(/FIRE LABEL/g) ?? []).toHaveLength(drawn.length / 2);
   }
+  // The key to the numbers stands beside its drawing.
+  const keys = await window.page.locator('.opening-drawings figure').evaluateAll((figures) =>
+    figures.flatMap((figure) => {
+      const [drawn, key] = ['svg', 'ol'].map((one) => figure.querySelector(one)?.getBoundingClientRect());
+      return drawn && key ? [{ left: key.left - drawn.right, top: key.top - drawn.top }] : [];
+    }),
+  );
+  expect(keys.length).toBeGreaterThan(4);
+  expect(keys.filter(({ left, top }) => left < 0 || Math.abs(top) > 1)).toEqual([]);
   const text = pages.map((one) => one.text).join(' ');
   const sheets = await window.page.locator('article.opening-sheet').count();
   expect(sheets).toBeGreaterThan(2);

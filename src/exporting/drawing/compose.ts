@@ -1,6 +1,6 @@
 import { setLabels } from './annotate.ts';
 import { wrap } from './lettering.ts';
-import { type DrawingSize, footing, letterHeight, lineHeight } from './paper.ts';
+import { type DrawingSize, footing, letterHeight, lineHeight, longestScale } from './paper.ts';
 import { boundsOf, type Drawing, raised, textWidth } from './scene.ts';
 import type { Sketch } from './sketch.ts';
 import { type Subject, wordsOf } from './subject.ts';
@@ -12,10 +12,22 @@ interface Sayings {
   readonly scale: string | undefined;
 }
 
-/** Title and remarks at the foot, broken into lines that fit the sheet. */
+const lettersOfALine = (size: DrawingSize): number =>
+  Math.floor((size.width - 0.2) / textWidth('x', letterHeight));
+
+/** The name and its scale share a line where any scale would fit beside it. */
+const isOneLine = (name: string, size: DrawingSize): boolean =>
+  name.length + 2 + longestScale <= lettersOfALine(size);
+
+/** Lines under a drawing, its title included. */
+export function linesAtFoot(name: string, size: DrawingSize, caption: readonly string[]): number {
+  return caption.length + (isOneLine(name, size) ? 1 : 2);
+}
+
+/** Remarks at the foot, broken into lines that fit the sheet. */
 export function captionOf(subject: Subject, size: DrawingSize): readonly string[] {
   if (size.labels === 'none') return [];
-  const fits = Math.floor((size.width - 0.2) / textWidth('x', letterHeight));
+  const fits = lettersOfALine(size);
   const made = [
     ['Leaf', wordsOf('leafMaterial', subject.facts)],
     ['Frame', wordsOf('frameMaterial', subject.facts)],
@@ -77,10 +89,11 @@ function lettering(
   const left = 0.1 * unit;
   const rule = floor + footing * unit;
   sketch.line([left, rule], [size.width * unit - left, rule], { weight: 'thin' });
-  const title = says.scale === undefined ? says.name : `${says.name}, ${says.scale}`;
-  const first = rule + lineHeight * unit;
-  sketch.text([left, first - 0.02 * unit], title, letters, { strong: true });
-  caption.forEach((line, i) =>
-    sketch.text([left, first + (i + 1) * lineHeight * unit - 0.02 * unit], line, letters),
+  const named = says.scale === undefined ? [says.name] : [says.name, says.scale];
+  const title = isOneLine(says.name, size) ? [named.join(', ')] : named;
+  [...title, ...caption].forEach((line, i) =>
+    sketch.text([left, rule + ((i + 1) * lineHeight - 0.02) * unit], line, letters, {
+      strong: i < title.length,
+    }),
   );
 }

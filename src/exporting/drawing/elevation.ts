@@ -1,6 +1,6 @@
 import type { FactValues } from '../../domain/model/fields.ts';
 import { dimensionAcross, dimensionUp, measureText, widthMeasure } from './annotate.ts';
-import { captionOf, finish } from './compose.ts';
+import { captionOf, finish, linesAtFoot } from './compose.ts';
 import { drawOther, roomOf } from './elevation-kinds.ts';
 import { drawSwinging, type Placed } from './elevation-swing.ts';
 import { type Choice, drawAround, type WallPlace } from './locks.ts';
@@ -20,8 +20,9 @@ export function elevation(
 ): Drawing {
   const subject = subjectOf(facts);
   const room = roomOf(subject);
+  const name = 'Elevation, egress side';
   const caption = captionOf(subject, size);
-  const keep = margins(size, subject.lockSide, caption.length + 1);
+  const keep = margins(size, subject.lockSide, linesAtFoot(name, size, caption));
   const scale = chooseScale(size, keep, withWalls(size, keep, room.width), room.height + wallAbove);
   const sketch = new Sketch(scale.ratio, size.labels !== 'none');
   const floor = (size.height - keep.bottom) * scale.ratio;
@@ -48,7 +49,6 @@ export function elevation(
   sketch.line([ends[0], floor], [ends[1], floor], pens.cut);
   if (size.labels !== 'none') dimensions(sketch, subject, placed, floor, size);
 
-  const name = 'Elevation, egress side';
   const kind = wordsOf('doorType', facts) ?? 'Opening whose door type is not surveyed';
   const sentences = [
     `${kind}, seen from the egress side.`,

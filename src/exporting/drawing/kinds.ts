@@ -27,8 +27,10 @@ export interface DrawingKind<Subject> {
 
 /** Lettering of a drawing among the small print of a sheet. */
 const besideText = 0.6;
-const half = (height: number): DrawingSize => ({ width: 3.65, height, labels: 'numbers' });
-const lowHalf = [half(2.2), half(2.4), half(2.6), half(3.1)];
+/** Half a page wide, its key beside it. */
+const half = (height: number): DrawingSize => ({ width: 2.7, height, labels: 'numbers' });
+const lowHalf = [half(2.6), half(2.8), half(3.1), half(3.5), half(3.9)];
+const tallHalf = [half(3.5), half(3.9)];
 
 /** What is drawn of one opening, in order. */
 export const openingDrawings: readonly DrawingKind<Decision>[] = [
@@ -39,7 +41,7 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     sizes: {
       desk: [drawingSizes.sheet],
       walk: [drawingSizes.phone],
-      sheet: [half(3.1)],
+      sheet: tallHalf,
       crowdedSheet: lowHalf,
     },
     make: (decision, size) => elevation(knownValues(decision.slots), decision.chosen?.candidate, size),
@@ -48,7 +50,7 @@ export const openingDrawings: readonly DrawingKind<Decision>[] = [
     name: 'Plan',
     shows: 'The opening from above: which way it swings, and what is on which side.',
     needs: 'Door type, width and hand; what is not surveyed is drawn broken, at a usual size.',
-    sizes: { desk: [drawingSizes.sheetPlan], sheet: [half(3.1)], crowdedSheet: lowHalf },
+    sizes: { desk: [drawingSizes.sheetPlan], sheet: tallHalf, crowdedSheet: lowHalf },
     make: (decision, size) => planView(knownValues(decision.slots), decision.chosen?.candidate, size),
   },
   {

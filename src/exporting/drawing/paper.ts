@@ -9,6 +9,11 @@ const scales = [
   { text: `1/16" = 1'-0"`, ratio: 192 },
 ] as const;
 
+const noScale = 'Not to scale';
+
+/** Letters of the longest that can stand under a drawing. */
+export const longestScale = Math.max(noScale.length, ...scales.map(({ text }) => text.length));
+
 export interface DrawingSize {
   /** Inches on paper. On screen the whole drawing is stretched to the width there is. */
   readonly width: number;
@@ -104,7 +109,7 @@ export function chooseScale(
   const needed = Math.max(width / across, height / down);
   if (size.labels === 'none') return { ratio: needed };
   const least = Math.max(needed, size.ratio ?? 0);
-  return scales.find((scale) => scale.ratio >= least) ?? { ratio: least, text: 'Not to scale' };
+  return scales.find((scale) => scale.ratio >= least) ?? { ratio: least, text: noScale };
 }
 
 /** Of a drawing that says its scale; undefined for one that has none. */

@@ -1,7 +1,7 @@
 import { type DeviceFamily, devices } from '../../domain/devices/devices.ts';
 import type { FactValues } from '../../domain/model/fields.ts';
 import { dimensionAcross, measureText, widthMeasure } from './annotate.ts';
-import { captionOf, finish } from './compose.ts';
+import { captionOf, finish, linesAtFoot } from './compose.ts';
 import { roomOf } from './elevation-kinds.ts';
 import { type Choice, penOfDevice } from './locks.ts';
 import {
@@ -31,8 +31,9 @@ export function planView(
   const subject = subjectOf(facts);
   const room = roomOf(subject);
   const reach = reachOf(subject, choice?.release === 'sensor');
+  const name = 'Plan';
   const caption = captionOf(subject, size);
-  const keep = margins(size, subject.lockSide, caption.length + 1);
+  const keep = margins(size, subject.lockSide, linesAtFoot(name, size, caption));
   const lettered = size.labels !== 'none';
   // Two lines of words, one on each side, stand outside everything that is drawn.
   const rows = lettered ? 2.2 * lineHeight : 0;
@@ -85,7 +86,7 @@ export function planView(
       : '',
     `Width ${measureText(widthMeasure(subject))}.`,
   ].filter((sentence) => sentence !== '');
-  return finish(sketch, subject, size, { name: 'Plan', sentences, scale: scale.text }, foot, caption);
+  return finish(sketch, subject, size, { name, sentences, scale: scale.text }, foot, caption);
 }
 
 function standsFree({ type }: Subject): boolean {
