@@ -1,5 +1,5 @@
 import { screen, within } from '@testing-library/react';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { createPreferences } from '../../app/preferences.ts';
 import { firstView, withViews } from '../../domain/grid/view.ts';
 import { known } from '../../domain/testing/facts.ts';
@@ -37,4 +37,16 @@ test('sheets by opening print what the schedule is narrowed to, and say so until
   );
   await user.click(screen.getByRole('button', { name: 'Show all openings' }));
   expect(sheets()).toEqual(['101', '102']);
+});
+
+test('memory is swept before any print, also one that the browser was asked for', () => {
+  const { view } = show(<PrintPage />, lobbyTrap());
+  const asked = vi.spyOn(Reflect, 'construct');
+  const sweeps = () => asked.mock.calls.filter(([made]) => made === ArrayBuffer).length;
+  window.dispatchEvent(new Event('beforeprint'));
+  expect(sweeps()).toBe(1);
+  view.unmount();
+  window.dispatchEvent(new Event('beforeprint'));
+  expect(sweeps()).toBe(1);
+  asked.mockRestore();
 });

@@ -43,6 +43,12 @@ export function usePrintRun(parts: readonly PrintPart[]): PrintRun {
   const at = Math.max(0, Math.min(chosen, parts.length - 1));
   const count = parts.length;
 
+  // Before any print, also one the reader asks of the browser itself: the preview and its drawings left much behind.
+  useEffect(() => {
+    window.addEventListener('beforeprint', sweepMemory);
+    return () => window.removeEventListener('beforeprint', sweepMemory);
+  }, []);
+
   useEffect(() => {
     if (!running) return;
     let left = false;
@@ -50,7 +56,6 @@ export function usePrintRun(parts: readonly PrintPart[]): PrintRun {
       await isReady();
       if (at > 0) await new Promise((done) => setTimeout(done, pauseMs));
       if (left) return;
-      sweepMemory();
       await printed();
       if (left) return;
       if (at + 1 < count) setAt(at + 1);
