@@ -3,6 +3,7 @@ import type { Line } from '../storage/copy/lines.ts';
 import { type Position, samePosition } from '../storage/copy/position.ts';
 import type { SecondCopy } from '../storage/copy/secondCopy.ts';
 import type { WholeCopy } from '../storage/copy/slots.ts';
+import type { Timers } from '../storage/timers.ts';
 
 /** The state that the second copy leads to, and how many lines lead there. */
 export interface KeptAt extends Position {
@@ -16,12 +17,16 @@ export interface LineLogNeeds {
   readonly whole: () => WholeCopy;
   /** Said when the second copy fails, and '' when it works again. */
   readonly onTrouble: (says: string) => void;
+  readonly timers: Timers;
 }
 
 /** The edits of the project that is written here, on their way into the second copy. */
 export interface LineLog {
-  /** From here on edits are logged. `kept` is what the second copy holds; anything else is written whole at once. */
-  readonly begin: (projectId: string, kept: KeptAt | undefined) => void;
+  /**
+   * From here on edits are logged. `kept` is what the second copy holds; anything else is written whole at once. Ends when
+   * an edit would go to the disk without waiting for anything, or when that takes too long.
+   */
+  readonly begin: (projectId: string, kept: KeptAt | undefined) => Promise<void>;
   readonly stop: () => void;
   /** Writes the edit before it is painted. */
   readonly accept: (line: Line) => void;
@@ -38,7 +43,10 @@ export interface LineLog {
 /** A start reads the slot and then does these again, so they may not become many. */
 export const mostLines = 300;
 
-export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeeds): LineLog {
+/** How long a project may be kept from the user until its log is open; the page says what the second copy lacks. */
+export const longestWaitMs = 2_000;
+
+export function createLineLog({ copies, journal, whole, onTrouble, timers }: LineLogNeeds): LineLog {
   let projectId: string | undefined;
   let lines = 0;
   let working = true;
@@ -70,17 +78,25 @@ export function createLineLog({ copies, journal, whole, onTrouble }: LineLogNeed
     await last;
   };
 
+  const soon = (opening: Promise<unknown>) =>
+    new Promise<void>((resolve) => {
+      const timer = timers.set(resolve, longestWaitMs);
+      void opening.then(() => {
+        timers.clear(timer);
+        resolve();
+      });
+    });
+
   return {
-    begin: (id, kept) => {
+    begin: async (id, kept) => {
       projectId = id;
       lines = kept?.lines ?? 0;
       working = true;
       loose.clear();
       const now = whole();
-      if (kept && samePosition(kept, now)) {
-        onTrouble('');
-        void copies.openLog(id);
-      } else void putWhole();
+      const isWhole = kept !== undefined && samePosition(kept, now);
+      if (isWhole) onTrouble('');
+      await soon(isWhole ? copies.openLog(id) : putWhole());
     },
     stop: () => {
       projectId = undefined;

@@ -11,7 +11,8 @@ import { rawPut } from '../storage/testing/fakes.ts';
 import { house } from '../storage/testing/projects.ts';
 import { steppingClock } from './testing/clock.ts';
 import type { TakeHow } from './meeting.ts';
-import { mostLines } from './lineLog.ts';
+import { browserTimers, type Timers } from '../storage/timers.ts';
+import { longestWaitMs, mostLines } from './lineLog.ts';
 import type { App } from './session/app.ts';
 import { type AppNeeds, createApp } from './session.ts';
 import {
@@ -524,6 +525,42 @@ describe('the second copy', () => {
     const third = await openWindow({ copies: noting() });
     expect(project(third).notes).toBe('only in the log');
     expect(asked).toEqual(['ready', 'line', 'ready']);
+  });
+
+  test('P2: no edit is taken before its log is open, and a log that never opens is not waited for', async () => {
+    await (await openWindow()).close();
+    let open = () => undefined as void;
+    const copies = {
+      ...machine.secondCopy(),
+      openLog: () =>
+        new Promise<{ readonly ok: true; readonly value: null }>((resolve) => {
+          open = () => resolve({ ok: true, value: null });
+        }),
+    };
+    let giveUp: (() => void) | undefined;
+    const timers: Timers = {
+      set: (work, ms) => {
+        if (ms !== longestWaitMs) return browserTimers.set(work, ms);
+        giveUp = work;
+        return undefined;
+      },
+      clear: browserTimers.clear,
+    };
+    for (const goesOn of [() => open(), () => giveUp?.()]) {
+      giveUp = undefined;
+      const app = machine.window({ copies, timers });
+      let isStarted = false;
+      const started = app.start().then(() => {
+        isStarted = true;
+      });
+      await vi.waitFor(() => expect(giveUp).toBeDefined());
+      expect(isStarted).toBe(false);
+      expect(notes(app, 'x').ok).toBe(false);
+      goesOn();
+      await started;
+      expect(notes(app, 'x').ok).toBe(true);
+      await app.close();
+    }
   });
 
   test('without a second copy a lost project is named, and the demo does not take its place', async () => {

@@ -82,7 +82,7 @@ export function createEntrance(
       return;
     }
     if (found.ok && !samePosition(found.loaded.position, standing.now)) show(found.loaded);
-    log.begin(shown().id, found.ok ? found.kept : undefined);
+    await log.begin(shown().id, found.ok ? found.kept : undefined);
     // The other window may have been closed with something typed in it.
     drafts.open(shown().id);
     autosave.begin();
@@ -154,8 +154,8 @@ export function createEntrance(
     }
     if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
-      if (found.ok) log.begin(id, found.kept);
-      else log.begin(id, { ...standing.now, lines: 0 });
+      if (found.ok) await log.begin(id, found.kept);
+      else await log.begin(id, { ...standing.now, lines: 0 });
       autosave.begin();
       if (isNew) {
         changedWhole();
@@ -188,7 +188,7 @@ export function createEntrance(
     if (!isOutOfReach(because)) autosave.stop(storageProblemInWords(because));
     else if (stood.role === 'reader') autosave.stop(otherWindow);
     else {
-      log.begin(id, undefined);
+      await log.begin(id, undefined);
       autosave.changed({ project: found.loaded.project, position: at });
       autosave.beginFailing(storageProblemInWords({ kind: 'onlyInCopy', because }));
     }
@@ -228,7 +228,7 @@ export function createEntrance(
     await letGo();
     standing.move({ kind: 'startedNew', setAside: aside });
     store.getState().replaceProject(project);
-    log.begin(project.id, { ...standing.now, lines: 0 });
+    await log.begin(project.id, { ...standing.now, lines: 0 });
     autosave.changed({ project, position: standing.now });
     // The warning stands there before anything is typed.
     autosave.beginFailing(storageProblemInWords(because));

@@ -27,7 +27,7 @@ export function createTakingAway(
           if (isShown) log.stop();
           await log.settled();
           const taken = await work();
-          if (!taken.ok && isShown) log.begin(id, undefined);
+          if (!taken.ok && isShown) await log.begin(id, undefined);
           return taken;
         });
         if (!done.ok || !isShown) return done;

@@ -3,7 +3,7 @@ import type { Project } from '../../domain/model/project.ts';
 import { createAutosave } from '../../storage/autosave.ts';
 import type { Position } from '../../storage/copy/position.ts';
 import type { Result } from '../../storage/problems.ts';
-import type { Timers } from '../../storage/timers.ts';
+import { browserTimers, type Timers } from '../../storage/timers.ts';
 import { rejoin } from '../detached.ts';
 import { createLineLog } from '../lineLog.ts';
 import { storedAt } from '../standing.ts';
@@ -32,6 +32,7 @@ export function createWriting(kit: Kit, timers: Timers | undefined, { startAgain
   const log = createLineLog({
     copies,
     journal,
+    timers: timers ?? browserTimers,
     whole: () => wholeOf({ project: shown(), position: standing.now, setAside: standing.setAside }, clock()),
     onTrouble: (says) => {
       store.getState().setOneCopy(says);
