@@ -1,5 +1,5 @@
-import { fitRule, ratedFitRule } from '../decide/fitRules.ts';
-import { amendmentRule } from '../decide/ruleBook.ts';
+import { fitRule, ratedFitRule } from '../rules/fitRules.ts';
+import { amendmentRule } from '../rules/amendments.ts';
 import { fitRows } from '../fit/matrix.ts';
 import type { Amendment } from '../model/project.ts';
 import { allRules } from '../rules/all.ts';

@@ -1,5 +1,5 @@
 import type { Decision } from '../decide/decision.ts';
-import { amendmentRule } from '../decide/ruleBook.ts';
+import { amendmentRule } from '../rules/amendments.ts';
 import { viewFacts } from '../decide/factView.ts';
 import { matches } from '../devices/candidates.ts';
 import { compile } from '../logic/compile.ts';

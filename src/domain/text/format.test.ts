@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { demoProject } from '../../../scripts/demo/demoProject.ts';
-import { amendmentRule } from '../decide/ruleBook.ts';
+import { amendmentRule } from '../rules/amendments.ts';
 import { decide } from '../decide/decide.ts';
 import { reportOf } from '../words/report.ts';
 import { factKeys, fieldInfo } from '../model/fields.ts';

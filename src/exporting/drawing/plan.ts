@@ -1,4 +1,4 @@
-import { type DeviceFamily, devices } from '../../domain/devices/devices.ts';
+import { device, type DeviceFamily } from '../../domain/devices/devices.ts';
 import type { FactValues } from '../../domain/model/fields.ts';
 import { dimensionAcross, measureText, widthMeasure } from './annotate.ts';
 import { captionOf, finish, linesAtFoot } from './compose.ts';
@@ -154,11 +154,9 @@ function drawJambs(sketch: Sketch, subject: Subject, placed: PlanPlaced, band: B
 }
 
 const inFrame: ReadonlySet<DeviceFamily> = new Set<DeviceFamily>(['strike']);
-const overhead: ReadonlySet<DeviceFamily> = new Set<DeviceFamily>(['magnet', 'bolt', 'delayed']);
 
 function drawDevice(sketch: Sketch, { deviceId }: Choice, placed: PlanPlaced): void {
-  const { family, name } = devices[deviceId];
-  const above = overhead.has(family) && deviceId !== 'delayedExitDevice' && deviceId !== 'glassPatchLock';
+  const { family, name, besideLeafLock: above } = device(deviceId);
   const [x, y] = inFrame.has(family) ? placed.inFrame : above ? placed.overhead : placed.onLeaf;
   const side = sketch.seen(2.6, 0.08);
   const box = above ? centered(x, y, sketch.seen(9, 0.2), side) : centered(x, y, side, side);

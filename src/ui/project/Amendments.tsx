@@ -8,7 +8,7 @@ import {
   amendmentTouches,
   emptyAmendment,
 } from '../../domain/project/amendments.ts';
-import { amendmentRule } from '../../domain/decide/ruleBook.ts';
+import { amendmentRule } from '../../domain/rules/amendments.ts';
 import { conditionLine } from '../../domain/manual/conditionInWords.ts';
 import { manualEntry } from '../../domain/manual/ruleManual.ts';
 import { AmendmentForm } from './AmendmentForm.tsx';

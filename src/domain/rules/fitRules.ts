@@ -2,7 +2,7 @@ import { text } from '../codes/sections.ts';
 import { deviceIds } from '../devices/devices.ts';
 import { midSentence } from '../text/midSentence.ts';
 import { yes } from '../logic/condition.ts';
-import type { Clause, Rule } from '../rules/rule.ts';
+import type { Clause, Rule } from './rule.ts';
 import { type FitRow, fitCell, neverOnRatedDoor } from '../fit/matrix.ts';
 
 /** A row of the fit table, spoken of in a decision like any other rule. */
