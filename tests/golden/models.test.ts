@@ -33,6 +33,15 @@ const component = grid('Component', [
   'D8|T5|Hall|n/a||g8|n/a',
   'D9|n/a|Hall|n/a|IfcDoor|g9|n/a',
   `${'long'.repeat(11)}|T2|Hall|n/a|IfcDoor|g10|n/a`,
+  'Void|T1|Hall, Nowhere , Elsewhere|n/a|IfcDoor|g11|n/a',
+  `${'n'.repeat(40)}|T1|Office 1, Hall, Upper, Twin 1|n/a|IfcDoor|g12|n/a`,
+  'D13|T1|Hall|n/a|IfcDoorLining|g13|n/a',
+  'D14|T1|Hall|n/a|MyIfcDoor|g14|n/a',
+  'D15|n/a|Hall|n/a||g15|n/a',
+  'D16|T6|Hall|n/a||g16|n/a',
+  'D17|T7|Hall|n/a||g17|n/a',
+  'D18|T8|Hall|n/a|IfcDoor|g18|n/a',
+  'D19|T10|Hall|n/a|IfcDoor|g19|n/a',
   ' | | | | | | ',
 ]);
 const types = grid('Type', [
@@ -42,6 +51,10 @@ const types = grid('Type', [
   'T3|n/a|n/a|0|-1|IfcDoorStyle|',
   'T4|Interior door|n/a|x|40000|IfcTypeObject|',
   'T5|Windows|n/a|1|2|IfcWindowStyle|',
+  'T6|n/a|n/a|1|2|IfcDoorStyleX|',
+  'T7|n/a|n/a|1|2|XIfcDoorType|',
+  'T8|n/a|n/a|30|300|IfcDoorType|',
+  'T10|n/a|n/a|100|30000|IfcDoorType|',
 ]);
 const space = grid('Space', [
   'Name|Category|FloorName|Description|GrossArea|NetArea',
@@ -50,6 +63,7 @@ const space = grid('Space', [
   'Upper|n/a|Level 2|Storage|0|x',
   'Twin 1|n/a|Level 2|Twin|5|5',
   'Twin 1|n/a|Level 2|Twin|6|6',
+  ' | | | | | ',
 ]);
 const floor = grid('Floor', [
   'Name|Elevation',
@@ -73,6 +87,10 @@ const attribute = grid('Attribute', [
   'OccupancyNumber|Space|Office 1|3.2|n/a',
   'OccupancyNumberPeak|Space|Office 1|4.1|n/a',
   'OccupancyNumber|Space|Hall|-4|n/a',
+  'OccupancyNumber|Space|Upper|2.2|n/a',
+  'Core|Floor|D1|lead|n/a',
+  'Finish|Component|D4|n/a|n/a',
+  'Finish|Component|D4|Red|n/a',
 ]);
 const facility = (lengths: string, areas: string) =>
   grid('Facility', ['Name|LinearUnits|AreaUnits', `F|${lengths}|${areas}`]);
@@ -86,6 +104,17 @@ const books: Readonly<Record<string, readonly Grid[]>> = {
   'no doors': [grid('Component', ['Name|TypeName|Space', 'W1|T5|Hall']), types, space],
   'another workbook with sheets of these names': [grid('Component', ['Name|Type', 'D1|T1']), types, space],
   'no types': [component, space],
+  'no rooms of doors': [grid('Component', ['Name|TypeName', 'D1|T1']), types, space],
+  'few columns': [
+    grid('Component', ['Name|TypeName|Space', 'D1|T1|Hall']),
+    grid('Type', ['Name|Category', 'T1|Doors']),
+    grid('Space', ['Name|FloorName', 'Hall|Level 1']),
+  ],
+  'one door alone': [
+    grid('Component', ['Name|TypeName|Space|ExtObject', `${'n'.repeat(41)}|n/a|n/a|IfcDoor`]),
+    grid('Type', ['Name']),
+    grid('Space', ['Name']),
+  ],
 };
 
 function model(grids: readonly Grid[]): readonly string[] {
@@ -93,10 +122,12 @@ function model(grids: readonly Grid[]): readonly string[] {
   if (read === undefined) return ['no COBie'];
   if (!read.ok) return [read.says];
   const table = gridOfModel(read.model);
-  const found = findTable(table);
+  const best = bestTable([table]);
+  const found = best.ok ? best.table : undefined;
   let count = 0;
   return [
     modelInWords(read.model),
+    best.ok ? best.sheet : best.says,
     ...read.model.notes,
     ...read.model.spaces.map((one) => JSON.stringify(one)),
     ...table.rows.map(({ number, cells, remark = '' }) => `${number}: ${cells.join(' | ')} ${remark}`),
@@ -253,6 +284,13 @@ function text(): string {
     ['Component', 'Type'],
   ]) {
     told.push(`sheets of ${names.join()}: ${[...(cobieSheets(names) ?? ['none'])].join()}`);
+  }
+  told.push('', '## Units of areas');
+  const units =
+    'square meter|Square Meters|square metre|square_metres|m2|m²|sqm|square feet|square foot|sq-ft|ft2|ft²|SF|xm2|m2x|xsf|sfx';
+  for (const unit of units.split('|')) {
+    const read = cobieModel([...workbook, facility('m', unit)]);
+    told.push(`${unit} → ${read?.ok ? read.model.spaces[0]?.areaFt2 : ''}`);
   }
   told.push('', '## Rows around a table');
   for (const word of around.split('|')) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../commands/command.ts';
-import { newOpening, newProject } from '../model/newProject.ts';
+import { newOpening, newProject, newSpace } from '../model/newProject.ts';
 import type { Opening, Project } from '../model/project.ts';
 import { importRows } from '../testing/tables.ts';
 import { againInWords, type AgainChoices, compareAgain, importEdits, usualChoices } from './again.ts';
@@ -131,4 +131,85 @@ it('leaves a place out that only a change needs which is not taken', () => {
     rooms: {},
   }).project;
   expect(Object.values(taken.floors).map(({ name }) => name)).toEqual(['Ground', 'Attic']);
+});
+
+type Facts = Opening['facts'];
+const told = (into: Project, head: string, row: string) =>
+  compareAgain(into, against(into, head.split('|'), row.split('|'))).changed.map(
+    ({ what, mine, theirs, stays }) => `${what}: ${mine} → ${theirs}${stays === '' ? '' : `, ${stays}`}`,
+  );
+
+describe('a fact of the file beside one of the door', () => {
+  const fact = (is: Facts['latch'] | undefined): Project =>
+    withOpenings({
+      ...newOpening('a', '101'),
+      facts: is === undefined ? {} : ({ leafWidthIn: is } as Facts),
+    });
+  const known = { is: 'known', value: 36 } as unknown as Facts['latch'];
+  const assumed = { is: 'assumed', value: 36, from: 'plan' } as unknown as Facts['latch'];
+  const seen = { is: 'known', value: 36, at } as unknown as Facts['latch'];
+  const guessed = { is: 'assumed', value: 36, from: 'plan', at } as unknown as Facts['latch'];
+  const kept = 'known here, only assumed by the file';
+
+  it.each<[string, Facts['latch'] | undefined, string, string]>([
+    ['36 (assumed: x)', known, '', ''],
+    ['34 (assumed: x)', known, '36 in → 34 in, assumed', kept],
+    ['36', assumed, '36 in, assumed → 36 in', ''],
+    ['36 (assumed: x)', assumed, '', ''],
+    ['34 (assumed: x)', assumed, '36 in, assumed → 34 in, assumed', ''],
+    ['unknown', known, '', ''],
+    ['36', { is: 'unknown' }, 'unknown → 36 in', ''],
+    ['unknown', { is: 'unknown' }, '', ''],
+    ['unknown', undefined, ' → unknown', ''],
+    ['36', seen, '', ''],
+    ['34', seen, '36 in → 34 in', 'surveyed here'],
+    ['36', guessed, '', ''],
+  ])('%s beside %j', (cell, mine, change, stays) => {
+    const expected = change === '' ? [] : [`Leaf width: ${change}${stays === '' ? '' : `, ${stays}`}`];
+    expect(told(fact(mine), 'mark|leafWidthIn', `101|${cell}`)).toEqual(expected);
+  });
+});
+
+describe('what else the file says of a door', () => {
+  const by = { candidate: 'magnet/safe/sensor', reason: 'as built', by: '', at };
+  const there: Project = {
+    ...withOpenings(
+      { ...newOpening('a', '101'), floorId: 'f', toSpaceId: 's', notes: ' seen ', override: by } as Opening,
+      newOpening('b', '102'),
+    ),
+    floors: { f: { id: 'f', name: 'Ground', level: 0 } },
+    spaces: { s: { ...newSpace('s', 'Office'), floorId: 'f' } },
+  };
+  const choice = 'mark|Choice by hand|Reason of the choice|Chosen at';
+
+  it.each<[string, string, readonly string[]]>([
+    ['mark|floor|to|notes', '101|ground|OFFICE|seen', []],
+    // A list without floors finds no space of a floor; the name is the same.
+    ['mark|to', '101|office', []],
+    ['mark|floor|to', '101||', []],
+    ['mark|floor|to', '101|Attic|', ['Floor: Ground → Attic, stands here already']],
+    ['mark|floor|to|notes', '102|Ground|Office|new', ['Notes:  → new', 'Floor:  → Ground', 'To:  → Office']],
+    [choice, `101|magnet/safe/sensor|as built|${at}`, []],
+    [choice, '101|||', []],
+    [
+      choice,
+      `101|magnet/safe/sensor|why|${at}`,
+      ['Choice by hand: magnet/safe/sensor: as built → magnet/safe/sensor: why, stands here already'],
+    ],
+    [choice, `102|magnet/safe/sensor|why|${at}`, ['Choice by hand:  → magnet/safe/sensor: why']],
+  ])('%s: %s', (head, row, changes) => {
+    expect(told(there, head, row)).toEqual(changes);
+  });
+
+  it.each([
+    [undefined, ''],
+    [{ is: 'unknown' }, ''],
+    [{ is: 'known', value: true }, undefined],
+    [{ is: 'known', value: false }, 'stands here already'],
+    [{ is: 'known', value: false, at }, 'surveyed here'],
+  ] as const)('the building: yes beside %j', (mine, stays) => {
+    const into = { ...there, building: mine === undefined ? {} : { sprinklered: mine } } as Project;
+    const again = compareAgain(into, against(into, ['mark', 'sprinklered'], ['101', 'yes']));
+    expect(again.changed.map((one) => one.stays)).toEqual(stays === undefined ? [] : [stays]);
+  });
 });

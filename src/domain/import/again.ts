@@ -92,7 +92,7 @@ function changesOf(project: Project, imported: Imported, mine: Opening, theirs: 
   const texts = (['mark', 'notes', 'externalId'] as const).flatMap((field): Change[] => {
     const [a, b] = [mine[field] ?? '', theirs[field] ?? ''];
     // A cell is read without the blanks around it; they say nothing new.
-    if (b === '' || a.trim() === b.trim()) return [];
+    if (b === '' || a.trim() === b) return [];
     return [change(field, fieldWords[field], [a, b], a === '' ? '' : here, b)];
   });
   const places = (['floorId', 'fromSpaceId', 'toSpaceId'] as const).flatMap((field): Change[] => {

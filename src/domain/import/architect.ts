@@ -20,7 +20,7 @@ export interface Reading {
   readonly facts: Map<FactKey, AnyFact>;
   /** Sentences about cells that were not taken, with their column. */
   readonly problems: { readonly column: string; readonly says: string }[];
-  /** Cells not taken or taken only in part; they go into the notes as they stand. */
+  /** Cells not taken or taken only in part, some of them twice; they go into the notes as they stand. */
   readonly kept: Said[];
   /** Words of these cells that may mean two things. */
   readonly undecided: UndecidedWord[];
@@ -112,7 +112,7 @@ function readFlags(one: (role: Role) => Said | undefined, reading: Reading): voi
     const said = one(role);
     if (!said) return;
     if (isTrue(said.text)) assume(reading, key, value, said);
-    else if (!reading.kept.includes(said)) reading.kept.push(said);
+    else reading.kept.push(said);
   };
   const external = one('isExternal');
   flag('isExternal', 'exterior', true);
@@ -134,7 +134,7 @@ function assume(reading: Reading, key: FactKey, value: AnyValue, said: Said): vo
 
 function leaveOpen(reading: Reading, said: Said, says: string): void {
   reading.problems.push({ column: said.header, says });
-  if (!reading.kept.includes(said)) reading.kept.push(said);
+  reading.kept.push(said);
 }
 
 const pairWords = /\b(pair|pr|dbl|double)\b(?!.{0,3}(acting|egress|glaz|cyl|swing))/i;
@@ -235,7 +235,7 @@ function readSingle(cells: readonly Said[], reading: Reading): void {
   const width = reading.facts.get('leafWidthIn');
   if (width === undefined || width.is === 'unknown' || Number(width.value) > widestLeafIn) return;
   const said = cells.find((cell) => ['width', 'size'].includes(cell.role) && cell.text.trim() !== '');
-  const source = said ? quote(said) : width.is === 'assumed' ? width.from : 'the width';
+  const source = width.is === 'assumed' ? width.from : said ? quote(said) : 'the width';
   const from = `${source}; no word of a pair`;
   reading.facts.set('doorType', { is: 'assumed', value: 'single', from });
 }

@@ -234,12 +234,12 @@ class Lengths {
 
   mm(text: string, unit: string): number | null {
     const value = Number(text);
-    if (text === '' || !Number.isFinite(value) || value <= 0) return null;
+    if (!Number.isFinite(value) || value <= 0) return null;
     const per = mmPer[unit.toLowerCase()] ?? this.mmPerUnit;
     if (value * per <= 30_000) return value * per;
     if (value < 300 || value > 30_000) return null;
     const note = `Facility gives lengths in ${this.#stated || 'no unit'}; sizes of doors such as ${text} were read as millimeters.`;
-    if (!this.#notes.some((one) => one.startsWith('Facility gives lengths'))) this.#notes.push(note);
+    if (this.#notes.length === 0) this.#notes.push(note);
     return value;
   }
 }

@@ -138,9 +138,8 @@ export function importTable(table: Table, options: ImportOptions): Imported {
     const long = asWritten.filter(isLongPlace);
     for (const cell of long) complain(cell.header, nameTooLong(mostOf(cell, asWritten)), false);
     const said = asWritten.filter((cell) => !long.includes(cell));
-    if (floorHeading && !said.some((cell) => cell.role === 'level' && cell.text.trim() !== '')) {
-      said.push(floorHeading);
-    }
+    // Behind the cells: the first that says a floor counts.
+    if (floorHeading) said.push(floorHeading);
     const floor = said.find((cell) => cell.role === 'level' && cell.text.trim() !== '')?.text.trim();
     const externalId = said.find((cell) => cell.role === 'globalId')?.text.trim() ?? '';
     const named = checkMark(mark, row, floor, externalId, seen, there);
@@ -197,7 +196,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
         ...own.kept,
         ...long,
         ...counted,
-        ...keptOf(said, against),
+        ...keptOf(columns, cells, said, against),
       ]),
     });
   }
@@ -229,7 +228,7 @@ class Met {
   /** The GlobalId says more than the mark: under one mark two models may mean two doors. Each is met once. */
   take(mark: string, externalId: string): string | undefined {
     const named = this.#byMark.get(mark);
-    const fits = named?.externalId === undefined || externalId === '' || named.externalId === externalId;
+    const fits = named?.externalId === undefined || externalId === '';
     const met = this.#byExternalId.get(externalId) ?? (fits ? named : undefined);
     if (!met || this.#met.has(met.id)) return undefined;
     this.#met.add(met.id);
@@ -252,7 +251,7 @@ function checkMark(
     return { ok: false, says: 'The mark holds a line break or a sign that cannot be seen.' };
   if (/^"|"$/.test(mark))
     return { ok: false, says: `The mark ${mark} has a quotation mark at its end; a quote may be missing.` };
-  const listed = externalId === '' ? undefined : seen.get(asId(externalId));
+  const listed = seen.get(asId(externalId));
   if (listed) {
     return { ok: false, says: `GlobalId ${externalId} stands in row ${listed.row} and again in row ${row}.` };
   }
@@ -266,7 +265,7 @@ function checkMark(
     }
   }
   // Two doors of a model are two doors, whatever they are called.
-  const known = externalId === '' ? undefined : there.take('', externalId);
+  const known = there.take('', externalId);
   if (known !== undefined) return { ok: true, mark, meets: known };
   // Two floors may number their doors alike: two doors, which need two marks here.
   const longer = `${mark} (${floor})`;
@@ -311,7 +310,7 @@ function freeMark(mark: string, seen: Seen, there: Met): string | undefined {
 type Complain = (column: string | null, says: string, refuses: boolean) => void;
 
 function checkWidth(cells: readonly string[], width: number, complain: Complain): void {
-  if (cells.length > width && cells.slice(width).some((cell) => cell.trim() !== '')) {
+  if (cells.slice(width).some((cell) => cell.trim() !== '')) {
     complain(null, 'The row has more cells than the heading; a separator may stand inside a text.', true);
   }
   if (cells.length < width) {
@@ -402,8 +401,18 @@ function contradictions(
 }
 
 /** Both sides of a contradiction stay in the notes. */
-function keptOf(said: readonly Said[], against: readonly Against[]): readonly Kept[] {
-  return against.length === 0 ? [] : said.filter((cell) => valueRoles.has(cell.role));
+function keptOf(
+  columns: readonly Column[],
+  cells: readonly string[],
+  said: readonly Said[],
+  against: readonly Against[],
+): readonly Kept[] {
+  if (against.length === 0) return [];
+  const own = columns.filter(({ use }) => use.kind === 'fact' && against.some(({ key }) => key === use.fact));
+  return [
+    ...said.filter((cell) => valueRoles.has(cell.role)),
+    ...own.map(({ header, index }) => ({ header: header.trim(), text: cells[index] ?? '' })),
+  ];
 }
 const valueRoles: ReadonlySet<Role> = new Set([
   'size',

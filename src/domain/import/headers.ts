@@ -117,7 +117,7 @@ for (const key of factKeys) factByHeading.set(oneSpelling(fieldInfo(key).label),
 for (const key of factKeys) factByHeading.set(key.toLowerCase(), key);
 
 function plainHeading(header: string): { name: string; unit: LengthUnit } {
-  const spelled = oneSpelling(header.replace(/^\uFEFF/, ''));
+  const spelled = oneSpelling(header);
   const unit = /\((mm|in)\.?\)/.exec(spelled)?.[1] as LengthUnit;
   return { name: oneSpelling(spelled.replace(/\((mm|in)\.?\)/, '').replace(/[.:#]/g, ' ')), unit };
 }
@@ -162,7 +162,7 @@ export function readHeaders(header: readonly string[]): readonly Column[] {
     }
     const fact = factByHeading.get(oneSpelling(text)) ?? factByHeading.get(name);
     if (fact === undefined || taken.has(fact)) {
-      return { index, header: text, use: again(fact === undefined ? undefined : taken.get(fact)) };
+      return { index, header: text, use: again(fact && taken.get(fact)) };
     }
     taken.set(fact, index);
     return { index, header: text, use: { kind: 'fact', fact } };

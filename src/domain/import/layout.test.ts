@@ -119,12 +119,24 @@ describe('damage', () => {
   });
   it('refuses a mark that its format may have changed', () => {
     const rows = [
-      ...grid('Mark|Width').rows,
+      ...grid('Mark| Width ').rows,
       { number: 2, cells: ['122', '36"'], doubts: new Map([[0, 'An exponent.']]) },
+      {
+        number: 3,
+        cells: ['123', '36"'],
+        doubts: new Map([
+          [1, 'A date.'],
+          [2, 'A formula.'],
+        ]),
+      },
     ];
-    expect(read({ rows }).problems).toMatchObject([
+    const { problems, openings } = read({ rows });
+    expect(problems).toEqual([
       { row: 2, column: 'Mark', says: 'An exponent.', refuses: true },
+      { row: 3, column: 'Width', says: 'A date.', refuses: false },
+      { row: 3, column: null, says: 'A formula.', refuses: false },
     ]);
+    expect(openings.map(({ mark }) => mark)).toEqual(['123']);
   });
 });
 
