@@ -215,6 +215,10 @@ const lists: Readonly<
       '105|unknown|||60|45|',
     ],
   ],
+  'several facts in two columns each': [
+    'Mark| fireRatingMin |Fire Rating| leafWidthIn |Width (in)',
+    ['101|90|60|36|34', '102||60|36|34', '103|60|60|36|34', '104|90|60||'],
+  ],
   'notes of several columns': [
     'Mark|Notes|Remarks| Lock | Width ',
     [`101| seen | | x | wide `, '102', '103| |why||'],

@@ -2,7 +2,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import { expect, it } from 'vitest';
-import { gridOfModel, modelInWords, saidOf } from '../../src/domain/import/buildingModel.ts';
+import {
+  gridOfModel,
+  type ModelDoor,
+  modelInWords,
+  peopleIn,
+  saidOf,
+  stated,
+} from '../../src/domain/import/buildingModel.ts';
 import { cobieModel, cobieSheets } from '../../src/domain/import/cobie.ts';
 import { importTable } from '../../src/domain/import/csv.ts';
 import type { GivenPlaces, GivenSpace, Grid, GridRow, SaidOfRoom } from '../../src/domain/import/grid.ts';
@@ -233,6 +240,22 @@ function roomsInWords(places: GivenPlaces): readonly string[] {
   ];
 }
 
+const bareDoor: ModelDoor = {
+  row: 1,
+  globalId: '',
+  mark: '',
+  name: '',
+  tag: '',
+  floor: '',
+  typeName: '',
+  operation: '',
+  overallWidthMm: null,
+  overallHeightMm: null,
+  spaces: [],
+  said: new Map(),
+  doubts: [],
+};
+
 const around =
   'NOT USED|Door number omitted|void|cancelled|Deleted.|Sub-total|GRAND TOTAL: 3|12 doors|3 openings|Doors in all 4|General Notes|note|Legend|Abbreviations|key|End of schedule|Page 2|1. See plans|(2) Verify|FIRST FLOOR|Basement|Mezzanine level.|Penthouse|A long text that stands alone here|101|Area B';
 
@@ -284,6 +307,31 @@ function text(): string {
     ['Component', 'Type'],
   ]) {
     told.push(`sheets of ${names.join()}: ${[...(cobieSheets(names) ?? ['none'])].join()}`);
+  }
+  told.push('', '## Words of a model');
+  for (const word of [
+    'N/A',
+    ' none ',
+    'FIRE - RATING',
+    '---',
+    'not known',
+    'unknown soldier',
+    'xna',
+    'na2',
+    ' 90 ',
+  ]) {
+    told.push(`${word} → ${stated('FireRating', word)}.`);
+  }
+  const words = ['B', '3', 'A', `${'w'.repeat(119)} and more`, 'w'.repeat(119)];
+  told.push(JSON.stringify(saidOf(words.map((word) => ['occupancy', word] as const))));
+  told.push(JSON.stringify(saidOf(words.map((word) => ['name', word] as const))));
+  for (const counts of [['3.2', '4.1'], ['0', 'x'], ['100000'], ['100001'], []]) {
+    told.push(`${counts.join()} → ${peopleIn(counts)}`);
+  }
+  const marked = { ...bareDoor, mark: 'A1', name: 'D1', globalId: 'g' };
+  for (const door of [marked, bareDoor]) {
+    const [head, ...rows] = gridOfModel({ doors: [door], spaces: [], floors: [], notes: [] }).rows;
+    told.push(`${head?.cells.join('|')}: ${rows.map(({ cells }) => cells.join('|')).join()}`);
   }
   told.push('', '## Units of areas');
   const units =

@@ -374,14 +374,15 @@ function contradictions(
   own: ReadonlyMap<FactKey, AnyFact>,
 ): readonly Against[] {
   const found: Against[] = [];
-  const hold = (facts: ReadonlyMap<FactKey, AnyFact>, against: typeof said, column: string) => {
+  const hold = (facts: ReadonlyMap<FactKey, AnyFact>, against: typeof said, named?: string) => {
     for (const [key, fact] of facts) {
       const other = against.get(key);
       if (fact.is !== 'known' || other?.is !== 'known' || fact.value === other.value) continue;
       if (found.some((one) => one.key === key)) continue;
       const [one, two] = [other.value, fact.value].map((value) => valueInWords(key, value));
       const says = `Two columns say different things about ${fieldInfo(key).label}: ${one} and ${two}. It stays unknown.`;
-      found.push({ key, column, says });
+      const own = columns.find(({ use }) => use.kind === 'fact' && use.fact === key);
+      found.push({ key, column: named ?? own?.header.trim() ?? '', says });
     }
   };
   for (const column of columns) {
@@ -395,8 +396,7 @@ function contradictions(
       if (read.ok && read.fact) hold(new Map([[first.use.fact, read.fact]]), own, column.header.trim());
     } else hold(readArchitect(saidCells([asFirst], [text])).facts, said, column.header.trim());
   }
-  const byFact = columns.find(({ use }) => use.kind === 'fact' && own.has(use.fact) && said.has(use.fact));
-  hold(own, said, byFact?.header.trim() ?? '');
+  hold(own, said);
   return found;
 }
 
@@ -501,9 +501,7 @@ function notesOf(
   said: readonly Said[],
   kept: readonly Kept[],
 ): string {
-  const remarks = said
-    .filter((cell) => cell.role === 'notes' && cell.text.trim() !== '')
-    .map((cell) => cell.text.trim());
+  const remarks = said.filter((cell) => cell.role === 'notes').map((cell) => cell.text.trim());
   const unused = columns
     .filter((column) => column.use.kind === 'unused')
     .map((column) => ({ header: column.header.trim(), text: (cells[column.index] ?? '').trim() }));
