@@ -174,7 +174,7 @@ describe('what else the file says of a door', () => {
   const by = { candidate: 'magnet/safe/sensor', reason: 'as built', by: '', at };
   const there: Project = {
     ...withOpenings(
-      { ...newOpening('a', '101'), floorId: 'f', toSpaceId: 's', notes: ' seen ', override: by } as Opening,
+      { ...newOpening('a', '101'), floorId: 'f', toSpaceId: 's', notes: ' seen ', override: by },
       newOpening('b', '102'),
     ),
     floors: { f: { id: 'f', name: 'Ground', level: 0 } },
