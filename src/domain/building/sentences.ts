@@ -11,6 +11,9 @@ import type { Suggestion } from './suggest.ts';
 
 /** Every sentence about the building as a whole. */
 
+/** In place of a list of findings. */
+export const noFindings = 'No findings in any condition.';
+
 const levelWords: Readonly<Record<SecurityLevel, string>> = {
   public: 'Public',
   general: 'General',

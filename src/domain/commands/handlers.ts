@@ -3,7 +3,7 @@ import type { Facts } from '../model/fact.ts';
 import { factSchemas, isFactKey } from '../model/fields.ts';
 import type { Bid } from '../model/bid.ts';
 import { noRun, type Run, runSchema } from '../model/power.ts';
-import { openingSchema, type Project, projectSchema } from '../model/project.ts';
+import { openingSchema, type Project, projectNeedsName, projectSchema } from '../model/project.ts';
 import type { anyFact, Applied, CommandProblem, Edit } from './edits.ts';
 import { type Part, standingPart, writeParts } from './writeParts.ts';
 import { entry, markIsTaken, type Own, withEntry, withOpening } from './own.ts';
@@ -66,7 +66,7 @@ const setBuilding =
 const handlers: { readonly [K in Edit['kind']]: Handler<K> } = {
   setProject: (project, edit, { takingBack }) => {
     if (edit.field === 'name' && edit.value.trim() === '' && !takingBack) {
-      return refused({ kind: 'badValue', field: 'name', says: 'A project needs a name.' });
+      return refused({ kind: 'badValue', field: 'name', says: projectNeedsName });
     }
     const parsed = projectSchema.shape[edit.field].safeParse(edit.value);
     if (!parsed.success && !takingBack) return badValue(edit.field, parsed.error);

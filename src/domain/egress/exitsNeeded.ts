@@ -24,10 +24,12 @@ export function neededInWords(needed: ExitsNeeded | null): string {
   return needed.from === needed.to ? String(needed.from) : `${needed.from} or ${needed.to}`;
 }
 
+export const noOccupants = 'It has no occupants.';
+
 /** Null while load or code is not known. */
 export function exitsNeeded(given: ExitsGiven, basis: CodeBasis): ExitsNeeded | null {
   if (given.people === null || (basis.ibc === null && basis.nfpa101 === null)) return null;
-  if (given.people === 0) return { from: 0, to: 0, reasons: [surveyed('It has no occupants.')] };
+  if (given.people === 0) return { from: 0, to: 0, reasons: [surveyed(noOccupants)] };
   return basis.ibc === null
     ? byNfpaAlone(given.people, basis.nfpa101 ?? 0)
     : byIbc(given.people, given, basis.ibc, basis.nfpa101);

@@ -208,9 +208,11 @@ export const setAsideSchema = z.looseObject({
 });
 export type SetAside = Readonly<z.infer<typeof setAsideSchema>>;
 
+export const projectNeedsName = 'A project needs a name.';
+
 export const projectSchema = z.looseObject({
   id: idSchema,
-  name: aName('A project needs a name.'),
+  name: aName(projectNeedsName),
   preparedBy: lineSchema,
   jurisdiction: lineSchema,
   notes: z.string(),

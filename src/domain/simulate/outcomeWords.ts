@@ -49,3 +49,7 @@ export function isOnAlarm({ alarmCuts, failMode }: Arrangement): boolean {
 function joined(parts: readonly string[]): string {
   return startSentence(parts.filter((part) => part !== '').join('; '));
 }
+
+/** In place of the table of conditions, and of findings under it. */
+export const nothingToRun = 'Nothing is chosen for this opening yet, so there is nothing to run.';
+export const noProblemFound = 'Checked in every condition listed below. This check found no problem.';

@@ -1,4 +1,5 @@
 import { failModeWords } from '../../domain/words/arrangement.ts';
+import { stateWords } from '../../domain/words/states.ts';
 import { type Release, releases } from '../../domain/devices/candidates.ts';
 import type { FailMode } from '../../domain/devices/devices.ts';
 import { dashed, type FaceSymbol, heavy, line, ring, type SymbolStroke, solid } from './symbol.ts';
@@ -273,12 +274,12 @@ export const statusSymbols = {
     solid('M12 1L23.5 22H0.5ZM10.75 8.5V15H13.25V8.5ZM10.75 17H13.25V19.5H10.75Z'),
   ),
   nothingFits: symbol(
-    'No workable hardware',
+    stateWords.none.word,
     'Empty lozenge: no device survives the rules',
     line('M12 1.5L22.5 12L12 22.5L1.5 12Z'),
   ),
   leftAsItIs: symbol(
-    'Left as it is',
+    stateWords.left.word,
     'Ring with a dash: nothing is wanted and nothing is bought',
     line(ring(12, 12, 10)),
     heavy('M7 12H17'),

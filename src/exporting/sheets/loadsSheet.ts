@@ -1,7 +1,7 @@
 import { egressReasons, type ReasonGroup, standingWords } from '../../domain/building/egressReasons.ts';
 import { notComputedHere } from '../../domain/building/egressSentences.ts';
 import type { SpaceEgress } from '../../domain/building/spaceEgress.ts';
-import { neededInWords } from '../../domain/egress/exitsNeeded.ts';
+import { neededInWords, noOccupants } from '../../domain/egress/exitsNeeded.ts';
 import { figure } from '../../domain/egress/reason.ts';
 import type { Reason } from '../../domain/egress/reason.ts';
 import { compareMarks, type Project } from '../../domain/model/project.ts';
@@ -112,6 +112,6 @@ function withoutName(says: string, name: string): string {
 function otherwise({ load, judged, hasDoors }: SpaceEgress): string {
   if (!judged) return 'Not judged: a corridor carries the people from its rooms.';
   if (load.people === null) return load.says;
-  if (load.people === 0) return 'It has no occupants.';
+  if (load.people === 0) return noOccupants;
   return hasDoors ? 'Nothing found.' : 'No opening connects to it yet.';
 }

@@ -1,8 +1,8 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/words/report.ts';
+import { whyInWords } from '../../domain/words/why.ts';
 import type { Photo } from '../../domain/model/photo.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
-import { counted } from '../../domain/text/counted.ts';
 import { fieldInfo } from '../../domain/model/fields.ts';
 import { type LeanedOn, leanedOn } from '../../domain/schedules/leanedOn.ts';
 import { missingKeys } from '../../domain/sets/missing.ts';
@@ -125,20 +125,6 @@ function amountOf(report: DecisionReport, reasons: readonly ReasonInFull[]): num
   ];
   // A line of hardware takes about as much room as sixty letters of text.
   return sentences.reduce((sum, one) => sum + one.length, 0) + report.items.length * 60;
-}
-
-function runnerUpInWords({ why, doubt, signOffs }: NonNullable<DecisionReport['runnerUp']>): string {
-  const signed =
-    signOffs.length === 0 ? '' : `It would have to be signed for (${counted(signOffs.length, 'reason')}).`;
-  return [why, doubt, signed].filter((one) => one !== '').join(' ');
-}
-
-function whyInWords(report: DecisionReport): string {
-  if (report.points === '') return '';
-  const rest = report.runnerUp
-    ? runnerUpInWords(report.runnerUp)
-    : 'Nothing else is left to compare it with.';
-  return [`${report.points} points of 100.`, rest, ...report.preference].join(' ');
 }
 
 const filled = (pairs: readonly (readonly [string, string])[]) =>

@@ -2,7 +2,12 @@ import { linkTo } from '../../app/addresses.ts';
 import { useState } from 'react';
 import type { BuildingFinding } from '../../domain/building/finding.ts';
 import type { Plan } from '../../domain/building/plan.ts';
-import { cannotClose, conditionsInWords, suggestionInWords } from '../../domain/building/sentences.ts';
+import {
+  cannotClose,
+  conditionsInWords,
+  noFindings,
+  suggestionInWords,
+} from '../../domain/building/sentences.ts';
 import { suggestFor } from '../../domain/building/suggest.ts';
 import { severityWords } from '../../domain/simulate/outcome.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
@@ -25,7 +30,7 @@ interface Props {
 
 export function FindingList({ plan, findings, chosen, onChoose }: Props) {
   const [shown, setShown] = useState(atOnce);
-  if (findings.length === 0) return <p>No findings in any condition.</p>;
+  if (findings.length === 0) return <p>{noFindings}</p>;
   return (
     <>
       <ol className="reasons building-findings">

@@ -4,6 +4,7 @@ import { firstProject } from '../../app/firstProject.ts';
 import { randomIds } from '../../app/clock.ts';
 import type { ProjectSummary } from '../../app/session/app.ts';
 import type { Told } from '../../app/session/kit.ts';
+import { projectNeedsName } from '../../domain/model/project.ts';
 import { saveProjectText } from '../../domain/versions/file.ts';
 import { useApp, useApplication } from '../context.ts';
 import { AddName } from '../project/AddName.tsx';
@@ -73,7 +74,7 @@ export function Projects({ changes, onChanged }: { changes: number; onChanged: (
         at={{ place: 'project/new', href: linkTo('files') }}
         button="Start"
         onAdd={(name) => {
-          if (name.trim() === '') return 'A project needs a name.';
+          if (name.trim() === '') return projectNeedsName;
           void start(name);
           return undefined;
         }}

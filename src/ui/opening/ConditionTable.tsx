@@ -4,6 +4,7 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { condition, conditionIds } from '../../domain/simulate/conditions.ts';
 import { type OpeningFinding, type Outcome, severityWords } from '../../domain/simulate/outcome.ts';
+import { noProblemFound, nothingToRun } from '../../domain/simulate/outcomeWords.ts';
 import type { StatusWord } from '../../exporting/drawing/word-symbols.ts';
 import { StateMark, StatusMark } from '../face/Mark.tsx';
 import { wideAtFirst } from '../parts/wideAtFirst.ts';
@@ -19,7 +20,7 @@ export function ConditionTable(props: { project: Project; opening: Opening; deci
     return (
       <section className="section" aria-labelledby={heading}>
         <h3 id={heading}>What happens when</h3>
-        <p>Nothing is chosen for this opening yet, so there is nothing to run.</p>
+        <p>{nothingToRun}</p>
       </section>
     );
   }
@@ -134,7 +135,7 @@ const statusOf: Readonly<Record<OpeningFinding['severity'], StatusWord>> = {
 
 function FindingList({ findings }: { findings: readonly OpeningFinding[] }) {
   if (findings.length === 0) {
-    return <p className="note">Checked in every condition listed below. This check found no problem.</p>;
+    return <p className="note">{noProblemFound}</p>;
   }
   return (
     <ul className="reasons" aria-label="Found while running the conditions">

@@ -1,5 +1,6 @@
 import type { Decision } from '../../domain/decide/decision.ts';
 import type { DecisionReport } from '../../domain/words/report.ts';
+import { nothingElse } from '../../domain/words/why.ts';
 import type { Opening, Project } from '../../domain/model/project.ts';
 import { DeviceSymbol } from '../face/Mark.tsx';
 import { ReasonList } from '../parts/RuleWords.tsx';
@@ -46,7 +47,7 @@ export function Reasons({ project, opening, decision, report }: Props) {
               <Carries head="Cautions with it" lines={report.runnerUp.cautions} />
             </>
           ) : (
-            <p>Nothing else is left to compare it with.</p>
+            <p>{nothingElse}</p>
           )}
           <details>
             <summary>Points {report.points} of 100</summary>

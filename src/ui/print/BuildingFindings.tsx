@@ -1,3 +1,4 @@
+import { noFindings } from '../../domain/building/sentences.ts';
 import type { FindingLine, FindingsSheet } from '../../exporting/sheets/findingsSheet.ts';
 import { Group, PaperNotes } from './Grouped.tsx';
 import { Marks } from './Marks.tsx';
@@ -5,7 +6,7 @@ import { Unbroken } from './Unbroken.tsx';
 
 /** What was found about the building, the worst first, in one table whose heads stand on every page. */
 export function BuildingFindings({ sheet }: { sheet: FindingsSheet }) {
-  if (sheet.groups.length === 0) return <p className="lead">No findings in any condition.</p>;
+  if (sheet.groups.length === 0) return <p className="lead">{noFindings}</p>;
   return (
     <>
       <table className="schedule findings-table">
