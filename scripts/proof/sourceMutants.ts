@@ -171,6 +171,7 @@ const slips: readonly Slip[] = [
 
 const suites = [
   'src/domain/decide',
+  'src/domain/hardware',
   'src/domain/logic',
   'src/domain/rules/cases.test.ts',
   'tests/properties',

@@ -1,27 +1,21 @@
-import { standingCaution } from '../text/cautions.ts';
-import { fillSentence, valueInWords } from '../text/format.ts';
-import { midSentence } from '../text/midSentence.ts';
-import { fitNotes } from '../fit/notes.ts';
-import { memberNames, strengthMembers } from '../fit/strength.ts';
-import { devices, type DeviceId } from '../devices/devices.ts';
-import { type ItemId, itemOf, items, type Trade, trades } from '../devices/items.ts';
-import { slotOf } from '../logic/slots.ts';
-import { knownValues } from '../decide/factView.ts';
-import { missingFacts } from '../logic/missing.ts';
-import { type FactKey, fieldInfo } from '../model/fields.ts';
-import type { Candidate } from '../devices/candidates.ts';
 import type { Decision } from '../decide/decision.ts';
-import { type Counting, countingOf, countingShort } from '../hardware/counting.ts';
-import { leavesOf } from '../hardware/inPlace.ts';
-import { type Maybe, maybesOf } from './maybe.ts';
-import { partsOf } from '../hardware/parts.ts';
 import { factsIn, type Step } from '../decide/ruleBook.ts';
-import { workNotes } from '../hardware/workNotes.ts';
-import { type SignOffReason, signOffReasons } from './signOff.ts';
-import { pointsInWords, scorePartWords, preferenceInWords, preferenceWord, whyItLost } from './ranking.ts';
-import { type StepWords, stepInWords, stepsInWords } from './steps.ts';
+import type { Candidate } from '../devices/candidates.ts';
+import { type DeviceId, devices } from '../devices/devices.ts';
+import { missingFacts } from '../logic/missing.ts';
+import { slotOf } from '../logic/slots.ts';
+import { type FactKey, fieldInfo } from '../model/fields.ts';
+import { standingCaution } from '../text/cautions.ts';
+import { valueInWords } from '../text/format.ts';
+import { midSentence } from '../text/midSentence.ts';
 import { arrangementInWords, candidateInWords, failModeWords, releaseInWords } from './arrangement.ts';
+import { type Maybe, maybesOf } from './maybe.ts';
+import { pointsInWords, preferenceInWords, preferenceWord, scorePartWords, whyItLost } from './ranking.ts';
+import { type SignOffReason, signOffReasons } from './signOff.ts';
 import { nothingNamedYet, stateInWords, stateWords } from './states.ts';
+import { type StepWords, stepInWords, stepsInWords } from './steps.ts';
+import { strengthOf, type StrengthWords } from './strength.ts';
+import { type ItemLine, itemLines, type TradeWork, workByTrade } from './work.ts';
 
 /** A decision in words, ready to be laid out on a screen, a sheet or a line of output. */
 export interface DecisionReport {
@@ -32,8 +26,7 @@ export interface DecisionReport {
   readonly points: string;
   readonly findings: readonly FindingWords[];
   readonly signOffs: readonly SignOffReason[];
-  /** What each trade must do. */
-  readonly work: readonly { readonly trade: string; readonly lines: readonly WorkLine[] }[];
+  readonly work: readonly TradeWork[];
   readonly items: readonly ItemLine[];
   /** Needed, or ruled out by facts nobody knows yet. */
   readonly maybes: readonly Maybe[];
@@ -66,20 +59,6 @@ export interface FindingWords extends StepWords {
   readonly fieldLabel: string;
   readonly refuses: boolean;
 }
-export interface WorkLine {
-  readonly sentence: string;
-  readonly ruleId: string | undefined;
-}
-export interface ItemLine {
-  readonly name: string;
-  readonly quantity: number;
-  readonly counting: Counting;
-  /** The quantity, or why none is priced here: included, kept, a share. */
-  readonly quantityWords: string;
-  readonly standard: string;
-  readonly trade: string;
-  readonly ruleId: string | undefined;
-}
 export interface ScoreLine {
   readonly part: string;
   /** 0 to 100. */
@@ -87,10 +66,6 @@ export interface ScoreLine {
   readonly weight: number;
   readonly points: string;
   readonly runnerUpPoints: string;
-}
-export interface StrengthWords {
-  readonly sentence: string;
-  readonly members: readonly { readonly name: string; readonly lbf: string; readonly says: string }[];
 }
 export interface RejectedDevice {
   readonly deviceId: DeviceId;
@@ -186,72 +161,6 @@ function findingField(clause: Decision['findings'][number]['clause']) {
   };
 }
 
-/** Work from the fit of the device, from the rules, and from the parts each trade must bring. */
-function workByTrade(decision: Decision): DecisionReport['work'] {
-  const byTrade = new Map<Trade, WorkLine[]>();
-  const put = (trade: Trade, line: WorkLine) => {
-    const before = byTrade.get(trade) ?? [];
-    if (!before.some((one) => one.sentence === line.sentence)) byTrade.set(trade, [...before, line]);
-  };
-  for (const note of workNotes(decision)) {
-    const found = fitNotes[note];
-    if (found) put(found.trade, { sentence: found.says, ruleId: undefined });
-  }
-  for (const step of decision.modifies) {
-    if (step.clause.effect === 'modify') {
-      put(step.clause.trade, {
-        sentence: fillSentence(step.clause.says, decision.slots),
-        ruleId: step.rule.id,
-      });
-    }
-  }
-  for (const step of decision.requires) {
-    if (step.clause.effect !== 'require') continue;
-    const [leads, ...others] = byTradeOf(step.clause.items);
-    const ruleId = step.rule.id;
-    if (leads) put(leads.trade, { sentence: fillSentence(step.clause.says, decision.slots), ruleId });
-    // One sentence can ask something of several trades: the others are told what is theirs.
-    for (const { trade, names } of others) put(trade, { sentence: `${names.join('; ')}.`, ruleId });
-  }
-  const parts = partsOf(decision);
-  const bought = parts.filter((part) => countingOf(part, parts, leavesOf(decision)) === 'bought');
-  for (const { trade, names } of byTradeOf(bought.map((part) => part.item))) {
-    if (byTrade.has(trade)) continue;
-    put(trade, { sentence: `Furnish and install: ${names.map(midSentence).join('; ')}.`, ruleId: undefined });
-  }
-  return (Object.keys(trades) as Trade[]).flatMap((trade) => {
-    const lines = byTrade.get(trade);
-    return lines ? [{ trade: trades[trade], lines }] : [];
-  });
-}
-
-/** Items by who does the work, the trade of the first one first. */
-function byTradeOf(ids: readonly ItemId[]): readonly { readonly trade: Trade; readonly names: string[] }[] {
-  const found = new Map<Trade, string[]>();
-  for (const id of ids) {
-    const { trade, name } = itemOf(id);
-    found.set(trade, [...(found.get(trade) ?? []), name]);
-  }
-  return [...found].map(([trade, names]) => ({ trade, names }));
-}
-
-function itemLines(decision: Decision): readonly ItemLine[] {
-  const parts = partsOf(decision);
-  return parts.map((part) => {
-    const counting = countingOf(part, parts, leavesOf(decision));
-    const item: { name: string; trade: Trade; standard?: string } = items[part.item];
-    return {
-      name: item.name,
-      quantity: part.quantity,
-      counting,
-      quantityWords: counting === 'bought' ? String(part.quantity) : countingShort[counting],
-      standard: item.standard ?? '',
-      trade: trades[item.trade],
-      ruleId: part.ruleId,
-    };
-  });
-}
-
 function scoreLines(decision: Decision): readonly ScoreLine[] {
   const { chosen, runnerUp } = decision;
   const parts = (chosen?.score.parts ?? []).map((one, index) => {
@@ -276,28 +185,6 @@ function scoreLines(decision: Decision): readonly ScoreLine[] {
       runnerUpPoints: runnerUp ? pointsInWords(others?.tenths ?? 0) : '',
     },
   ];
-}
-
-function strengthOf(decision: Decision): StrengthWords | null {
-  if (!decision.chosen) return null;
-  const found = strengthMembers(decision.chosen.candidate.deviceId, knownValues(decision.slots));
-  const range = forceSpan(found.lbf, found.highestLbf, ' to ');
-  return {
-    sentence: found.willNotHold
-      ? 'As surveyed the latch does not engage far enough to hold.'
-      : `Holds about ${range}; the weakest member is: ${midSentence(memberNames[found.limitedBy])}. Common practice, no source.`,
-    members: found.members.map((member) => ({
-      name: member.name,
-      lbf: forceSpan(member.lowestLbf, member.highestLbf, '–'),
-      says: member.says,
-    })),
-  };
-}
-
-/** Whole pounds: these are default figures, and decimals would say otherwise. */
-function forceSpan(lowest: number, highest: number, between: string): string {
-  const [low, high] = [Math.round(lowest), Math.round(highest)];
-  return low === high ? `${low} lbf` : `${low}${between}${high} lbf`;
 }
 
 function rejectedByDevice(decision: Decision): readonly RejectedDevice[] {
