@@ -13,7 +13,7 @@ import { powerPaper } from '../exporting/sheets/powerPaper.ts';
 import { reviewRegister } from '../exporting/sheets/reviewRegister.ts';
 import { sequencePages } from '../exporting/sheets/sequencePages.ts';
 import { setSheet } from '../exporting/sheets/setSheet.ts';
-import type { SheetId } from '../exporting/sheets/sheetNames.ts';
+import type { SheetId } from '../exporting/sheets/sheetKinds.ts';
 import type { Stamp } from '../exporting/sheets/stamp.ts';
 import { testPages, testPapers } from '../exporting/sheets/testPages.ts';
 import { buildingFindingsFor, pathFindingsFor, spaceEgressFor } from './buildings.ts';

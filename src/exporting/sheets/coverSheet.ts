@@ -5,7 +5,7 @@ import type { Decision } from '../../domain/decide/decision.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { counted } from '../../domain/text/counted.ts';
 import { dayInWords } from './day.ts';
-import { type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
+import { type SheetId, sheetIds, sheetKinds } from './sheetKinds.ts';
 import { editionInWords, type Stamp, statusInWords } from './stamp.ts';
 
 export interface CoverSheet {
@@ -47,7 +47,7 @@ export function coverSheet(
     ],
     standing: stamp.standing || 'Every opening is settled, complete and signed where a signature is due.',
     questions,
-    contents: sheetIds.filter((id) => id !== 'cover' && sheets.has(id)).map((id) => sheetNames[id]),
+    contents: sheetIds.filter((id) => id !== 'cover' && sheets.has(id)).map((id) => sheetKinds[id].name),
     missing: [
       `${counted(bill.missing.length, 'price')} of ${bill.rows.length} missing.`,
       `${counted(bill.allowances.length, 'opening')} of ${decisions.size} not in the base sum.`,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cutLines, cutLists, pagesOf, partInWords, partsOf } from './parts.ts';
-import { sheetIds } from './sheetNames.ts';
+import { sheetIds } from './sheetKinds.ts';
 
 const someSheets = fc
   .record(Object.fromEntries(sheetIds.map((id) => [id, fc.integer({ min: 0, max: 1500 })])))

@@ -1,4 +1,4 @@
-import { type SheetId, sheetNames } from './sheetNames.ts';
+import { type SheetId, sheetKinds } from './sheetKinds.ts';
 
 /** Items of a list, the first of them and the one behind the last. */
 export interface Range {
@@ -22,34 +22,8 @@ export interface Sized {
   readonly items: number;
 }
 
-/** Share of a page that one item takes; counted on paper of projects of 108 and 500 openings, and of no other use. */
-const pagesEach: Record<SheetId, number> = {
-  cover: 2,
-  addendum: 3,
-  schedule: 0.07,
-  sets: 0.7,
-  quantities: 0.03,
-  bill: 0.03,
-  sequence: 0.7,
-  openings: 1.2,
-  diagrams: 0.12,
-  power: 0.7,
-  tests: 1.05,
-  register: 0.48,
-  packet: 1.1,
-  findings: 0.15,
-  loads: 0.15,
-  basis: 5,
-  plans: 3,
-  legend: 1,
-};
-
-/**
- * A page of these fills as much memory as so many others: a schedule has hundreds of cells on each,
- * a page of diagrams thousands of lines.
- */
-const heavier: Partial<Record<SheetId, number>> = { schedule: 2.5, register: 1.5, diagrams: 4, power: 3 };
-const weightEach = (id: SheetId) => pagesEach[id] * (heavier[id] ?? 1);
+const pagesEach = (id: SheetId) => sheetKinds[id].pagesEach;
+const weightEach = (id: SheetId) => pagesEach(id) * (sheetKinds[id].weight ?? 1);
 
 /** A browser holds all pages of a print in memory: so many are printed at once without a second thought, */
 const mostAtOnce = 150;
@@ -61,8 +35,8 @@ const mostInPart = 40;
  * would not fit into a run by itself, and then into runs of one size.
  */
 export function partsOf(sheets: readonly Sized[]): readonly PrintPart[] {
-  const all = sheets.reduce((sum, { id, items }) => sum + items * pagesEach[id], 0);
-  const each = all <= mostAtOnce ? (id: SheetId) => pagesEach[id] : weightEach;
+  const all = sheets.reduce((sum, { id, items }) => sum + items * pagesEach(id), 0);
+  const each = all <= mostAtOnce ? pagesEach : weightEach;
   const most = all <= mostAtOnce ? mostAtOnce : mostInPart;
   const parts: Piece[][] = [];
   let room = 0;
@@ -92,11 +66,11 @@ export const rangeInWords = (piece: Piece): string =>
 
 /** "Opening sheets 101 to 200 of 500, Legend". */
 export const partInWords = (part: PrintPart): string =>
-  part.map((piece) => `${sheetNames[piece.id]} ${rangeInWords(piece)}`.trim()).join(', ');
+  part.map((piece) => `${sheetKinds[piece.id].name} ${rangeInWords(piece)}`.trim()).join(', ');
 
 /** About how much paper it is. */
 export const pagesOf = (part: PrintPart): number =>
-  Math.ceil(part.reduce((sum, { id, from, to }) => sum + (to - from) * pagesEach[id], 0));
+  Math.ceil(part.reduce((sum, { id, from, to }) => sum + (to - from) * pagesEach(id), 0));
 
 const within = <T>(list: readonly T[], { from, to }: Range, before: number): readonly T[] =>
   list.slice(Math.max(0, from - before), Math.max(0, to - before));

@@ -10,7 +10,7 @@ import { scheduleColumns, scheduleSheet } from './doorSchedule.ts';
 import { cssString, pageRules } from './pageRules.ts';
 import { registerInWords, reviewRegister } from './reviewRegister.ts';
 import { setSheet } from './setSheet.ts';
-import { sheetIds } from './sheetNames.ts';
+import { sheetIds } from './sheetKinds.ts';
 import { draftOf, type Stamp } from './stamp.ts';
 import { titleBlock } from './titleBlock.ts';
 
@@ -26,6 +26,10 @@ describe('page rules', () => {
     // One for each kind of sheet, and one for the wiring of a set, which stands upright.
     const names = [...rules.matchAll(/@page (\S+)/g)].map(([, name]) => name);
     expect(names).toEqual([...sheetIds.map((id) => `sheet-${id}`), 'sheet-wiring']);
+    // Every sheet stands on a page that there is.
+    const placed = [...rules.matchAll(/^\.paper-(\S+) \{ page: (\S+);/gm)];
+    expect(placed.map(([, id]) => id)).toEqual(sheetIds);
+    for (const [, , page] of placed) expect(names).toContain(page);
     expect(rules.split(standingCaution)).toHaveLength(names.length + 1);
     expect(rules).toContain('IBC 2021');
     expect(rules).toContain('March 2, 2026');

@@ -1,7 +1,7 @@
 import { basisInWords } from '../../domain/codes/basis.ts';
 import type { Project } from '../../domain/model/project.ts';
 import { dayInWords } from './day.ts';
-import { type SheetId, sheetIds, sheetNames } from './sheetNames.ts';
+import { type SheetId, sheetIds, sheetKinds } from './sheetKinds.ts';
 import { editionInWords, type Stamp, statusInWords } from './stamp.ts';
 
 export interface TitleCell {
@@ -26,7 +26,7 @@ export function titleBlock(
     { label: 'Prepared by', value: project.preparedBy || notStated },
     { label: 'Drawn, checked', value: drawnAndChecked(project) },
     { label: 'Printed', value: dayInWords(stamp.day) },
-    { label: 'Sheet', value: `${sheetNumber(sheet)} ${sheetNames[sheet]}` },
+    { label: 'Sheet', value: `${sheetNumber(sheet)} ${sheetKinds[sheet].name}` },
     { label: 'Edition', value: editionInWords(stamp), wide: true },
     { label: 'Status', value: statusInWords(stamp) },
     ...(last ? [last] : []),

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { standingCaution } from '../../domain/text/cautions.ts';
-import { type PaperSize, type SheetId, sheetNames } from '../../exporting/sheets/sheetNames.ts';
+import { type PaperSize, type SheetId, sheetKinds } from '../../exporting/sheets/sheetKinds.ts';
 import type { TitleCell } from '../../exporting/sheets/titleBlock.ts';
 import { TitleBlock } from './TitleBlock.tsx';
 
@@ -15,10 +15,10 @@ interface Props {
 /** One kind of sheet: on screen as wide as its paper, on paper broken into pages by the printer. */
 export function Paper({ id, paper, title, children }: Props) {
   return (
-    <section className={`paper paper-${id}`} data-paper={paper} aria-label={sheetNames[id]}>
+    <section className={`paper paper-${id}`} data-paper={paper} aria-label={sheetKinds[id].name}>
       {title && (
         <header className="paper-head">
-          <h2>{sheetNames[id]}</h2>
+          <h2>{sheetKinds[id].name}</h2>
           <TitleBlock cells={title} />
         </header>
       )}

@@ -1,13 +1,12 @@
 import type { ReactNode } from 'react';
 import {
   isPaperSize,
-  isPerOpening,
   type PaperSize,
   paperSizes,
   type SheetId,
   sheetIds,
-  sheetNames,
-} from '../../exporting/sheets/sheetNames.ts';
+  sheetKinds,
+} from '../../exporting/sheets/sheetKinds.ts';
 
 interface Props {
   readonly sheets: ReadonlySet<SheetId>;
@@ -43,8 +42,8 @@ export function PrintChoices(props: Props) {
               {sheetIds.map((id) => (
                 <label key={id} className="choice">
                   <input type="checkbox" checked={sheets.has(id)} onChange={() => toggle(id)} />
-                  {sheetNames[id]}
-                  {isPerOpening(id) && (
+                  {sheetKinds[id].name}
+                  {sheetKinds[id].byOpening && (
                     <span className="note row-end">
                       {shown === total ? `all ${total}` : `${shown} of ${total}`}
                     </span>
@@ -85,12 +84,12 @@ export function PrintChoices(props: Props) {
 
 /** Sheets by opening print what the schedule shows; all others print the whole building. */
 function PrintedOpenings({ sheets, shown, total, says, onShowAll }: Props) {
-  const byOpening = [...sheets].filter(isPerOpening);
+  const byOpening = [...sheets].filter((id) => sheetKinds[id].byOpening);
   if (byOpening.length === 0) return null;
   return (
     <div className="note">
       <p>
-        <strong>{byOpening.map((id) => sheetNames[id]).join(', ')}.</strong> {says}
+        <strong>{byOpening.map((id) => sheetKinds[id].name).join(', ')}.</strong> {says}
       </p>
       {shown < total && (
         <button type="button" className="button button-small button-quiet" onClick={onShowAll}>

@@ -7,7 +7,7 @@ import { dayOf } from '../../app/today.ts';
 import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { pageRules } from '../../exporting/sheets/pageRules.ts';
 import { partsOf, type PrintPart } from '../../exporting/sheets/parts.ts';
-import { isPerOpening, type PaperSize, type SheetId, sheetIds } from '../../exporting/sheets/sheetNames.ts';
+import { type PaperSize, type SheetId, sheetIds, usualSheets } from '../../exporting/sheets/sheetKinds.ts';
 import { useApp, useApplication } from '../context.ts';
 import { ErrorPanel } from '../parts/ErrorPanel.tsx';
 import { Scroller } from '../parts/Scroller.tsx';
@@ -25,27 +25,6 @@ import './sheets.css';
 import './running.css';
 import './packet.css';
 
-/**
- * Sheets per opening and sequences are left out at first: of a large building they are most of the paper. Loads and
- * exits and another basis are for a reviewer and no part of what goes out to be priced, and a priced bill is for nobody
- * but its owner.
- */
-const usual: ReadonlySet<SheetId> = new Set(
-  sheetIds.filter(
-    (id) =>
-      !isPerOpening(id) &&
-      id !== 'sequence' &&
-      id !== 'loads' &&
-      id !== 'basis' &&
-      id !== 'bill' &&
-      id !== 'packet' &&
-      id !== 'plans',
-  ),
-);
-
-/** A floor that has a drawing is known by it on site. */
-const withPlans: ReadonlySet<SheetId> = new Set([...usual, 'plans']);
-
 /** One sheet by its name in the address: the Review page sends its reader here for the packet. */
 function askedFor(address: string): ReadonlySet<SheetId> | undefined {
   const found = sheetIds.find((id) => id === routeOf(address).name);
@@ -60,7 +39,7 @@ export default function PrintPage() {
   const current = useApp((state) => state.document.project);
   const otherBasis = useApp((state) => state.session.otherBasis);
   const [sheets, setSheets] = useState(
-    () => askedFor(location.hash) ?? (Object.keys(current.plans).length > 0 ? withPlans : usual),
+    () => askedFor(location.hash) ?? usualSheets(Object.keys(current.plans).length > 0),
   );
   const [paper, setPaper] = useState<PaperSize>('tabloid');
   const [addendum, setAddendum] = useState<AddendumSheet | null>(null);

@@ -1,5 +1,5 @@
 import { memo, type ReactNode } from 'react';
-import type { SheetId } from '../../exporting/sheets/sheetNames.ts';
+import type { SheetId } from '../../exporting/sheets/sheetKinds.ts';
 import {
   BillPart,
   FindingsPart,

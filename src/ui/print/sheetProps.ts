@@ -4,7 +4,7 @@ import { type OtherBasisChoice } from '../../domain/schedules/otherBasis.ts';
 import type { Decisions } from '../../domain/decide/decision.ts';
 import type { AddendumSheet } from '../../exporting/sheets/addendumSheet.ts';
 import { type Piece, type PrintPart, rangeInWords } from '../../exporting/sheets/parts.ts';
-import type { PaperSize, SheetId } from '../../exporting/sheets/sheetNames.ts';
+import type { PaperSize, SheetId } from '../../exporting/sheets/sheetKinds.ts';
 import type { Stamp } from '../../exporting/sheets/stamp.ts';
 import { holds, titleBlock } from '../../exporting/sheets/titleBlock.ts';
 
