@@ -74,7 +74,7 @@ const slips: readonly Slip[] = [
   {
     file: `${decide}decide.ts`,
     says: 'doubt about the leader is settled',
-    from: 'return !isFree(judgment, leader) || ',
+    from: 'return !isFree(judgment, first) || ',
     to: 'return ',
   },
   {
@@ -152,7 +152,7 @@ const slips: readonly Slip[] = [
   {
     file: `${decide}score.ts`,
     says: 'fail safe costs no security',
-    from: "candidate.failMode === 'safe' ? failSafeCost[need] : 0",
+    from: "candidate.failMode === 'safe' && failSafeOnly !== true ? failSafeCost[need] : 0",
     to: '0',
   },
   {
