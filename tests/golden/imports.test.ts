@@ -109,7 +109,7 @@ const readInWords = (read: WordsRead) =>
   read.is === 'use' ? `${read.use}. ${read.doubt}` : read.is === 'open' ? `open. ${read.says}` : read.is;
 
 const headings =
-  'Mark|DOOR NO.|Opening No|Door #|Number|QTY|Level|To Room Name|To|From|Room No.|From Room Number|Opening Size|Door Size Width|Width (mm)|Width (in.)|Leaf Height|Door THK|Type|Description|Matl|Door Frame|Label|Fire|Swing|Access Control|Overall Width|Is External|IFC GUID|Choice by hand|Remarks|Notes|doorType|Door type|leafWidthIn|building sprinklered|building latch|Sprinklered throughout|latch|Latch|\uFEFFFinish||Door.No|Leaf width (in)|beautifulsprinklered';
+  'Mark|DOOR NO.|Opening No|Door #|Number|QTY|Level|To Room Name|To|From|Room No.|From Room Number|Opening Size|Door Size Width|Width (mm)|Width (in.)|Leaf Height|Door THK|Type|Description|Matl|Door Frame|Label|Fire|Swing|Access Control|Overall Width|Is External|IFC GUID|Choice by hand|Remarks|Notes|doorType|Door type|leafWidthIn|building sprinklered|building latch|Sprinklered throughout|latch|Latch|\uFEFFFinish||Door.No|Leaf width (in)|beautifulsprinklered|Closing.';
 
 /** Whole lists: what rows do to each other. */
 const lists: Readonly<
@@ -246,6 +246,14 @@ const lists: Readonly<
     ],
   ],
   'a choice without its columns': ['Mark|Choice by hand', ['101|magnet/safe/sensor']],
+  'a choice without a reason': [
+    'Mark|Choice by hand|Chosen at',
+    ['101|magnet/safe/sensor|2026-03-02T10:00:00.000Z'],
+  ],
+  'a choice without a time': [
+    'Mark|Choice by hand|Reason of the choice',
+    ['101|magnet/safe/sensor|as built'],
+  ],
   'a choice that nobody signed': [
     'Mark|Choice by hand|Reason of the choice|Chosen at',
     ['101|magnet/safe/sensor|as built|2026-03-02T10:00:00.000Z'],
