@@ -92,7 +92,6 @@ function aTablet() {
           () => files.append(name, bytes),
           () => files.append(name, part(bytes)),
         ),
-      hold: files.hold,
       release: files.release,
       remove: (name) => asks(() => files.remove(name), nothing),
     };

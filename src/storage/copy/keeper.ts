@@ -1,5 +1,5 @@
 import { crc32 } from '../../intake/crc32.ts';
-import { type Line, lineToText, linesOfText } from './lines.ts';
+import { type Line, lineBreak, lineToText, linesOfText } from './lines.ts';
 import { type Slot, slotOfBytes, slotToBytes, type WholeCopy } from './slots.ts';
 
 /** The files of the second copy; each call is on the disk when it resolves. */
@@ -7,8 +7,6 @@ export interface Files {
   readonly names: () => Promise<readonly string[]>;
   readonly read: (name: string) => Promise<Uint8Array | undefined>;
   readonly write: (name: string, bytes: Uint8Array) => Promise<void>;
-  /** Opens a file ahead of what is appended to it. */
-  readonly hold: (name: string) => Promise<void>;
   /** The file may stay open until it is released or something else is done with it. */
   readonly append: (name: string, bytes: Uint8Array) => Promise<void>;
   readonly release: () => void;
@@ -69,6 +67,12 @@ export function createKeeper(files: Files): Keeper {
     return now;
   };
 
+  /**
+   * The file is opened, and its first write, for which the browser asks another process for room, is one that nobody
+   * would miss: a browser that is killed in it loses no edit.
+   */
+  const begin = (log: string) => files.append(log, new TextEncoder().encode(lineBreak));
+
   return {
     ids: async () => {
       const heads = await Promise.all(
@@ -97,13 +101,13 @@ export function createKeeper(files: Files): Keeper {
       await files.write(slotName(copy.id, side), slotToBytes({ copy, turn }));
       // From here on the new slot holds, so the lines that led to what it held before may go.
       await files.write(logName(copy.id, side), new Uint8Array());
-      await files.hold(logName(copy.id, side));
       current.set(copy.id, { side, turn });
+      await begin(logName(copy.id, side));
     },
 
     openLog: async (id) => {
       const now = await sideNow(id);
-      if (now) await files.hold(logName(id, now.side));
+      if (now) await begin(logName(id, now.side));
     },
 
     append: async (id, lines) => {

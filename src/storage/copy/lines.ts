@@ -14,15 +14,18 @@ export interface Line {
 
 export const positionOf = (line: Line): Position => ({ revision: line.revision, tip: line.command.id });
 
+/** Nothing by itself. */
+export const lineBreak = '\n';
+
 /** Begins with its line break: what is left of a torn line then spoils no other one. */
 export function lineToText(line: Line): string {
   const json = JSON.stringify(line);
-  return `\n${checksum(json)} ${json}`;
+  return `${lineBreak}${checksum(json)} ${json}`;
 }
 
 /** The whole lines of a log, in the order written; torn ones are passed over. */
 export function linesOfText(text: string): Line[] {
-  return text.split('\n').flatMap((one) => lineOfText(one) ?? []);
+  return text.split(lineBreak).flatMap((one) => lineOfText(one) ?? []);
 }
 
 export function lineOfText(text: string): Line | undefined {

@@ -93,9 +93,6 @@ export function opfsFiles(root: () => Promise<FileSystemDirectoryHandle>): Files
       all(handle, bytes, handle.getSize());
       handle.flush();
     },
-    hold: async (name) => {
-      if (log?.name !== name) await held(name);
-    },
     release: () => release(),
     remove: async (name) => {
       release(name);

@@ -13,6 +13,7 @@ export function fakeFolder() {
     if (held.has(name)) throw new DOMException('It is open.', 'NoModificationAllowedError');
     held.add(name);
     const now = () => disk.get(name) ?? new Uint8Array();
+    let hasRoom = false;
     return {
       getSize: () => now().length,
       read: (into: Uint8Array, { at }: { readonly at: number }) => {
@@ -20,6 +21,11 @@ export function fakeFolder() {
         return into.length;
       },
       write: (bytes: Uint8Array, { at }: { readonly at: number }) => {
+        // Chromium asks the browser for room at the first write that makes a file longer, and gets more than it asks for.
+        if (!hasRoom && at + bytes.length > now().length) {
+          hasRoom = true;
+          calls += 1;
+        }
         const taken = full ? bytes.subarray(0, 1) : bytes;
         const after = new Uint8Array(Math.max(now().length, at + taken.length));
         after.set(now());

@@ -194,7 +194,6 @@ export function fakeFiles() {
       after.set(bytes, before.length);
       return Promise.resolve(void kept.set(name, after));
     },
-    hold: () => Promise.resolve(),
     release: () => undefined,
     remove: (name) => Promise.resolve(void kept.delete(name)),
   };
