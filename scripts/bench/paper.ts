@@ -12,6 +12,7 @@ import { decideInBuilding } from '../../src/domain/building/joined.ts';
 import type { Project } from '../../src/domain/model/project.ts';
 import { scheduleColumns, scheduleSheet } from '../../src/exporting/sheets/doorSchedule.ts';
 import { workbookOf } from '../../src/exporting/xlsx/workbook.ts';
+import { tickSheets } from '../../tests/stories/pages/print.ts';
 import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { findOffice } from '../lib/office.ts';
 import { pageOf, withApp } from './app.ts';
@@ -63,16 +64,9 @@ interface Printed {
 
 const pdfOf = (page: Page) => page.pdf({ preferCSSPageSize: true, printBackground: true });
 
-/** The preview of what is ticked has come. */
-const choose = async (page: Page, wanted: (name: string) => boolean) => {
-  for (const box of await page.getByRole('group', { name: 'What to print' }).getByRole('checkbox').all()) {
-    await box.setChecked(wanted((await box.evaluate((one) => one.parentElement?.textContent)) ?? ''));
-  }
-};
-
 /** Every sheet, printed by the page's own run; each time it calls the printer a PDF is made of what it shows. */
 async function everySheet(page: Page): Promise<Printed> {
-  await choose(page, () => true);
+  await tickSheets(page, 'all');
   const all = page.getByRole('button', { name: /^Print all \d+ parts$/ }).and(page.locator(':enabled'));
   await all.waitFor({ timeout: 120_000 });
   const parts = Number(/\d+/.exec((await all.textContent()) ?? '')?.[0]);
@@ -104,9 +98,9 @@ async function everySheet(page: Page): Promise<Printed> {
 
 /** From the tick to the finished PDF. */
 async function onlySchedule(page: Page): Promise<Printed> {
-  await choose(page, () => false);
+  await tickSheets(page, []);
   const start = performance.now();
-  await choose(page, (name) => name.startsWith('Door schedule'));
+  await tickSheets(page, ['Door schedule']);
   await page.getByRole('button', { name: 'Print', exact: true }).and(page.locator(':enabled')).waitFor();
   await page.locator('.door-schedule').waitFor();
   const pdf = await pdfOf(page);

@@ -178,7 +178,9 @@ export function importTable(table: Table, options: ImportOptions): Imported {
       exterior !== undefined && exterior.is !== 'unknown' && exterior.value === true,
     );
     assumeFromRooms(places, facts);
-    for (const [key, fact] of own.building) agreeOnBuilding(building, key, fact, row, complain);
+    for (const [key, { fact, column }] of own.building) {
+      agreeOnBuilding(building, key, fact, row, (says) => complain(column, says, false));
+    }
     const override = choiceIn(said, complain);
     const id = options.newId();
     from.set(id, gridRow);
@@ -341,7 +343,7 @@ function choiceIn(said: readonly Said[], complain: Complain): Override | null {
 
 function readOwnColumns(columns: readonly Column[], cells: readonly string[], complain: Complain) {
   const opening = new Map<FactKey, AnyFact>();
-  const building = new Map<FactKey, AnyFact>();
+  const building = new Map<FactKey, { readonly fact: AnyFact; readonly column: string }>();
   const kept: Kept[] = [];
   for (const column of columns) {
     if (column.use.kind !== 'fact') continue;
@@ -351,8 +353,12 @@ function readOwnColumns(columns: readonly Column[], cells: readonly string[], co
     if (!read.ok) {
       complain(column.header.trim(), read.says, false);
       kept.push({ header: column.header.trim(), text });
-    } else if (read.fact)
-      (ofBuilding || fieldInfo(key).scope === 'building' ? building : opening).set(key, read.fact);
+    } else if (read.fact) {
+      const { fact } = read;
+      if (ofBuilding || fieldInfo(key).scope === 'building')
+        building.set(key, { fact, column: column.header.trim() });
+      else opening.set(key, fact);
+    }
   }
   return { opening, building, kept };
 }
@@ -481,13 +487,14 @@ function agreeOnBuilding(
   key: FactKey,
   fact: AnyFact,
   row: number,
-  complain: Complain,
+  complain: (says: string) => void,
 ): void {
   const before = building.get(key);
   if (!before) building.set(key, { fact, row });
   else if (JSON.stringify(before.fact) !== JSON.stringify(fact)) {
-    const says = `${fieldInfo(key).label} belongs to the whole building, and row ${before.row} says otherwise; that one was kept.`;
-    complain(key, says, false);
+    complain(
+      `${fieldInfo(key).label} belongs to the whole building, and row ${before.row} says otherwise; that one was kept.`,
+    );
   }
 }
 
