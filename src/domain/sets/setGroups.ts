@@ -126,6 +126,13 @@ function numbered(
     .toSorted((a, b) => naturally.compare(a.number, b.number));
 }
 
+/** In place: a list copied for each that comes grows with the square of a large set. */
+function addTo<Key, One>(lists: Map<Key, One[]>, key: Key, one: One): void {
+  const list = lists.get(key);
+  if (list) list.push(one);
+  else lists.set(key, [one]);
+}
+
 /** Which stored set each opening belongs to. */
 function homesOf(
   stored: readonly StoredSet[],
@@ -136,7 +143,7 @@ function homesOf(
   const without: Placed[] = [];
   for (const one of placed) {
     const set = setOf.get(one.opening.id);
-    if (set) homes.set(set, [...(homes.get(set) ?? []), one]);
+    if (set) addTo(homes, set, one);
     else without.push(one);
   }
   const former = stored.filter((set) => set.formerly !== undefined && !homes.has(set));
@@ -153,10 +160,7 @@ function adopted(
   placed: readonly Placed[],
 ): ReadonlyMap<StoredSet, readonly Placed[]> {
   const byWhole = new Map<string, Placed[]>();
-  for (const one of placed) {
-    const whole = wholeSignature(one.decision) ?? '';
-    byWhole.set(whole, [...(byWhole.get(whole) ?? []), one]);
-  }
+  for (const one of placed) addTo(byWhole, wholeSignature(one.decision) ?? '', one);
   const taken = new Map<StoredSet, readonly Placed[]>();
   const take = (set: StoredSet, whole: string) => {
     taken.set(set, byWhole.get(whole) ?? []);
