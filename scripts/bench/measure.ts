@@ -45,7 +45,13 @@ export interface Line {
   readonly met?: boolean;
 }
 
-export function table(title: string, lines: readonly Line[]): string {
+/** Prints them; a goal that is missed ends the run with 1. */
+export function report(title: string, lines: readonly Line[]): void {
+  console.log(table(title, lines));
+  if (lines.some(({ met }) => met === false)) process.exitCode = 1;
+}
+
+function table(title: string, lines: readonly Line[]): string {
   const width = Math.max(...lines.map((line) => line.what.length));
   const rows = lines.map(({ what, figure, goal, met }) => {
     const against = goal === undefined ? '' : `   goal ${goal}: ${met ? 'met' : 'MISSED'}`;

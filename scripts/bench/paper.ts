@@ -16,7 +16,7 @@ import { tickSheets } from '../../tests/stories/pages/print.ts';
 import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { findOffice } from '../lib/office.ts';
 import { pageOf, withApp } from './app.ts';
-import { type Line, table } from './measure.ts';
+import { type Line, report } from './measure.ts';
 import { projectOf } from './openings.ts';
 
 const { words } = argumentsOf({ usage: 'npm run bench:paper [openings]', words: ['openings'] });
@@ -191,5 +191,4 @@ for (const count of sizes) {
     );
   });
 }
-console.log(table('A large building on paper', lines));
-if (lines.some(({ met }) => met === false)) process.exitCode = 1;
+report('A large building on paper', lines);

@@ -12,7 +12,7 @@ import { columnsFor, groundOf } from '../../src/domain/grid/columns.ts';
 import type { Project } from '../../src/domain/model/project.ts';
 import { argumentsOf, countOf } from '../lib/arguments.mjs';
 import { middleOf, pageOf, withApp } from './app.ts';
-import { type Line, table } from './measure.ts';
+import { type Line, report } from './measure.ts';
 import { projectOf } from './openings.ts';
 
 const { words } = argumentsOf({ usage: 'npm run bench:scroll [openings]', words: ['openings'] });
@@ -159,5 +159,5 @@ await withApp(async (browser, address) => {
       figure: `${first.toFixed(0)} ms; later ${middleOf(later).toFixed(0)} ms: ${(first / middleOf(later)).toFixed(1)} times`,
     },
   ];
-  console.log(table(`The schedule of ${count} openings`, lines));
+  report(`The schedule of ${count} openings`, lines);
 });
