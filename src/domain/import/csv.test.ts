@@ -355,6 +355,17 @@ describe('P7: bringing it in', () => {
   });
 });
 
+it('says of a GlobalId that is too long that it stays in the notes', () => {
+  const id = 'x'.repeat(121);
+  const { openings, problems } = importRows(['mark', 'GlobalId'], [['1', id]], { newId: () => 'n' });
+  expect(openings.map(({ externalId, notes }) => [externalId, notes])).toEqual([
+    [undefined, `GlobalId: ${id}`],
+  ]);
+  expect(problems.map(({ column, says, refuses }) => [column, says, refuses])).toEqual([
+    ['GlobalId', 'A GlobalId has at most 120 characters; it stays in the notes.', false],
+  ]);
+});
+
 describe('our own survey table', () => {
   it('is given no place that it does not name, and keeps a name as long as a name may be', () => {
     let count = 0;

@@ -135,8 +135,8 @@ export function importTable(table: Table, options: ImportOptions): Imported {
 
     const before = problems.length;
     const asWritten = saidCells(columns, cells);
-    const long = asWritten.filter(isLongPlace);
-    for (const cell of long) complain(cell.header, nameTooLong(mostOf(cell, asWritten)), false);
+    const long = asWritten.filter(isTooLong);
+    for (const cell of long) complain(cell.header, tooLong(cell, mostOf(cell, asWritten)), false);
     const said = asWritten.filter((cell) => !long.includes(cell));
     // Behind the cells: the first that says a floor counts.
     if (floorHeading) said.push(floorHeading);
@@ -192,7 +192,7 @@ export function importTable(table: Table, options: ImportOptions): Imported {
       toSpaceId: places.toSpaceId,
       facts: Object.fromEntries(facts) as Facts,
       override,
-      ...(externalId === '' || externalId.length > longestName ? {} : { externalId }),
+      ...(externalId === '' ? {} : { externalId }),
       notes: notesOf(columns, cells, said, [
         ...read.kept,
         ...own.kept,
@@ -439,8 +439,8 @@ const placeRoles: ReadonlySet<Role> = new Set([
 ]);
 /** A name and a number become one name with a blank between them; alone each may be as long as a name. */
 const longestPart = Math.floor((longestName - 1) / 2);
-const nameTooLong = (most: number) =>
-  `The name of a place has at most ${most} characters; it stays in the notes.`;
+const tooLong = ({ role }: Said, most: number) =>
+  `${role === 'globalId' ? 'A GlobalId' : 'The name of a place'} has at most ${most} characters; it stays in the notes.`;
 const partOf: Partial<Record<Role, Role>> = {
   room: 'roomNumber',
   roomNumber: 'room',
@@ -451,8 +451,8 @@ function mostOf({ role }: Said, said: readonly Said[]): number {
   const isJoined = said.some((other) => other.role === partOf[role] && other.text.trim() !== '');
   return isJoined ? longestPart : longestName;
 }
-const isLongPlace = (cell: Said, _index: number, said: readonly Said[]) =>
-  placeRoles.has(cell.role) && cell.text.trim().length > mostOf(cell, said);
+const isTooLong = (cell: Said, _index: number, said: readonly Said[]) =>
+  (placeRoles.has(cell.role) || cell.role === 'globalId') && cell.text.trim().length > mostOf(cell, said);
 
 function saidCells(columns: readonly Column[], cells: readonly string[]): Said[] {
   return columns.flatMap((column) => {
