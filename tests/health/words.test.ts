@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { inRoot } from '../../scripts/lib/repo.mjs';
+import { finishes } from '../../src/domain/devices/finishes.ts';
 
 /** Words no reader of the trade would write, each with what to write. `docs/style.md` shows them in sentences. */
 const kept: readonly (readonly [RegExp, string])[] = [
@@ -53,6 +54,10 @@ describe('words of the trade', () => {
     const wrong = misused(textsOf("says: 'The mains has failed and the hand-worked bolts are no way out.',"));
     expect(wrong).toHaveLength(3);
     expect(textsOf("const mainsLost = 'mainsLost'; // the mains are off")).toEqual([]);
+  });
+
+  test('no finish is said in such a word: its metal is printed as it stands', () => {
+    expect(misused(Object.values(finishes).flatMap(({ look, metal }) => [look, metal]))).toEqual([]);
   });
 
   test('no sentence of the program has a word a native reader would stumble over', () => {

@@ -53,6 +53,15 @@ test('an estimator prints the schedule', async ({ page }) => {
   expect(pages.length).toBeGreaterThan(1);
   expectEveryPageToStandAlone(pages);
 
+  // A set is not parted from its lines: below its number, what it is made of begins on the same page.
+  for (const one of pages) {
+    const numbers = one.words.flatMap(({ text, x }, at) =>
+      x < 48 && /^HS-\d+$/.test(text.trim()) ? [at] : [],
+    );
+    const below = one.words.slice(numbers.at(-1)).map(({ text }) => text);
+    if (numbers.length > 0) expect(below.join(' ').toUpperCase(), one.text).toContain('GOODS');
+  }
+
   const schedule = pages.filter((one) => one.width > one.height && one.width === 17);
   expect(schedule.length).toBeGreaterThan(1);
   expect(schedule).toEqual(pages.slice(0, schedule.length));

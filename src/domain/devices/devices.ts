@@ -78,6 +78,14 @@ export interface Device {
   readonly at12?: FedAt12;
 }
 
+/** Strikes for a mortise and for a cylindrical latch are read on the same sheets. */
+const latchStrikeAt12: FedAt12 = {
+  a12: 0.6,
+  peak12: 1,
+  coil: true,
+  source: 'guide specification: at most 1 A inrush; strike maker’s wire guide: 0.6 A at 12 V',
+};
+
 export const devices = {
   strikeMortise: {
     name: 'Electric strike for a mortise latch',
@@ -98,12 +106,7 @@ export const devices = {
     discreet: 8,
     item: 'electricStrike',
     takesKey: true,
-    at12: {
-      a12: 0.6,
-      peak12: 1,
-      coil: true,
-      source: 'guide specification: at most 1 A inrush; strike maker’s wire guide: 0.6 A at 12 V',
-    },
+    at12: latchStrikeAt12,
   },
   strikeCylindrical: {
     name: 'Electric strike for a cylindrical latch',
@@ -124,12 +127,7 @@ export const devices = {
     discreet: 8,
     item: 'electricStrike',
     takesKey: true,
-    at12: {
-      a12: 0.6,
-      peak12: 1,
-      coil: true,
-      source: 'guide specification: at most 1 A inrush; strike maker’s wire guide: 0.6 A at 12 V',
-    },
+    at12: latchStrikeAt12,
   },
   strikeRim: {
     name: 'Electric strike for a rim exit device',

@@ -1,4 +1,4 @@
-export type BaseMetal = 'brass or bronze' | 'steel' | 'stainless steel' | 'aluminium' | 'any';
+export type BaseMetal = 'brass or bronze' | 'steel' | 'stainless steel' | 'aluminum' | 'any';
 
 export interface Finish {
   /** Older US number: the look only. */
@@ -19,8 +19,8 @@ export const finishes = {
   622: { us: 'US19', look: 'flat black', metal: 'brass or bronze' },
   625: { us: 'US26', look: 'bright chromium', metal: 'brass or bronze' },
   626: { us: 'US26D', look: 'satin chromium', metal: 'brass or bronze' },
-  627: { us: 'US27', look: 'satin aluminum', metal: 'aluminium' },
-  628: { us: 'US28', look: 'satin anodized aluminum', metal: 'aluminium' },
+  627: { us: 'US27', look: 'satin aluminum', metal: 'aluminum' },
+  628: { us: 'US28', look: 'satin anodized aluminum', metal: 'aluminum' },
   629: { us: 'US32', look: 'bright stainless', metal: 'stainless steel' },
   630: { us: 'US32D', look: 'satin stainless', metal: 'stainless steel' },
   631: { us: 'US19', look: 'flat black', metal: 'steel' },
